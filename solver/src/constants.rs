@@ -1,0 +1,74 @@
+//! Physical constants and the assumptions of the model, each with its unit and source.
+//!
+//! Source keys are spelled out under *Sources* in DEVELOPERS.md. "Assumed" means that
+//! no printed value was found; the cautious side was taken.
+
+/// Standard gravity, m/s². Exact by definition.
+pub const GRAVITY: f64 = 9.806_65;
+
+/// Air density at sea level in the standard atmosphere, kg/m³ (ISO 2533).
+pub const AIR_DENSITY_SEA_LEVEL: f64 = 1.225;
+
+/// Relative fall of pressure-height in the standard atmosphere, 1/m (ISO 2533: 0.0065 K/m over 288.15 K).
+pub const ATMOSPHERE_LAPSE: f64 = 2.255_77e-5;
+
+/// Exponent of the density law in the standard atmosphere (ISO 2533).
+pub const ATMOSPHERE_EXPONENT: f64 = 4.2559;
+
+/// Temperature of the standard atmosphere at sea level, K (ISO 2533).
+pub const STANDARD_TEMPERATURE_K: f64 = 288.15;
+
+/// Its fall with height, K/m (ISO 2533).
+pub const STANDARD_LAPSE_K_PER_M: f64 = 0.0065;
+
+/// 0 °C in kelvin.
+pub const ZERO_CELSIUS_K: f64 = 273.15;
+
+/// Watts in a mechanical horsepower, joules in a kelvin against a degree Fahrenheit and
+/// metres per second in a mile per hour: the units of the published temperature model.
+const HORSEPOWER: f64 = 745.699_872;
+const FAHRENHEIT_PER_KELVIN: f64 = 1.8;
+const MPH: f64 = 0.447_04;
+
+/// Heat that the service brakes of one braked axle store, J/K: a fifth of the five-axle
+/// vehicle of the published downgrade temperature model (GSRS, recalled constants), whose
+/// K1 = 1.23 + 0.0256·V and 1/K2 = 0.100 + 0.00208·V leave 0.0813 to 0.0813 hp·h/°F between
+/// 0 and 60 mph; the value at 25 mph is taken: 392.8 kJ/K for the whole. Used for drums.
+pub const AXLE_HEAT_CAPACITY_DRUM: f64 =
+    (0.100 + 0.002_08 * 25.0) / (1.23 + 0.0256 * 25.0) * HORSEPOWER * 3_600.0 * FAHRENHEIT_PER_KELVIN / 5.0;
+
+/// The same for disc brakes: a rotor pair of 2 × 32 kg at 480 J/(kg K) and its share of
+/// hub and pads. Assumed; discs store less than drums and so warm sooner.
+pub const AXLE_HEAT_CAPACITY_DISC: f64 = 50_000.0;
+
+/// Heat given to still air by the brakes of one axle, W/K (GSRS: 0.100 hp/°F for five, 134.2 W/K).
+pub const AXLE_COOLING_STILL: f64 = 0.100 * HORSEPOWER * FAHRENHEIT_PER_KELVIN / 5.0;
+
+/// Its rise with road speed, W/K per m/s (GSRS: 0.00208 hp/°F per mph for five, 6.245).
+pub const AXLE_COOLING_PER_SPEED: f64 = 0.002_08 * HORSEPOWER * FAHRENHEIT_PER_KELVIN / MPH / 5.0;
+
+/// Allowance for brakes that do not share the work evenly in one hard stop. Implied by
+/// the published constants (GSRS: T_E is 1.498 times the kinetic energy over C).
+pub const STOP_IMBALANCE: f64 = 1.5;
+
+/// Deceleration of one hard stop with warm brakes on a grade, m/s². Assumed: about half of
+/// what FMVSS 121 asks of cold brakes on the level, so that the hill's share is not made small.
+pub const STOP_DECELERATION: f64 = 2.5;
+
+/// Deceleration at which a driver slows ahead of a lower speed with the service brakes
+/// when the retarder alone does not do it, m/s². Assumed.
+pub const SERVICE_SLOWING: f64 = 0.5;
+
+/// Least deceleration by retarder, hill and resistance that a driver waits for when slowing
+/// ahead, m/s²; below it the service brakes are used. Assumed.
+pub const LEAST_SLOWING: f64 = 0.15;
+
+/// Speed that a truck may gain on a short steep stretch before the driver brakes, m/s
+/// (5 km/h; common practice, no source).
+pub const SPEED_SLACK: f64 = 5.0 / 3.6;
+
+/// Time for one gear change by hand, s. Assumed.
+pub const SHIFT_TIME: f64 = 2.0;
+
+/// Slowest road speed that the run considers, m/s: below it the truck is as good as standing.
+pub const WALKING_SPEED: f64 = 1.0;

@@ -1,0 +1,233 @@
+//! One table of what may be entered: ranges for validation, error text, forms and test generators.
+
+use serde::{Deserialize, Serialize};
+use std::fmt;
+
+/// Every single number that a person may enter for truck or day.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Entry {
+    /// Gross combination mass.
+    GrossMass,
+    /// Mass on the driven axles.
+    DriveAxleMass,
+    /// Loaded rolling radius of the driven tyres.
+    RollingRadius,
+    /// Inertia of all wheels together.
+    WheelInertia,
+    /// Rolling resistance coefficient; the low end for a descent.
+    RollingResistance,
+    /// Drag coefficient times frontal area.
+    DragArea,
+    /// Engine displacement.
+    Displacement,
+    /// Lowest engine speed that is of use for holding and pulling.
+    LowestEngineSpeed,
+    /// Highest engine speed allowed with the wheels driving the engine.
+    HighestEngineSpeed,
+    /// Ratio of the driven axle.
+    AxleRatio,
+    /// Efficiency of the driven axle.
+    AxleEfficiency,
+    /// Retarding power of all stages at the peak speed, motoring included.
+    RetarderPeakPower,
+    /// Engine speed of that power.
+    RetarderPeakSpeed,
+    /// How steeply retarding power rises with engine speed.
+    RetarderExponent,
+    /// Engine speed below which the retarder is off.
+    RetarderCutOut,
+    /// Air temperature.
+    AirTemperature,
+    /// Brake temperature at the start.
+    BrakesAtStart,
+    /// Headwind.
+    Headwind,
+    /// Posted or own speed limit.
+    SpeedLimit,
+    /// Reserve of holding force.
+    Reserve,
+    /// Highest brake temperature.
+    HeatLimit,
+}
+
+/// What kind of number an entry is; the page shows it in the units chosen.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Quantity {
+    /// kg.
+    Mass,
+    /// m.
+    Length,
+    /// m².
+    Area,
+    /// kg·m².
+    Inertia,
+    /// A plain number.
+    Number,
+    /// 0.15 is shown as 15 %.
+    Share,
+    /// Litres.
+    Volume,
+    /// 1/min.
+    EngineSpeed,
+    /// kW.
+    Power,
+    /// °C.
+    Temperature,
+    /// km/h.
+    Speed,
+}
+
+impl Quantity {
+    /// The unit of the stored number.
+    #[must_use]
+    pub fn unit(self) -> &'static str {
+        match self {
+            Self::Mass => "kg",
+            Self::Length => "m",
+            Self::Area => "m²",
+            Self::Inertia => "kg·m²",
+            Self::Number | Self::Share => "",
+            Self::Volume => "l",
+            Self::EngineSpeed => "1/min",
+            Self::Power => "kW",
+            Self::Temperature => "°C",
+            Self::Speed => "km/h",
+        }
+    }
+}
+
+/// The range of one entry, ends included, in the unit of its quantity.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Limit {
+    /// Which entry.
+    pub entry: Entry,
+    /// Its kind and unit.
+    pub quantity: Quantity,
+    /// Smallest value accepted.
+    pub min: f64,
+    /// Largest value accepted.
+    pub max: f64,
+    /// A sensible step for a form, in the same unit.
+    pub step: f64,
+    /// The entry's name in a sentence.
+    pub name: &'static str,
+}
+
+/// An entry outside its range.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct OutOfRange {
+    /// The range that was missed.
+    pub limit: Limit,
+    /// What was entered.
+    pub value: f64,
+}
+
+impl fmt::Display for OutOfRange {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Limit { name, min, max, quantity, .. } = self.limit;
+        let unit = quantity.unit();
+        let gap = if unit.is_empty() { "" } else { " " };
+        write!(f, "{name} is {}{gap}{unit}; enter a value from {min} to {max}{gap}{unit}.", self.value)
+    }
+}
+
+impl std::error::Error for OutOfRange {}
+
+impl Limit {
+    /// Accepts a finite value within the range.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] for anything else, NaN included.
+    pub fn check(&self, value: f64) -> Result<f64, OutOfRange> {
+        if value >= self.min && value <= self.max {
+            Ok(value)
+        } else {
+            Err(OutOfRange { limit: *self, value })
+        }
+    }
+}
+
+macro_rules! limit {
+    ($entry:ident, $quantity:ident, $min:expr, $max:expr, $step:expr, $name:expr) => {
+        Limit {
+            entry: Entry::$entry,
+            quantity: Quantity::$quantity,
+            min: $min,
+            max: $max,
+            step: $step,
+            name: $name,
+        }
+    };
+}
+
+/// The table. Ranges are wide enough for any road-going heavy vehicle; they keep out slips
+/// of the finger and of the unit, not unusual trucks.
+pub const ALL: [Limit; 21] = [
+    limit!(GrossMass, Mass, 3_500.0, 200_000.0, 100.0, "Gross mass"),
+    limit!(DriveAxleMass, Mass, 1_000.0, 60_000.0, 100.0, "Mass on the driven axles"),
+    limit!(RollingRadius, Length, 0.30, 0.75, 0.001, "Rolling radius"),
+    limit!(WheelInertia, Inertia, 10.0, 2_000.0, 1.0, "Inertia of the wheels"),
+    limit!(RollingResistance, Number, 0.002, 0.03, 0.0001, "Rolling resistance"),
+    limit!(DragArea, Area, 1.0, 20.0, 0.1, "Drag area"),
+    limit!(Displacement, Volume, 1.0, 30.0, 0.1, "Engine displacement"),
+    limit!(LowestEngineSpeed, EngineSpeed, 500.0, 2_500.0, 50.0, "Lowest useful engine speed"),
+    limit!(HighestEngineSpeed, EngineSpeed, 1_200.0, 4_500.0, 50.0, "Highest allowed engine speed"),
+    limit!(AxleRatio, Number, 1.5, 12.0, 0.01, "Axle ratio"),
+    limit!(AxleEfficiency, Share, 0.80, 1.0, 0.005, "Axle efficiency"),
+    limit!(RetarderPeakPower, Power, 0.0, 800.0, 5.0, "Retarding power"),
+    limit!(RetarderPeakSpeed, EngineSpeed, 1_000.0, 4_500.0, 50.0, "Engine speed of full retarding power"),
+    limit!(RetarderExponent, Number, 1.0, 2.5, 0.05, "Rise of retarding power with engine speed"),
+    limit!(RetarderCutOut, EngineSpeed, 500.0, 2_000.0, 50.0, "Cut-out engine speed"),
+    limit!(AirTemperature, Temperature, -50.0, 60.0, 1.0, "Air temperature"),
+    limit!(BrakesAtStart, Temperature, -50.0, 600.0, 1.0, "Brake temperature at the start"),
+    limit!(Headwind, Speed, -80.0, 80.0, 1.0, "Headwind"),
+    limit!(SpeedLimit, Speed, 10.0, 130.0, 1.0, "Speed limit"),
+    limit!(Reserve, Share, 0.0, 1.0, 0.01, "Reserve of holding force"),
+    limit!(HeatLimit, Temperature, 100.0, 600.0, 5.0, "Highest brake temperature"),
+];
+
+/// Bounds of lists and of the search, each named so that no loop runs without one.
+pub mod bounds {
+    /// Most gears of a gearbox.
+    pub const GEARS: usize = 32;
+    /// Most retarder stages, "off" not counted.
+    pub const STAGES: usize = 12;
+    /// Most points of an engine curve.
+    pub const CURVE_POINTS: usize = 64;
+    /// Most axle groups.
+    pub const AXLE_GROUPS: usize = 8;
+    /// Most axles of one group.
+    pub const AXLES_OF_GROUP: u8 = 12;
+    /// Smallest and largest gear ratio.
+    pub const GEAR_RATIO: (f64, f64) = (0.3, 40.0);
+    /// Largest torque of an engine curve, N·m.
+    pub const TORQUE: f64 = 6_000.0;
+}
+
+/// The range of one entry.
+#[must_use]
+pub fn of(entry: Entry) -> &'static Limit {
+    // The table has the order of the enum; a test holds it to that.
+    &ALL[entry as usize]
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_table_has_the_order_of_the_enum() {
+        for limit in &ALL {
+            assert_eq!(of(limit.entry), limit);
+            assert!(limit.min < limit.max && limit.step > 0.0);
+        }
+    }
+
+    #[test]
+    fn nan_is_outside_every_range() {
+        for limit in &ALL {
+            assert!(limit.check(f64::NAN).is_err());
+        }
+    }
+}

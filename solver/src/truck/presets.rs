@@ -1,0 +1,275 @@
+//! Trucks to begin with: generic, with each assumed value marked so.
+//!
+//! Masses, gear sets marked (P), full-load curves, tyres, drag areas and efforts are generic
+//! printed data (keys under *Sources* in DEVELOPERS.md); all else is assumed and says so.
+
+use super::brakes::{AxleGroup, AxlePlace, BrakeKind};
+use super::engine::TorquePoint;
+use super::retarder::{CompressionRelease, Retarder};
+use super::spec::TruckSpec;
+use super::tyres::{SIZES, TyreSize};
+use crate::limits::Entry;
+
+/// Gear sets in common use, first gear first.
+pub mod gear_sets {
+    /// Nine gears, direct on top (value from memory).
+    pub const NINE: [f64; 9] = [12.65, 8.38, 6.22, 4.57, 3.40, 2.46, 1.83, 1.34, 1.00];
+    /// Ten gears, the last one overdrive (printed generic data).
+    pub const TEN_OVERDRIVE: [f64; 10] = [12.80, 9.25, 6.76, 4.90, 3.58, 2.61, 1.89, 1.38, 1.00, 0.73];
+    /// Ten gears, direct on top (printed generic data).
+    pub const TEN_DIRECT: [f64; 10] = [14.78, 11.00, 8.17, 6.00, 4.46, 3.31, 2.46, 1.83, 1.34, 1.00];
+    /// Twelve gears, automated, direct on top (printed generic data).
+    pub const TWELVE: [f64; 12] = [14.93, 11.64, 9.02, 7.04, 5.64, 4.40, 3.39, 2.65, 2.05, 1.60, 1.28, 1.00];
+    /// Thirteen gears (value from memory).
+    pub const THIRTEEN: [f64; 13] =
+        [12.29, 8.51, 6.05, 4.38, 3.20, 2.29, 1.95, 1.62, 1.38, 1.17, 1.00, 0.86, 0.73];
+    /// Eighteen gears (value from memory).
+    pub const EIGHTEEN: [f64; 18] = [
+        14.40, 12.29, 8.51, 7.26, 6.05, 5.16, 4.38, 3.74, 3.20, 2.73, 2.29, 1.95, 1.62, 1.38, 1.17, 1.00,
+        0.86, 0.73,
+    ];
+}
+
+/// Full-load curves (engine speed 1/min, torque N·m), printed generic data.
+const ENGINE_12_7_L: [(f64, f64); 7] = [
+    (1000.0, 2134.0),
+    (1200.0, 2134.0),
+    (1400.0, 2134.0),
+    (1600.0, 1928.0),
+    (1800.0, 1722.0),
+    (2000.0, 1253.0),
+    (2100.0, 1019.0),
+];
+const ENGINE_15_L: [(f64, f64); 6] = [
+    (1200.0, 2102.0),
+    (1400.0, 2102.0),
+    (1600.0, 2004.0),
+    (1800.0, 1781.0),
+    (2000.0, 1584.0),
+    (2100.0, 1477.0),
+];
+const ENGINE_10_8_L: [(f64, f64); 4] =
+    [(1200.0, 1695.0), (1600.0, 1469.0), (1800.0, 1306.0), (2000.0, 1096.0)];
+
+/// A truck to begin with.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Preset {
+    /// Tractor and semitrailer of five axles at 80,000 lb.
+    FiveAxle36,
+    /// Tractor and semitrailer of five axles at 40 t.
+    FiveAxle40,
+    /// Rigid truck of two axles at 18 t.
+    Rigid18,
+    /// Tipper of three axles at 26 t.
+    Tipper26,
+    /// Tractor with two trailers at 62.5 t.
+    BDouble,
+    /// Coach of two axles.
+    Coach,
+}
+
+impl Preset {
+    /// All presets.
+    pub const ALL: [Self; 6] =
+        [Self::FiveAxle36, Self::FiveAxle40, Self::Rigid18, Self::Tipper26, Self::BDouble, Self::Coach];
+
+    /// Its name on the command line and in a link.
+    #[must_use]
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::FiveAxle36 => "five-axle-36t",
+            Self::FiveAxle40 => "five-axle-40t",
+            Self::Rigid18 => "rigid-18t",
+            Self::Tipper26 => "tipper-26t",
+            Self::BDouble => "b-double-62t",
+            Self::Coach => "coach",
+        }
+    }
+
+    /// The preset of that name.
+    #[must_use]
+    pub fn by_key(key: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|preset| preset.key() == key)
+    }
+
+    /// The truck.
+    #[must_use]
+    pub fn spec(self) -> TruckSpec {
+        match self {
+            Self::FiveAxle36 => five_axle_36(),
+            Self::FiveAxle40 => five_axle_40(),
+            Self::Rigid18 => rigid_18(),
+            Self::Tipper26 => tipper_26(),
+            Self::BDouble => b_double(),
+            Self::Coach => coach(),
+        }
+    }
+}
+
+/// 36,287 kg and 15,422 kg on the drive tandem (80,000 and 34,000 lb), drag area 5.68 m² and
+/// the gear set are printed; rolling resistance is the low end of label class C.
+fn five_axle_36() -> TruckSpec {
+    let mut spec = base("Five-axle combination, 36.3 t", &ENGINE_12_7_L, 12.7, 310.0);
+    spec.gross_mass_kg = 36_287.0;
+    spec.drive_axle_mass_kg = 15_422.0;
+    spec.drag_area_m2 = 5.68;
+    spec.gears = gear_sets::TEN_OVERDRIVE.to_vec();
+    spec.axle_ratio = 3.70;
+    roll_on(&mut spec, SIZES[1], 18);
+    spec.axle_groups = five_axles(BrakeKind::Drum);
+    spec
+}
+
+/// 40 t, 11.5 t on the driven axle, drag area 5.3 m² and the gear set are printed.
+fn five_axle_40() -> TruckSpec {
+    let mut spec = base("Five-axle combination, 40 t", &ENGINE_12_7_L, 12.7, 325.0);
+    spec.gross_mass_kg = 40_000.0;
+    spec.drive_axle_mass_kg = 11_500.0;
+    spec.drag_area_m2 = 5.3;
+    spec.gears = gear_sets::TWELVE.to_vec();
+    spec.axle_ratio = 2.64;
+    roll_on(&mut spec, SIZES[4], 12);
+    spec.axle_groups = vec![
+        group(AxlePlace::Steer, 1, BrakeKind::Disc, 0.16),
+        group(AxlePlace::Drive, 1, BrakeKind::Disc, 0.28),
+        group(AxlePlace::Trailer, 3, BrakeKind::Disc, 0.56),
+    ];
+    spec
+}
+
+fn rigid_18() -> TruckSpec {
+    let mut spec = base("Two-axle rigid, 18 t", &ENGINE_10_8_L, 10.8, 225.0);
+    spec.gross_mass_kg = 18_000.0;
+    spec.drive_axle_mass_kg = 11_500.0;
+    spec.drag_area_m2 = 5.3;
+    spec.gears = gear_sets::NINE.to_vec();
+    spec.axle_ratio = 3.70;
+    roll_on(&mut spec, SIZES[3], 6);
+    spec.axle_groups = vec![
+        group(AxlePlace::Steer, 1, BrakeKind::Disc, 0.40),
+        group(AxlePlace::Drive, 1, BrakeKind::Disc, 0.60),
+    ];
+    spec.assumed.push(Entry::DragArea);
+    spec
+}
+
+/// Drag area 5.8 m² and the gear set are printed.
+fn tipper_26() -> TruckSpec {
+    let mut spec = base("Three-axle tipper, 26 t", &ENGINE_10_8_L, 10.8, 225.0);
+    spec.gross_mass_kg = 26_000.0;
+    spec.drive_axle_mass_kg = 19_000.0;
+    spec.drag_area_m2 = 5.8;
+    spec.gears = gear_sets::TEN_DIRECT.to_vec();
+    spec.axle_ratio = 4.10;
+    roll_on(&mut spec, SIZES[5], 10);
+    spec.axle_groups = vec![
+        group(AxlePlace::Steer, 1, BrakeKind::Drum, 0.30),
+        group(AxlePlace::Drive, 2, BrakeKind::Drum, 0.70),
+    ];
+    spec
+}
+
+/// 62.5 t and 26 % of it on the driven axles are printed.
+fn b_double() -> TruckSpec {
+    let mut spec = base("Nine-axle double combination, 62.5 t", &ENGINE_15_L, 15.0, 350.0);
+    spec.gross_mass_kg = 62_500.0;
+    spec.drive_axle_mass_kg = 16_250.0;
+    spec.drag_area_m2 = 6.5;
+    spec.gears = gear_sets::EIGHTEEN.to_vec();
+    spec.axle_ratio = 4.30;
+    roll_on(&mut spec, SIZES[2], 34);
+    spec.axle_groups = vec![
+        group(AxlePlace::Steer, 1, BrakeKind::Drum, 0.07),
+        group(AxlePlace::Drive, 2, BrakeKind::Drum, 0.26),
+        group(AxlePlace::Trailer, 6, BrakeKind::Drum, 0.67),
+    ];
+    spec.assumed.push(Entry::DragArea);
+    spec
+}
+
+fn coach() -> TruckSpec {
+    let mut spec = base("Intercity coach, two axles", &ENGINE_10_8_L, 10.8, 225.0);
+    spec.gross_mass_kg = 19_000.0;
+    spec.drive_axle_mass_kg = 12_000.0;
+    spec.drag_area_m2 = 3.9;
+    spec.gears = gear_sets::TWELVE.to_vec();
+    spec.axle_ratio = 2.85;
+    roll_on(&mut spec, SIZES[3], 6);
+    spec.axle_groups = vec![
+        group(AxlePlace::Steer, 1, BrakeKind::Disc, 0.40),
+        group(AxlePlace::Drive, 1, BrakeKind::Disc, 0.60),
+    ];
+    spec.assumed.extend([Entry::GrossMass, Entry::DragArea]);
+    spec
+}
+
+/// What the presets share, and what of it is assumed.
+fn base(name: &str, full_load: &[(f64, f64)], litres: f64, retarder_kw: f64) -> TruckSpec {
+    let curve =
+        full_load.iter().map(|&(engine_speed_rpm, torque_nm)| TorquePoint { engine_speed_rpm, torque_nm });
+    TruckSpec {
+        name: name.to_owned(),
+        gross_mass_kg: 0.0,
+        drive_axle_mass_kg: 0.0,
+        rolling_radius_m: 0.0,
+        wheel_inertia_kg_m2: 0.0,
+        rolling_resistance: 0.0051,
+        drag_area_m2: 0.0,
+        displacement_l: litres,
+        full_load: curve.collect(),
+        lowest_rpm: 1_000.0,
+        highest_rpm: 2_100.0,
+        gears: Vec::new(),
+        axle_ratio: 0.0,
+        axle_efficiency: 0.955,
+        retarder: Retarder::CompressionRelease(CompressionRelease {
+            peak_power_kw: retarder_kw,
+            peak_rpm: 2_100.0,
+            exponent: 1.85,
+            stages: vec![1.0 / 3.0, 2.0 / 3.0, 1.0],
+            cut_out_rpm: 850.0,
+        }),
+        axle_groups: Vec::new(),
+        assumed: vec![
+            Entry::LowestEngineSpeed,
+            Entry::HighestEngineSpeed,
+            Entry::AxleRatio,
+            Entry::RetarderPeakPower,
+            Entry::RetarderPeakSpeed,
+            Entry::RetarderExponent,
+        ],
+    }
+}
+
+fn roll_on(spec: &mut TruckSpec, tyre: TyreSize, tyres: u8) {
+    spec.rolling_radius_m = tyre.rolling_radius_m();
+    spec.wheel_inertia_kg_m2 = f64::from(tyres) * tyre.inertia_kg_m2;
+}
+
+/// Effort shares of a five-axle combination, 12/44/44 % (value from memory).
+fn five_axles(brake: BrakeKind) -> Vec<AxleGroup> {
+    vec![
+        group(AxlePlace::Steer, 1, brake, 0.12),
+        group(AxlePlace::Drive, 2, brake, 0.44),
+        group(AxlePlace::Trailer, 2, brake, 0.44),
+    ]
+}
+
+fn group(place: AxlePlace, axles: u8, brake: BrakeKind, effort_share: f64) -> AxleGroup {
+    AxleGroup { place, axles, brake, effort_share }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::Truck;
+    use super::*;
+
+    #[test]
+    fn every_preset_is_a_truck() {
+        for preset in Preset::ALL {
+            let truck = Truck::new(preset.spec()).unwrap_or_else(|e| panic!("{}: {e}", preset.key()));
+            assert_eq!(Preset::by_key(preset.key()), Some(preset));
+            assert!(truck.full_stage().number() == 3);
+        }
+    }
+}

@@ -1,0 +1,241 @@
+//! A truck as entered, before it is checked.
+
+use super::brakes::AxleGroup;
+use super::engine::TorquePoint;
+use super::retarder::Retarder;
+use crate::limits::{self, Entry, OutOfRange, bounds};
+use serde::{Deserialize, Serialize};
+use std::fmt;
+
+/// Everything that is entered of a truck; also the truck file, as JSON with these names.
+///
+/// Names carry their units. Unknown names are refused, so that a misspelt entry is not
+/// silently dropped.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct TruckSpec {
+    /// What the driver calls it.
+    pub name: String,
+    /// Gross combination mass, kg.
+    pub gross_mass_kg: f64,
+    /// Mass on the driven axles, kg.
+    pub drive_axle_mass_kg: f64,
+    /// Loaded rolling radius, m.
+    pub rolling_radius_m: f64,
+    /// Inertia of all wheels together, kg·m².
+    pub wheel_inertia_kg_m2: f64,
+    /// Rolling resistance coefficient, the low end.
+    pub rolling_resistance: f64,
+    /// Drag area, m².
+    pub drag_area_m2: f64,
+    /// Displacement, l.
+    pub displacement_l: f64,
+    /// Full-load torque by engine speed, slowest first.
+    pub full_load: Vec<TorquePoint>,
+    /// Lowest useful engine speed, 1/min.
+    pub lowest_rpm: f64,
+    /// Highest engine speed allowed on overrun, 1/min.
+    pub highest_rpm: f64,
+    /// Gear ratios, first gear first.
+    pub gears: Vec<f64>,
+    /// Axle ratio.
+    pub axle_ratio: f64,
+    /// Axle efficiency.
+    pub axle_efficiency: f64,
+    /// Retarder.
+    pub retarder: Retarder,
+    /// Axle groups.
+    pub axle_groups: Vec<AxleGroup>,
+    /// Entries whose values are assumed, not printed by a source and not entered.
+    pub assumed: Vec<Entry>,
+}
+
+impl TruckSpec {
+    /// The value of an entry in its own unit; `None` for an entry of the day, and for one of
+    /// a retarder that this truck does not have.
+    #[must_use]
+    pub fn get(&self, entry: Entry) -> Option<f64> {
+        self.clone().place(entry).copied()
+    }
+
+    /// Sets an entry and no longer calls it assumed. An entry that this truck does not have
+    /// is left alone.
+    pub fn set(&mut self, entry: Entry, value: f64) {
+        if let Some(place) = self.place(entry) {
+            *place = value;
+            self.assumed.retain(|e| *e != entry);
+        }
+    }
+
+    /// Whether the value of an entry is assumed.
+    #[must_use]
+    pub fn is_assumed(&self, entry: Entry) -> bool {
+        self.assumed.contains(&entry)
+    }
+
+    fn place(&mut self, entry: Entry) -> Option<&mut f64> {
+        match entry {
+            Entry::GrossMass => Some(&mut self.gross_mass_kg),
+            Entry::DriveAxleMass => Some(&mut self.drive_axle_mass_kg),
+            Entry::RollingRadius => Some(&mut self.rolling_radius_m),
+            Entry::WheelInertia => Some(&mut self.wheel_inertia_kg_m2),
+            Entry::RollingResistance => Some(&mut self.rolling_resistance),
+            Entry::DragArea => Some(&mut self.drag_area_m2),
+            Entry::Displacement => Some(&mut self.displacement_l),
+            Entry::LowestEngineSpeed => Some(&mut self.lowest_rpm),
+            Entry::HighestEngineSpeed => Some(&mut self.highest_rpm),
+            Entry::AxleRatio => Some(&mut self.axle_ratio),
+            Entry::AxleEfficiency => Some(&mut self.axle_efficiency),
+            Entry::RetarderPeakPower
+            | Entry::RetarderPeakSpeed
+            | Entry::RetarderExponent
+            | Entry::RetarderCutOut => retarder_place(&mut self.retarder, entry),
+            Entry::AirTemperature
+            | Entry::BrakesAtStart
+            | Entry::Headwind
+            | Entry::SpeedLimit
+            | Entry::Reserve
+            | Entry::HeatLimit => None,
+        }
+    }
+
+    /// Checks every entry and list against the table of limits.
+    ///
+    /// # Errors
+    /// The first [`TruckError`] found, single numbers before lists.
+    pub fn check(&self) -> Result<(), TruckError> {
+        for limit in limits::ALL {
+            if let Some(value) = self.get(limit.entry) {
+                limit.check(value).map_err(TruckError::Entry)?;
+            }
+        }
+        if self.drive_axle_mass_kg > self.gross_mass_kg {
+            return Err(TruckError::DriveAxleHeavierThanTruck);
+        }
+        if self.lowest_rpm >= self.highest_rpm {
+            return Err(TruckError::EngineSpeedsCrossed);
+        }
+        check_gears(&self.gears)?;
+        check_full_load(&self.full_load)?;
+        check_stages(self.retarder.stages(), &self.retarder)?;
+        check_axle_groups(&self.axle_groups)
+    }
+}
+
+fn retarder_place(retarder: &mut Retarder, entry: Entry) -> Option<&mut f64> {
+    match retarder {
+        Retarder::None => None,
+        Retarder::CompressionRelease(it) => Some(match entry {
+            Entry::RetarderPeakPower => &mut it.peak_power_kw,
+            Entry::RetarderPeakSpeed => &mut it.peak_rpm,
+            Entry::RetarderExponent => &mut it.exponent,
+            _ => &mut it.cut_out_rpm,
+        }),
+    }
+}
+
+fn check_gears(gears: &[f64]) -> Result<(), TruckError> {
+    let (low, high) = bounds::GEAR_RATIO;
+    let in_range = gears.iter().all(|g| *g >= low && *g <= high);
+    let falling = gears.windows(2).all(|pair| pair[0] > pair[1]);
+    if gears.is_empty() || gears.len() > bounds::GEARS || !in_range || !falling {
+        return Err(TruckError::Gears);
+    }
+    Ok(())
+}
+
+fn check_full_load(curve: &[TorquePoint]) -> Result<(), TruckError> {
+    let rising = curve.windows(2).all(|pair| pair[0].engine_speed_rpm < pair[1].engine_speed_rpm);
+    let in_range = curve.iter().all(|p| {
+        p.engine_speed_rpm >= 300.0
+            && p.engine_speed_rpm <= 5_000.0
+            && p.torque_nm >= 0.0
+            && p.torque_nm <= bounds::TORQUE
+    });
+    if curve.len() < 2 || curve.len() > bounds::CURVE_POINTS || !rising || !in_range {
+        return Err(TruckError::FullLoad);
+    }
+    Ok(())
+}
+
+fn check_stages(stages: &[f64], retarder: &Retarder) -> Result<(), TruckError> {
+    if matches!(retarder, Retarder::None) {
+        return Ok(());
+    }
+    let rising = stages.windows(2).all(|pair| pair[0] < pair[1]);
+    let whole = stages.last().is_some_and(|last| (last - 1.0).abs() < 1e-9);
+    let positive = stages.first().is_some_and(|first| *first > 0.0);
+    if !whole || !positive || !rising || stages.len() > bounds::STAGES {
+        return Err(TruckError::Stages);
+    }
+    Ok(())
+}
+
+fn check_axle_groups(groups: &[AxleGroup]) -> Result<(), TruckError> {
+    let shares: f64 = groups.iter().map(|g| g.effort_share).sum();
+    let sound =
+        groups.iter().all(|g| g.axles >= 1 && g.axles <= bounds::AXLES_OF_GROUP && g.effort_share > 0.0);
+    if groups.is_empty() || groups.len() > bounds::AXLE_GROUPS || !sound || (shares - 1.0).abs() > 1e-6 {
+        return Err(TruckError::AxleGroups);
+    }
+    Ok(())
+}
+
+/// Why a truck cannot be used.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum TruckError {
+    /// An entry is outside its range.
+    Entry(OutOfRange),
+    /// More mass on the driven axles than the whole truck has.
+    DriveAxleHeavierThanTruck,
+    /// The lowest useful engine speed is not below the highest allowed one.
+    EngineSpeedsCrossed,
+    /// No gears, too many, out of range, or not falling.
+    Gears,
+    /// Too few or too many points, out of range, or not rising in speed.
+    FullLoad,
+    /// Stage shares not rising to 1.
+    Stages,
+    /// Axle groups missing, or shares that are not 1 in sum.
+    AxleGroups,
+}
+
+impl fmt::Display for TruckError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Entry(out) => out.fmt(f),
+            Self::DriveAxleHeavierThanTruck => {
+                f.write_str("The mass on the driven axles is more than the gross mass; enter a smaller one.")
+            }
+            Self::EngineSpeedsCrossed => {
+                f.write_str("The lowest useful engine speed must be below the highest allowed engine speed.")
+            }
+            Self::Gears => write!(
+                f,
+                "Gears must be 1 to {} ratios from {} to {}, each smaller than the one before.",
+                bounds::GEARS,
+                bounds::GEAR_RATIO.0,
+                bounds::GEAR_RATIO.1
+            ),
+            Self::FullLoad => write!(
+                f,
+                "The full-load curve needs 2 to {} points by rising engine speed (300 to 5000 1/min), torque 0 to {} N·m.",
+                bounds::CURVE_POINTS,
+                bounds::TORQUE
+            ),
+            Self::Stages => write!(
+                f,
+                "Retarder stages must be 1 to {} shares above 0, rising, the last one 1.",
+                bounds::STAGES
+            ),
+            Self::AxleGroups => write!(
+                f,
+                "There must be 1 to {} axle groups of 1 to {} axles whose shares of the braking are 1 in sum.",
+                bounds::AXLE_GROUPS,
+                bounds::AXLES_OF_GROUP
+            ),
+        }
+    }
+}
+
+impl std::error::Error for TruckError {}
