@@ -1,0 +1,340 @@
+//! From a messy file to a road that can be trusted.
+//!
+//! ```text
+//! bytes ─ gpx ─▶ Document ─ clean, heights ─▶ Line ─ profile ─▶ Profile
+//!       ─ artefacts, quality, trend ─▶ heights ─ segments, places ─▶ Road
+//! ```
+//!
+//! [`read`] takes any bytes; [`survey`] makes a [`Road`] of one course in them. Nothing is
+//! changed silently: every repair is a [`Finding`]. A grade is never computed across a gap, and
+//! where heights cannot be trusted the road says so instead of giving a number.
+//!
+//! Distances are horizontal, along the WGS 84 ellipsoid. Heights count from whatever the file
+//! counts from: only differences matter.
+
+pub mod bounds;
+mod artefacts;
+mod clean;
+mod document;
+mod error;
+mod finding;
+mod gpx;
+mod heights;
+mod places;
+mod profile;
+mod quality;
+mod segments;
+mod survey;
+pub mod track;
+pub mod trend;
+
+pub use document::{Course, CourseKind, Document};
+pub use error::{Bound, FileError, Foreign, Refusal};
+pub use finding::{Encoding, Finding, FindingKind, Unassessed};
+pub use gpx::read;
+pub use places::{Place, PlaceKind};
+pub use quality::{Class, Quality};
+pub use segments::GradeSegment;
+pub use survey::survey;
+
+use serde::{Deserialize, Serialize};
+
+/// A stretch of road that gets no grade and no advice.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Span {
+    /// Grid index of its start.
+    pub from: usize,
+    /// Grid index of its end; greater than `from`.
+    pub to: usize,
+    /// Why.
+    pub why: Unassessed,
+}
+
+/// A road on a uniform grid, cleaned, filtered and judged.
+///
+/// A road has `cells()` cells and one grid point more. Invariants: heights are finite; cells
+/// that cannot be trusted are marked; segments tile the assessed cells without overlap and keep
+/// the whole drop of each assessed span.
+#[derive(Clone, Debug)]
+pub struct Road {
+    name: String,
+    step_m: f64,
+    heights_m: Vec<f64>,
+    recorded_m: Vec<f64>,
+    grades: Vec<f64>,
+    assessed: Vec<bool>,
+    unassessed: Vec<Span>,
+    segments: Vec<GradeSegment>,
+    quality: Quality,
+    positions: Vec<(f64, f64)>,
+    shape: geo::LineString<f64>,
+    places: Vec<Place>,
+    findings: Vec<Finding>,
+    /// Where each finding lies on the grid: places in metres follow from these, so that
+    /// reversing twice gives the very same numbers.
+    finding_spans: Vec<(Option<usize>, Option<usize>)>,
+}
+
+/// What a survey found, to be made a road.
+struct Parts {
+    name: String,
+    step_m: f64,
+    heights_m: Vec<f64>,
+    recorded_m: Vec<f64>,
+    unassessed: Vec<Span>,
+    segments: Vec<GradeSegment>,
+    quality: Quality,
+    positions: Vec<(f64, f64)>,
+    places: Vec<Place>,
+    findings: Vec<Finding>,
+}
+
+impl Road {
+    fn from_parts(parts: Parts) -> Road {
+        let cells = parts.heights_m.len() - 1;
+        let mut assessed = vec![true; cells];
+        for span in &parts.unassessed {
+            assessed[span.from..span.to].fill(false);
+        }
+        let grades = parts.heights_m.windows(2).map(|pair| (pair[1] - pair[0]) / parts.step_m).collect();
+        let index = |at_m: f64| ((at_m / parts.step_m).round().max(0.0) as usize).min(cells);
+        let finding_spans =
+            parts.findings.iter().map(|finding| (finding.from_m.map(index), finding.to_m.map(index))).collect();
+        let shape = if parts.positions.is_empty() {
+            line_east(cells, parts.step_m)
+        } else {
+            local_shape(&parts.positions)
+        };
+        let mut road = Road {
+            name: parts.name,
+            step_m: parts.step_m,
+            heights_m: parts.heights_m,
+            recorded_m: parts.recorded_m,
+            grades,
+            assessed,
+            unassessed: parts.unassessed,
+            segments: parts.segments,
+            quality: parts.quality,
+            positions: parts.positions,
+            shape,
+            places: parts.places,
+            findings: parts.findings,
+            finding_spans,
+        };
+        road.place_findings();
+        road
+    }
+
+    /// A road whose heights are known: no cleaning, no filtering; quality is good by definition.
+    ///
+    /// `step_m` above 0 and at most 50; at least two heights, all finite, metres. The road has
+    /// no place on earth: [`Road::positions`] is empty and its shape is a straight line.
+    ///
+    /// # Errors
+    /// [`FileError::BadHeights`] where the heights or the step cannot be used.
+    pub fn from_heights(name: &str, step_m: f64, heights_m: Vec<f64>) -> Result<Road, FileError> {
+        if let Some(index) = heights_m.iter().position(|h| !h.is_finite()) {
+            return Err(FileError::BadHeights { index });
+        }
+        if heights_m.len() < 2 || !(step_m > 0.0 && step_m <= 50.0) {
+            return Err(FileError::BadHeights { index: 0 });
+        }
+        let whole = 0..heights_m.len() - 1;
+        let spans = std::slice::from_ref(&whole);
+        let roughness = quality::roughness(&heights_m, spans, step_m);
+        Ok(Road::from_parts(Parts {
+            name: name.to_owned(),
+            step_m,
+            segments: segments::split(&heights_m, spans, step_m, Class::Good),
+            recorded_m: heights_m.clone(),
+            heights_m,
+            unassessed: Vec::new(),
+            quality: Quality { roughness_before: roughness, roughness_after: roughness, class: Class::Good },
+            positions: Vec::new(),
+            places: Vec::new(),
+            findings: Vec::new(),
+        }))
+    }
+
+    /// The name of the course; perhaps empty.
+    pub fn name(&self) -> &str {
+        &self.name
+    }
+
+    /// Horizontal length, metres.
+    pub fn length_m(&self) -> f64 {
+        self.cells() as f64 * self.step_m
+    }
+
+    /// Distance between grid points, metres: close to 10, so that the grid ends with the road.
+    pub fn step_m(&self) -> f64 {
+        self.step_m
+    }
+
+    /// Number of cells; there is one grid point more.
+    pub fn cells(&self) -> usize {
+        self.grades.len()
+    }
+
+    /// Filtered heights at grid points, metres; finite everywhere, straight across stretches
+    /// that are not assessed.
+    pub fn heights_m(&self) -> &[f64] {
+        &self.heights_m
+    }
+
+    /// Recorded heights at grid points before bridging and filtering, metres; NaN where missing.
+    pub fn recorded_m(&self) -> &[f64] {
+        &self.recorded_m
+    }
+
+    /// Grade of each cell: rise over horizontal distance, negative downhill.
+    pub fn grades(&self) -> &[f64] {
+        &self.grades
+    }
+
+    /// For each cell, whether its grade may be used.
+    pub fn assessed(&self) -> &[bool] {
+        &self.assessed
+    }
+
+    /// Stretches of one grade; they tile the assessed cells.
+    pub fn segments(&self) -> &[GradeSegment] {
+        &self.segments
+    }
+
+    /// Stretches that are not assessed, in order.
+    pub fn unassessed(&self) -> &[Span] {
+        &self.unassessed
+    }
+
+    /// How far the heights can be trusted.
+    pub fn quality(&self) -> Quality {
+        self.quality
+    }
+
+    /// Shortest length over which a grade may be quoted, metres.
+    pub fn base_length_m(&self) -> f64 {
+        self.quality.class.base_length_m()
+    }
+
+    /// Mean grade between two grid points. Indices beyond the end mean the end; 0 between a
+    /// point and itself. Across an unassessed stretch it is the straight line's.
+    pub fn mean_grade(&self, from: usize, to: usize) -> f64 {
+        let last = self.cells();
+        let (from, to) = (from.min(last), to.min(last));
+        if from == to {
+            return 0.0;
+        }
+        let run_m = (to as f64 - from as f64) * self.step_m;
+        (self.heights_m[to] - self.heights_m[from]) / run_m
+    }
+
+    /// The steepest downhill stretch of `window_m` between two grid points: where it starts and
+    /// its mean grade (negative). None if no assessed window fits or none goes downhill.
+    pub fn steepest(&self, from: usize, to: usize, window_m: f64) -> Option<(usize, f64)> {
+        let (to, width) = (to.min(self.cells()), profile::cells_in(window_m, self.step_m));
+        let mut best: Option<(usize, f64)> = None;
+        let mut known = 0;
+        for end in from + 1..=to {
+            known = if self.assessed[end - 1] { known + 1 } else { 0 };
+            if known < width {
+                continue;
+            }
+            let grade = self.mean_grade(end - width, end);
+            if grade < best.map_or(0.0, |(_, steepest)| steepest) {
+                best = Some((end - width, grade));
+            }
+        }
+        best
+    }
+
+    /// The road in plan at grid points: metres east and north of the middle of its extent. True
+    /// to scale within 1 % on roads that span less than 50 km from south to north.
+    pub fn shape(&self) -> &geo::LineString<f64> {
+        &self.shape
+    }
+
+    /// Latitude and longitude of each grid point, degrees; empty for a road made from heights.
+    pub fn positions(&self) -> &[(f64, f64)] {
+        &self.positions
+    }
+
+    /// Waypoints of the file that lie on the road, in its order.
+    pub fn places(&self) -> &[Place] {
+        &self.places
+    }
+
+    /// What was found and repaired, in the order of the work.
+    pub fn findings(&self) -> &[Finding] {
+        &self.findings
+    }
+
+    /// The same road the other way. Exact by index: twice is the same road, bit for bit.
+    pub fn reversed(&self) -> Road {
+        let mut road = self.clone();
+        let last = self.cells();
+        road.heights_m.reverse();
+        road.recorded_m.reverse();
+        road.positions.reverse();
+        road.shape.0.reverse();
+        road.assessed.reverse();
+        road.grades.reverse();
+        road.grades.iter_mut().for_each(|grade| *grade = -*grade);
+        road.segments.reverse();
+        for segment in &mut road.segments {
+            (segment.from, segment.to) = (last - segment.to, last - segment.from);
+            segment.grade = -segment.grade;
+        }
+        road.unassessed.reverse();
+        for span in &mut road.unassessed {
+            (span.from, span.to) = (last - span.to, last - span.from);
+        }
+        road.places.reverse();
+        for place in &mut road.places {
+            place.index = last - place.index;
+        }
+        for (from, to) in &mut road.finding_spans {
+            // A finding with one place only keeps it as its start.
+            (*from, *to) = match (*from, *to) {
+                (Some(a), Some(b)) => (Some(last - b), Some(last - a)),
+                (Some(a), None) => (Some(last - a), None),
+                (None, b) => (None, b.map(|b| last - b)),
+            };
+        }
+        road.place_findings();
+        road
+    }
+
+    /// Sets the places of the findings from their grid indices.
+    fn place_findings(&mut self) {
+        let step_m = self.step_m;
+        for (finding, (from, to)) in self.findings.iter_mut().zip(&self.finding_spans) {
+            finding.from_m = from.map(|i| i as f64 * step_m);
+            finding.to_m = to.map(|i| i as f64 * step_m);
+        }
+    }
+}
+
+/// Metres east and north of the middle of the extent, with the radii of its middle latitude.
+fn local_shape(positions: &[(f64, f64)]) -> geo::LineString<f64> {
+    let (lat0, lon0) = positions[0];
+    let turns: Vec<f64> = positions.iter().map(|(_, lon)| track::turn_deg(lon0, *lon)).collect();
+    let middle = |low: f64, high: f64| 0.5 * (low + high);
+    let range = |values: &mut dyn Iterator<Item = f64>| {
+        values.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), v| (low.min(v), high.max(v)))
+    };
+    let (south, north) = range(&mut positions.iter().map(|(lat, _)| *lat));
+    let (west, east) = range(&mut turns.iter().copied());
+    let (lat_m, lon_m) = (middle(south, north), middle(west, east));
+    debug_assert!(lat0 >= south && lat0 <= north, "the first point lies within the extent");
+    let (meridian, parallel) = track::radii_m(lat_m);
+    let place = |(position, turn): (&(f64, f64), &f64)| geo::Coord {
+        x: (turn - lon_m).to_radians() * parallel,
+        y: (position.0 - lat_m).to_radians() * meridian,
+    };
+    geo::LineString(positions.iter().zip(&turns).map(place).collect())
+}
+
+fn line_east(cells: usize, step_m: f64) -> geo::LineString<f64> {
+    geo::LineString((0..=cells).map(|i| geo::Coord { x: i as f64 * step_m, y: 0.0 }).collect())
+}

@@ -1,0 +1,131 @@
+//! Waypoints of the file, put on the road.
+
+use super::bounds;
+use super::document::Waypoint;
+use super::track;
+use serde::{Deserialize, Serialize};
+
+/// Passes of the road by one waypoint that are told (out and back, loops).
+const MOST_PASSES: usize = 4;
+/// Kilometres per degree of latitude at least: quick rejection needs no more.
+const METRES_PER_DEGREE: f64 = 110_000.0;
+
+/// What a place is, as far as the words of its type, symbol or name tell.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub enum PlaceKind {
+    /// The top of a pass or hill.
+    Summit,
+    /// A place to stop and check the brakes.
+    BrakeCheck,
+    /// A ramp for vehicles whose brakes have failed.
+    EscapeRamp,
+    /// A village or town.
+    Settlement,
+    /// Traffic signals, a junction, a level crossing: a place where one may have to stop.
+    Stop,
+    /// Parking or a rest area.
+    Parking,
+    /// A tunnel.
+    Tunnel,
+    /// A bridge.
+    Bridge,
+    /// A danger or a warning.
+    Danger,
+    /// None of these, or nothing said.
+    Other,
+}
+
+impl PlaceKind {
+    /// Words that tell the kind, the more telling kinds first. Common words, no source.
+    const WORDS: [(PlaceKind, &'static [&'static str]); 9] = [
+        (PlaceKind::EscapeRamp, &["escape", "runaway", "arrester", "emergency ramp"]),
+        (PlaceKind::BrakeCheck, &["brake check", "brake-check", "brake_check", "brakecheck", "brake test"]),
+        (PlaceKind::Tunnel, &["tunnel", "gallery"]),
+        (PlaceKind::Bridge, &["bridge", "viaduct"]),
+        (PlaceKind::Stop, &["signal", "traffic light", "stop", "crossing", "junction", "roundabout"]),
+        (PlaceKind::Summit, &["summit", "pass", "col", "crest", "peak", "saddle"]),
+        (PlaceKind::Settlement, &["village", "town", "city", "hamlet", "residential"]),
+        (PlaceKind::Parking, &["parking", "rest area", "lay-by", "layby", "truck stop"]),
+        (PlaceKind::Danger, &["danger", "warning", "hazard", "caution"]),
+    ];
+
+    /// The kind that the words say; type before symbol before name.
+    pub fn from_words(kind: &str, symbol: &str, name: &str) -> PlaceKind {
+        for text in [kind, symbol, name] {
+            let text = text.to_lowercase();
+            let found = PlaceKind::WORDS.iter().find(|(_, words)| words.iter().any(|word| has_word(&text, word)));
+            if let Some((kind, _)) = found {
+                return *kind;
+            }
+        }
+        PlaceKind::Other
+    }
+}
+
+/// Whether `word` stands in `text` with no letter beside it: a “passing place” is no pass.
+fn has_word(text: &str, word: &str) -> bool {
+    text.match_indices(word).any(|(at, _)| {
+        let before = text[..at].chars().next_back();
+        let after = text[at + word.len()..].chars().next();
+        !before.is_some_and(char::is_alphabetic) && !after.is_some_and(char::is_alphabetic)
+    })
+}
+
+/// A waypoint of the file that lies on the road.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Place {
+    /// Its name, perhaps empty.
+    pub name: String,
+    /// What it is, as far as it says.
+    pub kind: PlaceKind,
+    /// Grid index of the nearest point of the road.
+    pub index: usize,
+    /// Distance from the road, metres, at most 150.
+    pub off_m: f64,
+}
+
+/// Puts each waypoint on the road wherever the road passes within 150 m, in the order of the
+/// road. A road that passes twice has the place twice.
+pub(super) fn snap(waypoints: &[Waypoint], positions: &[(f64, f64)]) -> Vec<Place> {
+    let mut places = Vec::new();
+    for waypoint in waypoints {
+        for (index, off_m) in passes(waypoint, positions) {
+            places.push(Place {
+                name: waypoint.name.clone(),
+                kind: PlaceKind::from_words(&waypoint.kind, &waypoint.symbol, &waypoint.name),
+                index,
+                off_m,
+            });
+        }
+    }
+    // A stable sort: the file's order holds among places at the same point.
+    places.sort_by_key(|place| place.index);
+    places
+}
+
+/// The nearest point of each stretch of road within reach.
+fn passes(waypoint: &Waypoint, positions: &[(f64, f64)]) -> Vec<(usize, f64)> {
+    let reach_deg = bounds::NEAR_ROAD_M / METRES_PER_DEGREE;
+    let mut found: Vec<(usize, f64)> = Vec::new();
+    let mut inside = false;
+    for (index, (lat, lon)) in positions.iter().enumerate() {
+        let maybe = (lat - waypoint.lat_deg).abs() <= reach_deg;
+        let off_m = if maybe { track::step_m(waypoint.lat_deg, waypoint.lon_deg, *lat, *lon) } else { f64::INFINITY };
+        let near = off_m <= bounds::NEAR_ROAD_M;
+        let room = found.len() < MOST_PASSES;
+        match found.last_mut() {
+            Some(best) if near && inside => {
+                if off_m < best.1 {
+                    *best = (index, off_m);
+                }
+            }
+            Some(_) | None => {
+                if near && room {
+                    found.push((index, off_m));
+                }
+            }
+        }
+        inside = near && (inside || room);
+    }
+    found
+}
