@@ -1,0 +1,49 @@
+//! The backward pass: how fast each point of a road may be entered.
+
+use super::forces::Trip;
+use super::run::Hold;
+use crate::constants::{LEAST_SLOWING, SERVICE_SLOWING};
+use crate::road::Road;
+use crate::units::{Grade, Metres, MetresPerSecond};
+
+/// The hold that a cell lies in.
+pub(super) fn hold_at(holds: &[Hold], cell: usize) -> Option<&Hold> {
+    let after = holds.partition_point(|hold| hold.to <= cell);
+    holds.get(after).filter(|hold| hold.from <= cell)
+}
+
+/// The highest speed at each grid point of `from..=to` from which what
+/// follows can be kept.
+pub(super) fn entry_caps(trip: Trip<'_>, road: &Road, from: usize, to: usize, holds: &[Hold]) -> Vec<f64> {
+    let limit = trip.top_speed().0;
+    let held = |cell: usize| hold_at(holds, cell).map_or(f64::INFINITY, |hold| hold.speed.0);
+    // Crest and foot belong to the descent: its speed is reached at the one and kept to the other.
+    let mut caps: Vec<f64> = (from..=to)
+        .map(|point| limit.min(held(point)).min(point.checked_sub(1).map_or(f64::INFINITY, held)))
+        .collect();
+    for k in (0..to - from).rev() {
+        if caps[k] <= caps[k + 1] {
+            continue;
+        }
+        let cell = from + k;
+        let grade = Grade(road.grades()[cell]);
+        let height = Metres(road.heights_m()[cell]);
+        let slowing = slowing_without_brakes(trip, MetresPerSecond(caps[k + 1]), grade, height);
+        let way = road.step_m() / grade.sin_cos().1;
+        let slowing = if slowing < LEAST_SLOWING { SERVICE_SLOWING } else { slowing };
+        let allowed = (caps[k + 1] * caps[k + 1] + 2.0 * slowing * way).sqrt();
+        caps[k] = caps[k].min(allowed);
+    }
+    caps
+}
+
+/// Deceleration in the lowest gear that does not overspeed, at full stage; negative where the
+/// hill is stronger.
+fn slowing_without_brakes(trip: Trip<'_>, speed: MetresPerSecond, grade: Grade, height: Metres) -> f64 {
+    let Some(gear) = trip.lowest_gear_within(speed, 1.0) else {
+        return 0.0;
+    };
+    let holding = trip.retarding(gear, speed, grade, height);
+    let mass = trip.truck.rotating_factor(gear) * trip.truck.mass().0;
+    (holding - trip.demand(speed, grade, height)).0 / mass
+}

@@ -1,0 +1,117 @@
+//! Control speed: where the retarder alone balances a hill in one gear.
+
+use super::forces::Trip;
+use crate::truck::{Gear, Stage};
+use crate::units::{Grade, Metres, MetresPerSecond, RevPerMin};
+use serde::{Deserialize, Serialize};
+
+/// What a gear and stage do on a grade: a closed set of answers, none of them an error.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Answer {
+    /// The truck settles at this speed, with no service brake and no throttle.
+    Settles {
+        /// Road speed.
+        speed: MetresPerSecond,
+        /// Engine speed.
+        engine_speed: RevPerMin,
+    },
+    /// It holds back more than needed over the whole range of engine speed: a lower stage or
+    /// a higher gear would do.
+    MoreThanNeeded,
+    /// It overruns: up to the highest allowed engine speed it needs the service brakes or a
+    /// lower gear.
+    Overruns,
+    /// It must not or cannot be used.
+    NotUsable(Unusable),
+}
+
+/// Why a gear and stage are not usable.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Unusable {
+    /// The surface is too slippery to recommend a stage.
+    Slippery,
+    /// Where it settles, the driven axles would need more grip than they have.
+    Grip,
+    /// The retarder is cut out up to the highest allowed engine speed.
+    CutOut,
+}
+
+/// Samples of the engine-speed range in the search for the lowest crossing.
+const SAMPLES: usize = 64;
+/// Halvings of the bracket: 2⁻⁵⁰ of a sample is below the last bit of any road speed.
+const HALVINGS: usize = 50;
+
+/// What `gear` with `stage` does on `grade` at `height`.
+///
+/// The root is the lowest one at which holding force less demand rises through zero, with the
+/// demand greater everywhere below it: a far higher root, where air drag takes over, is no
+/// control speed. Where holding is more than needed at the lowest engine speed but not
+/// further up, nothing catches a truck that has got faster, and the answer is `Overruns`.
+#[must_use]
+pub fn control_speed(trip: Trip<'_>, gear: Gear, stage: Stage, grade: Grade, height: Metres) -> Answer {
+    if stage != Stage::OFF && trip.grip_for_retarding(grade).0 <= 0.0 {
+        return Answer::NotUsable(Unusable::Slippery);
+    }
+    let low = trip.truck.lowest_engine_speed(stage);
+    let high = trip.truck.highest_engine_speed();
+    if low >= high {
+        return Answer::NotUsable(Unusable::CutOut);
+    }
+    let slowest = trip.truck.road_speed(gear, low).0;
+    let fastest = trip.truck.road_speed(gear, high).0;
+    let surplus = |v: f64| {
+        let speed = MetresPerSecond(v);
+        trip.holding(gear, stage, speed, height).0 - trip.demand(speed, grade, height).0
+    };
+    let speed_at = |k: usize| slowest + (fastest - slowest) * (k as f64 / SAMPLES as f64);
+    let held_at = |k: usize| surplus(speed_at(k)) >= 0.0;
+    if held_at(0) {
+        let throughout = (1..=SAMPLES).all(held_at);
+        return if throughout { Answer::MoreThanNeeded } else { Answer::Overruns };
+    }
+    let Some(first) = (1..=SAMPLES).find(|k| held_at(*k)) else {
+        return Answer::Overruns;
+    };
+    let speed = MetresPerSecond(crossing(surplus, speed_at(first - 1), speed_at(first)));
+    if stage != Stage::OFF && trip.holding(gear, stage, speed, height) > trip.grip_for_retarding(grade) {
+        return Answer::NotUsable(Unusable::Grip);
+    }
+    Answer::Settles { speed, engine_speed: trip.truck.engine_speed(gear, speed) }
+}
+
+/// Bisection on a bracket with `surplus(low) < 0 ≤ surplus(high)`.
+fn crossing(surplus: impl Fn(f64) -> f64, mut low: f64, mut high: f64) -> f64 {
+    for _ in 0..HALVINGS {
+        let middle = 0.5 * (low + high);
+        if surplus(middle) < 0.0 {
+            low = middle;
+        } else {
+            high = middle;
+        }
+    }
+    high
+}
+
+/// The steepest downgrade that gear and stage hold at a steady speed: the inverse of
+/// [`control_speed`], in closed form.
+///
+/// From F + air = m·g·(sin θ − c·cos θ) = m·g·√(1+c²)·sin(θ − atan c). `None` where not even
+/// a vertical wall would push harder.
+#[must_use]
+pub fn held_grade(
+    trip: Trip<'_>,
+    gear: Gear,
+    stage: Stage,
+    speed: MetresPerSecond,
+    height: Metres,
+) -> Option<Grade> {
+    let c = trip.truck.spec().rolling_resistance;
+    let back = trip.holding(gear, stage, speed, height).0 + trip.air_drag(speed, height).0;
+    let sine = back / (trip.weight().0 * (1.0 + c * c).sqrt());
+    if !(-1.0..1.0).contains(&sine) {
+        return None;
+    }
+    Some(Grade(-libm::tan(libm::asin(sine) + libm::atan(c))))
+}

@@ -1,0 +1,134 @@
+//! What pulls, what resists and what holds, for a truck on a day.
+
+use crate::constants::{
+    AIR_DENSITY_SEA_LEVEL, ATMOSPHERE_EXPONENT, ATMOSPHERE_LAPSE, GRAVITY, STANDARD_LAPSE_K_PER_M,
+    STANDARD_TEMPERATURE_K, ZERO_CELSIUS_K,
+};
+use crate::day::Day;
+use crate::truck::{Gear, Stage, Truck};
+use crate::units::{Celsius, Grade, Metres, MetresPerSecond, Newtons};
+
+/// Highest road that the density law is used for, m; above it the value there is kept.
+const HIGHEST_ROAD: f64 = 9_000.0;
+
+/// Density of the air at `height` over that at sea level, in the standard atmosphere (ISO 2533):
+/// (1 − 2.25577e-5·h)^4.2559. Range −500 to 9,000 m; the ends are kept beyond.
+#[must_use]
+pub fn altitude_factor(height: Metres) -> f64 {
+    let h = height.0.clamp(-500.0, HIGHEST_ROAD);
+    libm::pow(1.0 - ATMOSPHERE_LAPSE * h, ATMOSPHERE_EXPONENT)
+}
+
+/// Density of the air, kg/m³, at `height` with the air at `air` instead of the standard
+/// temperature of that height.
+#[must_use]
+pub fn air_density(height: Metres, air: Celsius) -> f64 {
+    let standard = STANDARD_TEMPERATURE_K - STANDARD_LAPSE_K_PER_M * height.0.clamp(-500.0, HIGHEST_ROAD);
+    AIR_DENSITY_SEA_LEVEL * altitude_factor(height) * standard / (air.0 + ZERO_CELSIUS_K)
+}
+
+/// A truck on a day: what every force depends on.
+#[derive(Debug, Clone, Copy)]
+pub struct Trip<'a> {
+    /// The truck.
+    pub truck: &'a Truck,
+    /// The day.
+    pub day: &'a Day,
+}
+
+impl Trip<'_> {
+    /// Weight, m·g.
+    #[must_use]
+    pub fn weight(self) -> Newtons {
+        Newtons(self.truck.mass().0 * GRAVITY)
+    }
+
+    /// Gravity along the road, positive downhill: −m·g·sin θ.
+    #[must_use]
+    pub fn gravity(self, grade: Grade) -> Newtons {
+        Newtons(-self.weight().0 * grade.sin_cos().0)
+    }
+
+    /// Rolling resistance: C_rr·m·g·cos θ.
+    #[must_use]
+    pub fn rolling(self, grade: Grade) -> Newtons {
+        Newtons(self.truck.spec().rolling_resistance * self.weight().0 * grade.sin_cos().1)
+    }
+
+    /// Air drag: ½·ρ·C_dA·(v + w)·|v + w|, w the headwind. Negative in a tailwind faster than the truck.
+    #[must_use]
+    pub fn air_drag(self, speed: MetresPerSecond, height: Metres) -> Newtons {
+        let against = speed.0 + self.day.headwind().0;
+        let density = air_density(height, self.day.air());
+        Newtons(0.5 * density * self.truck.spec().drag_area_m2 * against * against.abs())
+    }
+
+    /// What is left to hold: gravity less rolling less air. Positive: the truck must be held
+    /// back. Negative: it must be pulled.
+    #[must_use]
+    pub fn demand(self, speed: MetresPerSecond, grade: Grade, height: Metres) -> Newtons {
+        self.gravity(grade) - self.rolling(grade) - self.air_drag(speed, height)
+    }
+
+    /// Holding force of gear and stage, with the engine's part scaled by the density of the
+    /// air at that height. Assumed, cautious: no printed law was found.
+    #[must_use]
+    pub fn holding(self, gear: Gear, stage: Stage, speed: MetresPerSecond, height: Metres) -> Newtons {
+        self.truck.holding_force(gear, stage, speed, altitude_factor(height).min(1.0))
+    }
+
+    /// Force that the driven axles may spend on retarding: μ·k·m_drive·g·cos θ.
+    #[must_use]
+    pub fn grip_for_retarding(self, grade: Grade) -> Newtons {
+        let surface = self.day.surface;
+        let load = self.truck.spec().drive_axle_mass_kg * GRAVITY * grade.sin_cos().1;
+        Newtons(surface.friction() * surface.retarding_share() * load)
+    }
+
+    /// Force of gear and the strongest stage that may be used, kept within the grip of the
+    /// driven axles. Motoring cannot be turned down and counts whole.
+    #[must_use]
+    pub fn retarding(self, gear: Gear, speed: MetresPerSecond, grade: Grade, height: Metres) -> Newtons {
+        let full = self.holding(gear, self.strongest_stage(), speed, height);
+        let motoring = self.holding(gear, Stage::OFF, speed, height);
+        Newtons(full.0.min(self.grip_for_retarding(grade).0.max(motoring.0)))
+    }
+
+    /// The weakest stage that holds `need`, or the strongest that may be used.
+    #[must_use]
+    pub fn weakest_stage(self, gear: Gear, speed: MetresPerSecond, height: Metres, need: Newtons) -> Stage {
+        let strongest = self.strongest_stage();
+        if need.0 <= 0.0 {
+            return Stage::OFF;
+        }
+        let mut stages = self.truck.stages().filter(|stage| *stage <= strongest);
+        stages.find(|stage| self.holding(gear, *stage, speed, height) >= need).unwrap_or(strongest)
+    }
+
+    /// The strongest stage that the surface lets be recommended.
+    #[must_use]
+    pub fn strongest_stage(self) -> Stage {
+        if self.day.surface.retarding_share() > 0.0 { self.truck.full_stage() } else { Stage::OFF }
+    }
+
+    /// The fastest that the truck may go: the day's limit, or the highest allowed engine speed
+    /// in the highest gear where that is slower.
+    #[must_use]
+    pub fn top_speed(self) -> MetresPerSecond {
+        let limit = self.day.speed_limit();
+        match self.truck.gears().next_back() {
+            Some(gear) => {
+                MetresPerSecond(limit.0.min(self.truck.road_speed(gear, self.truck.highest_engine_speed()).0))
+            }
+            None => limit,
+        }
+    }
+
+    /// The lowest gear that keeps the engine at or below `share` of its highest allowed speed:
+    /// the one that holds most. `None` where even the highest gear overspeeds.
+    #[must_use]
+    pub fn lowest_gear_within(self, speed: MetresPerSecond, share: f64) -> Option<Gear> {
+        let ceiling = self.truck.highest_engine_speed() * share;
+        self.truck.gears().find(|gear| self.truck.engine_speed(*gear, speed) <= ceiling)
+    }
+}

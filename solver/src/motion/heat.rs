@@ -1,0 +1,83 @@
+//! Heat of the service brakes: lumps with exact exponential steps.
+
+use super::forces::Trip;
+use super::stopping::stopping_distance;
+use crate::constants::{STOP_DECELERATION, STOP_IMBALANCE};
+use crate::limits::bounds::AXLE_GROUPS;
+use crate::truck::AxleGroup;
+use crate::units::{Celsius, Grade, Joules, MetresPerSecond, Seconds, Watts};
+
+/// One lump: C·dT/dt = P − hA·(T − T_air).
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct HeatLump {
+    /// Heat capacity C, J/K.
+    pub capacity: f64,
+    /// Heat given off hA, W/K.
+    pub cooling: f64,
+}
+
+impl HeatLump {
+    /// Temperature after `time` with constant power and cooling, exactly:
+    /// T∞ + (T − T∞)·exp(−hA·t/C) with T∞ = T_air + P/hA.
+    #[must_use]
+    pub fn after(self, from: Celsius, air: Celsius, power: Watts, time: Seconds) -> Celsius {
+        let settled = air.0 + power.0 / self.cooling;
+        Celsius(settled + (from.0 - settled) * libm::exp(-self.cooling * time.0 / self.capacity))
+    }
+}
+
+/// Temperatures of a truck's axle groups.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct BrakeHeat {
+    temperatures: [f64; AXLE_GROUPS],
+}
+
+impl BrakeHeat {
+    /// All groups at one temperature.
+    #[must_use]
+    pub fn uniform(at: Celsius) -> Self {
+        Self { temperatures: [at.0; AXLE_GROUPS] }
+    }
+
+    /// After `time` at a steady speed with the service brakes taking `power`.
+    #[must_use]
+    pub fn after(mut self, trip: Trip<'_>, power: Watts, speed: MetresPerSecond, time: Seconds) -> Self {
+        for (temperature, group) in self.temperatures.iter_mut().zip(groups(trip)) {
+            let lump = HeatLump { capacity: group.heat_capacity(), cooling: group.cooling(speed) };
+            let share = power * group.effort_share;
+            *temperature = lump.after(Celsius(*temperature), trip.day.air(), share, time).0;
+        }
+        self
+    }
+
+    /// The hottest group.
+    #[must_use]
+    pub fn hottest(&self, trip: Trip<'_>) -> Celsius {
+        Celsius(self.each(trip).map(|(t, _)| t).fold(f64::NEG_INFINITY, f64::max))
+    }
+
+    /// The hottest group after one hard stop from this speed on this grade: half of m·v²,
+    /// half as much again for brakes that do not share evenly, and the hill's work over the
+    /// stopping distance. Rolling, air, engine and retarder are left out: the cautious side.
+    #[must_use]
+    pub fn hottest_after_stop(&self, trip: Trip<'_>, speed: MetresPerSecond, grade: Grade) -> Celsius {
+        let work = stopping_work(trip, speed, grade);
+        let after = |(t, group): (f64, &AxleGroup)| t + work.0 * group.effort_share / group.heat_capacity();
+        Celsius(self.each(trip).map(after).fold(f64::NEG_INFINITY, f64::max))
+    }
+
+    fn each<'a>(&'a self, trip: Trip<'a>) -> impl Iterator<Item = (f64, &'a AxleGroup)> {
+        self.temperatures.iter().copied().zip(groups(trip))
+    }
+}
+
+fn groups(trip: Trip<'_>) -> &[AxleGroup] {
+    &trip.truck.spec().axle_groups
+}
+
+/// Heat of one hard stop: [`BrakeHeat::hottest_after_stop`].
+fn stopping_work(trip: Trip<'_>, speed: MetresPerSecond, grade: Grade) -> Joules {
+    let kinetic = 0.5 * trip.truck.mass().0 * speed.0 * speed.0;
+    let hill = trip.gravity(grade).0.max(0.0) * stopping_distance(speed, STOP_DECELERATION).0;
+    Joules(STOP_IMBALANCE * kinetic + hill)
+}

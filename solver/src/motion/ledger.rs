@@ -1,0 +1,44 @@
+//! The books of work of a run.
+
+use crate::units::{Joules, Seconds};
+
+/// The books: work done on the truck since the run began, each entry with its sign as seen
+/// from the truck. Their sum is the change of kinetic energy.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Ledger {
+    /// By gravity.
+    pub gravity: Joules,
+    /// By rolling resistance; not positive.
+    pub rolling: Joules,
+    /// By air drag.
+    pub air: Joules,
+    /// By retarder and motoring; not positive.
+    pub holding: Joules,
+    /// By the service brakes; not positive.
+    pub service: Joules,
+    /// By the engine pulling; not negative.
+    pub pulling: Joules,
+    /// Change of kinetic energy, rotating parts included.
+    pub kinetic: Joules,
+    /// Time.
+    pub time: Seconds,
+}
+
+impl Ledger {
+    pub(super) const EMPTY: Self = Self {
+        gravity: Joules(0.0),
+        rolling: Joules(0.0),
+        air: Joules(0.0),
+        holding: Joules(0.0),
+        service: Joules(0.0),
+        pulling: Joules(0.0),
+        kinetic: Joules(0.0),
+        time: Seconds(0.0),
+    };
+
+    /// What is left when the books are closed: nothing but rounding.
+    #[must_use]
+    pub fn imbalance(&self) -> Joules {
+        self.gravity + self.rolling + self.air + self.holding + self.service + self.pulling - self.kinetic
+    }
+}

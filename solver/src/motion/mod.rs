@@ -1,0 +1,21 @@
+//! Motion: forces, control speed, heat, and the run along a road.
+//!
+//! Knows the road and the truck; does not know what a descent is.
+
+mod caps;
+mod control_speed;
+mod drive;
+mod driver;
+mod forces;
+mod heat;
+mod ledger;
+mod run;
+mod stopping;
+
+pub use control_speed::{Answer, Unusable, control_speed, held_grade};
+pub use drive::{crawl, pulling_gear};
+pub use forces::{Trip, air_density, altitude_factor};
+pub use heat::{BrakeHeat, HeatLump};
+pub use ledger::Ledger;
+pub use run::{Hold, Run, Sample, State};
+pub use stopping::{mean_deceleration, stopping_distance};

@@ -1,0 +1,142 @@
+//! The run along the road: speed, what pulls and holds, brake heat, and the books of work.
+//!
+//! Two passes. Backward: no point is entered faster than what follows allows, slowing with
+//! the retarder and, where that is too little, the service brakes. Forward: gravity, full
+//! load, holding force. Steps are the cells of the road, near 10 m.
+
+use super::caps::{entry_caps, hold_at};
+use super::driver::{Driver, Scene};
+use super::forces::Trip;
+use super::heat::BrakeHeat;
+use super::ledger::Ledger;
+use crate::constants::WALKING_SPEED;
+use crate::road::Road;
+use crate::truck::{Gear, Stage};
+use crate::units::{Celsius, Grade, Metres, MetresPerSecond};
+
+/// A stretch to be driven in one gear at a held speed.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Hold {
+    /// Grid index where it begins.
+    pub from: usize,
+    /// Grid index where it ends.
+    pub to: usize,
+    /// The gear.
+    pub gear: Gear,
+    /// The speed.
+    pub speed: MetresPerSecond,
+}
+
+/// Where a run begins.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct State {
+    /// Road speed.
+    pub speed: MetresPerSecond,
+    /// Gear engaged.
+    pub gear: Gear,
+    /// The service brakes.
+    pub brakes: BrakeHeat,
+}
+
+/// What holds in one cell.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Sample {
+    /// Speed at the end of the cell.
+    pub speed: MetresPerSecond,
+    /// Gear.
+    pub gear: Gear,
+    /// The weakest stage that holds what is to be held in that gear, full stage where none does.
+    pub stage: Stage,
+    /// Hottest service brakes at the end of the cell.
+    pub hottest: Celsius,
+    /// The same after one hard stop there.
+    pub after_stop: Celsius,
+    /// Share of what was to be held that retarder and motoring carried; 1 where nothing was.
+    pub carried: f64,
+}
+
+/// A run over part of a road.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Run {
+    /// One sample a cell.
+    pub samples: Vec<Sample>,
+    /// The books.
+    pub ledger: Ledger,
+    /// State at the end.
+    pub end: State,
+    /// Slower than walking speed somewhere: the truck cannot climb this.
+    pub stalled: bool,
+}
+
+impl Run {
+    /// Drives the cells `from..to` of a road. `holds` are in road order and do not overlap;
+    /// outside them the day's limit caps the speed.
+    #[must_use]
+    pub fn along(trip: Trip<'_>, road: &Road, from: usize, to: usize, holds: &[Hold], start: State) -> Self {
+        let (run, _) = Self::until(trip, road, from, to, holds, start, Celsius(f64::INFINITY));
+        run
+    }
+
+    /// The same, or `None` as soon as one hard stop would take the service brakes above `limit`.
+    #[must_use]
+    pub fn within(
+        trip: Trip<'_>,
+        road: &Road,
+        from: usize,
+        to: usize,
+        holds: &[Hold],
+        start: State,
+        limit: Celsius,
+    ) -> Option<Self> {
+        let (run, kept) = Self::until(trip, road, from, to, holds, start, limit);
+        kept.then_some(run)
+    }
+
+    fn until(
+        trip: Trip<'_>,
+        road: &Road,
+        from: usize,
+        to: usize,
+        holds: &[Hold],
+        start: State,
+        limit: Celsius,
+    ) -> (Self, bool) {
+        let caps = entry_caps(trip, road, from, to, holds);
+        let mut driver = Driver { trip, state: start, ledger: Ledger::EMPTY, stalled: false };
+        driver.state.speed = MetresPerSecond(start.speed.0.min(caps[0]).max(WALKING_SPEED));
+        let mut samples: Vec<Sample> = Vec::with_capacity(to - from);
+        let mut kept = true;
+        for cell in from..to {
+            if !road.assessed()[cell] {
+                samples.push(driver.stand_in());
+                continue;
+            }
+            let scene = Scene {
+                grade: Grade(road.grades()[cell]),
+                height: Metres(0.5 * (road.heights_m()[cell] + road.heights_m()[cell + 1])),
+                step: road.step_m(),
+                hold: hold_at(holds, cell),
+                cap: caps[cell + 1 - from],
+            };
+            let sample = driver.step(&scene);
+            samples.push(sample);
+            if sample.after_stop > limit {
+                kept = false;
+                break;
+            }
+        }
+        (Self { samples, ledger: driver.ledger, end: driver.state, stalled: driver.stalled }, kept)
+    }
+
+    /// Hottest service brakes on the way.
+    #[must_use]
+    pub fn hottest(&self) -> Celsius {
+        Celsius(self.samples.iter().map(|s| s.hottest.0).fold(f64::NEG_INFINITY, f64::max))
+    }
+
+    /// Hottest they would be after one hard stop at the worst place.
+    #[must_use]
+    pub fn hottest_after_stop(&self) -> Celsius {
+        Celsius(self.samples.iter().map(|s| s.after_stop.0).fold(f64::NEG_INFINITY, f64::max))
+    }
+}
