@@ -1,0 +1,199 @@
+//! The answer as text.
+
+use solver::motion::{Answer, Trip, Unusable};
+use solver::plan::{Choice, Descent, Governs, Note, Plan, Table, Verdict};
+use solver::road::Road;
+use std::fmt::Write;
+
+pub(crate) const CAUTION: &str = "A planning and teaching aid, not permission to descend. It does not know brake \
+adjustment, tyres,\nweather, traffic or how the load sits. Posted signs, local law and the vehicle maker's limits come first.\n";
+
+pub(crate) fn of_road(trip: Trip<'_>, road: &Road, plan: &Plan) -> String {
+    let mut out = String::new();
+    let quality = road.quality();
+    let name = if road.name().is_empty() { "road" } else { road.name() };
+    let _ = writeln!(
+        out,
+        "{name}: {:.1} km, {:.0} m down; heights {:?} (roughness {:.1} points)",
+        road.length_m() / 1e3,
+        plan.totals.fall.0,
+        quality.class,
+        quality.roughness_before
+    );
+    let _ = writeln!(out, "{}, {:.1} t\n", trip.truck.spec().name, trip.truck.mass().0 / 1e3);
+    for finding in road.findings() {
+        let _ = writeln!(out, "- {finding}");
+    }
+    for note in &plan.notes {
+        let _ = writeln!(out, "! {}", of_note(*note));
+    }
+    grades(&mut out, road);
+    for descent in &plan.descents {
+        of_descent(&mut out, descent);
+    }
+    if plan.descents.is_empty() {
+        out.push_str("\nNo descent that needs a gear chosen for it was found.\n");
+    }
+    let totals = &plan.totals;
+    let _ = writeln!(
+        out,
+        "\nThe whole road: {:.0} min, retarder {:.1} MJ, service brakes {:.1} MJ, hottest {:.0} °C, after a hard stop {:.0} °C\n",
+        totals.time.0 / 60.0,
+        totals.holding_work.0 / 1e6,
+        totals.service_work.0 / 1e6,
+        totals.hottest.0,
+        totals.hottest_after_stop.0
+    );
+    out.push_str(CAUTION);
+    out
+}
+
+fn grades(out: &mut String, road: &Road) {
+    out.push_str("\ngrades      from      to   grade      ±\n");
+    for s in road.segments() {
+        let km = |point: usize| point as f64 * road.step_m() / 1e3;
+        let _ = writeln!(
+            out,
+            "        {:8.2}{:8.2}{:7.1} %{:5.1} %",
+            km(s.from),
+            km(s.to),
+            s.grade * 100.0,
+            s.plus_minus * 100.0
+        );
+    }
+}
+
+fn of_descent(out: &mut String, d: &Descent) {
+    let _ = writeln!(
+        out,
+        "\nDescent {}: km {:.2} to {:.2}, {:.0} m down, mean {:.1} %, steepest km {:.1} %, sustained {:.1} % over {:.0} m",
+        d.number,
+        d.crest.0 / 1e3,
+        d.foot.0 / 1e3,
+        d.drop.0,
+        d.mean.0 * 100.0,
+        d.steepest_km.0 * 100.0,
+        d.sustained.grade.0 * 100.0,
+        d.sustained.length.0
+    );
+    let _ = writeln!(out, "  as entered:        {}", of_choice(&d.choice));
+    let _ = writeln!(out, "  brakes in reserve: {}", of_choice(&d.in_reserve));
+    let _ = writeln!(out, "  snubs allowed:     {}", of_choice(&d.snubbing));
+    if let Some(heavier) = &d.heavier {
+        let _ = writeln!(out, "  10 % heavier:      {}", of_choice(heavier));
+    }
+    if let Some((gear, speed)) = d.climbs_in {
+        let _ =
+            writeln!(out, "  the same hill is climbed in gear {} at {:.0} km/h", gear.number(), speed.kmh());
+    }
+    if !d.reliefs.is_empty() {
+        let _ = writeln!(out, "  {} relief(s) inside: do not shift up there", d.reliefs.len());
+    }
+}
+
+fn of_choice(choice: &Choice) -> String {
+    match choice {
+        Choice::Held(a) => {
+            let snub = a.snub.map_or(String::new(), |s| {
+                format!(
+                    ", snub {:.0} to {:.0} km/h about every {:.0} s",
+                    s.from.kmh(),
+                    s.to.kmh(),
+                    s.on.0 + s.off.0
+                )
+            });
+            format!(
+                "gear {}, stage {}, {:.0} km/h, {:.0} 1/min; {} ({:+.0} %), governed by {}; brakes {:.0} °C, after a stop {:.0} °C{snub}",
+                a.gear.number(),
+                a.stage.number(),
+                a.speed.kmh(),
+                a.engine_speed.0,
+                verdict(a.verdict),
+                a.margin * 100.0,
+                governs(a.governs),
+                a.hottest.0,
+                a.hottest_after_stop.0
+            )
+        }
+        Choice::NoSafeSpeed(none) => {
+            let mass = none.held_at_mass_kg.map_or("no mass".to_owned(), |kg| format!("{:.1} t", kg / 1e3));
+            format!(
+                "no safe speed found, down to {:.0} km/h, because of {}; the retarder would hold {mass}",
+                none.slowest.kmh(),
+                governs(none.because)
+            )
+        }
+    }
+}
+
+fn verdict(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::RetarderHolds => "retarder holds it",
+        Verdict::LittleInReserve => "holds, little in reserve",
+        Verdict::NeedsServiceBrakes => "needs service brakes",
+        Verdict::NoSafeSpeed => "no safe speed found",
+    }
+}
+
+fn governs(governs: Governs) -> &'static str {
+    match governs {
+        Governs::SpeedLimit => "the speed limit",
+        Governs::EngineSpeed => "engine speed",
+        Governs::Control => "control",
+        Governs::Grip => "grip",
+        Governs::Heat => "brake heat",
+    }
+}
+
+fn of_note(note: Note) -> &'static str {
+    match note {
+        Note::StagesWithheld => "The surface is too slippery to recommend a retarder stage.",
+        Note::StartsInDescent => {
+            "The road starts in the middle of a descent: what the brakes went through before is unknown."
+        }
+        Note::PartlyUnassessed => "Parts of the road could not be assessed; nothing is said there.",
+        Note::PoorHeights => "The heights are poor: grades are advisory only.",
+        Note::CannotClimb => "The truck cannot climb part of this road.",
+    }
+}
+
+pub(crate) fn of_table(trip: Trip<'_>, table: &Table) -> String {
+    let mut out = String::new();
+    let _ = writeln!(
+        out,
+        "{}, {:.1} t on {:.1} % at {:.0} m",
+        trip.truck.spec().name,
+        trip.truck.mass().0 / 1e3,
+        table.grade.0 * 100.0,
+        table.height.0
+    );
+    out.push_str("gear   km/h from–to   margin   off, then stages\n");
+    for row in &table.rows {
+        let margin = row.margin_at_ceiling.map_or("–".to_owned(), |m| format!("{:+.0} %", m * 100.0));
+        let answers: Vec<String> = row.answers.iter().map(of_answer).collect();
+        let _ = writeln!(
+            out,
+            "{:4}   {:5.1} – {:5.1}  {margin:>7}   {}",
+            row.gear.number(),
+            row.slowest.kmh(),
+            row.ceiling.kmh(),
+            answers.join(" | ")
+        );
+    }
+    out.push('\n');
+    out.push_str(CAUTION);
+    out
+}
+
+fn of_answer(answer: &Answer) -> String {
+    match answer {
+        Answer::Settles { speed, engine_speed } => {
+            format!("settles at {:.1} ({:.0})", speed.kmh(), engine_speed.0)
+        }
+        Answer::MoreThanNeeded => "more than needed".to_owned(),
+        Answer::Overruns => "overruns".to_owned(),
+        Answer::NotUsable(Unusable::Slippery) => "not usable: slippery".to_owned(),
+        Answer::NotUsable(Unusable::Grip) => "not usable: grip".to_owned(),
+        Answer::NotUsable(Unusable::CutOut) => "not usable: cut out".to_owned(),
+    }
+}

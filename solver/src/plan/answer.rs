@@ -1,0 +1,370 @@
+//! What a plan says: plain data that crosses to the page, the card and the tests.
+
+use crate::motion::Answer;
+use crate::truck::{Gear, Stage};
+use crate::units::{Celsius, Grade, Joules, Metres, MetresPerSecond, RevPerMin, Seconds};
+use serde::{Deserialize, Serialize};
+
+/// The plan of one road for one truck on one day.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Plan {
+    /// Descents in road order.
+    pub descents: Vec<Descent>,
+    /// Sums over the road.
+    pub totals: Totals,
+    /// What holds for the whole plan and must be said with it.
+    pub notes: Vec<Note>,
+}
+
+impl Plan {
+    /// The descent that decides whether and how the road can be driven: the worst verdict,
+    /// then the hottest brakes, then the slowest; `None` on a road without a descent.
+    #[must_use]
+    pub fn deciding(&self) -> Option<&Descent> {
+        self.worst_first().first().copied()
+    }
+
+    /// Descents, worst first: by verdict, then by brake temperature after a stop, then by
+    /// hold speed.
+    #[must_use]
+    pub fn worst_first(&self) -> Vec<&Descent> {
+        let mut list: Vec<&Descent> = self.descents.iter().collect();
+        list.sort_by(|a, b| {
+            let key = |d: &Descent| match &d.choice {
+                Choice::Held(advice) => (advice.hottest_after_stop.0, -advice.speed.0),
+                Choice::NoSafeSpeed(_) => (f64::INFINITY, 0.0),
+            };
+            let (heat_a, slow_a) = key(a);
+            let (heat_b, slow_b) = key(b);
+            b.choice
+                .verdict()
+                .cmp(&a.choice.verdict())
+                .then(heat_b.round().total_cmp(&heat_a.round()))
+                .then(slow_b.total_cmp(&slow_a))
+                .then(a.number.cmp(&b.number))
+        });
+        list
+    }
+}
+
+/// Sums over the assessed road.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Totals {
+    /// Driving time.
+    pub time: Seconds,
+    /// Sum of all that the road falls.
+    pub fall: Metres,
+    /// Work that retarder and motoring take.
+    pub holding_work: Joules,
+    /// Work that the service brakes take.
+    pub service_work: Joules,
+    /// Hottest service brakes.
+    pub hottest: Celsius,
+    /// Hottest they would be after one hard stop.
+    pub hottest_after_stop: Celsius,
+    /// Slowest speed on a climb; `None` where the road does not climb.
+    pub crawl: Option<MetresPerSecond>,
+}
+
+/// What must be said with the whole plan.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Note {
+    /// The surface is too slippery to recommend a retarder stage.
+    StagesWithheld,
+    /// The road starts in the middle of a descent: what the brakes went through before is unknown.
+    StartsInDescent,
+    /// Parts of the road could not be assessed; nothing is said there.
+    PartlyUnassessed,
+    /// Heights are poor: grades are advisory only.
+    PoorHeights,
+    /// The truck cannot climb part of this road at full load.
+    CannotClimb,
+}
+
+/// One descent, from its crest to its foot.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Descent {
+    /// Its number in road order, from 1.
+    pub number: usize,
+    /// Grid index of the crest.
+    pub from: usize,
+    /// Grid index of the foot.
+    pub to: usize,
+    /// Distance of the crest from the start of the road.
+    pub crest: Metres,
+    /// Distance of the foot.
+    pub foot: Metres,
+    /// Height lost.
+    pub drop: Metres,
+    /// Mean grade from crest to foot.
+    pub mean: Grade,
+    /// Steepest mean grade over a kilometre, or over the whole where it is shorter.
+    pub steepest_km: Grade,
+    /// The steepest sustained grade: what the gear is chosen for.
+    pub sustained: Sustained,
+    /// Hottest service brakes on arrival at the crest.
+    pub brakes_at_crest: Celsius,
+    /// The advice, as the day allows the service brakes to be used.
+    pub choice: Choice,
+    /// The advice with the service brakes kept in reserve.
+    pub in_reserve: Choice,
+    /// The advice where snubs within the heat limit are allowed.
+    pub snubbing: Choice,
+    /// The advice with 10 % more mass, used as the day allows; `None` where that mass is out
+    /// of range.
+    pub heavier: Option<Choice>,
+    /// Answer of each gear and stage on the steepest sustained grade.
+    pub table: Table,
+    /// Stages along the descent, crest to foot.
+    pub stages: Vec<StageSpan>,
+    /// Flat or rising stretches inside, too short to shift up on.
+    pub reliefs: Vec<Relief>,
+    /// Gear and speed that climb the same hill at full load; `None` where none does.
+    pub climbs_in: Option<(Gear, MetresPerSecond)>,
+    /// The descent ends where the road can no longer be assessed, not at its foot.
+    pub cut_short: bool,
+}
+
+/// The steepest sustained grade of a descent.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Sustained {
+    /// Where it begins.
+    pub from: Metres,
+    /// Over which length it is the mean.
+    pub length: Metres,
+    /// The grade.
+    pub grade: Grade,
+    /// Highest road on the descent: where an engine holds least.
+    pub height: Metres,
+}
+
+/// How a descent can be driven.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub enum Choice {
+    /// In this gear at this speed.
+    Held(Advice),
+    /// No speed was found that keeps the limits.
+    NoSafeSpeed(NoSafeSpeed),
+}
+
+impl Choice {
+    /// The verdict.
+    #[must_use]
+    pub fn verdict(&self) -> Verdict {
+        match self {
+            Self::Held(advice) => advice.verdict,
+            Self::NoSafeSpeed(_) => Verdict::NoSafeSpeed,
+        }
+    }
+
+    /// The advice, where there is one.
+    #[must_use]
+    pub fn advice(&self) -> Option<&Advice> {
+        match self {
+            Self::Held(advice) => Some(advice),
+            Self::NoSafeSpeed(_) => None,
+        }
+    }
+}
+
+/// Verdicts, the best first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Verdict {
+    /// The retarder holds the truck with the reserve asked for.
+    RetarderHolds,
+    /// The retarder holds it, with less than that reserve.
+    LittleInReserve,
+    /// It takes the service brakes as well, within the heat limit.
+    NeedsServiceBrakes,
+    /// No speed keeps the limits.
+    NoSafeSpeed,
+}
+
+/// One gear, one speed, and what they lead to.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Advice {
+    /// Verdict.
+    pub verdict: Verdict,
+    /// Gear, engaged before the crest and kept to the foot.
+    pub gear: Gear,
+    /// Strongest stage needed on the way.
+    pub stage: Stage,
+    /// Speed to hold.
+    pub speed: MetresPerSecond,
+    /// Engine speed at that road speed.
+    pub engine_speed: RevPerMin,
+    /// Full-stage holding force over demand on the steepest sustained grade, less 1; negative
+    /// where the service brakes must help.
+    pub margin: f64,
+    /// What keeps the speed from being higher.
+    pub governs: Governs,
+    /// Hottest service brakes on the descent.
+    pub hottest: Celsius,
+    /// Hottest they would be after one hard stop at the worst place.
+    pub hottest_after_stop: Celsius,
+    /// Work of retarder and motoring.
+    pub holding_work: Joules,
+    /// Work of the service brakes.
+    pub service_work: Joules,
+    /// Time from crest to foot.
+    pub time: Seconds,
+    /// How to snub, where the service brakes must help.
+    pub snub: Option<Snub>,
+}
+
+/// Service braking in snubs: from the hold speed down, released, and again.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Snub {
+    /// Speed at which to brake.
+    pub from: MetresPerSecond,
+    /// Speed at which to release.
+    pub to: MetresPerSecond,
+    /// Time braking.
+    pub on: Seconds,
+    /// Time between, on the steepest sustained grade.
+    pub off: Seconds,
+}
+
+/// What keeps the speed from being higher.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Governs {
+    /// The posted or entered limit.
+    SpeedLimit,
+    /// The highest engine speed in the highest gear.
+    EngineSpeed,
+    /// The retarder: faster, in any gear, it would not hold with the reserve asked for.
+    Control,
+    /// Grip of the driven axles.
+    Grip,
+    /// Heat of the service brakes.
+    Heat,
+}
+
+/// Why no speed was found, and how near the best try came.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct NoSafeSpeed {
+    /// What ruled out the slowest speed tried.
+    pub because: Governs,
+    /// The slowest speed tried.
+    pub slowest: MetresPerSecond,
+    /// Hottest brakes after a stop at that speed.
+    pub hottest_after_stop: Celsius,
+    /// Gross mass at which the descent would be held with the service brakes in reserve,
+    /// kg; `None` where not even an empty truck would.
+    pub held_at_mass_kg: Option<f64>,
+}
+
+/// The answers of every gear and stage on one grade.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Table {
+    /// The grade.
+    pub grade: Grade,
+    /// Height of the road.
+    pub height: Metres,
+    /// One row a gear, first gear first.
+    pub rows: Vec<GearRow>,
+}
+
+/// One gear of a [`Table`].
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct GearRow {
+    /// The gear.
+    pub gear: Gear,
+    /// Road speed at the lowest useful engine speed.
+    pub slowest: MetresPerSecond,
+    /// Road speed at the highest allowed engine speed: the ceiling.
+    pub ceiling: MetresPerSecond,
+    /// Full-stage holding force over demand at the ceiling, less 1; `None` where the grade
+    /// does not push the truck at that speed.
+    pub margin_at_ceiling: Option<f64>,
+    /// One answer a stage, "off" first.
+    pub answers: Vec<Answer>,
+}
+
+/// A stretch of a descent with one stage.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct StageSpan {
+    /// Grid index where it begins.
+    pub from: usize,
+    /// Grid index where it ends.
+    pub to: usize,
+    /// The weakest stage that holds there.
+    pub stage: Stage,
+}
+
+/// A flat or rising stretch inside a descent.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Relief {
+    /// Grid index where it begins.
+    pub from: usize,
+    /// Grid index where it ends.
+    pub to: usize,
+}
+
+/// The run along the road as arrays on the road's grid points, one value a point.
+///
+/// NaN, and [`Lanes::BLANK`] in the small integers, stand where the road was not assessed:
+/// draw nothing there.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Lanes {
+    /// Speed, m/s.
+    pub speed: Vec<f32>,
+    /// Engine speed, 1/min.
+    pub engine_speed: Vec<f32>,
+    /// Hottest axle group, °C.
+    pub temperature: Vec<f32>,
+    /// The same after one hard stop there, °C.
+    pub after_stop: Vec<f32>,
+    /// Share of what must be held that retarder and motoring carry, 0 to 1; 1 where nothing
+    /// must be held.
+    pub carried: Vec<f32>,
+    /// Gear.
+    pub gear: Vec<u8>,
+    /// Stage, 0 is off.
+    pub stage: Vec<u8>,
+    /// Heat step: see [`HeatStep`].
+    pub heat: Vec<u8>,
+}
+
+impl Lanes {
+    /// Stands in `gear`, `stage` and `heat` where nothing is said.
+    pub const BLANK: u8 = u8::MAX;
+}
+
+/// Steps of brake heat. Each is told by a word and a mark, never by colour alone.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+#[repr(u8)]
+pub enum HeatStep {
+    /// Below 30 % of the way from the temperature at the start to the limit. Assumed.
+    Cool = 0,
+    /// Below 60 % of that way.
+    Warm = 1,
+    /// Up to the limit.
+    Hot = 2,
+    /// A stop from here would pass the limit.
+    OverLimit = 3,
+}
+
+impl HeatStep {
+    /// All steps, the coolest first.
+    pub const ALL: [Self; 4] = [Self::Cool, Self::Warm, Self::Hot, Self::OverLimit];
+
+    /// The step of a temperature after a stop, on the way from `start` to `limit`.
+    #[must_use]
+    pub fn of(after_stop: Celsius, start: Celsius, limit: Celsius) -> Self {
+        if after_stop.0 > limit.0 {
+            return Self::OverLimit;
+        }
+        let way = (after_stop - start).0 / (limit - start).0;
+        if way < 0.3 {
+            Self::Cool
+        } else if way < 0.6 {
+            Self::Warm
+        } else {
+            Self::Hot
+        }
+    }
+}

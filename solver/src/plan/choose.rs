@@ -1,0 +1,266 @@
+//! Choosing gear and speed for one descent.
+//!
+//! Speeds from fast to slow, gears from high to low, all of a bounded list. The fastest
+//! candidate is taken that keeps engine speed, the reserve on the steepest sustained grade,
+//! grip, and brake heat with one hard stop in hand. Where there is none the same is asked
+//! without the reserve, then with the service brakes, and then it is said that there is none.
+
+use super::answer::{Advice, Choice, Governs, NoSafeSpeed, Snub, StageSpan, Verdict};
+use super::approach::Approach;
+use super::descents::Stretch;
+use super::margin::{HOLD_SHARE, SLOWEST_KMH, best_gear, held_by_margin, margin, speeds};
+use crate::day::ServiceBrakes;
+use crate::motion::{Hold, Run, Trip};
+use crate::road::Road;
+use crate::truck::{Gear, Stage};
+use crate::units::{Celsius, Grade, Kilograms, Metres, MetresPerSecond, Seconds};
+
+/// A snub takes 5 mph off the speed (printed in the US licence manual)…
+const SNUB_BY: f64 = 5.0 * 0.447_04;
+
+/// …in about 3 s.
+const SNUB_TIME: f64 = 3.0;
+
+/// Halvings in the search for a mass that is held.
+const MASS_HALVINGS: usize = 20;
+
+/// What is asked: this truck, down this stretch, coming from there.
+#[derive(Clone, Copy)]
+pub(super) struct Ask<'a> {
+    pub(super) trip: Trip<'a>,
+    pub(super) road: &'a Road,
+    pub(super) stretch: &'a Stretch,
+    pub(super) approach: &'a Approach,
+}
+
+/// A choice, and what the run needs of it even where no speed is safe.
+pub(super) struct Chosen {
+    pub(super) choice: Choice,
+    pub(super) hold: Hold,
+    pub(super) brakes_at_crest: Celsius,
+}
+
+/// How much is asked of a candidate.
+#[derive(Clone, Copy, PartialEq)]
+enum Demanding {
+    /// The retarder holds with this much to spare.
+    Margin(f64),
+    /// The service brakes may help.
+    ServiceBrakes,
+}
+
+/// A gear at a speed and what it has to spare on the steepest sustained grade.
+#[derive(Clone, Copy)]
+struct Candidate {
+    gear: Gear,
+    speed: MetresPerSecond,
+    margin: f64,
+}
+
+/// The way down of one candidate.
+struct Driven {
+    to_crest: Run,
+    down: Run,
+}
+
+impl Ask<'_> {
+    /// The fastest way down that keeps the limits, with the service brakes used so.
+    pub(super) fn choose(&self, mode: ServiceBrakes) -> Chosen {
+        let stages = match mode {
+            ServiceBrakes::InReserve => {
+                &[Demanding::Margin(self.trip.day.reserve), Demanding::Margin(0.0), Demanding::ServiceBrakes]
+                    [..]
+            }
+            ServiceBrakes::MaySnub => &[Demanding::ServiceBrakes][..],
+        };
+        let mut because = Governs::SpeedLimit;
+        for demanding in stages {
+            match self.fastest(*demanding) {
+                Ok(chosen) => return chosen,
+                Err(governs) => because = governs,
+            }
+        }
+        self.none_found(because)
+    }
+
+    /// The fastest candidate that is demanding enough, or what ruled out the slowest.
+    fn fastest(&self, demanding: Demanding) -> Result<Chosen, Governs> {
+        let mut governs = self.top_governs();
+        for speed in speeds(self.trip) {
+            let Some(candidate) = self.candidate(speed, demanding, &mut governs) else {
+                continue;
+            };
+            let Some(driven) = self.drive(candidate, self.heat_limit()) else {
+                governs = Governs::Heat;
+                continue;
+            };
+            return Ok(self.advise(candidate, &driven, governs));
+        }
+        Err(governs)
+    }
+
+    /// What would govern if the fastest speed of all were accepted.
+    fn top_governs(&self) -> Governs {
+        if self.trip.top_speed() < self.trip.day.speed_limit() {
+            Governs::EngineSpeed
+        } else {
+            Governs::SpeedLimit
+        }
+    }
+
+    fn heat_limit(&self) -> Celsius {
+        Celsius(self.trip.day.heat_limit_c)
+    }
+
+    /// The highest gear that is good enough at this speed. Where there is none: the gear that
+    /// holds most if the service brakes may help, else nothing, and `governs` says why.
+    fn candidate(
+        &self,
+        speed: MetresPerSecond,
+        demanding: Demanding,
+        governs: &mut Governs,
+    ) -> Option<Candidate> {
+        let sustained = self.sustained(speed);
+        let wanted = match demanding {
+            Demanding::Margin(margin) => margin,
+            Demanding::ServiceBrakes => self.trip.day.reserve,
+        };
+        if let Some((gear, margin)) = best_gear(self.trip, speed, sustained.grade, sustained.height, wanted) {
+            return Some(Candidate { gear, speed, margin });
+        }
+        let strongest = self.trip.lowest_gear_within(speed, HOLD_SHARE)?;
+        if demanding == Demanding::ServiceBrakes {
+            let margin = margin(self.trip, strongest, speed, sustained.grade, sustained.height);
+            return Some(Candidate { gear: strongest, speed, margin });
+        }
+        let full = self.trip.holding(strongest, self.trip.strongest_stage(), speed, sustained.height);
+        let demand = self.trip.demand(speed, sustained.grade, sustained.height);
+        *governs = if full >= demand * (1.0 + wanted) { Governs::Grip } else { Governs::Control };
+        None
+    }
+
+    /// Drives a candidate to the crest and down; `None` where brake heat would pass `limit`.
+    fn drive(&self, candidate: Candidate, limit: Celsius) -> Option<Driven> {
+        let hold = self.hold(candidate);
+        let (trip, road) = (self.trip, self.road);
+        let to_crest = Run::along(trip, road, self.approach.at, hold.from, &[hold], self.approach.state);
+        let down = Run::within(trip, road, hold.from, hold.to, &[hold], to_crest.end, limit)?;
+        Some(Driven { to_crest, down })
+    }
+
+    fn hold(&self, candidate: Candidate) -> Hold {
+        let Candidate { gear, speed, .. } = candidate;
+        Hold { from: self.stretch.from, to: self.stretch.to, gear, speed }
+    }
+
+    fn advise(&self, candidate: Candidate, driven: &Driven, governs: Governs) -> Chosen {
+        let hold = self.hold(candidate);
+        let verdict = if candidate.margin >= self.trip.day.reserve {
+            Verdict::RetarderHolds
+        } else if candidate.margin >= 0.0 {
+            Verdict::LittleInReserve
+        } else {
+            Verdict::NeedsServiceBrakes
+        };
+        let strongest = self.stage_spans(&hold).iter().map(|span| span.stage).max();
+        let advice = Advice {
+            verdict,
+            gear: candidate.gear,
+            stage: strongest.unwrap_or(Stage::OFF),
+            speed: candidate.speed,
+            engine_speed: self.trip.truck.engine_speed(candidate.gear, candidate.speed),
+            margin: candidate.margin,
+            governs,
+            hottest: driven.down.hottest(),
+            hottest_after_stop: driven.down.hottest_after_stop(),
+            holding_work: -driven.down.ledger.holding,
+            service_work: -driven.down.ledger.service,
+            time: driven.down.ledger.time,
+            snub: self.snub(candidate),
+        };
+        Chosen {
+            choice: Choice::Held(advice),
+            hold,
+            brakes_at_crest: driven.to_crest.end.brakes.hottest(self.trip),
+        }
+    }
+
+    /// Snubs on the steepest sustained grade, where the retarder does not hold it.
+    fn snub(&self, candidate: Candidate) -> Option<Snub> {
+        if candidate.margin >= 0.0 {
+            return None;
+        }
+        let Candidate { gear, speed, .. } = candidate;
+        let to = MetresPerSecond((speed.0 - SNUB_BY).max(0.5 * speed.0));
+        let sustained = self.sustained(speed);
+        let mass = self.trip.truck.mass().0 * self.trip.truck.rotating_factor(gear);
+        let demand = self.trip.demand(speed, sustained.grade, sustained.height);
+        let held = self.trip.retarding(gear, speed, sustained.grade, sustained.height);
+        let gaining = (demand - held).0 / mass;
+        Some(Snub { from: speed, to, on: Seconds(SNUB_TIME), off: Seconds((speed - to).0 / gaining) })
+    }
+
+    /// The weakest stage that holds on each grade of the stretch, neighbours joined.
+    pub(super) fn stage_spans(&self, hold: &Hold) -> Vec<StageSpan> {
+        let mut spans: Vec<StageSpan> = Vec::new();
+        let inside = self.road.segments().iter().filter(|s| s.to > hold.from && s.from < hold.to);
+        for segment in inside {
+            let (from, to) = (segment.from.max(hold.from), segment.to.min(hold.to));
+            let height = Metres(self.road.heights_m()[from]);
+            let demand = self.trip.demand(hold.speed, Grade(self.road.mean_grade(from, to)), height);
+            let stage = self.trip.weakest_stage(hold.gear, hold.speed, height, demand);
+            match spans.last_mut() {
+                Some(last) if last.stage == stage && last.to == from => last.to = to,
+                Some(_) | None => spans.push(StageSpan { from, to, stage }),
+            }
+        }
+        spans
+    }
+
+    /// No speed keeps the limits: how near the slowest came, and which mass would be held.
+    fn none_found(&self, because: Governs) -> Chosen {
+        let slowest = speeds(self.trip).last().unwrap_or(self.trip.top_speed());
+        let first = self.trip.truck.gears().next();
+        let gear = self.trip.lowest_gear_within(slowest, HOLD_SHARE).or(first);
+        let gear = gear.unwrap_or_else(|| unreachable!("a truck has at least one gear"));
+        let candidate = Candidate { gear, speed: slowest, margin: f64::NAN };
+        let driven = self.drive(candidate, Celsius(f64::INFINITY));
+        let (hottest, crest) = driven.map_or((Celsius(f64::INFINITY), Celsius(f64::NAN)), |driven| {
+            (driven.down.hottest_after_stop(), driven.to_crest.end.brakes.hottest(self.trip))
+        });
+        Chosen {
+            choice: Choice::NoSafeSpeed(NoSafeSpeed {
+                because,
+                slowest,
+                hottest_after_stop: hottest,
+                held_at_mass_kg: self.held_mass().map(|mass| mass.0),
+            }),
+            hold: self.hold(candidate),
+            brakes_at_crest: crest,
+        }
+    }
+
+    /// The largest mass that the retarder alone holds at some speed on this descent.
+    fn held_mass(&self) -> Option<Kilograms> {
+        let holds = |factor: f64| {
+            self.trip.truck.heavier(factor).is_some_and(|truck| {
+                let trip = Trip { truck: &truck, ..self.trip };
+                let sustained = Ask { trip, ..*self }.sustained(MetresPerSecond::from_kmh(SLOWEST_KMH));
+                held_by_margin(trip, sustained.grade, sustained.height).is_some()
+            })
+        };
+        let (mut light, mut heavy) = (0.25, 1.0);
+        if !holds(light) {
+            return None;
+        }
+        for _ in 0..MASS_HALVINGS {
+            let middle = 0.5 * (light + heavy);
+            if holds(middle) {
+                light = middle;
+            } else {
+                heavy = middle;
+            }
+        }
+        Some(self.trip.truck.mass() * light)
+    }
+}

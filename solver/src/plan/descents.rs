@@ -1,0 +1,135 @@
+//! Cutting a road into descents.
+
+use super::answer::Relief;
+use super::margin::held_by_margin;
+use crate::constants::{GRAVITY, SERVICE_SLOWING, SHIFT_TIME};
+use crate::motion::{Trip, pulling_gear};
+use crate::road::Road;
+use crate::truck::Gear;
+use crate::units::{Grade, Metres, MetresPerSecond};
+
+/// Shallower drops are rolling country, driven without choosing a gear for them, m. Assumed.
+const LEAST_DROP: f64 = 20.0;
+
+/// A break in the push shorter than this is no relief, whatever the truck, m. Assumed.
+const LEAST_RELIEF: f64 = 150.0;
+
+/// Rounds of joining; each joins all that can be joined with the gears known so far.
+const JOINING_ROUNDS: usize = 4;
+
+/// A descent by its place on the road.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Stretch {
+    pub(super) from: usize,
+    pub(super) to: usize,
+    pub(super) reliefs: Vec<Relief>,
+    pub(super) cut_short: bool,
+}
+
+impl Stretch {
+    fn drop_m(&self, road: &Road) -> f64 {
+        road.heights_m()[self.from] - road.heights_m()[self.to]
+    }
+}
+
+/// The descents of a road: stretches on which the truck, at the fastest it may go, is still
+/// pushed, joined over reliefs too short to shift up and down again.
+pub(super) fn cut(trip: Trip<'_>, road: &Road) -> Vec<Stretch> {
+    let mut stretches = pushed(trip, road);
+    for _ in 0..JOINING_ROUNDS {
+        let before = stretches.len();
+        stretches = join(trip, road, stretches);
+        if stretches.len() == before {
+            break;
+        }
+    }
+    stretches.retain(|stretch| stretch.drop_m(road) >= LEAST_DROP);
+    stretches
+}
+
+/// Maximal runs of assessed cells that push the truck at its top speed.
+fn pushed(trip: Trip<'_>, road: &Road) -> Vec<Stretch> {
+    let top = trip.top_speed();
+    let pushes = |cell: usize| {
+        let height = Metres(road.heights_m()[cell]);
+        road.assessed()[cell] && trip.demand(top, Grade(road.grades()[cell]), height).0 > 0.0
+    };
+    let mut stretches = Vec::new();
+    let mut from = None;
+    for cell in 0..=road.cells() {
+        let on = cell < road.cells() && pushes(cell);
+        match (from, on) {
+            (None, true) => from = Some(cell),
+            (Some(start), false) => {
+                let cut_short = cell == road.cells() || !road.assessed()[cell];
+                stretches.push(Stretch { from: start, to: cell, reliefs: Vec::new(), cut_short });
+                from = None;
+            }
+            (None, false) | (Some(_), true) => {}
+        }
+    }
+    stretches
+}
+
+fn join(trip: Trip<'_>, road: &Road, stretches: Vec<Stretch>) -> Vec<Stretch> {
+    let mut joined: Vec<Stretch> = Vec::with_capacity(stretches.len());
+    for next in stretches {
+        match joined.last_mut() {
+            Some(last) if linked(trip, road, last, &next) => {
+                let relief = Relief { from: last.to, to: next.from };
+                if (relief.to - relief.from) as f64 * road.step_m() >= LEAST_RELIEF {
+                    last.reliefs.push(relief);
+                }
+                last.reliefs.extend(next.reliefs);
+                last.to = next.to;
+                last.cut_short = next.cut_short;
+            }
+            Some(_) | None => joined.push(next),
+        }
+    }
+    joined
+}
+
+/// Whether the relief between two stretches is too short to shift up on.
+fn linked(trip: Trip<'_>, road: &Road, first: &Stretch, second: &Stretch) -> bool {
+    if (first.to..second.from).any(|cell| !road.assessed()[cell]) {
+        return false;
+    }
+    let length = (second.from - first.to) as f64 * road.step_m();
+    if length < LEAST_RELIEF {
+        return true;
+    }
+    if first.drop_m(road) < LEAST_DROP || second.drop_m(road) < LEAST_DROP {
+        return false;
+    }
+    let speed = |stretch: &Stretch| {
+        let grade = Grade(road.mean_grade(stretch.from, stretch.to));
+        held_by_margin(trip, grade, Metres(road.heights_m()[stretch.from]))
+    };
+    match (speed(first), speed(second)) {
+        (Some(a), Some(b)) => {
+            let (gear, held) = if a.1 < b.1 { a } else { b };
+            length < relief_to_shift(trip, gear, held, Metres(road.heights_m()[first.to]))
+        }
+        // Where no gear holds one of them, nobody should shift up before it.
+        (None, _) | (_, None) => true,
+    }
+}
+
+/// Length of level road on which a driver gains one gear and comes back: two shifts, full
+/// load up to the speed of the next gear, slowing back down.
+fn relief_to_shift(trip: Trip<'_>, gear: Gear, held: MetresPerSecond, height: Metres) -> f64 {
+    let truck = trip.truck;
+    let Some(next) = truck.gears().find(|g| *g > gear) else {
+        return 0.0;
+    };
+    let faster = (held.0 * truck.ratio(gear) / truck.ratio(next)).min(trip.top_speed().0);
+    let level = Grade(0.0);
+    let (_, pull) = pulling_gear(trip, held);
+    let gaining =
+        (pull + trip.demand(held, level, height)).0 / (truck.mass().0 * truck.rotating_factor(gear));
+    // A truck that hardly gains on the level never makes a shift pay.
+    let gaining = gaining.max(1e-3 * GRAVITY);
+    let change = 0.5 * (faster * faster - held.0 * held.0);
+    change.max(0.0) * (1.0 / gaining + 1.0 / SERVICE_SLOWING) + 2.0 * SHIFT_TIME * faster
+}

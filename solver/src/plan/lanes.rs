@@ -1,0 +1,68 @@
+//! The run as arrays for the pictures.
+
+use super::answer::{Choice, Descent, HeatStep, Lanes};
+use crate::motion::{Run, Sample, State, Trip};
+use crate::road::Road;
+use crate::units::{Celsius, Grade};
+
+/// One value a grid point: the first from the start state, each next from the cell before it.
+/// Inside a descent the stage is that of the advice, which changes by grades, not by metres.
+pub(super) fn lanes(trip: Trip<'_>, road: &Road, run: &Run, descents: &[Descent], start: State) -> Lanes {
+    let mut lanes = Lanes::default();
+    let first = run.samples.first().copied();
+    let grade = Grade(road.grades().first().copied().unwrap_or(0.0));
+    if let Some(sample) = first {
+        lanes.push(
+            trip,
+            Sample {
+                speed: start.speed,
+                hottest: start.brakes.hottest(trip),
+                after_stop: start.brakes.hottest_after_stop(trip, start.speed, grade),
+                ..sample
+            },
+            road.assessed()[0],
+        );
+    }
+    for (cell, sample) in run.samples.iter().enumerate() {
+        lanes.push(trip, *sample, road.assessed()[cell]);
+    }
+    for descent in descents {
+        lanes.advise(descent);
+    }
+    lanes
+}
+
+impl Lanes {
+    fn push(&mut self, trip: Trip<'_>, sample: Sample, assessed: bool) {
+        let value = |x: f64| if assessed { x as f32 } else { f32::NAN };
+        let small = |x: u8| if assessed { x } else { Self::BLANK };
+        let day = trip.day;
+        let step = HeatStep::of(sample.after_stop, Celsius(day.brakes_at_start_c), Celsius(day.heat_limit_c));
+        self.speed.push(value(sample.speed.0));
+        self.engine_speed.push(value(trip.truck.engine_speed(sample.gear, sample.speed).0));
+        self.temperature.push(value(sample.hottest.0));
+        self.after_stop.push(value(sample.after_stop.0));
+        self.carried.push(value(sample.carried));
+        self.gear.push(small(sample.gear.number()));
+        self.stage.push(small(sample.stage.number()));
+        self.heat.push(small(step as u8));
+    }
+
+    /// Where no safe speed was found no gear and no stage is shown.
+    fn advise(&mut self, descent: &Descent) {
+        match &descent.choice {
+            Choice::Held(_) => {
+                for span in &descent.stages {
+                    self.stage[span.from + 1..=span.to].fill(span.stage.number());
+                }
+            }
+            Choice::NoSafeSpeed(_) => {
+                let inside = descent.from + 1..=descent.to;
+                self.gear[inside.clone()].fill(Self::BLANK);
+                self.stage[inside.clone()].fill(Self::BLANK);
+                self.engine_speed[inside.clone()].fill(f32::NAN);
+                self.speed[inside].fill(f32::NAN);
+            }
+        }
+    }
+}

@@ -1,0 +1,64 @@
+//! Candidates: which speeds and gears are tried, and what a gear has to spare.
+
+use crate::motion::Trip;
+use crate::truck::Gear;
+use crate::units::{Grade, Metres, MetresPerSecond};
+
+/// Share of the highest allowed engine speed at which a speed is held: the rest is kept for a
+/// short steep stretch. Assumed.
+pub(super) const HOLD_SHARE: f64 = 0.95;
+
+/// Step of the hold speeds tried, km/h.
+const SPEED_STEP_KMH: f64 = 1.0;
+
+/// Slowest hold speed tried, km/h. Slower than this no truck is driven down a public road.
+pub(super) const SLOWEST_KMH: f64 = 5.0;
+
+/// Hold speeds from fast to slow: whole km/h at or below the top speed.
+pub(super) fn speeds(trip: Trip<'_>) -> impl Iterator<Item = MetresPerSecond> {
+    let top = (trip.top_speed().kmh() / SPEED_STEP_KMH + 1e-9).floor();
+    let steps = (top - SLOWEST_KMH / SPEED_STEP_KMH).max(0.0) as usize;
+    (0..=steps).map(move |k| MetresPerSecond::from_kmh((top - k as f64) * SPEED_STEP_KMH))
+}
+
+/// Holding force over demand, less 1; infinite where the grade does not push.
+pub(super) fn margin(
+    trip: Trip<'_>,
+    gear: Gear,
+    speed: MetresPerSecond,
+    grade: Grade,
+    height: Metres,
+) -> f64 {
+    let demand = trip.demand(speed, grade, height).0;
+    if demand <= 0.0 { f64::INFINITY } else { trip.retarding(gear, speed, grade, height).0 / demand - 1.0 }
+}
+
+/// The highest gear whose margin is at least `wanted` with the engine in its range.
+pub(super) fn best_gear(
+    trip: Trip<'_>,
+    speed: MetresPerSecond,
+    grade: Grade,
+    height: Metres,
+    wanted: f64,
+) -> Option<(Gear, f64)> {
+    let lowest = trip.truck.lowest_engine_speed(trip.strongest_stage());
+    let highest = trip.truck.highest_engine_speed() * HOLD_SHARE;
+    trip.truck
+        .gears()
+        .rev()
+        .filter(|gear| (lowest..=highest).contains(&trip.truck.engine_speed(*gear, speed)))
+        .map(|gear| (gear, margin(trip, gear, speed, grade, height)))
+        .find(|(_, margin)| *margin >= wanted)
+}
+
+/// Gear and speed at which the retarder alone holds a grade with the reserve asked for, heat
+/// left aside; `None` where it never does.
+pub(super) fn held_by_margin(
+    trip: Trip<'_>,
+    grade: Grade,
+    height: Metres,
+) -> Option<(Gear, MetresPerSecond)> {
+    speeds(trip).find_map(|speed| {
+        best_gear(trip, speed, grade, height, trip.day.reserve).map(|(gear, _)| (gear, speed))
+    })
+}

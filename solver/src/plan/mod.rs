@@ -1,0 +1,144 @@
+//! The plan: where the descents are, and how to come down each.
+
+mod answer;
+mod approach;
+mod choose;
+mod descents;
+mod lanes;
+mod margin;
+mod sustained;
+mod table;
+
+pub use answer::{
+    Advice, Choice, Descent, GearRow, Governs, HeatStep, Lanes, NoSafeSpeed, Note, Plan, Relief, Snub,
+    StageSpan, Sustained, Table, Totals, Verdict,
+};
+pub use table::table;
+
+use crate::day::{Day, ServiceBrakes};
+use crate::motion::{Hold, Run, Trip, crawl};
+use crate::road::{Class, Road};
+use crate::truck::Truck;
+use crate::units::{Grade, Metres, MetresPerSecond};
+use approach::Approach;
+use choose::Ask;
+use descents::Stretch;
+
+/// How much heavier the second answer of each descent is.
+const HEAVIER: f64 = 1.10;
+
+/// Plans a road: every descent in road order, then the run along the whole.
+///
+/// `progress` is told the share done, 0 to 1, and answers `false` to stop; then there is no
+/// plan. The same road, truck and day give the same plan, bit for bit, on every machine.
+pub fn plan(
+    road: &Road,
+    truck: &Truck,
+    day: &Day,
+    progress: &mut dyn FnMut(f32) -> bool,
+) -> Option<(Plan, Lanes)> {
+    let trip = Trip { truck, day };
+    let stretches = descents::cut(trip, road);
+    let heavier = truck.heavier(HEAVIER);
+    let mut approach = Approach::from_start(trip, road);
+    let mut holds: Vec<Hold> = Vec::with_capacity(stretches.len());
+    let mut list = Vec::with_capacity(stretches.len());
+    for (index, stretch) in stretches.iter().enumerate() {
+        approach.drive_towards(trip, road, stretch.from);
+        let heavy = heavier.as_ref().map(|truck| Trip { truck, day });
+        let (descent, hold) = describe(trip, heavy, road, stretch, &approach, index + 1);
+        approach.drive_down(trip, road, hold);
+        list.push(descent);
+        holds.push(hold);
+        if !progress((index + 1) as f32 / (stretches.len() + 1) as f32) {
+            return None;
+        }
+    }
+    let start = Approach::start_state(trip, road);
+    let run = Run::along(trip, road, 0, road.cells(), &holds, start);
+    let lanes = lanes::lanes(trip, road, &run, &list, start);
+    let plan = Plan { totals: totals(road, &run), notes: notes(trip, road, &run, &list), descents: list };
+    progress(1.0).then_some((plan, lanes))
+}
+
+/// Everything that is said of one descent, and the hold that the run is driven with.
+fn describe(
+    trip: Trip<'_>,
+    heavy: Option<Trip<'_>>,
+    road: &Road,
+    stretch: &Stretch,
+    approach: &Approach,
+    number: usize,
+) -> (Descent, Hold) {
+    let ask = Ask { trip, road, stretch, approach };
+    let in_reserve = ask.choose(ServiceBrakes::InReserve);
+    let snubbing = ask.choose(ServiceBrakes::MaySnub);
+    let chosen = match trip.day.service_brakes {
+        ServiceBrakes::InReserve => &in_reserve,
+        ServiceBrakes::MaySnub => &snubbing,
+    };
+    let (choice, hold) = (chosen.choice, chosen.hold);
+    let sustained = ask.sustained(hold.speed);
+    let mean = Grade(road.mean_grade(stretch.from, stretch.to));
+    let metre = |point: usize| Metres(point as f64 * road.step_m());
+    let kilometre = road.steepest(stretch.from, stretch.to, 1_000.0).map_or(mean, |(_, grade)| Grade(grade));
+    let descent = Descent {
+        number,
+        from: stretch.from,
+        to: stretch.to,
+        crest: metre(stretch.from),
+        foot: metre(stretch.to),
+        drop: Metres(road.heights_m()[stretch.from] - road.heights_m()[stretch.to]),
+        mean,
+        steepest_km: kilometre,
+        sustained,
+        brakes_at_crest: chosen.brakes_at_crest,
+        choice,
+        in_reserve: in_reserve.choice,
+        snubbing: snubbing.choice,
+        heavier: heavy.map(|trip| Ask { trip, ..ask }.choose(trip.day.service_brakes).choice),
+        table: table(trip, sustained.grade, sustained.height),
+        stages: ask.stage_spans(&hold),
+        reliefs: stretch.reliefs.clone(),
+        climbs_in: crawl(trip, -mean, sustained.height),
+        cut_short: stretch.cut_short,
+    };
+    (descent, hold)
+}
+
+fn totals(road: &Road, run: &Run) -> Totals {
+    /// A road is called climbing above this grade. Assumed.
+    const CLIMBING: f64 = 0.02;
+    let assessed = |cell: &usize| road.assessed()[*cell];
+    let fall = (0..road.cells())
+        .filter(assessed)
+        .map(|cell| (road.heights_m()[cell] - road.heights_m()[cell + 1]).max(0.0))
+        .sum();
+    let crawl = (0..road.cells())
+        .filter(assessed)
+        .filter(|cell| road.grades()[*cell] > CLIMBING)
+        .map(|cell| run.samples[cell].speed.0)
+        .min_by(f64::total_cmp);
+    Totals {
+        time: run.ledger.time,
+        fall: Metres(fall),
+        holding_work: -run.ledger.holding,
+        service_work: -run.ledger.service,
+        hottest: run.hottest(),
+        hottest_after_stop: run.hottest_after_stop(),
+        crawl: crawl.map(MetresPerSecond),
+    }
+}
+
+fn notes(trip: Trip<'_>, road: &Road, run: &Run, descents: &[Descent]) -> Vec<Note> {
+    let first_assessed = road.assessed().iter().position(|assessed| *assessed).unwrap_or(0);
+    let starts_in_descent = descents.first().is_some_and(|d| d.from <= first_assessed);
+    let told = [
+        (Note::StagesWithheld, trip.strongest_stage() < trip.truck.full_stage()),
+        (Note::StartsInDescent, starts_in_descent),
+        (Note::PartlyUnassessed, road.assessed().iter().any(|assessed| !assessed)),
+        (Note::PoorHeights, road.quality().class == Class::Poor),
+        (Note::CannotClimb, run.stalled),
+    ];
+    told.into_iter().filter(|(_, holds)| *holds).map(|(note, _)| note).collect()
+}

@@ -1,0 +1,48 @@
+//! The steepest sustained grade of a descent: what its gear is chosen for.
+
+use super::answer::Sustained;
+use super::choose::Ask;
+use crate::constants::{GRAVITY, SPEED_SLACK};
+use crate::units::{Grade, Metres, MetresPerSecond};
+
+/// By how much the retarder is taken to fall short when it is asked over which distance that
+/// would matter. Assumed; the reserve asked for by default.
+const SHORTFALL: f64 = 0.15;
+
+/// Rounds in the search for the length of the steepest sustained stretch.
+const SUSTAINED_ROUNDS: usize = 8;
+
+impl Ask<'_> {
+    /// The steepest sustained grade at a hold speed: the largest mean over the distance in
+    /// which a truck whose retarder falls short by 15 % gains 5 km/h, never shorter than the
+    /// road's heights allow to be quoted.
+    pub(super) fn sustained(&self, speed: MetresPerSecond) -> Sustained {
+        let (road, from, to) = (self.road, self.stretch.from, self.stretch.to);
+        let whole = (to - from) as f64 * road.step_m();
+        let heights = &road.heights_m()[from..=to];
+        let height = Metres(heights.iter().copied().fold(f64::NEG_INFINITY, f64::max));
+        let gain = speed.0 * SPEED_SLACK + 0.5 * SPEED_SLACK * SPEED_SLACK;
+        let mut found = Sustained {
+            from: Metres(from as f64 * road.step_m()),
+            length: Metres(whole),
+            grade: Grade(road.mean_grade(from, to)),
+            height,
+        };
+        for _ in 0..SUSTAINED_ROUNDS {
+            let push = self.trip.demand(speed, found.grade, height).0 / self.trip.truck.mass().0;
+            let length = gain / (SHORTFALL * push.max(1e-3 * GRAVITY));
+            let length = length.max(road.base_length_m()).min(whole);
+            let Some((start, grade)) = road.steepest(from, to, length) else {
+                break;
+            };
+            let settled = (length - found.length.0).abs() < 0.5 * road.step_m();
+            let length = Metres(length);
+            found =
+                Sustained { from: Metres(start as f64 * road.step_m()), length, grade: Grade(grade), height };
+            if settled {
+                break;
+            }
+        }
+        found
+    }
+}

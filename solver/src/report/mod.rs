@@ -1,0 +1,3 @@
+//! What leaves the program.
+
+pub mod gpx;
