@@ -1,0 +1,5 @@
+//! Closed forms: what must come out to the last digits whatever the truck.
+
+mod energy;
+mod heat;
+mod steady;

@@ -1,0 +1,5 @@
+//! What must hold for any road, truck and file.
+
+mod physics;
+mod road;
+mod truth;

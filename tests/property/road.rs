@@ -1,0 +1,288 @@
+//! What must hold for any file and any road.
+
+use proptest::prelude::*;
+use solver::road::{Document, FileError, Refusal, Road, bounds, read, survey, track};
+use std::fmt::Write;
+use std::time::{Duration, Instant};
+use tests::generate::{Drive, Instrument, TrueRoad, gpx_text};
+use tests::truth::survey_drive;
+
+fn read_all(bytes: &[u8]) -> Result<Document, FileError> {
+    read(bytes, &mut |_| true)
+}
+
+/// Reads and surveys all courses; the point is that it returns.
+fn survive(bytes: &[u8]) {
+    if let Ok(document) = read_all(bytes) {
+        for course in 0..document.courses().len() {
+            if let Ok(road) = survey(&document, course, &mut |_| true) {
+                assert_sound(&road);
+            }
+        }
+        assert!(survey(&document, document.courses().len(), &mut |_| true).is_err());
+    }
+}
+
+/// What every road promises.
+fn assert_sound(road: &Road) {
+    assert_eq!(road.heights_m().len(), road.cells() + 1);
+    assert!(road.heights_m().iter().all(|h| h.is_finite()), "a height is not finite");
+    assert!(road.grades().iter().all(|g| g.is_finite()));
+    let mut covered = vec![false; road.cells()];
+    for segment in road.segments() {
+        assert!(segment.from < segment.to && segment.grade.is_finite() && segment.plus_minus > 0.0);
+        for cell in &mut covered[segment.from..segment.to] {
+            assert!(!*cell, "segments overlap");
+            *cell = true;
+        }
+    }
+    assert_eq!(covered, road.assessed(), "segments tile the assessed cells");
+    for span in road.unassessed() {
+        assert!(road.assessed()[span.from..span.to].iter().all(|assessed| !assessed));
+    }
+    for finding in road.findings() {
+        assert!(finding.count > 0 && !finding.to_string().is_empty());
+    }
+    assert_drop_kept(road);
+}
+
+/// Over each assessed span the segments' drops add up to that of the heights.
+fn assert_drop_kept(road: &Road) {
+    let (mut sum, mut start) = (0.0, 0);
+    for (k, segment) in road.segments().iter().enumerate() {
+        sum += segment.grade * (segment.to - segment.from) as f64 * road.step_m();
+        let ends = road.segments().get(k + 1).is_none_or(|next| next.from != segment.to);
+        if ends {
+            let rise = road.heights_m()[segment.to] - road.heights_m()[start];
+            assert!((sum - rise).abs() < 1e-6, "segments drop {sum}, heights {rise}");
+            sum = 0.0;
+            start = road.segments().get(k + 1).map_or(0, |next| next.from);
+        }
+    }
+}
+
+fn sample_file() -> Vec<u8> {
+    let road = TrueRoad::random(5, 2_000.0);
+    gpx_text("sample", &Drive::new(Instrument::Recorder, 40.0, 1).record(&road), &[], 6).into_bytes()
+}
+
+fn bits(values: &[f64]) -> Vec<u64> {
+    values.iter().map(|value| value.to_bits()).collect()
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(256))]
+
+    #[test]
+    fn any_bytes_are_survived(bytes in proptest::collection::vec(any::<u8>(), 0..2_000)) {
+        survive(&bytes);
+    }
+
+    /// Bits of markup in any order come nearer to the reader's corners than chance bytes do.
+    #[test]
+    fn any_markup_is_survived(pieces in proptest::collection::vec(0..PIECES.len(), 0..120)) {
+        let text: String = pieces.iter().map(|piece| PIECES[*piece]).collect();
+        survive(text.as_bytes());
+    }
+
+    #[test]
+    fn a_damaged_file_is_survived(at in 0.0..1.0f64, length in 0..200usize, with in proptest::collection::vec(any::<u8>(), 0..40)) {
+        let mut bytes = sample_file();
+        let from = (at * bytes.len() as f64) as usize;
+        let to = (from + length).min(bytes.len());
+        bytes.splice(from..to, with);
+        survive(&bytes);
+    }
+
+    #[test]
+    fn a_file_cut_off_anywhere_keeps_what_came_before(at in 0.2..1.0f64) {
+        let bytes = sample_file();
+        let cut = &bytes[..(at * bytes.len() as f64) as usize];
+        let whole = String::from_utf8_lossy(cut).matches("</trkpt>").count();
+        let document = read_all(cut).expect("the beginning is there");
+        prop_assert_eq!(document.courses()[0].points, whole);
+    }
+
+    /// Wherever the gpx crate reads a file, both readers agree on what is in it.
+    #[test]
+    fn agrees_with_the_gpx_crate(file in any_file()) {
+        let theirs = gpx::read(file.as_bytes()).expect("the generated file is valid");
+        let ours = read_all(file.as_bytes());
+        let tracks: Vec<&gpx::Track> = theirs.tracks.iter().filter(|t| t.segments.iter().any(|s| !s.points.is_empty())).collect();
+        let routes: Vec<&gpx::Route> = theirs.routes.iter().filter(|r| !r.points.is_empty()).collect();
+        if tracks.is_empty() && routes.is_empty() {
+            prop_assert!(ours.is_err());
+            return Ok(());
+        }
+        let ours = ours.expect("read by the other reader");
+        prop_assert_eq!(ours.findings(), &[]);
+        let tracks = tracks.iter().map(|t| (t.name.clone(), t.segments.iter().flat_map(|s| s.points.clone()).collect::<Vec<_>>()));
+        let routes = routes.iter().map(|r| (r.name.clone(), r.points.clone()));
+        let theirs: Vec<_> = tracks.chain(routes).collect();
+        prop_assert_eq!(ours.courses().len(), theirs.len());
+        for (ours, (name, points)) in ours.courses().iter().zip(&theirs) {
+            prop_assert_eq!(&ours.name, name.as_deref().unwrap_or("whole file"));
+            prop_assert_eq!(ours.points, points.len());
+            prop_assert_eq!(ours.heights, points.iter().filter(|p| p.elevation.is_some()).count());
+            let length: f64 = points.windows(2).map(|pair| {
+                let (a, b) = (pair[0].point(), pair[1].point());
+                track::step_m(a.y(), a.x(), b.y(), b.x())
+            }).sum();
+            prop_assert!((ours.length_m - length).abs() < 1e-6);
+        }
+    }
+
+    #[test]
+    fn reversing_twice_is_the_same_road(seed in 0..1_000u64, spacing in 8.0..60.0f64, kind in 0..3usize) {
+        let instrument = [Instrument::Recorder, Instrument::Receiver, Instrument::Terrain][kind];
+        let road = survey_drive(&TrueRoad::random(seed, 5_000.0), &Drive::new(instrument, spacing, seed));
+        assert_sound(&road);
+        let back = road.reversed();
+        assert_sound(&back);
+        let again = back.reversed();
+        prop_assert_eq!(bits(again.heights_m()), bits(road.heights_m()));
+        prop_assert_eq!(bits(again.recorded_m()), bits(road.recorded_m()));
+        prop_assert_eq!(bits(again.grades()), bits(road.grades()));
+        prop_assert_eq!(again.segments(), road.segments());
+        prop_assert_eq!(again.findings(), road.findings());
+        prop_assert_eq!(again.unassessed(), road.unassessed());
+        prop_assert_eq!(again.places(), road.places());
+        prop_assert_eq!(again.positions(), road.positions());
+        prop_assert_eq!(again.shape(), road.shape());
+        let there: Vec<f64> = road.grades().to_vec();
+        let here: Vec<f64> = back.grades().iter().rev().map(|g| -g).collect();
+        prop_assert_eq!(bits(&there), bits(&here));
+    }
+
+    /// The same drive recorded with points twice or thrice as dense: grades over 200 m barely move.
+    #[test]
+    fn denser_points_barely_move_the_grades(seed in 0..1_000u64, times in 2..4usize) {
+        let truth = TrueRoad::random(seed, 6_000.0);
+        let sparse = survey_drive(&truth, &Drive::new(Instrument::Exact, 24.0, 1));
+        let dense = survey_drive(&truth, &Drive::new(Instrument::Exact, 24.0 / times as f64, 1));
+        let share = |road: &Road, from: f64, to: f64| {
+            let at = |m: f64| (m / truth.length_m() * road.cells() as f64).round() as usize;
+            road.mean_grade(at(from), at(to))
+        };
+        let mut from = 0.0;
+        while from + 200.0 < truth.length_m() {
+            let (a, b) = (share(&sparse, from, from + 200.0), share(&dense, from, from + 200.0));
+            prop_assert!((a - b).abs() < 0.006, "{from} m: {a} {b}");
+            from += 50.0;
+        }
+    }
+}
+
+const PIECES: [&str; 26] = [
+    "<gpx>", "</gpx>", "<trk>", "</trk>", "<trkseg>", "</trkseg>", "<trkpt lat=\"1\" lon=\"2\">", "</trkpt>",
+    "<trkpt lat=\"1.001\" lon=\"2.001\"><ele>5</ele></trkpt>", "<ele>", "</ele>", "12.5", "&amp;", "&", "&#x41;", "&bad;",
+    "<![CDATA[1]]>", "<!-- c -->", "<?pi?>", "<rte>", "</rte>", "<rtept lat='1' lon='2'/>", "<a:rpt lat=\"1\" lon=\"2\"/>",
+    "<name>", "</name>", "<wpt lat=\"1\" lon=\"2\"><name>x</name></wpt>",
+];
+
+/// A point element with or without height, and with what else GPX 1.1 allows.
+fn any_point(tag: &'static str) -> impl Strategy<Value = String> {
+    (-60.0..60.0f64, -179.0..179.0f64, proptest::option::of(-100.0..4_000.0f64), 0..4usize).prop_map(
+        move |(lat, lon, height, more)| {
+            let height = height.map_or(String::new(), |h| format!("<ele>{h:.2}</ele>"));
+            let more = ["", "<time>2026-05-01T10:00:00Z</time>", "<name>p &amp; q</name>", "<extensions><x:a><x:ele>7</x:ele></x:a></extensions>"][more];
+            format!("<{tag} lat=\"{lat:.6}\" lon=\"{lon:.6}\">{height}{more}</{tag}>\n")
+        },
+    )
+}
+
+/// Near one another, so that no course is split and no step counts as a jump.
+fn any_points(tag: &'static str) -> impl Strategy<Value = String> {
+    (any_point(tag), proptest::collection::vec(0..3usize, 0..12)).prop_map(|(point, more)| {
+        more.iter().fold(String::new(), |mut text, _| {
+            text.push_str(&point);
+            text
+        })
+    })
+}
+
+fn any_file() -> impl Strategy<Value = String> {
+    let name = || proptest::option::of("[A-Za-z][A-Za-z0-9 ]{0,10}[a-z]");
+    let track = (name(), any_points("trkpt"));
+    let route = (name(), any_points("rtept"));
+    (proptest::collection::vec(track, 0..4), proptest::collection::vec(route, 0..3)).prop_map(|(tracks, routes)| {
+        let mut text = String::from("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<gpx version=\"1.1\" creator=\"x\" xmlns=\"http://www.topografix.com/GPX/1/1\" xmlns:x=\"http://example.invalid/x\"><metadata><name>whole file</name></metadata>");
+        let named = |name: &Option<String>| name.as_ref().map_or(String::new(), |name| format!("<name>{name}</name>"));
+        for (name, points) in &tracks {
+            let _ = write!(text, "<trk>{}<trkseg>{points}</trkseg></trk>", named(name));
+        }
+        for (name, points) in &routes {
+            let _ = write!(text, "<rte>{}{points}</rte>", named(name));
+        }
+        text.push_str("</gpx>");
+        text
+    })
+}
+
+/// Longer than this is not "at once" even for an unoptimised build on a busy machine.
+const AT_ONCE: Duration = Duration::from_secs(5);
+
+fn refused_at_once(text: &str, what: Refusal) {
+    let start = Instant::now();
+    match read_all(text.as_bytes()) {
+        Err(FileError::Refused { what: found, .. }) => assert_eq!(found, what),
+        Err(other) => panic!("not refused: {other}"),
+        Ok(_) => panic!("accepted"),
+    }
+    assert!(start.elapsed() < AT_ONCE, "took {:?}", start.elapsed());
+}
+
+#[test]
+fn deep_nesting_is_refused_at_once() {
+    refused_at_once(&format!("<gpx>{}", "<a>".repeat(100_000)), Refusal::Nesting);
+    refused_at_once(&format!("<gpx>{}", "<trk><trkseg>".repeat(100_000)), Refusal::Nesting);
+}
+
+#[test]
+fn an_enormous_attribute_is_refused_at_once() {
+    let long = "x".repeat(50_000_000);
+    refused_at_once(&format!("<gpx><trk a=\"{long}\"/></gpx>"), Refusal::LongTag);
+}
+
+#[test]
+fn an_attribute_that_never_ends_is_survived_at_once() {
+    let start = Instant::now();
+    let outcome = read_all(format!("<gpx><trk a=\"{}", "<b>".repeat(5_000_000)).as_bytes());
+    assert_eq!(outcome.err(), Some(FileError::NothingInside));
+    assert!(start.elapsed() < AT_ONCE, "took {:?}", start.elapsed());
+}
+
+#[test]
+fn a_declared_entity_is_refused_wherever_it_stands() {
+    refused_at_once("<?xml version=\"1.0\"?><!DOCTYPE gpx [<!ENTITY a \"b\">]><gpx/>", Refusal::Entities);
+    refused_at_once("<gpx><!DOCTYPE gpx [<!ENTITY a \"b\">]></gpx>", Refusal::Entities);
+}
+
+#[test]
+fn too_many_points_are_refused_with_the_bound() {
+    let mut text = String::from("<gpx><trk><trkseg>");
+    text.push_str(&"<trkpt lat='1' lon='2'/>".repeat(bounds::MOST_POINTS + 1));
+    let refused = read_all(text.as_bytes()).err();
+    assert!(matches!(refused, Some(FileError::TooLarge(solver::road::Bound::Points))), "{refused:?}");
+}
+
+#[test]
+fn stopping_stops() {
+    let bytes = sample_file();
+    assert_eq!(read(&bytes, &mut |_| false).err(), Some(FileError::Cancelled));
+    let document = read_all(&bytes).expect("usable");
+    assert_eq!(survey(&document, 0, &mut |share| share < 0.3).err(), Some(FileError::Cancelled));
+}
+
+#[test]
+fn progress_goes_from_0_to_1() {
+    let mut shares = Vec::new();
+    let bytes = sample_file();
+    let document = read(&bytes, &mut |share| {
+        shares.push(share);
+        true
+    });
+    assert!(document.is_ok());
+    assert!(shares.windows(2).all(|pair| pair[0] <= pair[1]), "{shares:?}");
+    assert!(shares[0] < 0.01 && shares[shares.len() - 1] > 0.99);
+}

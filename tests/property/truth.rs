@@ -1,0 +1,91 @@
+//! How near the road comes to the truth on generated roads, for three kinds of instrument.
+//!
+//! The bounds are our own: RMSE of 100 m grades no worse than 0.20 % (recorder), 0.80 %
+//! (receiver), 1.3 % (poor terrain); steepest 500 m within 0.8, 1.0 and 2.0 points; total drop
+//! within 2 %. Twelve roads of 20 km each.
+
+use tests::generate::{Instrument, TrueRoad};
+use tests::truth::{Errors, mean, measure};
+
+const ROADS: std::ops::Range<u64> = 100..112;
+
+fn measure_all(instrument: Instrument) -> Vec<Errors> {
+    let errors: Vec<Errors> = ROADS.map(|seed| measure(instrument, seed)).collect();
+    println!("{instrument:?}: {:.3?}", mean(&errors));
+    errors
+}
+
+/// Holds the bounds: the root mean square over all roads, and each road's steepest 500 m, drop.
+fn hold(errors: &[Errors], grade: f64, steepest: f64) {
+    let all = mean(errors);
+    assert!(all.grade_100m <= grade, "RMSE of 100 m grade {:.3} for {grade}", all.grade_100m);
+    for error in errors {
+        assert!(error.steepest_500m.abs() <= steepest, "steepest 500 m off by {:.2}", error.steepest_500m);
+        assert!(error.drop.abs() <= 0.02, "drop off by {:.4}", error.drop);
+        assert!(error.length.abs() <= 0.002, "length off by {:.5}", error.length);
+    }
+}
+
+/// What the method itself costs where nothing is wrong with the file.
+#[test]
+fn exact_heights() {
+    let errors = measure_all(Instrument::Exact);
+    hold(&errors, 0.10, 0.05);
+    no_bridges(&errors);
+}
+
+#[test]
+fn recorder() {
+    let errors = measure_all(Instrument::Recorder);
+    hold(&errors, 0.20, 0.8);
+    no_bridges(&errors);
+}
+
+#[test]
+fn receiver() {
+    let errors = measure_all(Instrument::Receiver);
+    hold(&errors, 0.80, 1.0);
+    no_bridges(&errors);
+}
+
+#[test]
+fn poor_terrain_with_tunnels() {
+    let errors = measure_all(Instrument::Terrain);
+    hold(&errors, 1.3, 2.0);
+    let all = mean(&errors);
+    assert_eq!(all.bridged, all.bumps, "tunnels and bridges found");
+    assert!(all.unassessed < 0.01);
+}
+
+/// No tunnel and no bridge is seen where there is none.
+fn no_bridges(errors: &[Errors]) {
+    assert_eq!(mean(errors).bridged, 0, "false bridges");
+}
+
+/// Bends of the alignment are found: where two long grades that differ by 2.5 % or more meet,
+/// a segment begins within 100 m.
+#[test]
+fn bends_are_found() {
+    use solver::road::Road;
+    use tests::generate::Drive;
+    let (mut found, mut sought) = (0, 0);
+    for seed in ROADS {
+        let truth = TrueRoad::random(seed, 20_000.0);
+        let road: Road = tests::truth::survey_drive(&truth, &Drive::new(Instrument::Recorder, 15.0, seed));
+        let scale = road.length_m() / truth.length_m();
+        let starts: Vec<f64> = road.segments().iter().map(|s| s.from as f64 * road.step_m()).collect();
+        for at in truth.alignment.meetings_m() {
+            if at < 400.0 || at > truth.length_m() - 400.0 {
+                continue;
+            }
+            let before = truth.alignment.mean_grade(at - 400.0, at - 100.0);
+            let after = truth.alignment.mean_grade(at + 100.0, at + 400.0);
+            if (after - before).abs() >= 0.025 {
+                sought += 1;
+                found += usize::from(starts.iter().any(|start| (start - at * scale).abs() <= 100.0));
+            }
+        }
+    }
+    println!("bends found: {found} of {sought}");
+    assert!(sought > 100 && found as f64 >= 0.95 * f64::from(sought), "{found} of {sought}");
+}

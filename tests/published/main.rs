@@ -1,0 +1,8 @@
+//! Values from outside the project, each with its source.
+
+mod downgrade_temperature;
+mod forces;
+mod geodesic;
+mod regulation_13;
+mod stopping;
+mod trade;

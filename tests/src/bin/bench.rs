@@ -1,0 +1,187 @@
+//! `cargo xtask bench`: how long things take beside a named baseline on the same machine at
+//! the same time. Ratios travel from machine to machine; milliseconds do not.
+//!
+//! Each group names its baseline first. All entries of a group are run in turn, round after
+//! round, so that a machine that slows down slows all of them; the median of the rounds is
+//! shown, with the fastest and the slowest beside it.
+
+use solver::road;
+use std::{
+    fmt::Write as _,
+    hint::black_box,
+    process::ExitCode,
+    time::{Duration, Instant},
+};
+
+/// Odd, so that the median is one of the measured times.
+const ROUNDS: usize = 7;
+
+/// One thing that is timed: a name, and the work. The work gives a figure that is shown, so
+/// that all entries of a group can be seen to have done the same.
+struct Entry {
+    name: &'static str,
+    work: Box<dyn Fn() -> usize>,
+}
+
+/// Entries that are compared; the first is the baseline.
+struct Group {
+    name: &'static str,
+    entries: Vec<Entry>,
+}
+
+/// What the rounds of one entry gave.
+struct Timing {
+    fastest: Duration,
+    median: Duration,
+    slowest: Duration,
+    figure: usize,
+}
+
+fn entry(name: &'static str, work: impl Fn() -> usize + 'static) -> Entry {
+    Entry {
+        name,
+        work: Box::new(work),
+    }
+}
+
+fn time(group: &Group) -> Vec<Timing> {
+    let mut times: Vec<Vec<Duration>> = group.entries.iter().map(|_| Vec::new()).collect();
+    let mut figures = vec![0; group.entries.len()];
+    for _ in 0..ROUNDS {
+        for (index, entry) in group.entries.iter().enumerate() {
+            let start = Instant::now();
+            figures[index] = black_box((entry.work)());
+            times[index].push(start.elapsed());
+        }
+    }
+    let summed_up = times.into_iter().zip(figures).map(|(mut times, figure)| {
+        times.sort();
+        Timing {
+            fastest: times[0],
+            median: times[ROUNDS / 2],
+            slowest: times[ROUNDS - 1],
+            figure,
+        }
+    });
+    summed_up.collect()
+}
+
+fn show(group: &Group, timings: &[Timing]) {
+    println!("\n{}", group.name);
+    println!(
+        "  {:<40} {:>10} {:>10} {:>10} {:>8} {:>10}",
+        "", "median ms", "fastest", "slowest", "ratio", "figure"
+    );
+    let ms = |time: Duration| time.as_secs_f64() * 1e3;
+    let baseline = timings.first().map_or(f64::NAN, |timing| ms(timing.median));
+    for (entry, timing) in group.entries.iter().zip(timings) {
+        println!(
+            "  {:<40} {:>10.2} {:>10.2} {:>10.2} {:>8.3} {:>10}",
+            entry.name,
+            ms(timing.median),
+            ms(timing.fastest),
+            ms(timing.slowest),
+            ms(timing.median) / baseline,
+            timing.figure
+        );
+    }
+}
+
+/// A GPX 1.1 track of `points` points along an invented road, one point a second and about
+/// 100 bytes a point, as a recorder writes it.
+fn long_track(points: usize) -> String {
+    let mut text = String::from(
+        "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<gpx version=\"1.1\" creator=\"bench\" \
+         xmlns=\"http://www.topografix.com/GPX/1/1\"><trk><name>Long</name><trkseg>\n",
+    );
+    for index in 0..points {
+        // Whole numbers only: the same file on every machine.
+        let (seconds, minutes) = (index % 60, index / 60 % 60);
+        let (hours, day) = (index / 3600 % 24, index / 86_400 + 1);
+        let bend = (index * 7919) % 1000;
+        let latitude = 46_000_000 + index * 10 + bend / 100;
+        let height = 80_000 + (index % 20_000).abs_diff(10_000) * 15;
+        // Writing into a String cannot fail.
+        let _ = writeln!(
+            text,
+            "<trkpt lat=\"{}.{:06}\" lon=\"7.{:06}\"><ele>{}.{:02}</ele>\
+             <time>2024-05-{day:02}T{hours:02}:{minutes:02}:{seconds:02}Z</time></trkpt>",
+            latitude / 1_000_000,
+            latitude % 1_000_000,
+            100_000 + index,
+            height / 100,
+            height % 100,
+        );
+    }
+    text.push_str("</trkseg></trk></gpx>\n");
+    text
+}
+
+const LONG_TRACK_POINTS: usize = 200_000;
+
+/// Reading a long file: the usual GPX crate, and the bare XML scan that nothing can be
+/// faster than.
+fn reading() -> Group {
+    let text: &'static str = long_track(LONG_TRACK_POINTS).leak();
+    println!(
+        "the long track: {LONG_TRACK_POINTS} points, {} bytes",
+        text.len()
+    );
+    let by_gpx_crate = || {
+        let read = gpx::read(text.as_bytes()).expect("the track is sound");
+        read.tracks
+            .iter()
+            .flat_map(|track| &track.segments)
+            .map(|part| part.points.len())
+            .sum()
+    };
+    let by_bare_scan = || {
+        let mut reader = quick_xml::Reader::from_str(text);
+        let mut points = 0;
+        loop {
+            // Ends with the text: each event takes at least one byte of it.
+            match reader.read_event().expect("the track is well formed") {
+                quick_xml::events::Event::Start(tag) if tag.name().as_ref() == "trkpt" => {
+                    points += 1;
+                }
+                quick_xml::events::Event::Eof => return points,
+                _ => {}
+            }
+        }
+    };
+    let by_solver = || {
+        let document = road::read(text.as_bytes(), &mut |_| true).expect("the track is sound");
+        document.courses()[document.suggested()].points
+    };
+    let to_road = || {
+        let document = road::read(text.as_bytes(), &mut |_| true).expect("the track is sound");
+        let course = document.suggested();
+        road::survey(&document, course, &mut |_| true).expect("the road is sound");
+        document.courses()[course].points
+    };
+    Group {
+        name: "reading a long track",
+        entries: vec![
+            entry("gpx crate (baseline)", by_gpx_crate),
+            entry("solver, read", by_solver),
+            entry("solver, read and surveyed to a road", to_road),
+            entry("bare scan of the XML, nothing kept", by_bare_scan),
+        ],
+    }
+}
+
+fn main() -> ExitCode {
+    let words: Vec<String> = std::env::args().skip(1).collect();
+    if let Some(word) = words.first() {
+        eprintln!("bench: `{word}` is not understood; there are no options yet");
+        return ExitCode::FAILURE;
+    }
+    println!("median of {ROUNDS} rounds; a ratio below 1 is faster than the baseline");
+    let groups: [fn() -> Group; 1] = [reading];
+    for group in groups {
+        // Made one after the other: the inputs are large.
+        let group = group();
+        show(&group, &time(&group));
+    }
+    ExitCode::SUCCESS
+}

@@ -1,0 +1,6 @@
+//! What the test packages share: holding a value against a source, trucks, days and roads.
+
+pub mod evidence;
+pub mod generate;
+pub mod truth;
+pub mod trucks;

@@ -1,0 +1,61 @@
+//! Trucks and days that several checks use.
+
+use solver::day::Day;
+use solver::truck::{CompressionRelease, Preset, Retarder, Truck, TruckSpec};
+
+/// Metres per second in one mile per hour. Exact.
+pub const MPH: f64 = 0.447_04;
+/// Kilograms in one pound. Exact.
+pub const POUND: f64 = 0.453_592_37;
+/// Watts in one mechanical horsepower.
+pub const HORSEPOWER: f64 = 745.699_872;
+
+/// A preset as a truck.
+///
+/// # Panics
+/// Never: every preset is a truck, and a test of the solver says so.
+#[must_use]
+pub fn preset(preset: Preset) -> Truck {
+    truck(preset.spec())
+}
+
+/// A truck of this data.
+///
+/// # Panics
+/// Where the data is no truck; the sentence says why.
+#[must_use]
+pub fn truck(spec: TruckSpec) -> Truck {
+    Truck::new(spec).unwrap_or_else(|e| panic!("not a truck: {e}"))
+}
+
+/// The loaded 80,000 lb combination with another retarder, or none.
+#[must_use]
+pub fn loaded_80_000_lb(retarder: Retarder) -> TruckSpec {
+    let mut spec = Preset::FiveAxle36.spec();
+    spec.retarder = retarder;
+    spec
+}
+
+/// A retarder of this peak power at the governed speed of the presets, in thirds.
+#[must_use]
+pub fn in_thirds(peak_power_kw: f64) -> Retarder {
+    Retarder::CompressionRelease(CompressionRelease {
+        peak_power_kw,
+        peak_rpm: 2_100.0,
+        exponent: 1.85,
+        stages: vec![1.0 / 3.0, 2.0 / 3.0, 1.0],
+        cut_out_rpm: 850.0,
+    })
+}
+
+/// A gearbox with a gear for any speed: as many close steps as a truck may have.
+#[must_use]
+pub fn ideal_gears() -> Vec<f64> {
+    (0..32).map(|k| 25.0 * 0.89_f64.powi(k)).collect()
+}
+
+/// The usual day in the standard atmosphere at sea level: 15 °C.
+#[must_use]
+pub fn standard_day() -> Day {
+    Day { air_c: 15.0, speed_limit_kmh: 110.0, ..Day::USUAL }
+}
