@@ -31,7 +31,7 @@ fn a_held_slope_is_steady() {
         check("carried", 1.0, sample.carried, 0.0);
         check("°C", day.air_c, sample.hottest.0, 1e-9);
     }
-    let demand = trip.demand(speed, Grade(GRADE), Metres(300.0));
+    let demand = trip.demand(speed, Grade(GRADE), trip.air(Metres(300.0)));
     let way = 4_000.0 * (1.0 + GRADE * GRADE).sqrt();
     // Air thins a little over the slope; its middle stands for all of it.
     check("work", 1.0, -run.ledger.holding.0 / (demand.0 * way), 1e-4);
@@ -56,8 +56,8 @@ fn a_gear_too_high_takes_the_service_brakes() {
     let end = run.end.speed;
     let slack = (speed.0 + 5.0 / 3.6).min(truck.road_speed(gear, truck.highest_engine_speed()).0);
     check("m/s", slack, end.0, 1e-9);
-    let held = trip.holding(gear, truck.full_stage(), end, Metres(300.0));
-    let demand = trip.demand(end, Grade(GRADE), Metres(300.0));
+    let held = trip.holding(gear, truck.full_stage(), end, trip.air(Metres(300.0)));
+    let demand = trip.demand(end, Grade(GRADE), trip.air(Metres(300.0)));
     let last = run.samples.last().expect("samples");
     // The road's end is 180 m above sea less than its middle: the engine holds a little more.
     check("carried", held / demand, last.carried, 0.02);
@@ -73,14 +73,14 @@ fn the_settled_speed_stays() {
         let Answer::Settles { speed, engine_speed } = answer else {
             continue;
         };
-        let surplus = trip.holding(gear, truck.full_stage(), speed, Metres(300.0))
-            - trip.demand(speed, Grade(GRADE), Metres(300.0));
+        let surplus = trip.holding(gear, truck.full_stage(), speed, trip.air(Metres(300.0)))
+            - trip.demand(speed, Grade(GRADE), trip.air(Metres(300.0)));
         check("N of surplus, as a share of the weight", 0.0, surplus / trip.weight(), 1e-9);
         check("1/min", truck.engine_speed(gear, speed).0, engine_speed.0, 1e-9);
         let (slower, faster) = (speed * 0.98, speed * 1.02);
         let at = |v: MetresPerSecond| {
-            trip.holding(gear, truck.full_stage(), v, Metres(300.0))
-                > trip.demand(v, Grade(GRADE), Metres(300.0))
+            trip.holding(gear, truck.full_stage(), v, trip.air(Metres(300.0)))
+                > trip.demand(v, Grade(GRADE), trip.air(Metres(300.0)))
         };
         assert!(!at(slower) && at(faster), "not stable in {gear:?}");
     }

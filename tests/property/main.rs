@@ -1,5 +1,6 @@
 //! What must hold for any road, truck and file.
 
+mod export;
 mod physics;
 mod road;
 mod truth;

@@ -38,7 +38,10 @@ proptest! {
     fn heavier_never_needs_less_holding(kind in any_preset(), i in -0.15..-0.01f64, kmh in 5.0..90.0f64, more in 1.0..1.5f64) {
         let day = Day::USUAL;
         let (light, heavy) = (with_mass(kind, 1.0), with_mass(kind, more));
-        let demand = |truck: &Truck| Trip { truck, day: &day }.demand(MetresPerSecond::from_kmh(kmh), Grade(i), Metres(0.0)).0;
+        let demand = |truck: &Truck| {
+            let trip = Trip { truck, day: &day };
+            trip.demand(MetresPerSecond::from_kmh(kmh), Grade(i), trip.air(Metres(0.0))).0
+        };
         // A truck that is not pushed needs no holding, however heavy.
         prop_assert!(demand(&heavy).max(0.0) >= demand(&light).max(0.0));
     }

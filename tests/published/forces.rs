@@ -22,7 +22,7 @@ fn natural_resistance() {
         [(30.0, 21.8, 0.73), (50.0, 43.6, 0.88), (70.0, 76.5, 1.11), (90.0, 124.8, 1.40)]
     {
         let speed = MetresPerSecond::from_kmh(kmh);
-        let resistance = -trip.demand(speed, level, Metres(0.0));
+        let resistance = -trip.demand(speed, level, trip.air(Metres(0.0)));
         check(&format!("kW at {kmh}"), kilowatts, (resistance * speed).0 / 1e3, 0.05);
         check(&format!("% at {kmh}"), percent, resistance / trip.weight() * 100.0, 0.005);
     }
@@ -79,7 +79,7 @@ fn friction_asked_of_the_driven_axles() {
         let (truck, day) = (truck(spec), Day::USUAL);
         let trip = Trip { truck: &truck, day: &day };
         let slope = Grade(-grade);
-        let demand = trip.demand(MetresPerSecond(0.0), slope, Metres(0.0)).0;
+        let demand = trip.demand(MetresPerSecond(0.0), slope, trip.air(Metres(0.0))).0;
         let dry = trip.grip_for_retarding(slope).0 / day.surface.friction();
         check(&format!("{gross_t}/{drive_t} t at {grade}"), expected, demand / dry, 0.001);
     }
@@ -107,7 +107,7 @@ fn control_speed_is_the_inverse_of_the_held_grade() {
                         // Steeper than the driven axles grip: told, not answered with a speed.
                         Answer::NotUsable(solver::Unusable::Grip) => {
                             assert!(
-                                trip.holding(gear, stage, speed, Metres(0.0))
+                                trip.holding(gear, stage, speed, trip.air(Metres(0.0)))
                                     > trip.grip_for_retarding(grade)
                             );
                         }

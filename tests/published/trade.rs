@@ -80,7 +80,7 @@ fn ten_mph_without_and_twenty_five_with_a_retarder() {
     let trip = Trip { truck: &with, day: &day };
     let gear = trip.lowest_gear_within(MetresPerSecond(25.0 * MPH), 1.0).expect("a gear for 25 mph");
     let rated = with.road_speed(gear, with.highest_engine_speed());
-    let at_wheels = (trip.holding(gear, with.full_stage(), rated, SEA) * rated).0 / HORSEPOWER;
+    let at_wheels = (trip.holding(gear, with.full_stage(), rated, trip.air(SEA)) * rated).0 / HORSEPOWER;
     check("hp at the wheels of the truck of this check", 300.0, at_wheels, 10.0);
     check("with", 25.0, fastest_with_ideal_gearing(&with, &day), 3.0);
     let mut spec = loaded_80_000_lb(Retarder::None);
@@ -128,7 +128,7 @@ fn margin_rises_as_gears_go_down() {
     let held: Vec<f64> = truck
         .gears()
         .filter(useful)
-        .map(|gear| trip.holding(gear, truck.full_stage(), speed, SEA).0)
+        .map(|gear| trip.holding(gear, truck.full_stage(), speed, trip.air(SEA)).0)
         .collect();
     assert!(held.len() >= 2 && held.windows(2).all(|pair| pair[0] > pair[1]), "{held:?}");
 }

@@ -1,6 +1,6 @@
 //! The backward pass: how fast each point of a road may be entered.
 
-use super::forces::Trip;
+use super::forces::{Air, Trip};
 use super::run::Hold;
 use crate::constants::{LEAST_SLOWING, SERVICE_SLOWING};
 use crate::road::Road;
@@ -27,8 +27,8 @@ pub(super) fn entry_caps(trip: Trip<'_>, road: &Road, from: usize, to: usize, ho
         }
         let cell = from + k;
         let grade = Grade(road.grades()[cell]);
-        let height = Metres(road.heights_m()[cell]);
-        let slowing = slowing_without_brakes(trip, MetresPerSecond(caps[k + 1]), grade, height);
+        let air = trip.air(Metres(road.heights_m()[cell]));
+        let slowing = slowing_without_brakes(trip, MetresPerSecond(caps[k + 1]), grade, air);
         let way = road.step_m() / grade.sin_cos().1;
         let slowing = if slowing < LEAST_SLOWING { SERVICE_SLOWING } else { slowing };
         let allowed = (caps[k + 1] * caps[k + 1] + 2.0 * slowing * way).sqrt();
@@ -39,11 +39,11 @@ pub(super) fn entry_caps(trip: Trip<'_>, road: &Road, from: usize, to: usize, ho
 
 /// Deceleration in the lowest gear that does not overspeed, at full stage; negative where the
 /// hill is stronger.
-fn slowing_without_brakes(trip: Trip<'_>, speed: MetresPerSecond, grade: Grade, height: Metres) -> f64 {
+fn slowing_without_brakes(trip: Trip<'_>, speed: MetresPerSecond, grade: Grade, air: Air) -> f64 {
     let Some(gear) = trip.lowest_gear_within(speed, 1.0) else {
         return 0.0;
     };
-    let holding = trip.retarding(gear, speed, grade, height);
+    let holding = trip.retarding(gear, speed, grade, air);
     let mass = trip.truck.rotating_factor(gear) * trip.truck.mass().0;
-    (holding - trip.demand(speed, grade, height)).0 / mass
+    (holding - trip.demand(speed, grade, air)).0 / mass
 }

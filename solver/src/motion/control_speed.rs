@@ -59,11 +59,12 @@ pub fn control_speed(trip: Trip<'_>, gear: Gear, stage: Stage, grade: Grade, hei
     if low >= high {
         return Answer::NotUsable(Unusable::CutOut);
     }
+    let air = trip.air(height);
     let slowest = trip.truck.road_speed(gear, low).0;
     let fastest = trip.truck.road_speed(gear, high).0;
     let surplus = |v: f64| {
         let speed = MetresPerSecond(v);
-        trip.holding(gear, stage, speed, height).0 - trip.demand(speed, grade, height).0
+        trip.holding(gear, stage, speed, air).0 - trip.demand(speed, grade, air).0
     };
     let speed_at = |k: usize| slowest + (fastest - slowest) * (k as f64 / SAMPLES as f64);
     let held_at = |k: usize| surplus(speed_at(k)) >= 0.0;
@@ -75,7 +76,7 @@ pub fn control_speed(trip: Trip<'_>, gear: Gear, stage: Stage, grade: Grade, hei
         return Answer::Overruns;
     };
     let speed = MetresPerSecond(crossing(surplus, speed_at(first - 1), speed_at(first)));
-    if stage != Stage::OFF && trip.holding(gear, stage, speed, height) > trip.grip_for_retarding(grade) {
+    if stage != Stage::OFF && trip.holding(gear, stage, speed, air) > trip.grip_for_retarding(grade) {
         return Answer::NotUsable(Unusable::Grip);
     }
     Answer::Settles { speed, engine_speed: trip.truck.engine_speed(gear, speed) }
@@ -107,8 +108,9 @@ pub fn held_grade(
     speed: MetresPerSecond,
     height: Metres,
 ) -> Option<Grade> {
+    let air = trip.air(height);
     let c = trip.truck.spec().rolling_resistance;
-    let back = trip.holding(gear, stage, speed, height).0 + trip.air_drag(speed, height).0;
+    let back = trip.holding(gear, stage, speed, air).0 + trip.air_drag(speed, air).0;
     let sine = back / (trip.weight().0 * (1.0 + c * c).sqrt());
     if !(-1.0..1.0).contains(&sine) {
         return None;

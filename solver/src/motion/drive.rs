@@ -54,10 +54,10 @@ const CRAWL_STEPS: usize = 400;
 /// limit, and that gear; `None` where no gear climbs it.
 #[must_use]
 pub fn crawl(trip: Trip<'_>, grade: Grade, height: Metres) -> Option<(Gear, MetresPerSecond)> {
-    let limit = trip.top_speed().0;
+    let (limit, air) = (trip.top_speed().0, trip.air(height));
     (0..=CRAWL_STEPS).find_map(|k| {
         let speed = MetresPerSecond(limit - (limit - WALKING_SPEED) * (k as f64 / CRAWL_STEPS as f64));
-        let need = -trip.demand(speed, grade, height);
+        let need = -trip.demand(speed, grade, air);
         let (_, pull) = pulling_gear(trip, speed);
         (pull >= need).then(|| (cruising_gear(trip, speed, need), speed))
     })

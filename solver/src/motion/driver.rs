@@ -1,7 +1,7 @@
 //! The driver: what is done in one cell of the forward pass.
 
 use super::drive::{cruising_gear, pulling_gear};
-use super::forces::Trip;
+use super::forces::{Air, Trip};
 use super::ledger::Ledger;
 use super::run::{Hold, Sample, State};
 use crate::constants::{SPEED_SLACK, WALKING_SPEED};
@@ -14,7 +14,7 @@ const PULL_TO_SPARE: f64 = 1.1;
 /// One cell and what is asked there.
 pub(super) struct Scene<'a> {
     pub(super) grade: Grade,
-    pub(super) height: Metres,
+    pub(super) air: Air,
     pub(super) step: f64,
     pub(super) hold: Option<&'a Hold>,
     pub(super) cap: f64,
@@ -42,7 +42,7 @@ impl Driver<'_> {
         Sample {
             speed: self.state.speed,
             gear: self.state.gear,
-            stage: Stage::OFF,
+            to_hold: Newtons(0.0),
             hottest,
             after_stop: hottest,
             carried: 1.0,
@@ -56,7 +56,7 @@ impl Driver<'_> {
             return hold.gear;
         }
         let (trip, now) = (self.trip, self.state);
-        let demand = trip.demand(now.speed, scene.grade, scene.height);
+        let demand = trip.demand(now.speed, scene.grade, scene.air);
         if demand.0 > 0.0 { self.gear_to_hold(scene, demand) } else { self.gear_to_pull(-demand) }
     }
 
@@ -75,7 +75,7 @@ impl Driver<'_> {
         let able = |gear: &Gear| {
             let engine = trip.truck.engine_speed(*gear, now.speed);
             (trip.truck.lowest_engine_speed(Stage::OFF)..=trip.truck.highest_engine_speed()).contains(&engine)
-                && trip.retarding(*gear, now.speed, scene.grade, scene.height) >= demand
+                && trip.retarding(*gear, now.speed, scene.grade, scene.air) >= demand
         };
         if able(&now.gear) {
             return now.gear;
@@ -90,10 +90,11 @@ impl Driver<'_> {
         let (trip, v) = (self.trip, self.state.speed);
         let mass = trip.truck.rotating_factor(gear) * trip.truck.mass().0;
         let way = scene.step / scene.grade.sin_cos().1;
-        let demand = trip.demand(v, scene.grade, scene.height);
+        let demand = trip.demand(v, scene.grade, scene.air);
         let reach = |force: f64| (v.0 * v.0 + 2.0 * force / mass * way).max(0.0).sqrt();
-        let (_, pull) = pulling_gear(trip, v);
-        let fastest = reach((demand + pull).0);
+        let rolling = reach(demand.0);
+        // On the throttle only where gravity alone does not bring it to the cap.
+        let fastest = if rolling >= scene.cap { rolling } else { reach((demand + pulling_gear(trip, v).1).0) };
         if fastest < WALKING_SPEED {
             self.stalled = true;
         }
@@ -103,7 +104,7 @@ impl Driver<'_> {
         if fastest <= scene.cap {
             return fastest.max(WALKING_SPEED);
         }
-        let slowed = reach((demand - trip.retarding(gear, v, scene.grade, scene.height)).0);
+        let slowed = reach((demand - trip.retarding(gear, v, scene.grade, scene.air)).0);
         let overspeed = trip.truck.road_speed(gear, trip.truck.highest_engine_speed()).0;
         let slack = (hold.speed.0 + SPEED_SLACK).min(overspeed).max(scene.cap);
         slowed.clamp(scene.cap.min(fastest), slack.min(fastest))
@@ -117,17 +118,17 @@ impl Driver<'_> {
         let time = way / mean;
         let mass = trip.truck.rotating_factor(gear) * trip.truck.mass().0;
         let kinetic = Joules(0.5 * mass * (next * next - v * v));
-        let demand = trip.demand(mean, scene.grade, scene.height);
+        let demand = trip.demand(mean, scene.grade, scene.air);
         // Positive: this much held the truck back. Negative: this much pulled it.
         let control = Newtons(demand.0 - kinetic.0 / way.0);
         let to_hold = Newtons(control.0.max(0.0));
-        let able = trip.retarding(gear, mean, scene.grade, scene.height);
+        let able = trip.retarding(gear, mean, scene.grade, scene.air);
         let held = Newtons(to_hold.0.min(able.0));
         let braked = to_hold - held;
         let l = &mut self.ledger;
         l.gravity = l.gravity + trip.gravity(scene.grade) * way;
         l.rolling = l.rolling - trip.rolling(scene.grade) * way;
-        l.air = l.air - trip.air_drag(mean, scene.height) * way;
+        l.air = l.air - trip.air_drag(mean, scene.air) * way;
         l.holding = l.holding - held * way;
         l.service = l.service - braked * way;
         l.pulling = l.pulling + Newtons((-control.0).max(0.0)) * way;
@@ -138,7 +139,7 @@ impl Driver<'_> {
         Sample {
             speed: self.state.speed,
             gear,
-            stage: trip.weakest_stage(gear, mean, scene.height, to_hold),
+            to_hold,
             hottest: brakes.hottest(trip),
             after_stop: brakes.hottest_after_stop(trip, self.state.speed, scene.grade),
             carried: if to_hold.0 > 0.0 { held / to_hold } else { 1.0 },

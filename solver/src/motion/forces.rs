@@ -23,8 +23,22 @@ pub fn altitude_factor(height: Metres) -> f64 {
 /// temperature of that height.
 #[must_use]
 pub fn air_density(height: Metres, air: Celsius) -> f64 {
+    density(altitude_factor(height), height, air)
+}
+
+fn density(altitude_factor: f64, height: Metres, air: Celsius) -> f64 {
     let standard = STANDARD_TEMPERATURE_K - STANDARD_LAPSE_K_PER_M * height.0.clamp(-500.0, HIGHEST_ROAD);
-    AIR_DENSITY_SEA_LEVEL * altitude_factor(height) * standard / (air.0 + ZERO_CELSIUS_K)
+    AIR_DENSITY_SEA_LEVEL * altitude_factor * standard / (air.0 + ZERO_CELSIUS_K)
+}
+
+/// The air at a place on a day.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Air {
+    /// Density, kg/m³: what the truck drives against.
+    pub density: f64,
+    /// Density in the standard atmosphere over that at sea level, 1 at most: what the engine
+    /// has to work with when it holds back.
+    pub altitude_factor: f64,
 }
 
 /// A truck on a day: what every force depends on.
@@ -37,6 +51,13 @@ pub struct Trip<'a> {
 }
 
 impl Trip<'_> {
+    /// The air at a height.
+    #[must_use]
+    pub fn air(self, height: Metres) -> Air {
+        let factor = altitude_factor(height);
+        Air { density: density(factor, height, self.day.air()), altitude_factor: factor.min(1.0) }
+    }
+
     /// Weight, m·g.
     #[must_use]
     pub fn weight(self) -> Newtons {
@@ -57,24 +78,23 @@ impl Trip<'_> {
 
     /// Air drag: ½·ρ·C_dA·(v + w)·|v + w|, w the headwind. Negative in a tailwind faster than the truck.
     #[must_use]
-    pub fn air_drag(self, speed: MetresPerSecond, height: Metres) -> Newtons {
+    pub fn air_drag(self, speed: MetresPerSecond, air: Air) -> Newtons {
         let against = speed.0 + self.day.headwind().0;
-        let density = air_density(height, self.day.air());
-        Newtons(0.5 * density * self.truck.spec().drag_area_m2 * against * against.abs())
+        Newtons(0.5 * air.density * self.truck.spec().drag_area_m2 * against * against.abs())
     }
 
     /// What is left to hold: gravity less rolling less air. Positive: the truck must be held
     /// back. Negative: it must be pulled.
     #[must_use]
-    pub fn demand(self, speed: MetresPerSecond, grade: Grade, height: Metres) -> Newtons {
-        self.gravity(grade) - self.rolling(grade) - self.air_drag(speed, height)
+    pub fn demand(self, speed: MetresPerSecond, grade: Grade, air: Air) -> Newtons {
+        self.gravity(grade) - self.rolling(grade) - self.air_drag(speed, air)
     }
 
     /// Holding force of gear and stage, with the engine's part scaled by the density of the
     /// air at that height. Assumed, cautious: no printed law was found.
     #[must_use]
-    pub fn holding(self, gear: Gear, stage: Stage, speed: MetresPerSecond, height: Metres) -> Newtons {
-        self.truck.holding_force(gear, stage, speed, altitude_factor(height).min(1.0))
+    pub fn holding(self, gear: Gear, stage: Stage, speed: MetresPerSecond, air: Air) -> Newtons {
+        self.truck.holding_force(gear, stage, speed, air.altitude_factor)
     }
 
     /// Force that the driven axles may spend on retarding: μ·k·m_drive·g·cos θ.
@@ -88,21 +108,21 @@ impl Trip<'_> {
     /// Force of gear and the strongest stage that may be used, kept within the grip of the
     /// driven axles. Motoring cannot be turned down and counts whole.
     #[must_use]
-    pub fn retarding(self, gear: Gear, speed: MetresPerSecond, grade: Grade, height: Metres) -> Newtons {
-        let full = self.holding(gear, self.strongest_stage(), speed, height);
-        let motoring = self.holding(gear, Stage::OFF, speed, height);
+    pub fn retarding(self, gear: Gear, speed: MetresPerSecond, grade: Grade, air: Air) -> Newtons {
+        let full = self.holding(gear, self.strongest_stage(), speed, air);
+        let motoring = self.holding(gear, Stage::OFF, speed, air);
         Newtons(full.0.min(self.grip_for_retarding(grade).0.max(motoring.0)))
     }
 
     /// The weakest stage that holds `need`, or the strongest that may be used.
     #[must_use]
-    pub fn weakest_stage(self, gear: Gear, speed: MetresPerSecond, height: Metres, need: Newtons) -> Stage {
+    pub fn weakest_stage(self, gear: Gear, speed: MetresPerSecond, air: Air, need: Newtons) -> Stage {
         let strongest = self.strongest_stage();
         if need.0 <= 0.0 {
             return Stage::OFF;
         }
         let mut stages = self.truck.stages().filter(|stage| *stage <= strongest);
-        stages.find(|stage| self.holding(gear, *stage, speed, height) >= need).unwrap_or(strongest)
+        stages.find(|stage| self.holding(gear, *stage, speed, air) >= need).unwrap_or(strongest)
     }
 
     /// The strongest stage that the surface lets be recommended.

@@ -11,8 +11,8 @@ use super::heat::BrakeHeat;
 use super::ledger::Ledger;
 use crate::constants::WALKING_SPEED;
 use crate::road::Road;
-use crate::truck::{Gear, Stage};
-use crate::units::{Celsius, Grade, Metres, MetresPerSecond};
+use crate::truck::Gear;
+use crate::units::{Celsius, Grade, Metres, MetresPerSecond, Newtons};
 
 /// A stretch to be driven in one gear at a held speed.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -45,8 +45,8 @@ pub struct Sample {
     pub speed: MetresPerSecond,
     /// Gear.
     pub gear: Gear,
-    /// The weakest stage that holds what is to be held in that gear, full stage where none does.
-    pub stage: Stage,
+    /// What was to be held back; zero where the truck was pulled or rolled free.
+    pub to_hold: Newtons,
     /// Hottest service brakes at the end of the cell.
     pub hottest: Celsius,
     /// The same after one hard stop there.
@@ -113,7 +113,7 @@ impl Run {
             }
             let scene = Scene {
                 grade: Grade(road.grades()[cell]),
-                height: Metres(0.5 * (road.heights_m()[cell] + road.heights_m()[cell + 1])),
+                air: trip.air(Metres(0.5 * (road.heights_m()[cell] + road.heights_m()[cell + 1]))),
                 step: road.step_m(),
                 hold: hold_at(holds, cell),
                 cap: caps[cell + 1 - from],

@@ -15,6 +15,9 @@ use crate::road::Road;
 use crate::truck::{Gear, Stage};
 use crate::units::{Celsius, Grade, Kilograms, Metres, MetresPerSecond, Seconds};
 
+/// Steps of the hold speed in one stride of the search.
+const STRIDE: usize = 4;
+
 /// A snub takes 5 mph off the speed (printed in the US licence manual)…
 const SNUB_BY: f64 = 5.0 * 0.447_04;
 
@@ -84,19 +87,45 @@ impl Ask<'_> {
     }
 
     /// The fastest candidate that is demanding enough, or what ruled out the slowest.
+    ///
+    /// Speeds are tried in strides, then the faster ones up to the stride before. A faster
+    /// speed that would keep the limits between two that do not is passed over: the slower
+    /// answer is the cautious one.
     fn fastest(&self, demanding: Demanding) -> Result<Chosen, Governs> {
+        let speeds: Vec<MetresPerSecond> = speeds(self.trip).collect();
         let mut governs = self.top_governs();
-        for speed in speeds(self.trip) {
-            let Some(candidate) = self.candidate(speed, demanding, &mut governs) else {
+        let mut tried = None;
+        for stride in (0..speeds.len()).step_by(STRIDE).chain(speeds.len().checked_sub(1)) {
+            let found = self.attempt(speeds[stride], demanding, &mut governs);
+            let Some(found) = found else {
+                tried = Some(stride);
                 continue;
             };
-            let Some(driven) = self.drive(candidate, self.heat_limit()) else {
-                governs = Governs::Heat;
-                continue;
-            };
+            let finer = tried.map_or(stride..stride, |tried| tried + 1..stride);
+            for speed in &speeds[finer] {
+                if let Some((candidate, driven)) = self.attempt(*speed, demanding, &mut governs) {
+                    return Ok(self.advise(candidate, &driven, governs));
+                }
+            }
+            let (candidate, driven) = found;
             return Ok(self.advise(candidate, &driven, governs));
         }
         Err(governs)
+    }
+
+    /// A speed that is kept, or `None` and what rules it out.
+    fn attempt(
+        &self,
+        speed: MetresPerSecond,
+        demanding: Demanding,
+        governs: &mut Governs,
+    ) -> Option<(Candidate, Driven)> {
+        let candidate = self.candidate(speed, demanding, governs)?;
+        let driven = self.drive(candidate, self.heat_limit());
+        if driven.is_none() {
+            *governs = Governs::Heat;
+        }
+        driven.map(|driven| (candidate, driven))
     }
 
     /// What would govern if the fastest speed of all were accepted.
@@ -121,20 +150,21 @@ impl Ask<'_> {
         governs: &mut Governs,
     ) -> Option<Candidate> {
         let sustained = self.sustained(speed);
+        let air = self.trip.air(sustained.height);
         let wanted = match demanding {
             Demanding::Margin(margin) => margin,
             Demanding::ServiceBrakes => self.trip.day.reserve,
         };
-        if let Some((gear, margin)) = best_gear(self.trip, speed, sustained.grade, sustained.height, wanted) {
+        if let Some((gear, margin)) = best_gear(self.trip, speed, sustained.grade, air, wanted) {
             return Some(Candidate { gear, speed, margin });
         }
         let strongest = self.trip.lowest_gear_within(speed, HOLD_SHARE)?;
         if demanding == Demanding::ServiceBrakes {
-            let margin = margin(self.trip, strongest, speed, sustained.grade, sustained.height);
+            let margin = margin(self.trip, strongest, speed, sustained.grade, air);
             return Some(Candidate { gear: strongest, speed, margin });
         }
-        let full = self.trip.holding(strongest, self.trip.strongest_stage(), speed, sustained.height);
-        let demand = self.trip.demand(speed, sustained.grade, sustained.height);
+        let full = self.trip.holding(strongest, self.trip.strongest_stage(), speed, air);
+        let demand = self.trip.demand(speed, sustained.grade, air);
         *governs = if full >= demand * (1.0 + wanted) { Governs::Grip } else { Governs::Control };
         None
     }
@@ -193,9 +223,10 @@ impl Ask<'_> {
         let Candidate { gear, speed, .. } = candidate;
         let to = MetresPerSecond((speed.0 - SNUB_BY).max(0.5 * speed.0));
         let sustained = self.sustained(speed);
+        let air = self.trip.air(sustained.height);
         let mass = self.trip.truck.mass().0 * self.trip.truck.rotating_factor(gear);
-        let demand = self.trip.demand(speed, sustained.grade, sustained.height);
-        let held = self.trip.retarding(gear, speed, sustained.grade, sustained.height);
+        let demand = self.trip.demand(speed, sustained.grade, air);
+        let held = self.trip.retarding(gear, speed, sustained.grade, air);
         let gaining = (demand - held).0 / mass;
         Some(Snub { from: speed, to, on: Seconds(SNUB_TIME), off: Seconds((speed - to).0 / gaining) })
     }
@@ -206,9 +237,9 @@ impl Ask<'_> {
         let inside = self.road.segments().iter().filter(|s| s.to > hold.from && s.from < hold.to);
         for segment in inside {
             let (from, to) = (segment.from.max(hold.from), segment.to.min(hold.to));
-            let height = Metres(self.road.heights_m()[from]);
-            let demand = self.trip.demand(hold.speed, Grade(self.road.mean_grade(from, to)), height);
-            let stage = self.trip.weakest_stage(hold.gear, hold.speed, height, demand);
+            let air = self.trip.air(Metres(self.road.heights_m()[from]));
+            let demand = self.trip.demand(hold.speed, Grade(self.road.mean_grade(from, to)), air);
+            let stage = self.trip.weakest_stage(hold.gear, hold.speed, air, demand);
             match spans.last_mut() {
                 Some(last) if last.stage == stage && last.to == from => last.to = to,
                 Some(_) | None => spans.push(StageSpan { from, to, stage }),
@@ -246,7 +277,7 @@ impl Ask<'_> {
             self.trip.truck.heavier(factor).is_some_and(|truck| {
                 let trip = Trip { truck: &truck, ..self.trip };
                 let sustained = Ask { trip, ..*self }.sustained(MetresPerSecond::from_kmh(SLOWEST_KMH));
-                held_by_margin(trip, sustained.grade, sustained.height).is_some()
+                held_by_margin(trip, sustained.grade, trip.air(sustained.height)).is_some()
             })
         };
         let (mut light, mut heavy) = (0.25, 1.0);

@@ -24,6 +24,8 @@ pub(super) struct Stretch {
     pub(super) to: usize,
     pub(super) reliefs: Vec<Relief>,
     pub(super) cut_short: bool,
+    /// Its highest road: where an engine holds least.
+    pub(super) highest: Metres,
 }
 
 impl Stretch {
@@ -51,8 +53,8 @@ pub(super) fn cut(trip: Trip<'_>, road: &Road) -> Vec<Stretch> {
 fn pushed(trip: Trip<'_>, road: &Road) -> Vec<Stretch> {
     let top = trip.top_speed();
     let pushes = |cell: usize| {
-        let height = Metres(road.heights_m()[cell]);
-        road.assessed()[cell] && trip.demand(top, Grade(road.grades()[cell]), height).0 > 0.0
+        let air = trip.air(Metres(road.heights_m()[cell]));
+        road.assessed()[cell] && trip.demand(top, Grade(road.grades()[cell]), air).0 > 0.0
     };
     let mut stretches = Vec::new();
     let mut from = None;
@@ -62,7 +64,8 @@ fn pushed(trip: Trip<'_>, road: &Road) -> Vec<Stretch> {
             (None, true) => from = Some(cell),
             (Some(start), false) => {
                 let cut_short = cell == road.cells() || !road.assessed()[cell];
-                stretches.push(Stretch { from: start, to: cell, reliefs: Vec::new(), cut_short });
+                let highest = Metres(road.heights_m()[start]);
+                stretches.push(Stretch { from: start, to: cell, reliefs: Vec::new(), cut_short, highest });
                 from = None;
             }
             (None, false) | (Some(_), true) => {}
@@ -83,6 +86,7 @@ fn join(trip: Trip<'_>, road: &Road, stretches: Vec<Stretch>) -> Vec<Stretch> {
                 last.reliefs.extend(next.reliefs);
                 last.to = next.to;
                 last.cut_short = next.cut_short;
+                last.highest = Metres(road.heights_m()[last.from..=last.to].iter().copied().fold(f64::NEG_INFINITY, f64::max));
             }
             Some(_) | None => joined.push(next),
         }
@@ -104,7 +108,7 @@ fn linked(trip: Trip<'_>, road: &Road, first: &Stretch, second: &Stretch) -> boo
     }
     let speed = |stretch: &Stretch| {
         let grade = Grade(road.mean_grade(stretch.from, stretch.to));
-        held_by_margin(trip, grade, Metres(road.heights_m()[stretch.from]))
+        held_by_margin(trip, grade, trip.air(stretch.highest))
     };
     match (speed(first), speed(second)) {
         (Some(a), Some(b)) => {
@@ -127,7 +131,7 @@ fn relief_to_shift(trip: Trip<'_>, gear: Gear, held: MetresPerSecond, height: Me
     let level = Grade(0.0);
     let (_, pull) = pulling_gear(trip, held);
     let gaining =
-        (pull + trip.demand(held, level, height)).0 / (truck.mass().0 * truck.rotating_factor(gear));
+        (pull + trip.demand(held, level, trip.air(height))).0 / (truck.mass().0 * truck.rotating_factor(gear));
     // A truck that hardly gains on the level never makes a shift pay.
     let gaining = gaining.max(1e-3 * GRAVITY);
     let change = 0.5 * (faster * faster - held.0 * held.0);

@@ -3,7 +3,7 @@
 use super::answer::{Choice, Descent, HeatStep, Lanes};
 use crate::motion::{Run, Sample, State, Trip};
 use crate::road::Road;
-use crate::units::{Celsius, Grade};
+use crate::units::{Celsius, Grade, Metres};
 
 /// One value a grid point: the first from the start state, each next from the cell before it.
 /// Inside a descent the stage is that of the advice, which changes by grades, not by metres.
@@ -12,19 +12,16 @@ pub(super) fn lanes(trip: Trip<'_>, road: &Road, run: &Run, descents: &[Descent]
     let first = run.samples.first().copied();
     let grade = Grade(road.grades().first().copied().unwrap_or(0.0));
     if let Some(sample) = first {
-        lanes.push(
-            trip,
-            Sample {
-                speed: start.speed,
-                hottest: start.brakes.hottest(trip),
-                after_stop: start.brakes.hottest_after_stop(trip, start.speed, grade),
-                ..sample
-            },
-            road.assessed()[0],
-        );
+        let start = Sample {
+            speed: start.speed,
+            hottest: start.brakes.hottest(trip),
+            after_stop: start.brakes.hottest_after_stop(trip, start.speed, grade),
+            ..sample
+        };
+        lanes.push(trip, road, 0, start);
     }
     for (cell, sample) in run.samples.iter().enumerate() {
-        lanes.push(trip, *sample, road.assessed()[cell]);
+        lanes.push(trip, road, cell, *sample);
     }
     for descent in descents {
         lanes.advise(descent);
@@ -33,7 +30,8 @@ pub(super) fn lanes(trip: Trip<'_>, road: &Road, run: &Run, descents: &[Descent]
 }
 
 impl Lanes {
-    fn push(&mut self, trip: Trip<'_>, sample: Sample, assessed: bool) {
+    fn push(&mut self, trip: Trip<'_>, road: &Road, cell: usize, sample: Sample) {
+        let assessed = road.assessed()[cell];
         let value = |x: f64| if assessed { x as f32 } else { f32::NAN };
         let small = |x: u8| if assessed { x } else { Self::BLANK };
         let day = trip.day;
@@ -44,7 +42,9 @@ impl Lanes {
         self.after_stop.push(value(sample.after_stop.0));
         self.carried.push(value(sample.carried));
         self.gear.push(small(sample.gear.number()));
-        self.stage.push(small(sample.stage.number()));
+        let air = trip.air(Metres(road.heights_m()[cell]));
+        let stage = trip.weakest_stage(sample.gear, sample.speed, air, sample.to_hold);
+        self.stage.push(small(stage.number()));
         self.heat.push(small(step as u8));
     }
 

@@ -1,8 +1,8 @@
 //! Candidates: which speeds and gears are tried, and what a gear has to spare.
 
-use crate::motion::Trip;
+use crate::motion::{Air, Trip};
 use crate::truck::Gear;
-use crate::units::{Grade, Metres, MetresPerSecond};
+use crate::units::{Grade, MetresPerSecond};
 
 /// Share of the highest allowed engine speed at which a speed is held: the rest is kept for a
 /// short steep stretch. Assumed.
@@ -27,10 +27,10 @@ pub(super) fn margin(
     gear: Gear,
     speed: MetresPerSecond,
     grade: Grade,
-    height: Metres,
+    air: Air,
 ) -> f64 {
-    let demand = trip.demand(speed, grade, height).0;
-    if demand <= 0.0 { f64::INFINITY } else { trip.retarding(gear, speed, grade, height).0 / demand - 1.0 }
+    let demand = trip.demand(speed, grade, air).0;
+    if demand <= 0.0 { f64::INFINITY } else { trip.retarding(gear, speed, grade, air).0 / demand - 1.0 }
 }
 
 /// The highest gear whose margin is at least `wanted` with the engine in its range.
@@ -38,7 +38,7 @@ pub(super) fn best_gear(
     trip: Trip<'_>,
     speed: MetresPerSecond,
     grade: Grade,
-    height: Metres,
+    air: Air,
     wanted: f64,
 ) -> Option<(Gear, f64)> {
     let lowest = trip.truck.lowest_engine_speed(trip.strongest_stage());
@@ -47,7 +47,7 @@ pub(super) fn best_gear(
         .gears()
         .rev()
         .filter(|gear| (lowest..=highest).contains(&trip.truck.engine_speed(*gear, speed)))
-        .map(|gear| (gear, margin(trip, gear, speed, grade, height)))
+        .map(|gear| (gear, margin(trip, gear, speed, grade, air)))
         .find(|(_, margin)| *margin >= wanted)
 }
 
@@ -56,9 +56,9 @@ pub(super) fn best_gear(
 pub(super) fn held_by_margin(
     trip: Trip<'_>,
     grade: Grade,
-    height: Metres,
+    air: Air,
 ) -> Option<(Gear, MetresPerSecond)> {
     speeds(trip).find_map(|speed| {
-        best_gear(trip, speed, grade, height, trip.day.reserve).map(|(gear, _)| (gear, speed))
+        best_gear(trip, speed, grade, air, trip.day.reserve).map(|(gear, _)| (gear, speed))
     })
 }

@@ -19,8 +19,8 @@ impl Ask<'_> {
     pub(super) fn sustained(&self, speed: MetresPerSecond) -> Sustained {
         let (road, from, to) = (self.road, self.stretch.from, self.stretch.to);
         let whole = (to - from) as f64 * road.step_m();
-        let heights = &road.heights_m()[from..=to];
-        let height = Metres(heights.iter().copied().fold(f64::NEG_INFINITY, f64::max));
+        let height = self.stretch.highest;
+        let air = self.trip.air(height);
         let gain = speed.0 * SPEED_SLACK + 0.5 * SPEED_SLACK * SPEED_SLACK;
         let mut found = Sustained {
             from: Metres(from as f64 * road.step_m()),
@@ -29,7 +29,7 @@ impl Ask<'_> {
             height,
         };
         for _ in 0..SUSTAINED_ROUNDS {
-            let push = self.trip.demand(speed, found.grade, height).0 / self.trip.truck.mass().0;
+            let push = self.trip.demand(speed, found.grade, air).0 / self.trip.truck.mass().0;
             let length = gain / (SHORTFALL * push.max(1e-3 * GRAVITY));
             let length = length.max(road.base_length_m()).min(whole);
             let Some((start, grade)) = road.steepest(from, to, length) else {

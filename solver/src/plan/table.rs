@@ -7,11 +7,11 @@ use crate::units::{Grade, Metres};
 /// What every gear does with every stage on `grade` at `height`.
 #[must_use]
 pub fn table(trip: Trip<'_>, grade: Grade, height: Metres) -> Table {
-    let truck = trip.truck;
+    let (truck, air) = (trip.truck, trip.air(height));
     let row = |gear| {
         let ceiling = truck.road_speed(gear, truck.highest_engine_speed());
-        let demand = trip.demand(ceiling, grade, height);
-        let held = trip.holding(gear, trip.strongest_stage(), ceiling, height);
+        let demand = trip.demand(ceiling, grade, air);
+        let held = trip.holding(gear, trip.strongest_stage(), ceiling, air);
         GearRow {
             gear,
             slowest: truck.road_speed(gear, truck.lowest_engine_speed(truck.full_stage())),

@@ -1,0 +1,40 @@
+//! What leaves the program is read back by others and by ourselves.
+
+use solver::road::{Road, read, survey};
+use solver::truck::Preset;
+use solver::{Day, analyse, report};
+use tests::generate::demo;
+use tests::trucks::preset;
+
+fn survey_text(text: &str) -> Road {
+    let document = read(text.as_bytes(), &mut |_| true).unwrap_or_else(|e| panic!("not read: {e}"));
+    survey(&document, document.suggested(), &mut |_| true).unwrap_or_else(|e| panic!("not surveyed: {e}"))
+}
+
+/// The annotated road is valid to the crate gpx, carries crests, feet and changes of stage, and
+/// is the same road to our own reader.
+#[test]
+fn the_annotated_road_is_read_back() {
+    let (_, text) = demo();
+    let road = survey_text(&text);
+    let truck = preset(Preset::FiveAxle36);
+    let (plan, lanes) = analyse(&road, &truck, &Day::USUAL, &mut |_| true).expect("not cancelled");
+    assert!(!plan.descents.is_empty());
+    let written = report::gpx::annotated(&road, &plan, &lanes);
+
+    let file = gpx::read(written.as_bytes()).expect("the crate gpx reads it");
+    assert_eq!(file.version, gpx::GpxVersion::Gpx11);
+    let named = |start: &str| {
+        file.waypoints.iter().filter(|w| w.name.as_deref().is_some_and(|name| name.starts_with(start))).count()
+    };
+    let changes: usize = plan.descents.iter().map(|d| d.stages.len().saturating_sub(1)).sum();
+    assert_eq!(named("Crest"), plan.descents.len());
+    assert_eq!(named("Foot"), plan.descents.len());
+    assert_eq!(named("Gear"), changes);
+
+    let again = survey_text(&written);
+    // The points written are those of the 10 m grid: bends are cut by so little.
+    assert!((again.length_m() / road.length_m() - 1.0).abs() < 2e-3, "{} {}", again.length_m(), road.length_m());
+    let fall = |road: &Road| road.heights_m()[0] - road.heights_m()[road.cells()];
+    assert!((fall(&again) - fall(&road)).abs() < 1.0);
+}
