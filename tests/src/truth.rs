@@ -112,7 +112,8 @@ fn compare(road: &TrueRoad, drive: &Drive, ours: &Road) -> Errors {
         length: ours.length_m() / road.length_m() - 1.0,
         bridged: bridges(ours),
         bumps: drive.bumps.len(),
-        unassessed: ours.assessed().iter().filter(|assessed| !**assessed).count() as f64 / ours.cells() as f64,
+        unassessed: ours.assessed().iter().filter(|assessed| !**assessed).count() as f64
+            / ours.cells() as f64,
         roughness: ours.quality().roughness_before,
         class: match ours.quality().class {
             Class::Good => 0.0,

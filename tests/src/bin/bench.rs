@@ -38,10 +38,7 @@ struct Timing {
 }
 
 fn entry(name: &'static str, work: impl Fn() -> usize + 'static) -> Entry {
-    Entry {
-        name,
-        work: Box::new(work),
-    }
+    Entry { name, work: Box::new(work) }
 }
 
 fn time(group: &Group) -> Vec<Timing> {
@@ -56,12 +53,7 @@ fn time(group: &Group) -> Vec<Timing> {
     }
     let summed_up = times.into_iter().zip(figures).map(|(mut times, figure)| {
         times.sort();
-        Timing {
-            fastest: times[0],
-            median: times[ROUNDS / 2],
-            slowest: times[ROUNDS - 1],
-            figure,
-        }
+        Timing { fastest: times[0], median: times[ROUNDS / 2], slowest: times[ROUNDS - 1], figure }
     });
     summed_up.collect()
 }
@@ -123,17 +115,10 @@ const LONG_TRACK_POINTS: usize = 200_000;
 /// faster than.
 fn reading() -> Group {
     let text: &'static str = long_track(LONG_TRACK_POINTS).leak();
-    println!(
-        "the long track: {LONG_TRACK_POINTS} points, {} bytes",
-        text.len()
-    );
+    println!("the long track: {LONG_TRACK_POINTS} points, {} bytes", text.len());
     let by_gpx_crate = || {
         let read = gpx::read(text.as_bytes()).expect("the track is sound");
-        read.tracks
-            .iter()
-            .flat_map(|track| &track.segments)
-            .map(|part| part.points.len())
-            .sum()
+        read.tracks.iter().flat_map(|track| &track.segments).map(|part| part.points.len()).sum()
     };
     let by_bare_scan = || {
         let mut reader = quick_xml::Reader::from_str(text);

@@ -62,8 +62,11 @@ impl Alignment {
                 h if h > 2_000.0 => chance.between(-0.10, 0.0),
                 _between => chance.between(-0.10, 0.08),
             };
-            let tangent =
-                Tangent { length_m: chance.between(200.0, 1_500.0), grade, curve_m: chance.between(60.0, 200.0) };
+            let tangent = Tangent {
+                length_m: chance.between(200.0, 1_500.0),
+                grade,
+                curve_m: chance.between(60.0, 200.0),
+            };
             sum += tangent.length_m;
             height_m += tangent.length_m * grade;
             tangents.push(tangent);

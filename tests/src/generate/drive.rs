@@ -87,7 +87,8 @@ impl Drive {
     #[must_use]
     pub fn record(&self, road: &TrueRoad) -> Vec<Sample> {
         let count = (road.length_m() / self.spacing_m).ceil().max(1.0) as usize;
-        let distances: Vec<f64> = (0..=count).map(|k| (k as f64 * self.spacing_m).min(road.length_m())).collect();
+        let distances: Vec<f64> =
+            (0..=count).map(|k| (k as f64 * self.spacing_m).min(road.length_m())).collect();
         let mut chance = Chance::new(self.seed);
         let errors = self.height_errors(&mut chance, &distances);
         let shifts = self.shifts_m(&mut chance, distances.len());
@@ -143,7 +144,8 @@ impl Drive {
                 distances_m.iter().map(|s| drift(*s) + lag.next(chance) + 0.08 * chance.normal()).collect()
             }
             Instrument::Receiver => {
-                let (mut slow, mut fast) = (Wander::new(3.0, 800.0, spacing), Wander::new(0.8, 40.0, spacing));
+                let (mut slow, mut fast) =
+                    (Wander::new(3.0, 800.0, spacing), Wander::new(0.8, 40.0, spacing));
                 distances_m.iter().map(|_| slow.next(chance) + fast.next(chance)).collect()
             }
             Instrument::Terrain => {

@@ -8,8 +8,8 @@
 mod alignment;
 mod chance;
 mod drive;
-mod plan;
 mod pass;
+mod plan;
 mod write;
 
 pub use alignment::{Alignment, Tangent};

@@ -44,18 +44,39 @@ fn alignment() -> Alignment {
 
 /// Sweeping bends in the valleys, hairpins on both sides of the gap; in the open ocean.
 fn plan() -> Plan {
-    let mut bends = vec![Bend::straight(1_100.0), Bend::arc(420.0, 40.0), Bend::straight(800.0), Bend::arc(260.0, -55.0)];
+    let mut bends =
+        vec![Bend::straight(1_100.0), Bend::arc(420.0, 40.0), Bend::straight(800.0), Bend::arc(260.0, -55.0)];
     for k in 0..4 {
         let side = if k % 2 == 0 { 1.0 } else { -1.0 };
-        bends.extend([Bend::straight(520.0), Bend::arc(120.0, side * 35.0), Bend::straight(310.0), Bend::arc(24.0, side * 168.0)]);
+        bends.extend([
+            Bend::straight(520.0),
+            Bend::arc(120.0, side * 35.0),
+            Bend::straight(310.0),
+            Bend::arc(24.0, side * 168.0),
+        ]);
     }
-    bends.extend([Bend::straight(1_400.0), Bend::arc(300.0, 60.0), Bend::straight(900.0), Bend::arc(380.0, -70.0)]);
+    bends.extend([
+        Bend::straight(1_400.0),
+        Bend::arc(300.0, 60.0),
+        Bend::straight(900.0),
+        Bend::arc(380.0, -70.0),
+    ]);
     bends.extend([Bend::straight(1_300.0), Bend::arc(210.0, 50.0), Bend::straight(700.0)]);
     for k in 0..5 {
         let side = if k % 2 == 0 { -1.0 } else { 1.0 };
-        bends.extend([Bend::straight(430.0), Bend::arc(150.0, side * 30.0), Bend::straight(260.0), Bend::arc(19.0, side * 172.0)]);
+        bends.extend([
+            Bend::straight(430.0),
+            Bend::arc(150.0, side * 30.0),
+            Bend::straight(260.0),
+            Bend::arc(19.0, side * 172.0),
+        ]);
     }
-    bends.extend([Bend::straight(900.0), Bend::arc(340.0, 55.0), Bend::straight(1_200.0), Bend::arc(500.0, -60.0)]);
+    bends.extend([
+        Bend::straight(900.0),
+        Bend::arc(340.0, 55.0),
+        Bend::straight(1_200.0),
+        Bend::arc(500.0, -60.0),
+    ]);
     bends.push(Bend::straight(4_000.0));
     Plan { lat_deg: -36.4, lon_deg: -22.7, heading_deg: 70.0, bends }
 }

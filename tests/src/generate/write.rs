@@ -23,7 +23,9 @@ pub struct Mark {
 pub fn gpx_text(name: &str, samples: &[Sample], marks: &[Mark], decimals: usize) -> String {
     let mut text = String::with_capacity(80 * (samples.len() + 4 * marks.len()) + 400);
     text.push_str("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
-    text.push_str("<gpx version=\"1.1\" creator=\"road generator\" xmlns=\"http://www.topografix.com/GPX/1/1\">\n");
+    text.push_str(
+        "<gpx version=\"1.1\" creator=\"road generator\" xmlns=\"http://www.topografix.com/GPX/1/1\">\n",
+    );
     for mark in marks {
         line(
             &mut text,

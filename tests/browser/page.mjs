@@ -1,0 +1,188 @@
+// The harness of the browser tests: real Chromium, the served release build, and a record of
+// everything the page asks for or complains about.
+//
+// `cargo xtask test` starts the server and passes three variables:
+//   STEADYGRADE_ADDRESS   where the page is served
+//   STEADYGRADE_CHROMIUM  the browser's binary
+//   STEADYGRADE_SHOTS     the folder for pictures
+
+import assert from "node:assert/strict";
+import { mkdir, readFile } from "node:fs/promises";
+import { basename, join } from "node:path";
+import { chromium } from "playwright-core";
+
+export const address = fromEnvironment("STEADYGRADE_ADDRESS");
+const origin = new URL(address).origin;
+
+export const wide = { width: 1440, height: 900 };
+export const phone = { width: 390, height: 844 };
+
+// The switches keep the browser itself from talking to anybody. No sandbox: as root, as in a
+// container, there is none. The resolver rule is a second lock: no name leads anywhere.
+const switches = [
+  "--headless",
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+  "--host-resolver-rules=MAP * ~NOTFOUND , EXCLUDE 127.0.0.1",
+];
+
+function fromEnvironment(name) {
+  const value = process.env[name];
+  if (!value) throw new Error(`${name} is not set; start the tests by \`cargo xtask test\``);
+  return value;
+}
+
+/** A browser of our own, with a new profile. The caller closes it. */
+export function startBrowser() {
+  return chromium.launch({
+    executablePath: fromEnvironment("STEADYGRADE_CHROMIUM"),
+    args: switches,
+  });
+}
+
+/** One visit: the page, and what it asked for and complained about so far. */
+export class Visit {
+  constructor(context, page) {
+    this.context = context;
+    this.page = page;
+    /** Addresses of all requests, the worker's included. */
+    this.requests = [];
+    /** Errors and warnings of the console, uncaught errors, failed requests. */
+    this.complaints = [];
+    context.on("request", (request) => this.requests.push(request.url()));
+    context.on("requestfailed", (request) => {
+      // A worker that is stopped on purpose breaks off what it was loading.
+      const reason = request.failure()?.errorText ?? "";
+      if (reason !== "net::ERR_ABORTED") this.complaints.push(`${request.url()}: ${reason}`);
+    });
+    context.on("response", (response) => {
+      if (response.status() >= 400) this.complaints.push(`${response.url()}: ${response.status()}`);
+    });
+    context.on("console", (message) => {
+      if (["error", "warning", "assert"].includes(message.type())) {
+        this.complaints.push(`console ${message.type()}: ${message.text()}`);
+      }
+    });
+    context.on("weberror", (error) => this.complaints.push(`uncaught: ${error.error()}`));
+  }
+
+  /** Requests to anywhere but the page's own origin. */
+  foreignRequests() {
+    return this.requests.filter((url) => isForeign(url, origin));
+  }
+
+  /** Fails when anything was asked of a stranger, or the console is not clean. */
+  assertClean() {
+    assert.deepEqual(this.foreignRequests(), [], "requests that leave the origin");
+    assert.deepEqual(this.complaints, [], "complaints of the page");
+  }
+
+  /** The element with this data-testid. */
+  byId(id) {
+    return this.page.getByTestId(id);
+  }
+
+  close() {
+    return this.context.close();
+  }
+}
+
+/** Whether a request for `url` leaves the page's origin. data: and blob: stay in the page. */
+export function isForeign(url, own) {
+  const { protocol, origin: asked } = new URL(url);
+  return protocol !== "data:" && protocol !== "blob:" && asked !== own;
+}
+
+/**
+ * Opens the page.
+ * options: path ("./?x"), viewport (wide | phone), scheme ("light" | "dark"), and `before`, a
+ * function that gets the page before it loads.
+ */
+export async function openPage(browser, options = {}) {
+  const { path = "./", viewport = wide, scheme = "light", before } = options;
+  const context = await browser.newContext({
+    viewport,
+    colorScheme: scheme,
+    hasTouch: viewport.width < 600,
+    deviceScaleFactor: viewport.width < 600 ? 2 : 1,
+    locale: "en-GB",
+    timezoneId: "UTC",
+    reducedMotion: "reduce",
+  });
+  const page = await context.newPage();
+  page.setDefaultTimeout(15_000);
+  const visit = new Visit(context, page);
+  if (before) await before(page);
+  await page.goto(new URL(path, address).href, { waitUntil: "load" });
+  return visit;
+}
+
+/** A file to give to the page: { name, bytes }. */
+export async function fileFrom(path) {
+  return { name: basename(path), bytes: await readFile(path) };
+}
+
+/** Lets a file fall on the element with this data-testid, as a hand with a mouse does. */
+export async function dropFile(visit, id, { name, bytes, type = "application/gpx+xml" }) {
+  const base64 = Buffer.from(bytes).toString("base64");
+  const dataTransfer = await visit.page.evaluateHandle(
+    ([name, base64, type]) => {
+      const text = atob(base64);
+      const array = new Uint8Array(text.length);
+      for (let i = 0; i < text.length; i += 1) array[i] = text.charCodeAt(i);
+      const transfer = new DataTransfer();
+      transfer.items.add(new File([array], name, { type }));
+      return transfer;
+    },
+    [name, base64, type],
+  );
+  const zone = visit.byId(id);
+  await zone.waitFor();
+  for (const event of ["dragenter", "dragover", "drop"]) {
+    await zone.dispatchEvent(event, { dataTransfer });
+  }
+  await dataTransfer.dispose();
+}
+
+/** Gives a file through the page's file field (the only one, unless a data-testid is given). */
+export function chooseFile(visit, { name, bytes, type = "application/gpx+xml" }, id) {
+  const field = id ? visit.byId(id) : visit.page.locator("input[type=file]").first();
+  return field.setInputFiles({ name, mimeType: type, buffer: Buffer.from(bytes) });
+}
+
+/** A picture of the page into the folder for pictures; gives its path. */
+export async function takeShot(visit, name, { fullPage = false } = {}) {
+  const folder = fromEnvironment("STEADYGRADE_SHOTS");
+  await mkdir(folder, { recursive: true });
+  const path = join(folder, `${name}.png`);
+  await visit.page.screenshot({ path, fullPage });
+  return path;
+}
+
+/** Waits until the page has stood still for `quietMs`: no change in it. At most `limitMs`. */
+export function settle(visit, quietMs = 600, limitMs = 20_000) {
+  return visit.page.evaluate(
+    ([quietMs, limitMs]) =>
+      new Promise((resolve, reject) => {
+        const late = setTimeout(() => reject(new Error("the page does not come to rest")), limitMs);
+        const done = () => {
+          observer.disconnect();
+          clearTimeout(late);
+          resolve();
+        };
+        let quiet = setTimeout(done, quietMs);
+        const observer = new MutationObserver(() => {
+          clearTimeout(quiet);
+          quiet = setTimeout(done, quietMs);
+        });
+        const everything = { subtree: true, childList: true, attributes: true, characterData: true };
+        observer.observe(document, everything);
+      }),
+    [quietMs, limitMs],
+  );
+}

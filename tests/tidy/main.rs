@@ -1,0 +1,153 @@
+//! The order of the house, kept by a test: every rule is run over every file of the project,
+//! and over a bad sample, so that it can be seen to fail.
+
+mod rules;
+mod scan;
+
+use rules::{RULES, Rule};
+use std::{
+    fs,
+    path::{Path, PathBuf},
+};
+
+/// Folders that hold nothing of our own writing.
+const NOT_OURS: [&str; 5] = [".git", ".tools", "target", "dist", "node_modules"];
+/// Fewer files than this would mean that the walk went wrong.
+const FEWEST_FILES: usize = 20;
+
+fn root() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("..")
+}
+
+/// All text files of the project: path from its root, and text.
+fn files() -> Vec<(String, String)> {
+    let mut found = Vec::new();
+    let mut open = vec![root()];
+    // Ends: the folders of a file system are finite, and links are not followed.
+    while let Some(folder) = open.pop() {
+        let entries = fs::read_dir(&folder).expect("a folder of the project can be listed");
+        for entry in entries {
+            let entry = entry.expect("an entry of a folder can be read");
+            let kind = entry.file_type().expect("an entry has a kind");
+            let name = entry.file_name().to_string_lossy().into_owned();
+            let path = entry.path();
+            if kind.is_dir() && !NOT_OURS.contains(&name.as_str()) {
+                open.push(path);
+            } else if kind.is_file() {
+                let short = path.strip_prefix(root()).unwrap_or(&path).to_string_lossy();
+                // What is not text has no lines to judge.
+                if let Ok(text) = fs::read_to_string(&path) {
+                    found.push((short.replace('\\', "/"), text));
+                }
+            }
+        }
+    }
+    found.sort();
+    found
+}
+
+#[test]
+fn the_project_keeps_its_rules() {
+    let files = files();
+    assert!(files.len() > FEWEST_FILES, "only {} files were found", files.len());
+    let mut report = String::new();
+    for (path, text) in &files {
+        for (name, rule) in RULES {
+            for breach in rule(path, text) {
+                report += &format!("{path}:{}: {name}: {}\n", breach.line, breach.sentence);
+            }
+        }
+    }
+    assert!(report.is_empty(), "\n{report}");
+}
+
+/// The lines at which `rule` finds the sample wrong.
+fn check(rule: Rule, path: &str, text: &str, expect: &[usize]) {
+    let found: Vec<usize> = rule(path, text).iter().map(|breach| breach.line).collect();
+    assert_eq!(found, expect, "{path}: {text}");
+}
+
+#[test]
+fn solver_layers_can_fail() {
+    let rule = rules::solver_layers;
+    check(rule, "solver/src/road/gpx.rs", "use crate::units::Mass;\nuse crate::truck::Truck;", &[2]);
+    check(rule, "solver/src/road/gpx.rs", "use crate::{\n  road::A,\n  plan::{B, C},\n};", &[3, 3]);
+    check(rule, "solver/src/units.rs", "use crate::limits::MASS;", &[1]);
+    check(rule, "solver/src/motion/heat.rs", "fn a() {\n  crate::plan::b()\n}", &[2]);
+    check(rule, "solver/src/plan/choose.rs", "use crate::{motion::run, road::Road};", &[]);
+    check(rule, "solver/src/plan/choose.rs", "use crate::report::Card;", &[1]);
+    check(rule, "solver/src/report/card.rs", "use crate::plan::Plan;", &[]);
+    // What the root re-exports would hide the room; an unknown room has no place.
+    check(rule, "solver/src/truck/spec.rs", "use crate::Road;", &[1]);
+    check(rule, "solver/src/extras.rs", "", &[1]);
+    // Upward by `super`.
+    check(rule, "solver/src/road/gpx.rs", "use super::super::truck::Truck;", &[1]);
+    check(rule, "solver/src/road/mod.rs", "use super::truck::Truck;", &[1]);
+    check(rule, "solver/src/road/gpx.rs", "use super::track::Track;\nuse super::*;", &[]);
+    check(rule, "solver/src/lib.rs", "pub use crate::plan::Plan;", &[]);
+    check(rule, "app/src/state.rs", "use crate::plan;", &[]);
+}
+
+#[test]
+fn browser_bindings_can_fail() {
+    let rule = rules::browser_bindings;
+    check(rule, "app/src/view/road.rs", "\nuse web_sys::Event;", &[2]);
+    check(rule, "app/src/view/road.rs", "fn a(e: leptos::web_sys::Event) {}", &[1]);
+    check(rule, "solver/src/road/gpx.rs", "let now = js_sys::Date::now();", &[1]);
+    check(rule, "app/src/browser/files.rs", "use web_sys::File;", &[]);
+    check(rule, "app/src/bin/worker.rs", "use js_sys::Array;", &[]);
+    check(rule, "app/src/view/road.rs", "// web_sys is not for here", &[]);
+}
+
+#[test]
+fn worker_client_can_fail() {
+    let rule = rules::worker_client;
+    check(rule, "app/src/view/road.rs", "use crate::browser::worker::Client;", &[1]);
+    check(rule, "app/src/main.rs", "use app::browser::{files, worker};", &[1]);
+    check(rule, "app/src/view/road.rs", "use crate::browser::files;", &[]);
+    check(rule, "app/src/state.rs", "use crate::browser::worker::Client;", &[]);
+    check(rule, "app/src/state/ask.rs", "use crate::browser::worker::Client;", &[]);
+}
+
+#[test]
+fn file_length_can_fail() {
+    let rule = rules::file_length;
+    check(rule, "solver/src/a.rs", &"x\n".repeat(400), &[]);
+    check(rule, "solver/src/a.rs", &"x\n".repeat(401), &[401]);
+    check(rule, "tests/browser/a.mjs", &"x\n".repeat(500), &[401]);
+    check(rule, "app/style/main.css", &"x\n".repeat(500), &[]);
+    check(rule, "tests/data/a.gpx", &"x\n".repeat(500), &[]);
+}
+
+#[test]
+fn unfinished_work_can_fail() {
+    let rule = rules::unfinished_work;
+    let word = concat!("to", "do!");
+    check(rule, "solver/src/a.rs", &format!("fn a() {{\n  {word}()\n}}"), &[2]);
+    check(rule, "xtask/src/a.rs", concat!("// TO", "DO later"), &[1]);
+    check(rule, "xtask/src/a.rs", concat!("// FIX", "ME"), &[1]);
+    check(rule, "xtask/src/a.rs", concat!("db", "g!(x); unimpl", "emented!()"), &[1, 1]);
+    check(rule, "solver/src/a.rs", "let not_a_todo = 1;", &[]);
+}
+
+#[test]
+fn outside_paths_can_fail() {
+    let rule = rules::outside_paths;
+    check(rule, "README.md", concat!("see ../", "shared/model.md"), &[1]);
+    check(rule, "xtask/src/a.rs", concat!("\nlet a = \"/wo", "rk/main\";"), &[2]);
+    check(rule, "README.md", "see tests/README.md, and work on", &[]);
+}
+
+#[test]
+fn published_sources_can_fail() {
+    let rule = rules::published_sources;
+    let path = "tests/published/a.rs";
+    check(rule, path, "\n#[test]\nfn a() {}", &[2]);
+    check(rule, path, "/// As printed.\n#[test]\nfn a() {}", &[2]);
+    check(rule, path, "//! All.\n/// AXLE: x\n#[test]\n\n#[test]", &[5]);
+    check(rule, path, "//! UN Regulation 13\n#[test]\nfn a() {}", &[]);
+    check(rule, path, "/// Of (SAE J1489, rev.).\n#[test]\nfn a() {}", &[]);
+    check(rule, path, "//! Common practice, no source.\n#[test]\nfn a() {}", &[]);
+    check(rule, "tests/published/rows.rs", "const A: f64 = 1.0;", &[]);
+    check(rule, "tests/analytic/a.rs", "#[test]\nfn a() {}", &[]);
+}

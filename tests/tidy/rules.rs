@@ -1,0 +1,219 @@
+//! The rules. Each takes a file's path from the project's root and its text, and gives what is
+//! wrong with it.
+
+use crate::scan::{blank_out, root_paths, super_chains};
+
+/// A file longer than this has more than one subject.
+const MOST_LINES: usize = 400;
+
+/// A place where a rule is broken.
+#[derive(Debug, PartialEq, Eq)]
+pub(crate) struct Breach {
+    /// Line in the file, from 1.
+    pub(crate) line: usize,
+    /// What is wrong, and the remedy.
+    pub(crate) sentence: String,
+}
+
+fn breach(line: usize, sentence: impl Into<String>) -> Breach {
+    Breach { line, sentence: sentence.into() }
+}
+
+/// A rule: path and text in, breaches out.
+pub(crate) type Rule = fn(&str, &str) -> Vec<Breach>;
+
+/// All rules, with the names they are reported by.
+pub(crate) const RULES: [(&str, Rule); 7] = [
+    ("solver layers", solver_layers),
+    ("browser bindings", browser_bindings),
+    ("worker client", worker_client),
+    ("file length", file_length),
+    ("unfinished work", unfinished_work),
+    ("outside paths", outside_paths),
+    ("published sources", published_sources),
+];
+
+/// The rooms of the solver, and whom each may import. Data flows one way: a room knows those
+/// below it and nobody above.
+const LAYERS: [(&str, &[&str]); 9] = [
+    ("units", &[]),
+    ("constants", &["units"]),
+    ("limits", &["units", "constants"]),
+    ("day", &BASE),
+    ("road", &BASE),
+    ("truck", &BASE),
+    ("motion", &["units", "constants", "limits", "day", "road", "truck"]),
+    ("plan", &["units", "constants", "limits", "day", "road", "truck", "motion"]),
+    ("report", &["units", "constants", "limits", "day", "road", "truck", "motion", "plan"]),
+];
+const BASE: [&str; 3] = ["units", "constants", "limits"];
+
+/// Who may import whom in the solver.
+pub(crate) fn solver_layers(path: &str, text: &str) -> Vec<Breach> {
+    let Some(inner) = path.strip_prefix("solver/src/").and_then(|p| p.strip_suffix(".rs")) else {
+        return Vec::new();
+    };
+    let own = inner.split('/').next().unwrap_or(inner);
+    if own == "lib" {
+        // The crate's root is the one place that knows everybody.
+        return Vec::new();
+    }
+    let Some((_, allowed)) = LAYERS.iter().find(|(name, _)| *name == own) else {
+        let sentence = format!("the room `{own}` has no place in the order; give it one in LAYERS");
+        return vec![breach(1, sentence)];
+    };
+    let judge = |line: usize, target: &str| {
+        let room = target.split("::").next().unwrap_or(target);
+        if room == own || allowed.contains(&room) {
+            None
+        } else if LAYERS.iter().any(|(name, _)| *name == room) {
+            Some(breach(line, format!("`{own}` must not know `{room}`")))
+        } else {
+            let sentence = format!("`crate::{target}` hides which room it is from; name the room");
+            Some(breach(line, sentence))
+        }
+    };
+    let from_root = root_paths(text, &["crate"]);
+    let mut found: Vec<Breach> =
+        from_root.iter().filter_map(|found| judge(found.line, &found.path)).collect();
+    // `super` may lead up to the root as well. `mod.rs` stands for its folder.
+    let depth = inner.trim_end_matches("/mod").split('/').count();
+    let is_room = |target: &str| {
+        let room = target.split("::").next().unwrap_or(target);
+        LAYERS.iter().any(|(name, _)| *name == room)
+    };
+    let upward = super_chains(text).into_iter();
+    let upward = upward.filter(|(_, count, target)| *count >= depth && is_room(target));
+    found.extend(upward.filter_map(|(line, _, target)| judge(line, &target)));
+    found
+}
+
+/// The browser's raw bindings stay in one folder, and in the worker's own program.
+pub(crate) fn browser_bindings(path: &str, text: &str) -> Vec<Breach> {
+    let in_app = path.starts_with("app/src/") && path.ends_with(".rs");
+    let in_solver = path.starts_with("solver/src/") && path.ends_with(".rs");
+    let allowed = path.starts_with("app/src/browser/")
+        || path == "app/src/browser.rs"
+        || path == "app/src/bin/worker.rs";
+    if allowed || !(in_app || in_solver) {
+        return Vec::new();
+    }
+    lines_with(&blank_out(text), &["web_sys", "js_sys"], |word| {
+        format!("`{word}` belongs into app/src/browser")
+    })
+}
+
+/// Only the state asks the worker.
+pub(crate) fn worker_client(path: &str, text: &str) -> Vec<Breach> {
+    let concerned = path.starts_with("app/src/") && path.ends_with(".rs");
+    let allowed = path.starts_with("app/src/browser")
+        || path == "app/src/state.rs"
+        || path.starts_with("app/src/state/");
+    if allowed || !concerned {
+        return Vec::new();
+    }
+    let asks = |target: &str| target == "browser::worker" || target.starts_with("browser::worker::");
+    root_paths(text, &["crate", "app"])
+        .iter()
+        .filter(|found| asks(&found.path))
+        .map(|found| breach(found.line, "only app/src/state asks the worker"))
+        .collect()
+}
+
+/// No source above 400 lines. Style sheets, pages, prose, data and lock files are no sources.
+pub(crate) fn file_length(path: &str, text: &str) -> Vec<Breach> {
+    let lines = text.lines().count();
+    if is_source(path) && lines > MOST_LINES {
+        let sentence = format!("{lines} lines; above {MOST_LINES} a file has several subjects");
+        vec![breach(MOST_LINES + 1, sentence)]
+    } else {
+        Vec::new()
+    }
+}
+
+/// Nothing half done.
+pub(crate) fn unfinished_work(path: &str, text: &str) -> Vec<Breach> {
+    // Put together here, or this file would be the first to break the rule.
+    let words = [
+        concat!("TO", "DO"),
+        concat!("FIX", "ME"),
+        concat!("unimpl", "emented!"),
+        concat!("to", "do!"),
+        concat!("db", "g!"),
+    ];
+    if !is_source(path) {
+        return Vec::new();
+    }
+    lines_with(text, &words, |word| format!("`{word}`: finish it or file it as an issue"))
+}
+
+/// The project stands for itself: nothing in it points at a folder beside it.
+pub(crate) fn outside_paths(_path: &str, text: &str) -> Vec<Breach> {
+    let words = [concat!("../", "shared"), concat!("/wo", "rk/"), concat!("/tmp", "/brief")];
+    lines_with(text, &words, |word| format!("`{word}` is nothing that a reader has"))
+}
+
+/// A check against a published value says where it is published: in its own comment, or in
+/// the one at the head of its file.
+pub(crate) fn published_sources(path: &str, text: &str) -> Vec<Breach> {
+    if !(path.starts_with("tests/published/") && path.ends_with(".rs")) {
+        return Vec::new();
+    }
+    let head: Vec<&str> = text.lines().map_while(|line| line.strip_prefix("//!")).collect();
+    if names_source(&head.join(" ")) {
+        return Vec::new();
+    }
+    let lines: Vec<&str> = text.lines().collect();
+    let tests = (0..lines.len()).filter(|&at| lines[at].trim() == "#[test]");
+    let nameless = tests.filter(|&at| {
+        let above = lines[..at].iter().rev().map_while(|line| line.trim().strip_prefix("///"));
+        let mut comment: Vec<&str> = above.collect();
+        comment.reverse();
+        !names_source(&comment.join(" "))
+    });
+    let sentence = "name the source of the published value, or say that there is none";
+    nameless.map(|at| breach(at + 1, sentence)).collect()
+}
+
+/// Whether a comment speaks of its source, begins with the key of one (`AXLE: …`) or holds a
+/// designation: a capitalised word before one with a digit (`Regulation 13`, `SAE J1489`).
+fn names_source(comment: &str) -> bool {
+    let words: Vec<&str> = comment.split_whitespace().collect();
+    let key = words.first().and_then(|word| word.strip_suffix(':'));
+    let is_key = key.is_some_and(|key| {
+        key.len() > 1 && key.chars().all(|c| c.is_ascii_uppercase() || c.is_ascii_digit() || c == '-')
+    });
+    let is_designation = words.windows(2).any(|pair| {
+        let name = pair[0].trim_matches('(');
+        name.len() > 1
+            && name.starts_with(|c: char| c.is_ascii_uppercase())
+            && name.chars().all(|c| c.is_ascii_alphabetic())
+            && pair[1].contains(|c: char| c.is_ascii_digit())
+    });
+    is_key || is_designation || comment.to_lowercase().contains("source")
+}
+
+fn is_source(path: &str) -> bool {
+    let name = path.rsplit('/').next().unwrap_or(path);
+    [".rs", ".mjs", ".js"].iter().any(|end| name.ends_with(end))
+}
+
+/// A breach for each line that holds one of the words as a whole.
+fn lines_with(text: &str, words: &[&str], sentence: impl Fn(&str) -> String) -> Vec<Breach> {
+    let mut found = Vec::new();
+    for (index, line) in text.lines().enumerate() {
+        for word in words.iter().filter(|word| holds(line, word)) {
+            found.push(breach(index + 1, sentence(word)));
+        }
+    }
+    found
+}
+
+fn holds(line: &str, word: &str) -> bool {
+    let is_letter = |c: char| c.is_alphanumeric() || c == '_';
+    line.match_indices(word).any(|(at, _)| {
+        let before = line[..at].chars().next_back();
+        let first = word.chars().next();
+        !(first.is_some_and(is_letter) && before.is_some_and(is_letter))
+    })
+}

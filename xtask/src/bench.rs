@@ -1,0 +1,18 @@
+//! `cargo xtask bench`: hands over to the benchmark, which lives with the tests
+//! (`tests/src/bin/bench.rs`) because it times the solver against what the tests also use.
+
+use crate::{
+    Outcome,
+    project::{program, run as run_program},
+};
+
+/// Runs the benchmark in release with the words it was given.
+///
+/// # Errors
+/// A sentence when it cannot be built or does not end well.
+pub(crate) fn run(words: &[String]) -> Outcome {
+    let fixed = ["run", "--release", "-p", "tests", "--bin", "bench"];
+    // The release profile makes everything but the solver small; a baseline must be fast.
+    let fast = ["--config", "profile.release.opt-level=3"];
+    run_program(program("cargo").args(fixed).args(fast).arg("--").args(words))
+}

@@ -1,0 +1,155 @@
+//! Size budgets: what a first visit loads, compressed as a host would (brotli, quality 11).
+//!
+//! The limits are our own. A phone in a lay-by with a poor connection (about 1 Mbit/s) has the
+//! page in under three seconds at 350 KB.
+
+use crate::{Outcome, project};
+use std::{
+    collections::BTreeSet,
+    fs,
+    path::{Path, PathBuf},
+};
+
+/// Kilobytes here are 1000 bytes: the stricter reading.
+const KB: usize = 1000;
+const FIRST_LOAD_KB: usize = 350;
+const PAGE_MODULE_KB: usize = 220;
+const WORKER_MODULE_KB: usize = 110;
+
+/// One file of the first load.
+struct Loaded {
+    name: String,
+    raw: usize,
+    compressed: usize,
+}
+
+/// Measures `dist/`, prints a table.
+///
+/// # Errors
+/// A sentence with the figures when a budget is exceeded or a module is not there to measure.
+pub(crate) fn run() -> Outcome {
+    let loaded = first_load(&project::dist_folder())?;
+    println!("{:<36} {:>9} {:>9}", "first load", "raw", "brotli");
+    for file in &loaded {
+        println!("{:<36} {:>9} {:>9}", file.name, file.raw, file.compressed);
+    }
+    let sum = |wanted: &dyn Fn(&str) -> bool| -> usize {
+        let chosen = loaded.iter().filter(|file| wanted(&file.name));
+        chosen.map(|file| file.compressed).sum()
+    };
+    let is_module = |name: &str, start: &str| name.starts_with(start) && name.ends_with(".wasm");
+    let rows = [
+        ("all of the first load", sum(&|_| true), FIRST_LOAD_KB),
+        ("the page's module", sum(&|name| is_module(name, "app-")), PAGE_MODULE_KB),
+        ("the worker's module", sum(&|name| is_module(name, "worker-")), WORKER_MODULE_KB),
+    ];
+    println!();
+    let mut exceeded = Vec::new();
+    for (what, bytes, limit_kb) in rows {
+        println!("{what:<36} {bytes:>9} of {:>7} bytes", limit_kb * KB);
+        if let Some(sentence) = judge(what, bytes, limit_kb) {
+            exceeded.push(sentence);
+        }
+    }
+    if exceeded.is_empty() { Ok(()) } else { Err(exceeded.join("; ")) }
+}
+
+fn judge(what: &str, bytes: usize, limit_kb: usize) -> Option<String> {
+    if bytes == 0 {
+        // A renamed file must not slip through its budget.
+        Some(format!("{what} was not found"))
+    } else if bytes > limit_kb * KB {
+        Some(format!("{what} takes {bytes} bytes, more than {limit_kb} KB"))
+    } else {
+        None
+    }
+}
+
+/// The page and every file whose name is written in a file of the first load.
+fn first_load(dist: &Path) -> Outcome<Vec<Loaded>> {
+    let mut names = Vec::new();
+    list_files(dist, dist, &mut names)?;
+    let mut open = vec![String::from("index.html")];
+    let mut known: BTreeSet<String> = open.iter().cloned().collect();
+    let mut loaded = Vec::new();
+    // Ends: each file enters `open` once.
+    while let Some(name) = open.pop() {
+        let path = dist.join(&name);
+        let bytes = fs::read(&path).map_err(|error| format!("cannot read {}: {error}", path.display()))?;
+        if let Ok(text) = std::str::from_utf8(&bytes) {
+            for other in &names {
+                if text.contains(last_part(other)) && known.insert(other.clone()) {
+                    open.push(other.clone());
+                }
+            }
+        }
+        loaded.push(Loaded { name, raw: bytes.len(), compressed: compressed_size(&bytes)? });
+    }
+    loaded.sort_by(|a, b| a.name.cmp(&b.name));
+    Ok(loaded)
+}
+
+fn last_part(name: &str) -> &str {
+    name.rsplit('/').next().unwrap_or(name)
+}
+
+fn list_files(dist: &Path, folder: &Path, names: &mut Vec<String>) -> Outcome {
+    let failed = |error| format!("cannot list {}: {error}", folder.display());
+    for entry in fs::read_dir(folder).map_err(failed)? {
+        let path: PathBuf = entry.map_err(failed)?.path();
+        if path.is_dir() {
+            list_files(dist, &path, names)?;
+        } else if let Ok(name) = path.strip_prefix(dist) {
+            names.push(name.to_string_lossy().replace('\\', "/"));
+        }
+    }
+    names.sort();
+    Ok(())
+}
+
+fn compressed_size(bytes: &[u8]) -> Outcome<usize> {
+    let params = brotli::enc::BrotliEncoderParams { quality: 11, lgwin: 22, ..Default::default() };
+    let mut out = Vec::new();
+    brotli::BrotliCompress(&mut &bytes[..], &mut out, &params)
+        .map_err(|error| format!("brotli failed: {error}"))?;
+    Ok(out.len())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn only_what_the_page_leads_to_is_counted() {
+        let dist = std::env::temp_dir().join(format!("steadygrade-budget-{}", std::process::id()));
+        fs::create_dir_all(dist.join("snippets")).expect("a temporary folder");
+        for (name, text) in [
+            ("index.html", "./app-1.js and ./worker-2.js"),
+            ("app-1.js", "import './snippets/inline0.js'"),
+            ("snippets/inline0.js", "nothing"),
+            ("worker-2.js", "index.html worker-2.wasm"),
+            ("worker-2.wasm", "module"),
+            ("standalone.html", "everything in one"),
+        ] {
+            fs::write(dist.join(name), text).expect("a file in it");
+        }
+        let loaded = first_load(&dist).expect("the folder is sound");
+        let names: Vec<&str> = loaded.iter().map(|file| file.name.as_str()).collect();
+        let expected = ["app-1.js", "index.html", "snippets/inline0.js", "worker-2.js", "worker-2.wasm"];
+        assert_eq!(names, expected);
+        fs::remove_dir_all(&dist).expect("the folder was ours");
+    }
+
+    #[test]
+    fn a_budget_can_be_exceeded_or_missed() {
+        assert_eq!(judge("a", 350_000, 350), None);
+        assert!(judge("a", 350_001, 350).is_some());
+        assert!(judge("a", 0, 350).is_some());
+    }
+
+    #[test]
+    fn compression_is_real() {
+        let size = compressed_size(&[7; 10_000]).expect("memory is enough");
+        assert!(size > 0 && size < 100, "{size}");
+    }
+}
