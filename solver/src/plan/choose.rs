@@ -18,6 +18,11 @@ use crate::units::{Celsius, Grade, Kilograms, Metres, MetresPerSecond, Seconds};
 /// Steps of the hold speed in one stride of the search.
 const STRIDE: usize = 4;
 
+/// Share of the demand on the steepest sustained grade that engine and retarder must carry
+/// even where snubs are allowed. Assumed: on a short steep hill the heat limit alone would let
+/// the service brakes do nearly all of it, at the speed limit, and practice does not.
+const LEAST_CARRIED: f64 = 0.5;
+
 /// A snub takes 5 mph off the speed (printed in the US licence manual)…
 const SNUB_BY: f64 = 5.0 * 0.447_04;
 
@@ -159,8 +164,8 @@ impl Ask<'_> {
             return Some(Candidate { gear, speed, margin });
         }
         let strongest = self.trip.lowest_gear_within(speed, HOLD_SHARE)?;
-        if demanding == Demanding::ServiceBrakes {
-            let margin = margin(self.trip, strongest, speed, sustained.grade, air);
+        let margin = margin(self.trip, strongest, speed, sustained.grade, air);
+        if demanding == Demanding::ServiceBrakes && margin >= LEAST_CARRIED - 1.0 {
             return Some(Candidate { gear: strongest, speed, margin });
         }
         let full = self.trip.holding(strongest, self.trip.strongest_stage(), speed, air);
