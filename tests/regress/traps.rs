@@ -4,8 +4,8 @@
 //! The fixtures are made by hand for this purpose; their places lie in the open ocean.
 
 use solver::road::{
-    Class, CourseKind, Document, Encoding, FileError, FindingKind, Foreign, PlaceKind, Refusal, Road, Unassessed,
-    read, survey,
+    Class, CourseKind, Document, Encoding, FileError, FindingKind, Foreign, PlaceKind, Refusal, Road,
+    Unassessed, read, survey,
 };
 
 /// What became of a file.
@@ -94,7 +94,9 @@ impl Outcome {
     fn text(&self) -> String {
         match self {
             Outcome::Unusable(error) => format!("  {error}\n"),
-            Outcome::Usable(both) => both.1.findings().iter().map(|finding| format!("  {finding}\n")).collect(),
+            Outcome::Usable(both) => {
+                both.1.findings().iter().map(|finding| format!("  {finding}\n")).collect()
+            }
         }
     }
 }
@@ -114,24 +116,18 @@ const UNUSABLE: [Trap; 22] = [
     trap!("plain-text", |o| o.error(|e| *e == FileError::NotGpx(Foreign::Unknown))),
     trap!("nothing-inside", |o| o.error(|e| *e == FileError::NothingInside)),
     trap!("waypoints-only", |o| o.error(|e| *e == FileError::WaypointsOnly { count: 3 })),
-    trap!("no-heights", |o| o.error(
-        |e| *e == FileError::NoHeights { points: 48, constant: false, unreadable: 0 }
-    )),
-    trap!("zero-heights", |o| o.error(
-        |e| *e == FileError::NoHeights { points: 48, constant: true, unreadable: 0 }
-    )),
-    trap!("heights-in-feet", |o| o.error(
-        |e| *e == FileError::NoHeights { points: 48, constant: false, unreadable: 48 }
-    )),
-    trap!("sparse-route", |o| o.error(
-        |e| matches!(e, FileError::TooCoarse { found_m, .. } if (990.0..1_010.0).contains(found_m))
-    )),
-    trap!("places-swapped", |o| o.error(
-        |e| *e == FileError::TooManyBadPoints { bad: 48, points: 48, line: 4, swapped: true }
-    )),
-    trap!("many-bad-points", |o| o.error(
-        |e| *e == FileError::TooManyBadPoints { bad: 8, points: 48, line: 4, swapped: false }
-    )),
+    trap!("no-heights", |o| o
+        .error(|e| *e == FileError::NoHeights { points: 48, constant: false, unreadable: 0 })),
+    trap!("zero-heights", |o| o
+        .error(|e| *e == FileError::NoHeights { points: 48, constant: true, unreadable: 0 })),
+    trap!("heights-in-feet", |o| o
+        .error(|e| *e == FileError::NoHeights { points: 48, constant: false, unreadable: 48 })),
+    trap!("sparse-route", |o| o
+        .error(|e| matches!(e, FileError::TooCoarse { found_m, .. } if (990.0..1_010.0).contains(found_m)))),
+    trap!("places-swapped", |o| o
+        .error(|e| *e == FileError::TooManyBadPoints { bad: 48, points: 48, line: 4, swapped: true })),
+    trap!("many-bad-points", |o| o
+        .error(|e| *e == FileError::TooManyBadPoints { bad: 8, points: 48, line: 4, swapped: false })),
     trap!("too-short", |o| o.error(|e| matches!(e, FileError::TooShort { .. }))),
     trap!("entity-bomb", |o| o.error(|e| *e == FileError::Refused { what: Refusal::Entities, line: 2 })),
     trap!("external-entity", |o| o.error(|e| *e == FileError::Refused { what: Refusal::Entities, line: 2 })),
@@ -156,7 +152,10 @@ const REPAIRED: [Trap; 26] = [
     trap!("utf16-low-first", |o| o.clean() && o.named(HIGH_ROAD)),
     trap!("utf16-high-first", |o| o.clean() && o.named(HIGH_ROAD)),
     trap!("utf16-without-mark-declared-utf8", |o| o.named(HIGH_ROAD)
-        && o.only(1, |k| matches!(k, FindingKind::EncodingRepaired { read_as: Encoding::Utf16LowFirst, .. }))),
+        && o.only(1, |k| matches!(
+            k,
+            FindingKind::EncodingRepaired { read_as: Encoding::Utf16LowFirst, .. }
+        ))),
     trap!("junk-before", |o| o.only(39, |k| *k == FindingKind::JunkBeforeStart)),
     trap!("decimal-comma", |o| o.only(144, |k| matches!(k, FindingKind::DecimalComma { line: 4 }))),
     trap!("padded-numbers", |o| o.only(144, |k| matches!(k, FindingKind::Padding { line: 4 }))),
@@ -179,12 +178,16 @@ const JUDGED: [Trap; 19] = [
             let names: Vec<&str> = d.courses().iter().map(|course| course.name.as_str()).collect();
             names == ["First", "Second"] && d.suggested() == 0
         })),
-    trap!("two-segments-near", |o| o
-        .only(1, |k| matches!(k, FindingKind::SegmentsJoined { widest_m } if (70.0..80.0).contains(widest_m)))),
+    trap!("two-segments-near", |o| o.only(
+        1,
+        |k| matches!(k, FindingKind::SegmentsJoined { widest_m } if (70.0..80.0).contains(widest_m))
+    )),
     trap!("two-segments-far", |o| o.clean()
         && o.document().is_some_and(|d| d.courses().len() == 2 && d.suggested() == 1)),
-    trap!("heights-missing-short", |o| o
-        .only(1, |k| matches!(k, FindingKind::HeightsFilled { longest_m } if (145.0..155.0).contains(longest_m)))),
+    trap!("heights-missing-short", |o| o.only(
+        1,
+        |k| matches!(k, FindingKind::HeightsFilled { longest_m } if (145.0..155.0).contains(longest_m))
+    )),
     trap!("heights-missing-long", |o| o
         .only(1, |k| *k == FindingKind::NotAssessed { why: Unassessed::NoHeights })
         && (760.0..800.0).contains(&o.unassessed_m(Unassessed::NoHeights))),
@@ -195,8 +198,10 @@ const JUDGED: [Trap; 19] = [
     trap!("stop", |o| o.only(11, |k| *k == FindingKind::StopsMerged)),
     trap!("jump", |o| o.only(1, |k| *k == FindingKind::JumpsRejected)),
     trap!("lost-fix-at-zero", |o| o.only(2, |k| *k == FindingKind::JumpsRejected)),
-    trap!("height-spike", |o| o
-        .found(1, |k| matches!(k, FindingKind::SpikesRemoved { largest_m } if (59.0..61.0).contains(largest_m)))),
+    trap!("height-spike", |o| o.found(
+        1,
+        |k| matches!(k, FindingKind::SpikesRemoved { largest_m } if (59.0..61.0).contains(largest_m))
+    )),
     trap!("tunnel", |o| o
         .found(1, |k| matches!(k, FindingKind::TunnelBridged { rise_m } if (40.0..50.0).contains(rise_m)))
         && o.road().is_some_and(|road| road.quality().class == Class::Fair)),
@@ -204,9 +209,7 @@ const JUDGED: [Trap; 19] = [
         .found(1, |k| matches!(k, FindingKind::ViaductBridged { drop_m } if (30.0..40.0).contains(drop_m)))),
     trap!("height-step", |o| o.only(1, |k| *k == FindingKind::NotAssessed { why: Unassessed::Step })),
     trap!("too-steep", |o| o.found(1, |k| *k == FindingKind::NotAssessed { why: Unassessed::TooSteep })),
-    trap!("metre-steps", |o| o
-        .road()
-        .is_some_and(|road| (road.mean_grade(32, 88) + 0.035).abs() < 0.003)),
+    trap!("metre-steps", |o| o.road().is_some_and(|road| (road.mean_grade(32, 88) + 0.035).abs() < 0.003)),
     trap!("out-and-back", |o| o.clean()
         && o.road().is_some_and(|road| {
             let places = road.places();
@@ -270,12 +273,25 @@ fn keep(_: &str) -> bool {
 fn repaired_files_give_the_same_road() {
     let good = work_out(include_bytes!("../data/good.gpx"));
     let good = good.road().expect("the good file is usable");
-    for file in ["undeclared-prefix", "latin1", "utf16-low-first", "junk-before", "tags-crossed", "point-tag-missing", "gpx-1-0", "bad-times", "no-version", "stop", "lost-fix-at-zero"] {
+    for file in [
+        "undeclared-prefix",
+        "latin1",
+        "utf16-low-first",
+        "junk-before",
+        "tags-crossed",
+        "point-tag-missing",
+        "gpx-1-0",
+        "bad-times",
+        "no-version",
+        "stop",
+        "lost-fix-at-zero",
+    ] {
         let trap = traps().find(|trap| trap.file == file).expect("a fixture");
         let outcome = work_out(trap.bytes);
         let road = outcome.road().expect("usable");
         assert_eq!(road.cells(), good.cells(), "{file}");
-        let off = road.heights_m().iter().zip(good.heights_m()).map(|(a, b)| (a - b).abs()).fold(0.0, f64::max);
+        let off =
+            road.heights_m().iter().zip(good.heights_m()).map(|(a, b)| (a - b).abs()).fold(0.0, f64::max);
         assert!(off < 0.1, "{file}: heights differ by {off} m");
     }
 }

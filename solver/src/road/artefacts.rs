@@ -114,7 +114,12 @@ fn widen(flank: &mut Flank, heights: &[f64], span: &Range<usize>) {
 }
 
 /// Bridges pairs of flanks that fit, the shortest first; partners leave the list. True if any.
-fn bridge(profile: &Profile, heights: &mut [f64], flanks: &mut Vec<Flank>, findings: &mut Vec<Finding>) -> bool {
+fn bridge(
+    profile: &Profile,
+    heights: &mut [f64],
+    flanks: &mut Vec<Flank>,
+    findings: &mut Vec<Finding>,
+) -> bool {
     let mut pairs: Vec<(usize, usize)> = Vec::new();
     for (i, first) in flanks.iter().enumerate() {
         for (j, second) in flanks.iter().enumerate().skip(i + 1).take(MOST_PARTNERS) {

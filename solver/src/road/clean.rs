@@ -72,7 +72,7 @@ fn mark_jumps(fixes: &[Fix]) -> Marks {
             i += 1;
             continue;
         }
-        let away = fixes[last].distance_m(&fixes[i]);
+        let away = if last + 1 == i { steps[last] } else { fixes[last].distance_m(&fixes[i]) };
         let returned = if away > bounds::GAP_M {
             let reach = (SPIKE_SHARE * away).max(2.0 * SPIKE_M);
             (i + 1..n.min(i + 1 + LOOK_AHEAD)).find(|j| fixes[last].distance_m(&fixes[*j]) < reach)
@@ -194,9 +194,11 @@ fn report(
     }
     if let Some(first) = first {
         // The place along the road of the last kept point before the jump.
-        let before = fixes[..first].iter().rev().take(LOOK_AHEAD).find_map(|fix| {
-            line.fixes.iter().position(|kept| kept.lat_deg == fix.lat_deg && kept.lon_deg == fix.lon_deg)
-        });
+        let before = fixes[..first]
+            .iter()
+            .rev()
+            .take(LOOK_AHEAD)
+            .find_map(|fix| line.fixes.iter().position(|kept| kept.is_at(fix)));
         findings.push(Finding {
             kind: FindingKind::JumpsRejected,
             count: rejected,

@@ -17,6 +17,11 @@ pub(super) struct Fix {
 }
 
 impl Fix {
+    /// The very same place, to the last bit.
+    pub(super) fn is_at(&self, other: &Fix) -> bool {
+        self.lat_deg.to_bits() == other.lat_deg.to_bits() && self.lon_deg.to_bits() == other.lon_deg.to_bits()
+    }
+
     /// Horizontal distance to another point, metres.
     pub(super) fn distance_m(&self, other: &Fix) -> f64 {
         track::step_m(self.lat_deg, self.lon_deg, other.lat_deg, other.lon_deg)
@@ -96,8 +101,8 @@ impl Draft {
 
     /// Forgets points from this index on.
     pub(super) fn give_back(&mut self, from: usize) {
-        if let Some(part) = self.parts.last_mut() {
-            part.end = part.end.min(from).max(part.start);
+        for part in &mut self.parts {
+            *part = part.start.min(from)..part.end.min(from);
         }
     }
 }
@@ -123,8 +128,14 @@ impl Document {
         findings: Vec<Finding>,
         unreadable_heights: usize,
     ) -> Document {
-        let mut document =
-            Document { fixes, courses: Vec::new(), parts: Vec::new(), waypoints, findings, unreadable_heights };
+        let mut document = Document {
+            fixes,
+            courses: Vec::new(),
+            parts: Vec::new(),
+            waypoints,
+            findings,
+            unreadable_heights,
+        };
         for draft in drafts {
             document.add_courses(draft, &name);
         }

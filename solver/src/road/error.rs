@@ -142,22 +142,10 @@ impl fmt::Display for Foreign {
                 f,
                 "This is a web page, not a GPX file. Log in where the track is kept and download the track itself as GPX."
             ),
-            Foreign::Kml => write!(
-                f,
-                "This is a KML file, which seldom carries usable heights. {ASK_GPX}"
-            ),
-            Foreign::Gzip => write!(
-                f,
-                "This is a gzip archive. Unpack it and choose the GPX file inside."
-            ),
-            Foreign::Zip => write!(
-                f,
-                "This is a zip archive. Unpack it and choose the GPX file inside."
-            ),
-            Foreign::Fit => write!(
-                f,
-                "This is a binary FIT recording, not a GPX file. {ASK_GPX}"
-            ),
+            Foreign::Kml => write!(f, "This is a KML file, which seldom carries usable heights. {ASK_GPX}"),
+            Foreign::Gzip => write!(f, "This is a gzip archive. Unpack it and choose the GPX file inside."),
+            Foreign::Zip => write!(f, "This is a zip archive. Unpack it and choose the GPX file inside."),
+            Foreign::Fit => write!(f, "This is a binary FIT recording, not a GPX file. {ASK_GPX}"),
             Foreign::Json => write!(f, "This is a JSON file, not a GPX file. {ASK_GPX}"),
             Foreign::Pdf => write!(f, "This is a PDF document, not a GPX file. {ASK_GPX}"),
             Foreign::Picture => write!(f, "This is a picture, not a GPX file. {ASK_GPX}"),
@@ -174,16 +162,8 @@ impl fmt::Display for Refusal {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Refusal::Entities => write!(f, "the file declares entities of its own"),
-            Refusal::Nesting => write!(
-                f,
-                "elements are nested more than {} deep",
-                bounds::MOST_NESTING
-            ),
-            Refusal::LongTag => write!(
-                f,
-                "one tag is longer than {} kB",
-                bounds::LONGEST_TAG / 1024
-            ),
+            Refusal::Nesting => write!(f, "elements are nested more than {} deep", bounds::MOST_NESTING),
+            Refusal::LongTag => write!(f, "one tag is longer than {} kB", bounds::LONGEST_TAG / 1024),
         }
     }
 }
@@ -225,21 +205,14 @@ impl fmt::Display for FileError {
                 f,
                 "The file has only waypoints ({count}): places, but no road between them. Export the track or the route."
             ),
-            FileError::NoHeights {
-                points,
-                constant,
-                unreadable,
-            } => no_heights(f, *points, *constant, *unreadable),
+            FileError::NoHeights { points, constant, unreadable } => {
+                no_heights(f, *points, *constant, *unreadable)
+            }
             FileError::TooCoarse { found_m, needed_m } => write!(
                 f,
                 "The points are too far apart: about {found_m:.0} m, and {needed_m:.0} m at most is needed to see the grades. Export it as a track with all points, not as a route of a few turns."
             ),
-            FileError::TooManyBadPoints {
-                bad,
-                points,
-                line,
-                swapped,
-            } => {
+            FileError::TooManyBadPoints { bad, points, line, swapped } => {
                 write!(
                     f,
                     "{bad} of {points} points have no usable latitude and longitude, the first in line {line}. "
@@ -282,12 +255,7 @@ impl fmt::Display for FileError {
     }
 }
 
-fn no_heights(
-    f: &mut fmt::Formatter<'_>,
-    points: usize,
-    constant: bool,
-    unreadable: usize,
-) -> fmt::Result {
+fn no_heights(f: &mut fmt::Formatter<'_>, points: usize, constant: bool, unreadable: usize) -> fmt::Result {
     if unreadable > 0 {
         write!(
             f,
@@ -299,9 +267,6 @@ fn no_heights(
             "All heights in the file are the same number, so it does not know the hills ({points} points). {ASK_HEIGHTS}"
         )
     } else {
-        write!(
-            f,
-            "None of the {points} points has a height, so the road cannot be assessed. {ASK_HEIGHTS}"
-        )
+        write!(f, "None of the {points} points has a height, so the road cannot be assessed. {ASK_HEIGHTS}")
     }
 }

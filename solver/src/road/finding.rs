@@ -1,10 +1,9 @@
 //! What was noticed and repaired on the way from the file to the road.
 //!
 //! Nothing is changed silently: each repair is a finding with its kind, how often, the place of
-//! the first one, and what was done about it.
+//! the first one, and what was done about it. The sentences stand in `telling`.
 
 use serde::{Deserialize, Serialize};
-use std::fmt;
 
 /// How the bytes of the file were read as text.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -17,17 +16,6 @@ pub enum Encoding {
     Utf16HighFirst,
     /// windows-1252, of which Latin-1 is a part.
     Windows1252,
-}
-
-impl fmt::Display for Encoding {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Encoding::Utf8 => "UTF-8",
-            Encoding::Utf16LowFirst => "UTF-16 (little-endian)",
-            Encoding::Utf16HighFirst => "UTF-16 (big-endian)",
-            Encoding::Windows1252 => "windows-1252",
-        })
-    }
 }
 
 /// Why a stretch of road gets no grade and no advice.
@@ -186,85 +174,4 @@ pub struct Finding {
     pub from_m: Option<f64>,
     /// Where the first case ends, metres along the road.
     pub to_m: Option<f64>,
-}
-
-impl fmt::Display for Unassessed {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Unassessed::Gap => "the file has no points there",
-            Unassessed::NoHeights => "the file has no heights there",
-            Unassessed::Step => "the heights jump there and do not come back",
-            Unassessed::TooSteep => "the heights there are steeper than a road for trucks",
-            Unassessed::Sliver => "the stretch between two others without assessment is too short",
-        })
-    }
-}
-
-/// “1 point”, “7 points”.
-struct Counted(usize, &'static str, &'static str);
-
-impl fmt::Display for Counted {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let noun = if self.0 == 1 { self.1 } else { self.2 };
-        write!(f, "{} {noun}", self.0)
-    }
-}
-
-impl fmt::Display for Finding {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        self.write_kind(f)?;
-        match (self.from_m, self.to_m) {
-            (Some(from), Some(to)) if to > from => {
-                write!(f, " (km {:.2} to {:.2}).", from / 1000.0, to / 1000.0)
-            }
-            (Some(from), _) => write!(f, " (from km {:.2}).", from / 1000.0),
-            (None, _) => write!(f, "."),
-        }
-    }
-}
-
-impl Finding {
-    /// The sentence without its place and full stop.
-    fn write_kind(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let n = self.count;
-        match &self.kind {
-            FindingKind::EncodingRepaired { declared, read_as } => match declared {
-                Some(name) => write!(f, "The file says its text is {name}, but it was read as {read_as}"),
-                None => write!(f, "The file does not name its encoding; it was read as {read_as}"),
-            },
-            FindingKind::JunkBeforeStart => write!(f, "{} before the start of the file skipped", Counted(n, "byte", "bytes")),
-            FindingKind::CutOff { line } => write!(f, "The file breaks off at line {line}; everything before it is used"),
-            FindingKind::UndeclaredPrefix { prefix, line } => write!(f, "The prefix “{prefix}” is used but not declared, first in line {line}; read all the same"),
-            FindingKind::BadReference { line } => write!(f, "{} with a stray “&”, first in line {line}; kept as written", Counted(n, "text", "texts")),
-            FindingKind::TagsRepaired { line } => write!(f, "{} out of place, first in line {line}; read as they were meant", Counted(n, "tag", "tags")),
-            FindingKind::DocumentTypeIgnored { line } => write!(f, "A document type in line {line} is ignored; nothing was fetched"),
-            FindingKind::DecimalComma { line } => write!(f, "{} with a decimal comma, first in line {line}; read as decimals", Counted(n, "number", "numbers")),
-            FindingKind::Padding { line } => write!(f, "{} with blanks around, first in line {line}; blanks ignored", Counted(n, "number", "numbers")),
-            FindingKind::MetresWritten { line } => write!(f, "{} written with “m”, first in line {line}; read as metres", Counted(n, "height", "heights")),
-            FindingKind::ForeignUnit { line } => write!(f, "{} with a unit that is not metres, first in line {line}; taken as missing, since a unit is never guessed", Counted(n, "height", "heights")),
-            FindingKind::HeightUnreadable { line } => write!(f, "{} not usable as a number of metres, first in line {line}; taken as missing", Counted(n, "height", "heights")),
-            FindingKind::PointsDropped { line } => write!(f, "{} without a usable latitude and longitude, first in line {line}; left out", Counted(n, "point", "points")),
-            FindingKind::WaypointsLeftOut { kept } => write!(f, "{} left out; the first {kept} are kept", Counted(n, "waypoint", "waypoints")),
-            FindingKind::RouteShapeUsed => write!(f, "{} between the turns of the route used for its shape", Counted(n, "point", "points")),
-            FindingKind::SegmentsJoined { widest_m } => write!(f, "{} of the track joined; the widest gap is {widest_m:.0} m", Counted(n + 1, "segment", "segments")),
-            FindingKind::StopsMerged => write!(f, "{} at the place of the one before; merged", Counted(n, "point", "points")),
-            FindingKind::JumpsRejected => write!(f, "{} far off the track; left out", Counted(n, "point", "points")),
-            FindingKind::ZeroHeights => write!(f, "{} of zero or without any change; taken as missing", Counted(n, "height", "heights")),
-            FindingKind::SpikesRemoved { largest_m } => write!(f, "{} sticking out by up to {largest_m:.0} m; replaced from their neighbours", Counted(n, "height", "heights")),
-            FindingKind::HeightsFilled { longest_m } => write!(f, "Missing heights filled at {}, the longest over {longest_m:.0} m", Counted(n, "place", "places")),
-            FindingKind::NotAssessed { why } => write!(f, "No grade and no advice on this stretch: {why}"),
-            FindingKind::TunnelBridged { rise_m } => write!(f, "Heights rise by {rise_m:.0} m and fall again, as above a tunnel; a straight line is used"),
-            FindingKind::ViaductBridged { drop_m } => write!(f, "Heights fall by {drop_m:.0} m and rise again, as below a bridge; a straight line is used"),
-            FindingKind::VerySteep { grade } => write!(f, "Steeper than most roads for trucks: {:.1} % over 200 m at {}; check it against the signs", grade * 100.0, Counted(n, "place", "places")),
-            FindingKind::RoughHeights { roughness, base_m, poor, from_terrain } => {
-                if *from_terrain {
-                    write!(f, "Heights seem to come from a terrain model, not from the road")?;
-                } else {
-                    write!(f, "Heights are rough")?;
-                }
-                let advisory = if *poor { ", and is advisory only" } else { "" };
-                write!(f, " ({roughness:.1} points between neighbouring 100 m); a grade holds over {base_m:.0} m or more{advisory}")
-            }
-        }
-    }
 }

@@ -12,8 +12,8 @@
 //! Distances are horizontal, along the WGS 84 ellipsoid. Heights count from whatever the file
 //! counts from: only differences matter.
 
-pub mod bounds;
 mod artefacts;
+pub mod bounds;
 mod clean;
 mod document;
 mod error;
@@ -25,6 +25,7 @@ mod profile;
 mod quality;
 mod segments;
 mod survey;
+mod telling;
 pub mod track;
 pub mod trend;
 
@@ -98,8 +99,11 @@ impl Road {
         }
         let grades = parts.heights_m.windows(2).map(|pair| (pair[1] - pair[0]) / parts.step_m).collect();
         let index = |at_m: f64| ((at_m / parts.step_m).round().max(0.0) as usize).min(cells);
-        let finding_spans =
-            parts.findings.iter().map(|finding| (finding.from_m.map(index), finding.to_m.map(index))).collect();
+        let finding_spans = parts
+            .findings
+            .iter()
+            .map(|finding| (finding.from_m.map(index), finding.to_m.map(index)))
+            .collect();
         let shape = if parts.positions.is_empty() {
             line_east(cells, parts.step_m)
         } else {

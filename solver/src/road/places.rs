@@ -53,7 +53,8 @@ impl PlaceKind {
     pub fn from_words(kind: &str, symbol: &str, name: &str) -> PlaceKind {
         for text in [kind, symbol, name] {
             let text = text.to_lowercase();
-            let found = PlaceKind::WORDS.iter().find(|(_, words)| words.iter().any(|word| has_word(&text, word)));
+            let found =
+                PlaceKind::WORDS.iter().find(|(_, words)| words.iter().any(|word| has_word(&text, word)));
             if let Some((kind, _)) = found {
                 return *kind;
             }
@@ -110,7 +111,8 @@ fn passes(waypoint: &Waypoint, positions: &[(f64, f64)]) -> Vec<(usize, f64)> {
     let mut inside = false;
     for (index, (lat, lon)) in positions.iter().enumerate() {
         let maybe = (lat - waypoint.lat_deg).abs() <= reach_deg;
-        let off_m = if maybe { track::step_m(waypoint.lat_deg, waypoint.lon_deg, *lat, *lon) } else { f64::INFINITY };
+        let off_m =
+            if maybe { track::step_m(waypoint.lat_deg, waypoint.lon_deg, *lat, *lon) } else { f64::INFINITY };
         let near = off_m <= bounds::NEAR_ROAD_M;
         let room = found.len() < MOST_PASSES;
         match found.last_mut() {

@@ -30,7 +30,12 @@ pub struct GradeSegment {
 /// In each span the ends keep the filtered heights exactly, so that the segments' drops add up
 /// to the whole drop. Breaks are the best by dynamic programming (least squares per segment
 /// plus a cost per segment); grades come from one continuous refit with bends at the breaks.
-pub(super) fn split(heights_m: &[f64], spans: &[Range<usize>], step_m: f64, class: Class) -> Vec<GradeSegment> {
+pub(super) fn split(
+    heights_m: &[f64],
+    spans: &[Range<usize>],
+    step_m: f64,
+    class: Class,
+) -> Vec<GradeSegment> {
     let mut segments = Vec::new();
     for span in spans {
         let heights = &heights_m[span.start..=span.end];
@@ -94,7 +99,8 @@ fn chord(heights_m: &[f64]) -> (f64, f64) {
 fn find_breaks(heights_m: &[f64], step_m: f64, class: Class) -> Vec<usize> {
     let end = heights_m.len() - 1;
     let stride = cells_in(BREAK_M, step_m);
-    let nodes: Vec<usize> = (0..end).step_by(stride).filter(|i| i + stride <= end || *i == 0).chain([end]).collect();
+    let nodes: Vec<usize> =
+        (0..end).step_by(stride).filter(|i| i + stride <= end || *i == 0).chain([end]).collect();
     let shortest = cells_in(class.shortest_segment_m(), step_m);
     if end < 2 * shortest {
         return vec![0, end];

@@ -208,13 +208,17 @@ impl Collected {
     }
 
     pub(super) fn set_symbol(&mut self, symbol: &str) {
-        if let (Some(InHand { waypoint: true, .. }), Some(waypoint)) = (self.in_hand, self.waypoints.last_mut()) {
+        if let (Some(InHand { waypoint: true, .. }), Some(waypoint)) =
+            (self.in_hand, self.waypoints.last_mut())
+        {
             waypoint.symbol = symbol.to_owned();
         }
     }
 
     pub(super) fn set_kind(&mut self, kind: &str) {
-        if let (Some(InHand { waypoint: true, .. }), Some(waypoint)) = (self.in_hand, self.waypoints.last_mut()) {
+        if let (Some(InHand { waypoint: true, .. }), Some(waypoint)) =
+            (self.in_hand, self.waypoints.last_mut())
+        {
             waypoint.kind = kind.to_owned();
         }
     }
@@ -234,9 +238,11 @@ impl Collected {
     pub(super) fn drop_unfinished(&mut self) {
         if let Some(InHand { waypoint: false, .. }) = self.in_hand
             && self.fixes.pop().is_some()
-            && let Some(draft) = self.drafts.last_mut()
         {
-            draft.give_back(self.fixes.len());
+            // Not always the last course: another may have begun inside the point.
+            for draft in &mut self.drafts {
+                draft.give_back(self.fixes.len());
+            }
         }
     }
 

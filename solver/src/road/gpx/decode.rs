@@ -25,10 +25,9 @@ pub(super) fn decode(bytes: &[u8]) -> Decoded<'_> {
             text: Cow::Borrowed(text),
         },
         // A last character cut in two is a cut-off file, not another encoding.
-        Err(e) if e.error_len().is_none() => Decoded {
-            text: String::from_utf8_lossy(&body[..e.valid_up_to()]),
-            repair: None,
-        },
+        Err(e) if e.error_len().is_none() => {
+            Decoded { text: String::from_utf8_lossy(&body[..e.valid_up_to()]), repair: None }
+        }
         Err(_) => {
             let named = declared.as_deref().is_some_and(is_windows1252);
             Decoded {
@@ -40,12 +39,7 @@ pub(super) fn decode(bytes: &[u8]) -> Decoded<'_> {
 }
 
 fn repaired(declared: Option<String>, read_as: Encoding) -> Finding {
-    Finding {
-        kind: FindingKind::EncodingRepaired { declared, read_as },
-        count: 1,
-        from_m: None,
-        to_m: None,
-    }
+    Finding { kind: FindingKind::EncodingRepaired { declared, read_as }, count: 1, from_m: None, to_m: None }
 }
 
 /// Whether the bytes are UTF-16, with the high byte first or last, and the bytes after the mark.
@@ -71,10 +65,7 @@ fn decode_utf16(bytes: &[u8], high_first: bool) -> Decoded<'_> {
     let declared = declared_encoding(text.as_bytes());
     let read_as = if high_first { Encoding::Utf16HighFirst } else { Encoding::Utf16LowFirst };
     let agrees = declared.as_deref().is_none_or(|name| name.to_ascii_lowercase().starts_with("utf-16"));
-    Decoded {
-        text: Cow::Owned(text),
-        repair: (!agrees).then(|| repaired(declared, read_as)),
-    }
+    Decoded { text: Cow::Owned(text), repair: (!agrees).then(|| repaired(declared, read_as)) }
 }
 
 /// The name in `encoding="…"` of the XML declaration, if one stands near the start.
@@ -104,7 +95,15 @@ fn contradicts_utf8(declared: Option<&str>, text: &str) -> bool {
 fn is_windows1252(name: &str) -> bool {
     matches!(
         name.to_ascii_lowercase().as_str(),
-        "iso-8859-1" | "iso8859-1" | "iso_8859-1" | "latin1" | "latin-1" | "windows-1252" | "cp1252" | "us-ascii" | "ascii"
+        "iso-8859-1"
+            | "iso8859-1"
+            | "iso_8859-1"
+            | "latin1"
+            | "latin-1"
+            | "windows-1252"
+            | "cp1252"
+            | "us-ascii"
+            | "ascii"
     )
 }
 
@@ -112,8 +111,8 @@ fn is_windows1252(name: &str) -> bool {
 /// without a character stand for the control character of the same number.
 fn windows1252(byte: u8) -> char {
     const HIGH: [char; 32] = [
-        '€', '\u{81}', '‚', 'ƒ', '„', '…', '†', '‡', 'ˆ', '‰', 'Š', '‹', 'Œ', '\u{8d}', 'Ž', '\u{8f}', '\u{90}',
-        '‘', '’', '“', '”', '•', '–', '—', '˜', '™', 'š', '›', 'œ', '\u{9d}', 'ž', 'Ÿ',
+        '€', '\u{81}', '‚', 'ƒ', '„', '…', '†', '‡', 'ˆ', '‰', 'Š', '‹', 'Œ', '\u{8d}', 'Ž', '\u{8f}',
+        '\u{90}', '‘', '’', '“', '”', '•', '–', '—', '˜', '™', 'š', '›', 'œ', '\u{9d}', 'ž', 'Ÿ',
     ];
     match byte {
         0x80..=0x9f => HIGH[usize::from(byte - 0x80)],

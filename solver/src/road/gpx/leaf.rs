@@ -68,7 +68,15 @@ mod tests {
     fn takes_plain_text_only() {
         let leaf = leaf_at(" \n<ele>12.5</ele>\n <x>", 0).expect("a leaf");
         assert_eq!((leaf.name, leaf.text, leaf.at, leaf.end), ("ele", "12.5", 2, 19));
-        for long_way in ["<ele a='1'>2</ele><", "<ele>1&amp;</ele><", "<ele><!-- --></ele><", "<ele>1</elf><", "<ele>1</ele>", "<e", "x"] {
+        for long_way in [
+            "<ele a='1'>2</ele><",
+            "<ele>1&amp;</ele><",
+            "<ele><!-- --></ele><",
+            "<ele>1</elf><",
+            "<ele>1</ele>",
+            "<e",
+            "x",
+        ] {
             assert!(leaf_at(long_way, 0).is_none(), "{long_way}");
         }
     }

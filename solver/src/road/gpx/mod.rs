@@ -12,6 +12,7 @@ mod leaf;
 mod number;
 mod scan;
 mod sniff;
+mod tag;
 mod tally;
 
 use super::bounds;

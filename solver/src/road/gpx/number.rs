@@ -27,7 +27,11 @@ pub(super) enum Number {
 pub(super) fn read_number(written: &str) -> Number {
     // Nearly every number takes this way.
     if let Ok(value) = written.parse::<f64>() {
-        return if value.is_finite() && starts_like_number(written) { Number::Plain(value) } else { Number::Unreadable };
+        return if value.is_finite() && starts_like_number(written) {
+            Number::Plain(value)
+        } else {
+            Number::Unreadable
+        };
     }
     let trimmed = written.trim_matches(|c: char| c.is_whitespace() || c == '\0');
     if trimmed.is_empty() {

@@ -3,6 +3,7 @@
 use super::collect::Collected;
 use super::element::Element;
 use super::leaf::{Leaf, leaf_at};
+use super::tag::{Prefixes, read_position, split_name};
 use super::tally::{Repair, line_at};
 use super::{number, sniff};
 use crate::road::bounds;
@@ -28,13 +29,17 @@ struct Scan<'a> {
     open: Vec<Open>,
     /// Text of the element in hand, when it is wanted.
     written: String,
-    prefixes: Vec<&'a str>,
+    prefixes: Prefixes<'a>,
     rooted: bool,
     collected: Collected,
 }
 
 /// Reads `text` from byte `start` on.
-pub(super) fn scan(text: &str, start: usize, progress: &mut dyn FnMut(f32) -> bool) -> Result<Collected, FileError> {
+pub(super) fn scan(
+    text: &str,
+    start: usize,
+    progress: &mut dyn FnMut(f32) -> bool,
+) -> Result<Collected, FileError> {
     let mut reader = Reader::from_str(&text[start..]);
     let config = reader.config_mut();
     config.check_end_names = false;
@@ -45,7 +50,7 @@ pub(super) fn scan(text: &str, start: usize, progress: &mut dyn FnMut(f32) -> bo
         start,
         open: Vec::with_capacity(bounds::MOST_NESTING),
         written: String::with_capacity(bounds::LONGEST_TEXT),
-        prefixes: vec!["xml", "xmlns"],
+        prefixes: Prefixes::new(),
         rooted: false,
         collected: Collected::default(),
     };
@@ -272,25 +277,16 @@ impl<'a> Scan<'a> {
 
     /// Remembers the prefixes that `xmlns:` declares; where in the file does not matter.
     fn declare_prefixes(&mut self, tag: &BytesStart<'_>, at: usize) {
-        let content: &str = tag;
-        if !content.contains("xmlns:") {
-            return;
-        }
-        let text: &'a str = self.text;
-        // The same bytes, borrowed from the text: the tag's own borrow ends with the event.
-        let held = text.get(at + 1..at + 1 + content.len()).unwrap_or("");
-        for piece in held.split("xmlns:").skip(1) {
-            if let Some(end) = piece.find(['=', ' ', '\n', '\r', '\t'])
-                && self.prefixes.len() < bounds::MOST_NESTING
-            {
-                self.prefixes.push(&piece[..end]);
-            }
+        if tag.contains("xmlns:") {
+            // The same bytes, borrowed from the text: the tag's own borrow ends with the event.
+            let held: &'a str = self.text.get(at + 1..at + 1 + tag.len()).unwrap_or("");
+            self.prefixes.declare(held);
         }
     }
 
     /// Lists a prefix that nothing declares.
     fn judge_prefix(&mut self, prefix: &str, at: usize) {
-        if !prefix.is_empty() && !self.prefixes.contains(&prefix) {
+        if !self.prefixes.know(prefix) {
             self.collected.tally.note_prefix(prefix, at);
         }
     }
@@ -383,26 +379,4 @@ impl<'a> Scan<'a> {
         }
         debug_assert!(self.start <= self.text.len(), "the start lies in the text");
     }
-}
-
-/// Prefix (perhaps empty) and local name.
-fn split_name(name: &str) -> (&str, &str) {
-    match name.bytes().position(|b| b == b':') {
-        Some(at) => (&name[..at], &name[at + 1..]),
-        None => ("", name),
-    }
-}
-
-/// Latitude and longitude of a point as written; `Blank` where one is missing.
-fn read_position(tag: &BytesStart<'_>) -> (number::Number, number::Number) {
-    let (mut lat, mut lon) = (number::Number::Blank, number::Number::Blank);
-    // Bounded by the length of the tag.
-    for attribute in tag.attributes().with_checks(false).flatten() {
-        match attribute.key.as_ref() {
-            "lat" => lat = number::read_number(&attribute.value),
-            "lon" => lon = number::read_number(&attribute.value),
-            _unknown => {}
-        }
-    }
-    (lat, lon)
 }
