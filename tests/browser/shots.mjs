@@ -8,6 +8,7 @@ try {
     for (const [size, viewport] of [["wide", wide], ["phone", phone]]) {
       const visit = await openPage(browser, { viewport, scheme });
       await settle(visit);
+      await visit.page.getByTestId("lane-gear").waitFor();
       console.log(await takeShot(visit, `${size}-${theme}`));
       console.log(await takeShot(visit, `${size}-${theme}-whole`, { fullPage: true }));
       for (const complaint of visit.complaints) console.log(`  complaint: ${complaint}`);

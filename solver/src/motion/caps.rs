@@ -1,15 +1,19 @@
 //! The backward pass: how fast each point of a road may be entered.
 
 use super::forces::{Air, Trip};
-use super::run::Hold;
+use super::step::Hold;
 use crate::constants::{LEAST_SLOWING, SERVICE_SLOWING};
 use crate::road::Road;
 use crate::units::{Grade, Metres, MetresPerSecond};
 
+/// The first hold that ends behind a cell: the one it lies in, or the next on the way.
+pub(super) fn hold_ahead(holds: &[Hold], cell: usize) -> Option<&Hold> {
+    holds.get(holds.partition_point(|hold| hold.to <= cell))
+}
+
 /// The hold that a cell lies in.
 pub(super) fn hold_at(holds: &[Hold], cell: usize) -> Option<&Hold> {
-    let after = holds.partition_point(|hold| hold.to <= cell);
-    holds.get(after).filter(|hold| hold.from <= cell)
+    hold_ahead(holds, cell).filter(|hold| hold.from <= cell)
 }
 
 /// The highest speed at each grid point of `from..=to` from which what

@@ -3,7 +3,7 @@
 use super::drive::{cruising_gear, pulling_gear};
 use super::forces::{Air, Trip};
 use super::ledger::Ledger;
-use super::run::{Hold, Sample, State};
+use super::step::{Hold, Sample, State};
 use crate::constants::{SPEED_SLACK, WALKING_SPEED};
 use crate::truck::{Gear, Stage};
 use crate::units::{Grade, Joules, Metres, MetresPerSecond, Newtons};
@@ -17,6 +17,8 @@ pub(super) struct Scene<'a> {
     pub(super) air: Air,
     pub(super) step: f64,
     pub(super) hold: Option<&'a Hold>,
+    /// The next hold on the way.
+    pub(super) ahead: Option<&'a Hold>,
     pub(super) cap: f64,
 }
 
@@ -56,8 +58,19 @@ impl Driver<'_> {
             return hold.gear;
         }
         let (trip, now) = (self.trip, self.state);
+        if scene.cap < now.speed.0 {
+            return self.gear_to_slow(scene);
+        }
         let demand = trip.demand(now.speed, scene.grade, scene.air);
         if demand.0 > 0.0 { self.gear_to_hold(scene, demand) } else { self.gear_to_pull(-demand) }
+    }
+
+    /// Ahead of a hold: down through the gears as speed falls, to that of the hold, so that it
+    /// is engaged before the crest.
+    fn gear_to_slow(&self, scene: &Scene<'_>) -> Gear {
+        let now = self.state;
+        let lowest = self.trip.lowest_gear_within(now.speed, 1.0).unwrap_or(now.gear);
+        scene.ahead.map_or(lowest, |hold| lowest.max(hold.gear))
     }
 
     fn gear_to_pull(&self, need: Newtons) -> Gear {
@@ -94,7 +107,8 @@ impl Driver<'_> {
         let reach = |force: f64| (v.0 * v.0 + 2.0 * force / mass * way).max(0.0).sqrt();
         let rolling = reach(demand.0);
         // On the throttle only where gravity alone does not bring it to the cap.
-        let fastest = if rolling >= scene.cap { rolling } else { reach((demand + pulling_gear(trip, v).1).0) };
+        let fastest =
+            if rolling >= scene.cap { rolling } else { reach((demand + pulling_gear(trip, v).1).0) };
         if fastest < WALKING_SPEED {
             self.stalled = true;
         }

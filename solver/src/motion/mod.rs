@@ -10,6 +10,7 @@ mod forces;
 mod heat;
 mod ledger;
 mod run;
+mod step;
 mod stopping;
 
 pub use control_speed::{Answer, Unusable, control_speed, held_grade};
@@ -17,5 +18,6 @@ pub use drive::{crawl, pulling_gear};
 pub use forces::{Air, Trip, air_density, altitude_factor};
 pub use heat::{BrakeHeat, HeatLump};
 pub use ledger::Ledger;
-pub use run::{Hold, Run, Sample, State};
+pub use run::Run;
+pub use step::{Hold, Sample, State};
 pub use stopping::{mean_deceleration, stopping_distance};

@@ -4,56 +4,14 @@
 //! the retarder and, where that is too little, the service brakes. Forward: gravity, full
 //! load, holding force. Steps are the cells of the road, near 10 m.
 
-use super::caps::{entry_caps, hold_at};
+use super::caps::{entry_caps, hold_ahead, hold_at};
 use super::driver::{Driver, Scene};
 use super::forces::Trip;
-use super::heat::BrakeHeat;
 use super::ledger::Ledger;
+use super::step::{Hold, Sample, State};
 use crate::constants::WALKING_SPEED;
 use crate::road::Road;
-use crate::truck::Gear;
-use crate::units::{Celsius, Grade, Metres, MetresPerSecond, Newtons};
-
-/// A stretch to be driven in one gear at a held speed.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Hold {
-    /// Grid index where it begins.
-    pub from: usize,
-    /// Grid index where it ends.
-    pub to: usize,
-    /// The gear.
-    pub gear: Gear,
-    /// The speed.
-    pub speed: MetresPerSecond,
-}
-
-/// Where a run begins.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct State {
-    /// Road speed.
-    pub speed: MetresPerSecond,
-    /// Gear engaged.
-    pub gear: Gear,
-    /// The service brakes.
-    pub brakes: BrakeHeat,
-}
-
-/// What holds in one cell.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Sample {
-    /// Speed at the end of the cell.
-    pub speed: MetresPerSecond,
-    /// Gear.
-    pub gear: Gear,
-    /// What was to be held back; zero where the truck was pulled or rolled free.
-    pub to_hold: Newtons,
-    /// Hottest service brakes at the end of the cell.
-    pub hottest: Celsius,
-    /// The same after one hard stop there.
-    pub after_stop: Celsius,
-    /// Share of what was to be held that retarder and motoring carried; 1 where nothing was.
-    pub carried: f64,
-}
+use crate::units::{Celsius, Grade, Metres, MetresPerSecond};
 
 /// A run over part of a road.
 #[derive(Debug, Clone, PartialEq)]
@@ -116,6 +74,7 @@ impl Run {
                 air: trip.air(Metres(0.5 * (road.heights_m()[cell] + road.heights_m()[cell + 1]))),
                 step: road.step_m(),
                 hold: hold_at(holds, cell),
+                ahead: hold_ahead(holds, cell),
                 cap: caps[cell + 1 - from],
             };
             let sample = driver.step(&scene);

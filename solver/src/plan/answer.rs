@@ -24,24 +24,21 @@ impl Plan {
         self.worst_first().first().copied()
     }
 
-    /// Descents, worst first: by verdict, then by brake temperature after a stop, then by
-    /// hold speed.
+    /// Descents, worst first: by verdict; where the retarder holds them by hold speed, slowest
+    /// first; where it takes the service brakes by their temperature after a stop.
     #[must_use]
     pub fn worst_first(&self) -> Vec<&Descent> {
+        let severity = |d: &Descent| match &d.choice {
+            Choice::Held(advice) => match advice.verdict {
+                Verdict::RetarderHolds | Verdict::LittleInReserve => -advice.speed.0,
+                Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => advice.hottest_after_stop.0,
+            },
+            Choice::NoSafeSpeed(none) => none.hottest_after_stop.0,
+        };
         let mut list: Vec<&Descent> = self.descents.iter().collect();
         list.sort_by(|a, b| {
-            let key = |d: &Descent| match &d.choice {
-                Choice::Held(advice) => (advice.hottest_after_stop.0, -advice.speed.0),
-                Choice::NoSafeSpeed(_) => (f64::INFINITY, 0.0),
-            };
-            let (heat_a, slow_a) = key(a);
-            let (heat_b, slow_b) = key(b);
-            b.choice
-                .verdict()
-                .cmp(&a.choice.verdict())
-                .then(heat_b.round().total_cmp(&heat_a.round()))
-                .then(slow_b.total_cmp(&slow_a))
-                .then(a.number.cmp(&b.number))
+            let verdicts = b.choice.verdict().cmp(&a.choice.verdict());
+            verdicts.then(severity(b).total_cmp(&severity(a))).then(a.number.cmp(&b.number))
         });
         list
     }

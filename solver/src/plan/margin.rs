@@ -22,13 +22,7 @@ pub(super) fn speeds(trip: Trip<'_>) -> impl Iterator<Item = MetresPerSecond> {
 }
 
 /// Holding force over demand, less 1; infinite where the grade does not push.
-pub(super) fn margin(
-    trip: Trip<'_>,
-    gear: Gear,
-    speed: MetresPerSecond,
-    grade: Grade,
-    air: Air,
-) -> f64 {
+pub(super) fn margin(trip: Trip<'_>, gear: Gear, speed: MetresPerSecond, grade: Grade, air: Air) -> f64 {
     let demand = trip.demand(speed, grade, air).0;
     if demand <= 0.0 { f64::INFINITY } else { trip.retarding(gear, speed, grade, air).0 / demand - 1.0 }
 }
@@ -53,12 +47,7 @@ pub(super) fn best_gear(
 
 /// Gear and speed at which the retarder alone holds a grade with the reserve asked for, heat
 /// left aside; `None` where it never does.
-pub(super) fn held_by_margin(
-    trip: Trip<'_>,
-    grade: Grade,
-    air: Air,
-) -> Option<(Gear, MetresPerSecond)> {
-    speeds(trip).find_map(|speed| {
-        best_gear(trip, speed, grade, air, trip.day.reserve).map(|(gear, _)| (gear, speed))
-    })
+pub(super) fn held_by_margin(trip: Trip<'_>, grade: Grade, air: Air) -> Option<(Gear, MetresPerSecond)> {
+    speeds(trip)
+        .find_map(|speed| best_gear(trip, speed, grade, air, trip.day.reserve).map(|(gear, _)| (gear, speed)))
 }

@@ -202,6 +202,9 @@ impl Truck {
     pub fn pulling_force(&self, gear: Gear, speed: MetresPerSecond) -> Newtons {
         let engine_speed = self.engine_speed(gear, speed);
         let torque = engine::full_load_torque(&self.spec.full_load, engine_speed);
+        if torque <= 0.0 {
+            return Newtons(0.0);
+        }
         let loss = gearbox::loss_torque(self.ratio(gear), engine_speed, torque);
         let turned = (torque - loss).max(0.0);
         Newtons(turned * self.turns(gear) * self.spec.axle_efficiency)

@@ -2,7 +2,7 @@
 
 use super::brakes::AxleGroup;
 use super::engine::TorquePoint;
-use super::retarder::Retarder;
+use super::retarder::{CompressionRelease, Retarder};
 use crate::limits::{self, Entry, OutOfRange, bounds};
 use serde::{Deserialize, Serialize};
 use std::fmt;
@@ -86,16 +86,23 @@ impl TruckSpec {
             Entry::HighestEngineSpeed => Some(&mut self.highest_rpm),
             Entry::AxleRatio => Some(&mut self.axle_ratio),
             Entry::AxleEfficiency => Some(&mut self.axle_efficiency),
-            Entry::RetarderPeakPower
-            | Entry::RetarderPeakSpeed
-            | Entry::RetarderExponent
-            | Entry::RetarderCutOut => retarder_place(&mut self.retarder, entry),
+            Entry::RetarderPeakPower => self.compression_release().map(|it| &mut it.peak_power_kw),
+            Entry::RetarderPeakSpeed => self.compression_release().map(|it| &mut it.peak_rpm),
+            Entry::RetarderExponent => self.compression_release().map(|it| &mut it.exponent),
+            Entry::RetarderCutOut => self.compression_release().map(|it| &mut it.cut_out_rpm),
             Entry::AirTemperature
             | Entry::BrakesAtStart
             | Entry::Headwind
             | Entry::SpeedLimit
             | Entry::Reserve
             | Entry::HeatLimit => None,
+        }
+    }
+
+    fn compression_release(&mut self) -> Option<&mut CompressionRelease> {
+        match &mut self.retarder {
+            Retarder::None => None,
+            Retarder::CompressionRelease(it) => Some(it),
         }
     }
 
@@ -119,18 +126,6 @@ impl TruckSpec {
         check_full_load(&self.full_load)?;
         check_stages(self.retarder.stages(), &self.retarder)?;
         check_axle_groups(&self.axle_groups)
-    }
-}
-
-fn retarder_place(retarder: &mut Retarder, entry: Entry) -> Option<&mut f64> {
-    match retarder {
-        Retarder::None => None,
-        Retarder::CompressionRelease(it) => Some(match entry {
-            Entry::RetarderPeakPower => &mut it.peak_power_kw,
-            Entry::RetarderPeakSpeed => &mut it.peak_rpm,
-            Entry::RetarderExponent => &mut it.exponent,
-            _ => &mut it.cut_out_rpm,
-        }),
     }
 }
 

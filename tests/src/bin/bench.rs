@@ -5,13 +5,15 @@
 //! round, so that a machine that slows down slows all of them; the median of the rounds is
 //! shown, with the fastest and the slowest beside it.
 
-use solver::road;
+use solver::{Day, Preset, Truck, analyse, road};
 use std::{
     fmt::Write as _,
     hint::black_box,
     process::ExitCode,
     time::{Duration, Instant},
 };
+use tests::generate::{Drive, Instrument, TrueRoad, gpx_text};
+use tests::truth::{Errors, mean, measure};
 
 /// Odd, so that the median is one of the measured times.
 const ROUNDS: usize = 7;
@@ -155,14 +157,92 @@ fn reading() -> Group {
     }
 }
 
+/// The whole way, and that it grows with the road: ten times the points at most twelve times
+/// the time.
+fn whole_way() -> Group {
+    let way = |points: usize| {
+        let text: &'static str = Box::leak(recorded_track(points).into_boxed_str());
+        move || {
+            let document = road::read(text.as_bytes(), &mut |_| true).expect("the track is sound");
+            let course = document.suggested();
+            road::survey(&document, course, &mut |_| true).expect("the road is sound").cells()
+        }
+    };
+    let long = way(200_000);
+    let planned = {
+        let truck = Truck::new(Preset::FiveAxle36.spec()).expect("a preset is a truck");
+        move || {
+            let document = road::read(planned_text().as_bytes(), &mut |_| true).expect("the track is sound");
+            let road = road::survey(&document, 0, &mut |_| true).expect("the road is sound");
+            let (plan, _) = analyse(&road, &truck, &Day::USUAL, &mut |_| true).expect("not stopped");
+            plan.descents.len()
+        }
+    };
+    Group {
+        name: "file to road to plan",
+        entries: vec![
+            entry("20,000 points to a road (baseline)", way(20_000)),
+            entry("200,000 points to a road", long),
+            entry("200,000 points to a plan", planned),
+        ],
+    }
+}
+
+/// The long file of the last entry, made once.
+fn planned_text() -> &'static str {
+    static TEXT: std::sync::OnceLock<String> = std::sync::OnceLock::new();
+    TEXT.get_or_init(|| recorded_track(200_000))
+}
+
+/// A recording of an invented hilly road, a point every 2.5 m.
+fn recorded_track(points: usize) -> String {
+    let road = TrueRoad::random(3, points as f64 * 2.5);
+    gpx_text("Long", &Drive::new(Instrument::Recorder, 2.5, 3).record(&road), &[], 7)
+}
+
+/// Errors on generated roads whose truth is known: the table of DEVELOPERS.md.
+fn truth() {
+    const ROADS: u64 = 12;
+    println!("{ROADS} roads of 20 km for each instrument; grades in percentage points");
+    println!(
+        "| instrument | R | class (0–2) | RMSE of 100 m grade | steepest 500 m, mean | and worst | drop, worst % | length % | bridged | not assessed % |"
+    );
+    println!("|---|---|---|---|---|---|---|---|---|---|");
+    for instrument in [Instrument::Exact, Instrument::Recorder, Instrument::Receiver, Instrument::Terrain] {
+        let errors: Vec<_> = (1..=ROADS).map(|seed| measure(instrument, seed)).collect();
+        let average = mean(&errors);
+        let worst = |pick: fn(&Errors) -> f64| errors.iter().map(pick).map(f64::abs).fold(0.0, f64::max);
+        println!(
+            "| {instrument:?} | {:.1} | {:.1} | {:.3} | {:+.2} | {:.2} | {:.2} | {:+.3} | {}/{} | {:.1} |",
+            average.roughness,
+            average.class,
+            average.grade_100m,
+            average.steepest_500m,
+            worst(|e| e.steepest_500m),
+            worst(|e| e.drop) * 100.0,
+            average.length * 100.0,
+            average.bridged,
+            average.bumps,
+            average.unassessed * 100.0,
+        );
+    }
+}
+
 fn main() -> ExitCode {
     let words: Vec<String> = std::env::args().skip(1).collect();
-    if let Some(word) = words.first() {
-        eprintln!("bench: `{word}` is not understood; there are no options yet");
-        return ExitCode::FAILURE;
+    match words.iter().map(String::as_str).collect::<Vec<_>>()[..] {
+        [] => {}
+        ["--truth"] => {
+            truth();
+            return ExitCode::SUCCESS;
+        }
+        _ => {
+            eprintln!("bench: `{}` is not understood; the one option is --truth", words.join(" "));
+            return ExitCode::FAILURE;
+        }
     }
     println!("median of {ROUNDS} rounds; a ratio below 1 is faster than the baseline");
-    let groups: [fn() -> Group; 1] = [reading];
+    let groups: [fn() -> Group; 2] = [reading, whole_way];
     for group in groups {
         // Made one after the other: the inputs are large.
         let group = group();

@@ -1,0 +1,162 @@
+// Files: dropped, chosen, rotten, several at once, with several tracks; and the file that goes out.
+
+import assert from "node:assert/strict";
+import { readFile } from "node:fs/promises";
+import { after, before, test } from "node:test";
+import { chooseFile, dropFile, openPage, settle, startBrowser } from "./page.mjs";
+import { flatFile, hill, roadsFile, webPage } from "./roads.mjs";
+
+let browser;
+before(async () => {
+  browser = await startBrowser();
+});
+after(() => browser?.close());
+
+/** The page with its demo worked out. */
+async function openWorked(options) {
+  const visit = await openPage(browser, options);
+  await visit.byId("descent-row").first().waitFor();
+  await settle(visit);
+  return visit;
+}
+
+const sentence = (visit) => visit.byId("verdict-sentence").innerText();
+
+/** Waits until the road with this name is shown. */
+const shows = (visit, name) => visit.byId("road-name").filter({ hasText: name }).waitFor();
+
+test("the page opens with the invented demo worked out, and says that it is one", async () => {
+  const visit = await openWorked();
+  assert.match(await visit.byId("road-name").innerText(), /invented demo/);
+  assert.match(await visit.byId("demo").innerText(), /not a real pass/);
+  assert.match(await sentence(visit), /gear \d+.*hold \d+ km\/h from the crest at [\d.]+ km/s);
+  assert.match(await visit.byId("cautions").innerText(), /Not for use while driving/);
+  visit.assertClean();
+  await visit.close();
+});
+
+test("a dropped file takes the demo's place", async () => {
+  const visit = await openWorked();
+  await dropFile(visit, "drop-zone", hill);
+  await shows(visit, "Test hill");
+  assert.equal(await visit.byId("demo").count(), 0);
+  assert.equal(await visit.byId("descent-row").count(), 1);
+  assert.match(await sentence(visit), /from the crest at 2\.0 km/);
+  visit.assertClean();
+  await visit.close();
+});
+
+test("a chosen file takes the same way, and the same file can be chosen again", async () => {
+  const visit = await openWorked();
+  await chooseFile(visit, hill, "file-input");
+  await shows(visit, "Test hill");
+  await chooseFile(visit, webPage, "file-input");
+  await visit.byId("file-error").waitFor();
+  await chooseFile(visit, hill, "file-input");
+  await visit.byId("file-error").waitFor({ state: "detached" });
+  await shows(visit, "Test hill");
+  visit.assertClean();
+  await visit.close();
+});
+
+for (const [file, expected] of [
+  [webPage, /web page, not a GPX file/],
+  [flatFile, /has a height/],
+  [{ name: "empty.gpx", bytes: Buffer.alloc(0) }, /file is empty/],
+]) {
+  test(`a rotten file (${file.name}, ${file.bytes.length} bytes) is told in a sentence; the former road stays`, async () => {
+    const visit = await openWorked();
+    const before = await sentence(visit);
+    await dropFile(visit, "drop-zone", file);
+    const box = visit.byId("file-error");
+    await box.waitFor();
+    const text = await box.innerText();
+    assert.match(text, expected);
+    assert.ok(text.includes(file.name), text);
+    await settle(visit);
+    assert.equal(await sentence(visit), before);
+    assert.match(await visit.byId("road-name").innerText(), /invented demo/);
+    // The former road still answers to an entry.
+    await visit.byId("entry-speed_limit").fill("30");
+    await visit.page.waitForFunction(
+      (old) => document.querySelector("[data-testid=verdict-sentence]").innerText !== old,
+      before,
+    );
+    await visit.byId("close-trouble").click();
+    assert.equal(await box.count(), 0);
+    visit.assertClean();
+    await visit.close();
+  });
+}
+
+test("two files at once are refused with a remedy", async () => {
+  const visit = await openWorked();
+  const dataTransfer = await visit.page.evaluateHandle(() => {
+    const transfer = new DataTransfer();
+    for (const name of ["a.gpx", "b.gpx"]) transfer.items.add(new File(["<gpx/>"], name));
+    return transfer;
+  });
+  await visit.byId("drop-zone").dispatchEvent("drop", { dataTransfer });
+  assert.match(await visit.byId("drop-error").innerText(), /single GPX file/);
+  visit.assertClean();
+  await visit.close();
+});
+
+test("of several tracks in a file one is chosen", async () => {
+  const visit = await openWorked();
+  const two = roadsFile("two.gpx", [
+    ["Long one", [[1000, 0], [6000, -0.06], [1000, 0]]],
+    ["Short one", [[1000, 0], [2000, -0.07], [1000, 0]]],
+  ]);
+  await dropFile(visit, "drop-zone", two);
+  await shows(visit, "Long one");
+  await visit.byId("course").selectOption("1");
+  await shows(visit, "Short one");
+  assert.match(await visit.byId("road-ends").innerText(), /4\.0 km/);
+  visit.assertClean();
+  await visit.close();
+});
+
+test("the worked road can be saved as GPX with its crests", async () => {
+  const visit = await openWorked();
+  await dropFile(visit, "drop-zone", hill);
+  await shows(visit, "Test hill");
+  const download = visit.page.waitForEvent("download");
+  await visit.byId("export").click();
+  const file = await download;
+  assert.equal(file.suggestedFilename(), "Test-hill-descents.gpx");
+  const text = await readFile(await file.path(), "utf8");
+  assert.match(text, /<gpx[^>]*version="1\.1"/);
+  assert.match(text, /<wpt /);
+  visit.assertClean();
+  await visit.close();
+});
+
+test("a long calculation shows its progress and can be cancelled; nothing entered is lost", async () => {
+  const visit = await openWorked();
+  const before = await sentence(visit);
+  // 400 km of hills keep the worker busy for a while.
+  const pieces = Array.from({ length: 200 }, (_, i) => [2000, i % 2 ? 0.06 : -0.06]);
+  const long = roadsFile("long.gpx", [["Long road", pieces]]);
+  await visit.byId("entry-gross_mass").fill("30");
+  await visit.page.waitForFunction(
+    (old) => document.querySelector("[data-testid=verdict-sentence]").innerText !== old,
+    before,
+  );
+  await settle(visit);
+  const lighter = await sentence(visit);
+  await dropFile(visit, "drop-zone", long);
+  await visit.byId("cancel").click();
+  await visit.byId("cancelled").waitFor();
+  assert.equal(await sentence(visit), lighter);
+  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "30");
+  assert.match(await visit.byId("road-name").innerText(), /invented demo/);
+  // The new worker holds no file: the next question takes the kept one along.
+  await visit.byId("entry-gross_mass").fill("36.287");
+  await visit.page.waitForFunction(
+    (old) => document.querySelector("[data-testid=verdict-sentence]").innerText === old,
+    before,
+  );
+  visit.assertClean();
+  await visit.close();
+});

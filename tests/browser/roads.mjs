@@ -1,0 +1,55 @@
+// Invented roads for the browser tests, as GPX files.
+
+/**
+ * A straight road of `pieces`, each [length in metres, grade as a fraction], with points
+ * 20 m apart. It lies in the open ocean, where no road is.
+ */
+export function roadFile(name, pieces, { start = 900, fileName = `${name}.gpx` } = {}) {
+  return { name: fileName, bytes: Buffer.from(gpx([track(name, pieces, start)])) };
+}
+
+/** One file with several such roads. */
+export function roadsFile(fileName, roads) {
+  return { name: fileName, bytes: Buffer.from(gpx(roads.map(([name, pieces]) => track(name, pieces, 900)))) };
+}
+
+function gpx(tracks) {
+  return `<?xml version="1.0" encoding="UTF-8"?>
+<gpx version="1.1" creator="test" xmlns="http://www.topografix.com/GPX/1/1">${tracks.join("")}</gpx>`;
+}
+
+function track(name, pieces, start) {
+  const points = [];
+  let height = start;
+  let at = 0;
+  const put = () =>
+    points.push(`<trkpt lat="${(-40 + at / 111_000).toFixed(7)}" lon="-20"><ele>${height.toFixed(2)}</ele></trkpt>`);
+  put();
+  for (const [length, grade] of pieces) {
+    for (let done = 0; done < length; done += 20) {
+      at += 20;
+      height += 20 * grade;
+      put();
+    }
+  }
+  return `<trk><name>${name}</name><trkseg>${points.join("")}</trkseg></trk>`;
+}
+
+/** 2 km level, 5 km of 8 % down, 2 km level. */
+export const hill = roadFile("Test hill", [[2000, 0], [5000, -0.08], [2000, 0]]);
+
+/** A web page saved in place of a track. */
+export const webPage = {
+  name: "track.gpx",
+  bytes: Buffer.from("<!DOCTYPE html><html><head><title>Log in</title></head><body>Log in</body></html>"),
+};
+
+/** Points, but no heights. */
+export const flatFile = {
+  name: "flat.gpx",
+  bytes: Buffer.from(
+    gpx([
+      `<trk><name>Flat</name><trkseg>${Array.from({ length: 400 }, (_, i) => `<trkpt lat="${(-40 + i / 5000).toFixed(5)}" lon="-20"/>`).join("")}</trkseg></trk>`,
+    ]),
+  ),
+};
