@@ -1,0 +1,135 @@
+//! The picture put together, as the text of its two layers.
+
+use super::markup::Markup;
+use super::scene::{HATCHES, Layers, Scene, hatch_id};
+use super::{axis, brackets, flags, lanes, profile, speed, temperature};
+
+/// Draws all parts of the picture.
+///
+/// The labels of each lane stand in a group with the lane's test mark; its areas and lines,
+/// over which the cursor runs, in the lower layer.
+#[must_use]
+pub(crate) fn draw(scene: &Scene) -> Layers {
+    let mut layers = Layers::default();
+    axis::draw(scene, &mut layers);
+    brackets::draw(scene, &mut layers);
+    profile::draw(scene, &mut layers);
+    flags::draw(scene, &mut layers);
+    type Part = fn(&Scene, &mut Layers);
+    let parts: [(&str, Part); 5] = [
+        ("lane-gear", lanes::draw_gear),
+        ("lane-stage", lanes::draw_stage),
+        ("lane-heat", lanes::draw_heat),
+        ("lane-speed", speed::draw),
+        ("temperature", temperature::draw),
+    ];
+    for (mark, part) in parts {
+        layers.over.group(mark);
+        part(scene, &mut layers);
+        layers.over.end();
+    }
+    layers
+}
+
+/// The patterns that a drawing fills with: a hatching for each stage, and one for blanks.
+#[must_use]
+pub(crate) fn patterns(ids: &str) -> Markup {
+    let mut layer = Markup::default();
+    for stage in 1..=HATCHES {
+        // From 13 px to 3.5 px: the strongest is dense, and still lines at twice the pixels.
+        let spacing = 13.0 * small_power(0.6, stage - 1);
+        layer.hatch(&hatch_id(ids, stage), "hatch", spacing.max(3.2));
+    }
+    layer.hatch(&format!("{ids}-blank"), "hatch-blank", 9.0);
+    layer
+}
+
+/// `base` to a small whole power.
+fn small_power(base: f64, times: u8) -> f64 {
+    (0..times).fold(1.0, |product, _| product * base)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::draw;
+    use crate::chart::layout::Layout;
+    use crate::chart::reading::Reading;
+    use crate::chart::sample;
+    use crate::chart::scene::{Prepared, Scene};
+    use crate::chart::window::Window;
+    use crate::chart::{plan_shape, strip};
+    use crate::format::Units;
+    use crate::words::words;
+    use std::sync::Arc;
+
+    fn nodes(prepared: &Prepared, window: Window, width: f64) -> usize {
+        let layout = Layout::new(width, prepared.picture.descents.len(), prepared.picture.places.len());
+        let scene = Scene { prepared, window, layout, chosen: Some(2), words: words(), ids: "t" };
+        let layers = draw(&scene);
+        layers.under.nodes() + layers.over.nodes()
+    }
+
+    #[test]
+    fn few_nodes_however_long_the_road() {
+        let picture = Arc::new(sample::long(50_000));
+        assert!(picture.points() >= 50_000);
+        let length = picture.length_m();
+        for reading in Reading::ALL {
+            let prepared = Prepared::new(Arc::clone(&picture), reading, Units::Metric);
+            for window in
+                [Window::whole(length), Window { from: 1e5, to: 1.3e5 }, Window { from: 9e4, to: 9.2e4 }]
+            {
+                for width in [360.0, 1100.0] {
+                    let count = nodes(&prepared, window, width);
+                    assert!(count < 150, "{reading:?} {window:?} {width}: {count}");
+                }
+            }
+            assert!(strip::draw(&prepared, (0.0, 1000.0), "t").nodes() < 22);
+            let shape = plan_shape::Shape::new(&prepared, (260.0, 180.0)).expect("the sample has a shape");
+            assert!(shape.draw(&prepared, Window::whole(length), words()).nodes() < 30);
+        }
+    }
+
+    #[test]
+    fn the_same_road_is_drawn_the_same_twice() {
+        let prepared = Prepared::new(Arc::new(sample::pass()), Reading::Grade, Units::Imperial);
+        let layout = Layout::new(900.0, 3, 3);
+        let window = Window::whole(prepared.picture.length_m());
+        let scene = Scene { prepared: &prepared, window, layout, chosen: None, words: words(), ids: "t" };
+        assert_eq!(draw(&scene), draw(&scene));
+    }
+
+    #[test]
+    fn a_road_without_anything_is_drawn_without_a_panic() {
+        let mut picture = sample::pass();
+        for lane in [
+            &mut picture.recorded_m,
+            &mut picture.speed,
+            &mut picture.engine_speed,
+            &mut picture.temperature,
+            &mut picture.after_stop,
+            &mut picture.carried,
+            &mut picture.east_m,
+            &mut picture.heights_m,
+        ] {
+            *lane = Arc::from([]);
+        }
+        picture.gear = Arc::from([]);
+        picture.assessed = Arc::from([]);
+        picture.descents.clear();
+        picture.places.clear();
+        picture.slopes.clear();
+        let prepared = Prepared::new(Arc::new(picture), Reading::Gear, Units::Metric);
+        assert!(nodes(&prepared, Window::whole(0.0), 900.0) > 0);
+    }
+
+    #[test]
+    fn names_from_the_file_stay_text() {
+        let prepared = Prepared::new(Arc::new(sample::pass()), Reading::Gear, Units::Metric);
+        let layout = Layout::new(1100.0, 3, 3);
+        let window = Window::whole(prepared.picture.length_m());
+        let scene = Scene { prepared: &prepared, window, layout, chosen: None, words: words(), ids: "t" };
+        let text = draw(&scene).over.into_string();
+        assert!(text.contains("Escape ramp &lt;left&gt;") && !text.contains("<left>"));
+    }
+}

@@ -1,0 +1,53 @@
+//! The picture of the road: where, how steep, which gear, which stage, how hot.
+//!
+//! ```text
+//! RoadPicture ─ prepared for a reading and units ─ scene (window, width) ─ layers of SVG text
+//!                    │                                                          │
+//!                    └── legend, readout, cursor keys, pointers ──▶ RoadView ◀──┘
+//! ```
+//!
+//! Everything but [`view`] is pure: slices in, geometry and text out, tested natively. A layer
+//! is one text, because a zoom then sets it in one call; what moves with the pointer is a group
+//! of a few nodes between the layers, so that the cursor never crosses a label. No sentence
+//! stands here (they are in `words`), and nothing of the browser (that is in `browser`).
+//!
+//! To add a part: a file with `draw(&Scene, &mut Layers)`, a row in [`layout`], a line in
+//! [`drawing`]. To add a reading: a variant of [`Reading`], then follow the compiler.
+
+mod axis;
+mod bands;
+mod brackets;
+mod cursor;
+mod decimate;
+mod drawing;
+mod flags;
+mod here;
+mod label;
+mod lanes;
+mod layout;
+mod markup;
+mod path;
+mod picture;
+mod plan_shape;
+mod pointer;
+mod profile;
+mod reading;
+mod scale;
+mod scene;
+mod speed;
+mod strip;
+mod temperature;
+mod ticks;
+pub mod view;
+mod window;
+
+#[cfg(test)]
+mod palette;
+#[cfg(test)]
+mod sample;
+
+pub use here::{GradeHere, Here, ReadoutCell};
+pub use layout::Lane;
+pub use picture::{Bracket, Flag, RoadPicture, Slope};
+pub use reading::{GradeStep, Reading, SPEED_STEP};
+pub use view::RoadView;

@@ -1,0 +1,217 @@
+//! All that the road view draws.
+//!
+//! Plain slices in SI units, one value a grid point of the road, built by the page's state
+//! from the worker's answer. The arrays are shared, so that a picture is cheap to clone and
+//! nothing is copied when an entry changes.
+//!
+//! Invariant: every array has one value a grid point, [`RoadPicture::points`] of them, or is
+//! empty, which reads as "nothing known". Functions here and in the chart read through
+//! [`value`] and never index past an end.
+
+use super::window::Window;
+use solver::road::PlaceKind;
+use solver::{Lanes, Verdict};
+use std::sync::Arc;
+
+/// One road, as it is drawn.
+#[derive(Debug, Clone, PartialEq)]
+pub struct RoadPicture {
+    /// Distance of two grid points, m.
+    pub step_m: f32,
+    /// Heights, m; finite everywhere, straight across what was not assessed.
+    pub heights_m: Arc<[f32]>,
+    /// Heights as recorded, m; NaN where none was.
+    pub recorded_m: Arc<[f32]>,
+    /// Stretches of one grade, as a sign would state them; they tile what was assessed.
+    pub slopes: Vec<Slope>,
+    /// Whether the road was assessed at each point.
+    pub assessed: Arc<[bool]>,
+    /// Speed, m/s; NaN where nothing is said.
+    pub speed: Arc<[f32]>,
+    /// Engine speed, 1/min; NaN where nothing is said.
+    pub engine_speed: Arc<[f32]>,
+    /// Hottest service brakes, °C; NaN where nothing is said.
+    pub temperature: Arc<[f32]>,
+    /// The same after one hard stop there, °C.
+    pub after_stop: Arc<[f32]>,
+    /// 5 and 95 % ends of the brake temperature, °C; `None` until they are worked out.
+    pub temperature_band: Option<(Arc<[f32]>, Arc<[f32]>)>,
+    /// Share of what must be held that retarder and motoring carry, 0 to 1.
+    pub carried: Arc<[f32]>,
+    /// Gear; [`Lanes::BLANK`] where nothing is said.
+    pub gear: Arc<[u8]>,
+    /// Stage, 0 is off; [`Lanes::BLANK`] where nothing is said.
+    pub stage: Arc<[u8]>,
+    /// Heat step, `solver::HeatStep as u8`; [`Lanes::BLANK`] where nothing is said.
+    pub heat: Arc<[u8]>,
+    /// Place of each point east of the first, m; empty where the road has no plan shape.
+    pub east_m: Arc<[f32]>,
+    /// Place of each point north of the first, m.
+    pub north_m: Arc<[f32]>,
+    /// Gears of the truck.
+    pub gears: u8,
+    /// Stages of its retarder, "off" not counted; 0 without a retarder.
+    pub stages: u8,
+    /// Highest brake temperature allowed, °C.
+    pub heat_limit_c: f32,
+    /// Brake temperature at the start, °C.
+    pub start_c: f32,
+    /// Speed limit entered, m/s.
+    pub speed_limit: f32,
+    /// Descents in road order.
+    pub descents: Vec<Bracket>,
+    /// Places along the road, in road order.
+    pub places: Vec<Flag>,
+}
+
+/// A stretch of one grade.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Slope {
+    /// Grid index where it begins.
+    pub from: usize,
+    /// Grid index where it ends.
+    pub to: usize,
+    /// Grade, rise over run.
+    pub grade: f32,
+    /// Half-width of what the grade may be out by over this length, rise over run.
+    pub plus_minus: f32,
+}
+
+/// One descent, as it is drawn.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Bracket {
+    /// Its number in road order, from 1.
+    pub number: usize,
+    /// Grid index of the crest.
+    pub from: usize,
+    /// Grid index of the foot.
+    pub to: usize,
+    /// Mean grade, rise over run, negative.
+    pub mean: f32,
+    /// Steepest sustained grade, rise over run, negative.
+    pub steepest: f32,
+    /// Verdict.
+    pub verdict: Verdict,
+}
+
+/// A place along the road.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Flag {
+    /// Grid index.
+    pub at: usize,
+    /// Name as the file gives it.
+    pub name: String,
+    /// What it is; it decides the mark drawn.
+    pub kind: PlaceKind,
+}
+
+impl RoadPicture {
+    /// Grid points.
+    #[must_use]
+    pub fn points(&self) -> usize {
+        self.heights_m.len()
+    }
+
+    /// Distance of two grid points, m.
+    #[must_use]
+    pub fn step(&self) -> f64 {
+        f64::from(self.step_m)
+    }
+
+    /// Length of the road, m.
+    #[must_use]
+    pub fn length_m(&self) -> f64 {
+        self.place_of(self.points().saturating_sub(1))
+    }
+
+    /// Distance of a grid point from the start, m.
+    #[must_use]
+    pub fn place_of(&self, index: usize) -> f64 {
+        index as f64 * self.step()
+    }
+
+    /// The grid point nearest to a place, m from the start.
+    #[must_use]
+    pub fn nearest(&self, at_m: f64) -> usize {
+        let last = self.points().saturating_sub(1);
+        ((at_m / self.step().max(1e-3)).round().max(0.0) as usize).min(last)
+    }
+
+    /// Whether the road was assessed at a point.
+    #[must_use]
+    pub fn is_assessed(&self, index: usize) -> bool {
+        self.assessed.get(index).copied().unwrap_or(false)
+    }
+
+    /// The stretch of one grade that a point lies on.
+    #[must_use]
+    pub fn slope_at(&self, index: usize) -> Option<&Slope> {
+        let next = self.slopes.partition_point(|slope| slope.to <= index);
+        let last_point = self.slopes.last().filter(|slope| slope.to == index);
+        self.slopes.get(next).filter(|slope| slope.from <= index).or(last_point)
+    }
+
+    /// The descent that a point lies on, crest and foot included.
+    #[must_use]
+    pub fn descent_at(&self, index: usize) -> Option<&Bracket> {
+        self.descents.iter().rev().find(|it| it.from <= index && index <= it.to)
+    }
+
+    /// The descent of a number.
+    #[must_use]
+    pub fn descent(&self, number: usize) -> Option<&Bracket> {
+        self.descents.iter().find(|it| it.number == number)
+    }
+
+    /// Where the cursor begins: the crest of the worst descent, the first of equals; the
+    /// start of a road without one.
+    #[must_use]
+    pub fn first_look(&self) -> usize {
+        let worst = self.descents.iter().rev().max_by_key(|it| it.verdict);
+        worst.map_or(0, |it| it.from)
+    }
+
+    /// Least and greatest height inside a window, m.
+    #[must_use]
+    pub(crate) fn heights_in(&self, window: Window) -> (f64, f64) {
+        let range = super::decimate::covered(self.points(), self.step(), window);
+        let mut ends = (f64::INFINITY, f64::NEG_INFINITY);
+        for height in &self.heights_m[range] {
+            let height = f64::from(*height);
+            if height.is_finite() {
+                ends = (ends.0.min(height), ends.1.max(height));
+            }
+        }
+        if ends.0 <= ends.1 { ends } else { (0.0, 0.0) }
+    }
+}
+
+/// Value of a lane at a point; `None` past its end and where it is not finite.
+#[must_use]
+pub(crate) fn value(lane: &[f32], index: usize) -> Option<f64> {
+    lane.get(index).map(|it| f64::from(*it)).filter(|it| it.is_finite())
+}
+
+/// Value of a lane of small numbers at a point; `None` past its end and where it is blank.
+#[must_use]
+pub(crate) fn small(lane: &[u8], index: usize) -> Option<u8> {
+    lane.get(index).copied().filter(|it| *it != Lanes::BLANK)
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::chart::sample;
+
+    #[test]
+    fn what_a_point_lies_on() {
+        let picture = sample::pass();
+        let second = picture.descents[1];
+        assert_eq!(picture.descent_at(second.from + 1).map(|it| it.number), Some(2));
+        assert_eq!(picture.first_look(), second.from, "the worst verdict is looked at first");
+        let slope = picture.slope_at(second.from + 20).copied();
+        assert!(slope.is_some_and(|it| it.grade < -0.03));
+        assert!(picture.slope_at(picture.points() - 1).is_some(), "the last point too");
+        assert_eq!(picture.nearest(1e9), picture.points() - 1);
+        assert_eq!(picture.nearest(-5.0), 0);
+    }
+}

@@ -1,0 +1,79 @@
+//! The speed lane: a line with figures, and the limit.
+
+use super::bands::{Band, bands};
+use super::decimate::clip;
+use super::label::{Rows, text_width};
+use super::layout::Lane;
+use super::markup::Anchor;
+use super::path::Path;
+use super::scale::Scale;
+use super::scene::{Layers, Scene, widest};
+use super::ticks::nice_ticks;
+use crate::format;
+
+/// Most figures written.
+const MOST_FIGURES: usize = 9;
+/// Room on either side of a figure: on a climb the speed changes all the time, and a row of
+/// figures would say less than a few, px.
+const FIGURE_ROOM: f64 = 14.0;
+/// Room above the fastest, for its figure, px.
+const HEAD: f64 = 18.0;
+
+/// Speeds, m/s, to px; the same for every window of a road.
+#[must_use]
+pub(crate) fn speed_scale(scene: &Scene) -> Scale {
+    let row = scene.layout.speed;
+    let fastest = scene.prepared.fastest.max(f64::from(scene.picture().speed_limit)).max(1.0);
+    Scale::new((0.0, fastest), (row.bottom(), row.top + HEAD))
+}
+
+/// Draws the speed lane.
+pub(crate) fn draw(scene: &Scene, layers: &mut Layers) {
+    let up = speed_scale(scene);
+    scene.frame(layers, Lane::Speed);
+    let limit = f64::from(scene.picture().speed_limit);
+    let y_limit = up.at(limit);
+    layers.under.line("limit", (scene.layout.left, y_limit), (scene.layout.right, y_limit));
+    let mut path = Path::default();
+    for piece in scene.lines(&scene.picture().speed, &up) {
+        path.polyline(&clip(&piece, scene.layout.left, scene.layout.right));
+    }
+    layers.under.path("speed-line", &path);
+    let mut rows = Rows::new(1);
+    let text = scene.words.speed_limit(limit, scene.prepared.units);
+    let width = text_width(&text, scene.layout.text_size());
+    let right = scene.layout.right - 4.0;
+    layers.over.text("tick haloed", Anchor::End, (right, y_limit - 4.0), &text);
+    let _ = rows.place(right - width, right);
+    write_figures(scene, layers, &up, &mut rows);
+    write_marks(scene, layers, &up);
+    scene.title(layers, Lane::Speed);
+}
+
+/// The speed of each stretch that is driven at one, above the line.
+fn write_figures(scene: &Scene, layers: &mut Layers, up: &Scale, rows: &mut Rows) {
+    let prepared = scene.prepared;
+    let unit = prepared.units.metres_per_second_per_speed();
+    let all: Vec<Band> =
+        bands(&prepared.whole_speed, scene.picture().step(), scene.window, &scene.across(), u8::min);
+    let size = scene.layout.text_size();
+    for band in widest(&all, 24.0, MOST_FIGURES) {
+        let Some(speed) = band.value else { continue };
+        let text = speed.to_string();
+        let half = 0.5 * text_width(&text, size);
+        let y = up.at(f64::from(speed) * unit) - 5.0;
+        let room = half + FIGURE_ROOM;
+        if rows.place(band.middle() - room, band.middle() + room).is_some() {
+            layers.over.text("strong haloed", Anchor::Middle, (band.middle(), y), &text);
+        }
+    }
+}
+
+fn write_marks(scene: &Scene, layers: &mut Layers, up: &Scale) {
+    let unit = scene.prepared.units.metres_per_second_per_speed();
+    for mark in nice_ticks(0.0, up.domain().1 / unit, 2).values {
+        let place =
+            (scene.layout.left - 6.0, up.at(mark * unit).min(scene.layout.speed.bottom() - 2.0) + 4.0);
+        layers.over.text("tick", Anchor::End, place, &format::whole(mark));
+    }
+}

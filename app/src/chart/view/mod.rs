@@ -1,0 +1,46 @@
+//! The road view on the page: the pure parts of the chart, mounted and moved.
+
+mod bar;
+mod look;
+mod picture;
+mod plan;
+mod readout;
+mod strip;
+
+use super::picture::RoadPicture;
+use crate::format::Units;
+use crate::words::words;
+use leptos::prelude::*;
+use look::Look;
+use std::sync::Arc;
+
+/// The road view.
+///
+/// `picture` is what is drawn, `None` before the first answer; `chosen_descent` is the number
+/// of the descent that is looked at: set from outside it brings that descent into view, and a
+/// click on a bracket sets it.
+#[component]
+pub fn RoadView(
+    /// What is drawn.
+    picture: Signal<Option<Arc<RoadPicture>>>,
+    /// The units read.
+    units: Signal<Units>,
+    /// Number of the descent that is looked at.
+    chosen_descent: RwSignal<Option<usize>>,
+) -> impl IntoView {
+    let look = Look::new(picture, units, chosen_descent);
+    let known = Memo::new(move |_| look.prepared.with(Option::is_some));
+    view! {
+        <section class="road-view" data-testid="road-view" aria-label=words().picture()>
+            {move || known.get().then(|| view! {
+                {bar::view(look)}
+                {picture::view(look)}
+                {strip::view(look)}
+                <div class="road-below">
+                    {readout::view(look)}
+                    {plan::view(look)}
+                </div>
+            })}
+        </section>
+    }
+}

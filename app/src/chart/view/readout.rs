@@ -1,0 +1,57 @@
+//! The readout: what holds at the cursor, in cells of fixed width.
+
+use super::look::Look;
+use crate::browser::timer::Timer;
+use crate::chart::here::{Here, ReadoutCell};
+use crate::format::Units;
+use crate::words::words;
+use leptos::prelude::*;
+
+/// A screen reader is told what lies about the cursor once it rests this long, ms.
+const REST_MS: i32 = 700;
+
+/// The readout.
+pub(super) fn view(look: Look) -> AnyView {
+    let cells = ReadoutCell::ALL.into_iter().map(|cell| view_cell(look, cell)).collect::<Vec<_>>();
+    let about = Memo::new(move |_| told(look, |here, units| words().surroundings(here, units)));
+    view! {
+        <div class="readout" data-testid="readout">
+            <p class="about-cursor" data-testid="about-cursor">{move || about.get()}</p>
+            <dl>{cells}</dl>
+            {spoken(about)}
+        </div>
+    }
+    .into_any()
+}
+
+fn told(look: Look, text: impl Fn(&Here, Units) -> String) -> String {
+    let units = look.units.get();
+    look.here.with(|here| here.as_ref().map(|here| text(here, units))).unwrap_or_default()
+}
+
+fn view_cell(look: Look, cell: ReadoutCell) -> AnyView {
+    let head = Memo::new(move |_| told(look, |here, units| words().readout_head(cell, here, units)));
+    let figure = Memo::new(move |_| told(look, |here, units| words().readout(cell, here, units)));
+    view! {
+        <div class=format!("cell cell-{}", cell.key())>
+            <dt>{move || head.get()}</dt>
+            <dd data-testid=format!("readout-{}", cell.key())>{move || figure.get()}</dd>
+        </div>
+    }
+    .into_any()
+}
+
+/// The same for a screen reader, but only where the cursor comes to rest: said at every step it
+/// would never be heard to its end.
+fn spoken(about: Memo<String>) -> AnyView {
+    let said = RwSignal::new(String::new());
+    let waiting = StoredValue::new_local(None::<Timer>);
+    Effect::new(move |_| {
+        let text = about.get();
+        let say = move || {
+            let _ = said.try_set(text.clone());
+        };
+        waiting.set_value(Timer::after(REST_MS, say));
+    });
+    view! { <p class="unseen" aria-live="polite">{move || said.get()}</p> }.into_any()
+}

@@ -1,0 +1,263 @@
+//! What is entered: truck and day, the text of each field, and what is wrong with it.
+
+use crate::format::{Units, parse_number, shown_as, whole};
+use crate::words::EntryProblem;
+use serde::{Deserialize, Serialize};
+use solver::day::Day;
+use solver::limits::{self, Entry, bounds};
+use solver::truck::{Preset, Retarder, TruckError, TruckSpec};
+
+/// A field of the page: one number, or one of the two lists.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Field {
+    /// A single number.
+    Number(Entry),
+    /// Gear ratios.
+    Gears,
+    /// Retarder stages.
+    Stages,
+}
+
+impl Field {
+    /// Number of fields.
+    pub const COUNT: usize = limits::ALL.len() + 2;
+
+    /// All fields.
+    pub fn all() -> impl Iterator<Item = Self> {
+        let numbers = limits::ALL.into_iter().map(|limit| Self::Number(limit.entry));
+        numbers.chain([Self::Gears, Self::Stages])
+    }
+
+    /// Its place among [`Field::all`].
+    #[must_use]
+    pub fn index(self) -> usize {
+        match self {
+            Self::Number(entry) => entry as usize,
+            Self::Gears => limits::ALL.len(),
+            Self::Stages => limits::ALL.len() + 1,
+        }
+    }
+
+    /// Its key in the page, as in the truck file's spelling.
+    #[must_use]
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::Number(entry) => key(entry),
+            Self::Gears => "gears",
+            Self::Stages => "stages",
+        }
+    }
+}
+
+/// Key of an entry.
+#[must_use]
+pub fn key(entry: Entry) -> &'static str {
+    match entry {
+        Entry::GrossMass => "gross_mass",
+        Entry::DriveAxleMass => "drive_axle_mass",
+        Entry::RollingRadius => "rolling_radius",
+        Entry::WheelInertia => "wheel_inertia",
+        Entry::RollingResistance => "rolling_resistance",
+        Entry::DragArea => "drag_area",
+        Entry::Displacement => "displacement",
+        Entry::LowestEngineSpeed => "lowest_engine_speed",
+        Entry::HighestEngineSpeed => "highest_engine_speed",
+        Entry::AxleRatio => "axle_ratio",
+        Entry::AxleEfficiency => "axle_efficiency",
+        Entry::RetarderPeakPower => "retarder_peak_power",
+        Entry::RetarderPeakSpeed => "retarder_peak_speed",
+        Entry::RetarderExponent => "retarder_exponent",
+        Entry::RetarderCutOut => "retarder_cut_out",
+        Entry::AirTemperature => "air_temperature",
+        Entry::BrakesAtStart => "brakes_at_start",
+        Entry::Headwind => "headwind",
+        Entry::SpeedLimit => "speed_limit",
+        Entry::Reserve => "reserve",
+        Entry::HeatLimit => "heat_limit",
+    }
+}
+
+/// Truck and day as entered. Single numbers are within their ranges; whether they fit
+/// together is told by [`Entries::problem`].
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Entries {
+    /// The truck.
+    pub truck: TruckSpec,
+    /// The day.
+    pub day: Day,
+    /// The preset begun with; `None` once the truck was changed.
+    pub preset: Option<String>,
+    /// Share of the gross mass on the driven axles, kept when the mass changes; `None` once
+    /// the mass on the driven axles was entered.
+    drive_share: Option<f64>,
+}
+
+impl Entries {
+    /// A preset on the usual day.
+    #[must_use]
+    pub fn of(preset: Preset) -> Self {
+        let truck = preset.spec();
+        let share = truck.drive_axle_mass_kg / truck.gross_mass_kg;
+        Self { truck, day: Day::USUAL, preset: Some(preset.key().to_owned()), drive_share: Some(share) }
+    }
+
+    /// Another truck on the same day.
+    pub fn take_preset(&mut self, preset: Preset) {
+        *self = Self { day: self.day, ..Self::of(preset) };
+    }
+
+    /// Whether what was kept can still be used: ranges may have changed since.
+    #[must_use]
+    pub fn is_sound(&self) -> bool {
+        self.problem().is_none() && self.day.checked().is_ok()
+    }
+
+    /// The truck's entries or lists that do not fit together.
+    #[must_use]
+    pub fn problem(&self) -> Option<TruckError> {
+        self.truck.check().err()
+    }
+
+    /// Whether the truck or the day has this field.
+    #[must_use]
+    pub fn has(&self, field: Field) -> bool {
+        match field {
+            Field::Number(entry) => self.get(entry).is_some(),
+            Field::Gears => true,
+            Field::Stages => !self.truck.retarder.stages().is_empty(),
+        }
+    }
+
+    /// The stored value of an entry, in its own unit.
+    #[must_use]
+    pub fn get(&self, entry: Entry) -> Option<f64> {
+        self.truck.get(entry).or_else(|| self.day.get(entry))
+    }
+
+    /// Whether its value is assumed.
+    #[must_use]
+    pub fn is_assumed(&self, field: Field) -> bool {
+        match field {
+            Field::Number(entry) => self.truck.is_assumed(entry),
+            Field::Gears | Field::Stages => false,
+        }
+    }
+
+    /// The text of a field in these units.
+    #[must_use]
+    pub fn text(&self, field: Field, units: Units) -> String {
+        match field {
+            Field::Number(entry) => {
+                let shown = shown_as(limits::of(entry).quantity, units);
+                self.get(entry).map_or_else(String::new, |value| shown.text(value))
+            }
+            Field::Gears => list(&self.truck.gears, 1.0),
+            Field::Stages => list(self.truck.retarder.stages(), 100.0),
+        }
+    }
+
+    /// Takes a typed text; on an error nothing is changed.
+    ///
+    /// # Errors
+    /// What is wrong with it.
+    pub fn take(&mut self, field: Field, text: &str, units: Units) -> Result<(), EntryProblem> {
+        match field {
+            Field::Number(entry) => self.take_number(entry, text, units),
+            Field::Gears => {
+                let gears = numbers(text, bounds::GEARS).ok_or(EntryProblem::Truck(TruckError::Gears))?;
+                self.try_truck(TruckError::Gears, |truck| truck.gears = gears)
+            }
+            Field::Stages => {
+                let shares = numbers(text, bounds::STAGES).ok_or(EntryProblem::Truck(TruckError::Stages))?;
+                self.try_truck(TruckError::Stages, |truck| set_stages(truck, &shares))
+            }
+        }
+    }
+
+    fn take_number(&mut self, entry: Entry, text: &str, units: Units) -> Result<(), EntryProblem> {
+        let limit = limits::of(entry);
+        let shown = shown_as(limit.quantity, units);
+        let typed = parse_number(text).ok_or(EntryProblem::NotANumber(entry))?;
+        let value = limit.check(shown.stored(typed)).map_err(|_| EntryProblem::OutOfRange(entry))?;
+        if self.day.get(entry).is_some() {
+            self.day.set(entry, value);
+            return Ok(());
+        }
+        self.preset = None;
+        self.truck.set(entry, value);
+        match entry {
+            Entry::GrossMass => self.share_out_mass(),
+            Entry::DriveAxleMass => self.drive_share = None,
+            Entry::RollingRadius
+            | Entry::WheelInertia
+            | Entry::RollingResistance
+            | Entry::DragArea
+            | Entry::Displacement
+            | Entry::LowestEngineSpeed
+            | Entry::HighestEngineSpeed
+            | Entry::AxleRatio
+            | Entry::AxleEfficiency
+            | Entry::RetarderPeakPower
+            | Entry::RetarderPeakSpeed
+            | Entry::RetarderExponent
+            | Entry::RetarderCutOut
+            | Entry::AirTemperature
+            | Entry::BrakesAtStart
+            | Entry::Headwind
+            | Entry::SpeedLimit
+            | Entry::Reserve
+            | Entry::HeatLimit => {}
+        }
+        Ok(())
+    }
+
+    /// A lighter load is lighter on the driven axles too. The share is that of the preset and
+    /// so assumed; unloaded trucks carry more of their mass there, so the grip counted on is
+    /// rather too small than too large.
+    fn share_out_mass(&mut self) {
+        let Some(share) = self.drive_share else { return };
+        let range = limits::of(Entry::DriveAxleMass);
+        let mass = (share * self.truck.gross_mass_kg).clamp(range.min, range.max);
+        self.truck.set(Entry::DriveAxleMass, mass);
+        self.truck.assumed.push(Entry::DriveAxleMass);
+    }
+
+    /// Changes the truck unless that raises `error`.
+    fn try_truck(&mut self, error: TruckError, change: impl FnOnce(&mut TruckSpec)) -> Result<(), EntryProblem> {
+        let mut truck = self.truck.clone();
+        change(&mut truck);
+        if truck.check() == Err(error) {
+            return Err(EntryProblem::Truck(error));
+        }
+        self.truck = truck;
+        self.preset = None;
+        Ok(())
+    }
+}
+
+fn set_stages(truck: &mut TruckSpec, per_cent: &[f64]) {
+    match &mut truck.retarder {
+        Retarder::None => {}
+        Retarder::CompressionRelease(it) => it.stages = per_cent.iter().map(|share| share / 100.0).collect(),
+    }
+}
+
+/// Numbers with blanks between, each with as many decimals as it needs up to two.
+fn list(values: &[f64], factor: f64) -> String {
+    let one = |value: &f64| {
+        let text = format!("{:.2}", value * factor);
+        let text = text.trim_end_matches('0').trim_end_matches('.');
+        if text.is_empty() { whole(0.0) } else { text.to_owned() }
+    };
+    values.iter().map(one).collect::<Vec<_>>().join("  ")
+}
+
+/// Reads numbers with blanks, semicolons or slashes between; at most `most`.
+fn numbers(text: &str, most: usize) -> Option<Vec<f64>> {
+    let parts = text.split(|c: char| c.is_whitespace() || matches!(c, ';' | '/')).filter(|part| !part.is_empty());
+    let found: Vec<f64> = parts.map(|part| parse_number(part.trim_end_matches(','))).collect::<Option<_>>()?;
+    (!found.is_empty() && found.len() <= most).then_some(found)
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,5 @@
+//! The page.
+
+fn main() {
+    app::mount();
+}

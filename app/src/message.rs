@@ -1,0 +1,198 @@
+//! What page and worker say to each other.
+//!
+//! A message is a small header (postcard) and, beside it, arrays that change hands without a
+//! copy. Requests are numbered; an answer carries the number of its request, so that a late
+//! one can be told and dropped.
+
+use serde::{Deserialize, Serialize, de::DeserializeOwned};
+use solver::day::Day;
+use solver::plan::Plan;
+use solver::road::{FileError, Finding, GradeSegment, Place, Quality, Span};
+use solver::truck::TruckSpec;
+
+/// What to work out.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Task {
+    /// Which track of the file; `None` leaves it to the reader.
+    pub course: Option<usize>,
+    /// Against the direction of recording.
+    pub reversed: bool,
+    /// The truck as entered.
+    pub truck: TruckSpec,
+    /// The day as entered.
+    pub day: Day,
+}
+
+/// From the page to the worker.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub enum Request {
+    /// Read the file sent along, then plan. A file that fails leaves the former road held.
+    Open(Task),
+    /// Plan on the file held.
+    Plan(Task),
+    /// Write the road and plan answered last as a GPX file.
+    Export,
+}
+
+/// What the worker is at.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Phase {
+    /// Bytes to points.
+    Reading,
+    /// Points to road.
+    Surveying,
+    /// Road to plan.
+    Planning,
+}
+
+/// From the worker to the page.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub enum Reply {
+    /// Loaded: messages are heard from now on. Number 0.
+    Ready,
+    /// How far it got, 0 to 1 within the phase.
+    Progress(Phase, f32),
+    /// The road that the plan to follow is for; sent only when it is another one than before.
+    /// Arrays: see [`RoadArrays`].
+    Surveyed(Box<RoadFacts>),
+    /// The plan. Arrays: see [`LaneArrays`].
+    Planned(Plan),
+    /// The file cannot be used; the former road stays.
+    Failed(FileError),
+    /// The truck was refused, with the solver's sentence.
+    TruckRefused(String),
+    /// A plan was asked for, but no file is held.
+    NoRoad,
+    /// The GPX file asked for.
+    Exported(String),
+    /// The worker is about to stop: what its panic said.
+    Panicked(String),
+}
+
+/// A road without its arrays.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct RoadFacts {
+    /// Its name; may be empty.
+    pub name: String,
+    /// Length, m.
+    pub length_m: f64,
+    /// Distance of grid points, m.
+    pub step_m: f64,
+    /// Shortest length over which a grade may be quoted, m.
+    pub base_length_m: f64,
+    /// How good the heights are.
+    pub quality: Quality,
+    /// Stretches of one grade.
+    pub segments: Vec<GradeSegment>,
+    /// Waypoints beside the road.
+    pub places: Vec<Place>,
+    /// What was repaired or noticed.
+    pub findings: Vec<Finding>,
+    /// Where nothing is said.
+    pub unassessed: Vec<Span>,
+    /// The tracks and routes of the file.
+    pub courses: Vec<CourseFacts>,
+    /// Which of them this is.
+    pub course: usize,
+    /// Against the direction of recording.
+    pub reversed: bool,
+}
+
+/// One track or route of a file.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct CourseFacts {
+    /// Its name; may be empty.
+    pub name: String,
+    /// A route rather than a track.
+    pub route: bool,
+    /// Length, m.
+    pub length_m: f64,
+}
+
+/// Arrays beside [`Reply::Surveyed`], in this order, one value a grid point.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct RoadArrays {
+    /// Filtered height, m.
+    pub heights: Vec<f32>,
+    /// Recorded height, m; NaN where missing.
+    pub recorded: Vec<f32>,
+    /// East of the middle of the road's extent, m.
+    pub east: Vec<f32>,
+    /// North of it, m.
+    pub north: Vec<f32>,
+    /// 1 where assessed.
+    pub assessed: Vec<u8>,
+}
+
+impl RoadArrays {
+    /// Arrays of floats that cross before those of bytes.
+    pub const FLOATS: usize = 4;
+    /// Arrays of bytes.
+    pub const BYTES: usize = 1;
+}
+
+/// Arrays beside [`Reply::Planned`], in this order: the solver's lanes.
+pub type LaneArrays = solver::plan::Lanes;
+
+/// Floats of [`LaneArrays`] that cross before its arrays of bytes.
+pub const LANE_FLOATS: usize = 5;
+
+/// Bytes of [`LaneArrays`].
+pub const LANE_BYTES: usize = 3;
+
+impl RoadArrays {
+    /// The arrays in their order: floats, then bytes.
+    #[must_use]
+    pub fn into_arrays(self) -> Arrays {
+        Arrays {
+            floats: vec![self.heights, self.recorded, self.east, self.north],
+            bytes: vec![self.assessed],
+        }
+    }
+}
+
+/// Arrays that travel beside a header: floats first, then bytes.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Arrays {
+    /// Arrays of floats.
+    pub floats: Vec<Vec<f32>>,
+    /// Arrays of small whole numbers.
+    pub bytes: Vec<Vec<u8>>,
+}
+
+/// The lanes in their order.
+#[must_use]
+pub fn lane_arrays(lanes: &LaneArrays) -> Arrays {
+    Arrays {
+        floats: vec![
+            lanes.speed.clone(),
+            lanes.engine_speed.clone(),
+            lanes.temperature.clone(),
+            lanes.after_stop.clone(),
+            lanes.carried.clone(),
+        ],
+        bytes: vec![lanes.gear.clone(), lanes.stage.clone(), lanes.heat.clone()],
+    }
+}
+
+#[derive(Serialize, Deserialize)]
+struct Envelope<T> {
+    number: u32,
+    body: T,
+}
+
+/// The header of a message; empty where it cannot be written, which `decode` then refuses.
+#[must_use]
+pub fn encode<T: Serialize>(number: u32, body: &T) -> Vec<u8> {
+    postcard::to_allocvec(&Envelope { number, body }).unwrap_or_default()
+}
+
+/// Number and body of a header; `None` where it is none of ours.
+#[must_use]
+pub fn decode<T: DeserializeOwned>(header: &[u8]) -> Option<(u32, T)> {
+    let envelope: Envelope<T> = postcard::from_bytes(header).ok()?;
+    Some((envelope.number, envelope.body))
+}
+
+#[cfg(test)]
+mod tests;

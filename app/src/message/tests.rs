@@ -1,0 +1,44 @@
+//! What is sent is what arrives.
+
+use super::*;
+use solver::truck::Preset;
+
+fn task() -> Task {
+    Task { course: Some(2), reversed: true, truck: Preset::BDouble.spec(), day: Day::USUAL }
+}
+
+#[test]
+fn requests_arrive_as_sent() {
+    for (number, request) in [Request::Open(task()), Request::Plan(task()), Request::Export].into_iter().enumerate() {
+        let number = u32::try_from(number).expect("three") + 7;
+        let header = encode(number, &request);
+        assert_eq!(decode::<Request>(&header), Some((number, request)));
+    }
+}
+
+#[test]
+fn replies_arrive_as_sent() {
+    let replies = [
+        Reply::Ready,
+        Reply::Progress(Phase::Surveying, 0.25),
+        Reply::Failed(FileError::TooShort { found_m: 120.5, needed_m: 500.0 }),
+        Reply::TruckRefused("sentence".to_owned()),
+        Reply::NoRoad,
+        Reply::Exported("<gpx/>".to_owned()),
+        Reply::Panicked("detail".to_owned()),
+    ];
+    for reply in replies {
+        let header = encode(3, &reply);
+        assert_eq!(decode::<Reply>(&header), Some((3, reply)));
+    }
+}
+
+#[test]
+fn what_is_no_message_is_refused_without_a_panic() {
+    let header = encode(9, &Request::Open(task()));
+    assert_eq!(decode::<Request>(&[]), None);
+    for cut in 0..header.len() {
+        // A cut header may never be read as the whole one.
+        assert_ne!(decode::<Request>(&header[..cut]), Some((9, Request::Open(task()))), "{cut}");
+    }
+}

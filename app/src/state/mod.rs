@@ -1,0 +1,286 @@
+//! The page's state: signals, and what the person does to them.
+//!
+//! `Work` (in `work`) is the one place that asks the worker. Views read signals and call the
+//! functions here; nothing else changes anything.
+
+mod kept;
+mod result;
+mod work;
+
+pub(crate) use result::Worked;
+
+use crate::browser::file::{self, Dropped, GivenFile};
+use crate::browser::{download, theme, timer::Timer};
+use crate::browser::theme::Theme;
+use crate::chart::RoadPicture;
+use crate::entries::{Entries, Field};
+use crate::format::Units;
+use crate::message::Phase;
+use crate::words::{EntryProblem, WorkTrouble, words};
+use leptos::prelude::*;
+use solver::truck::Preset;
+use std::sync::Arc;
+use work::Work;
+
+/// Quiet time after the last key before the road is worked out again, ms.
+const PAUSE_MS: i32 = 150;
+/// The demo, beside the page.
+const DEMO: &str = "./demo.gpx";
+
+/// What the worker is at, and how far.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Progress {
+    /// `None` while the worker itself still loads.
+    pub(crate) phase: Option<Phase>,
+    /// 0 to 1 within the phase.
+    pub(crate) share: f32,
+}
+
+/// One field: what is typed, and what is wrong with it.
+#[derive(Clone, Copy)]
+pub(crate) struct FieldState {
+    /// Its text, as typed.
+    pub(crate) text: RwSignal<String>,
+    /// Why it is not taken.
+    pub(crate) problem: RwSignal<Option<EntryProblem>>,
+}
+
+/// Signals of the page. Lives as long as the page does.
+pub(crate) struct Signals {
+    /// Units shown and typed.
+    pub(crate) units: RwSignal<Units>,
+    /// Theme chosen.
+    pub(crate) theme: RwSignal<Theme>,
+    /// Entries taken.
+    pub(crate) entries: RwSignal<Entries>,
+    fields: Vec<FieldState>,
+    /// The last result.
+    pub(crate) worked: RwSignal<Option<Arc<Worked>>>,
+    /// The picture of the last result.
+    pub(crate) picture: Signal<Option<Arc<RoadPicture>>>,
+    /// What goes on.
+    pub(crate) progress: RwSignal<Option<Progress>>,
+    /// What went wrong last.
+    pub(crate) trouble: RwSignal<Option<WorkTrouble>>,
+    /// Whether the result belongs to former entries.
+    pub(crate) stale: RwSignal<bool>,
+    /// The descent looked at, by its number.
+    pub(crate) chosen_descent: RwSignal<Option<usize>>,
+    /// Whether a file hovers over the page.
+    pub(crate) hovering: RwSignal<bool>,
+    work: StoredValue<Work, LocalStorage>,
+    pause: StoredValue<Option<Timer>, LocalStorage>,
+}
+
+/// The page's state: a handle that is passed around.
+pub(crate) type State = &'static Signals;
+
+/// Makes the state from what this machine remembers, starts the worker and fetches the demo.
+pub(crate) fn start() -> State {
+    let kept = kept::recall();
+    let worked = RwSignal::new(None::<Arc<Worked>>);
+    let fields = Field::all().map(|field| FieldState {
+        text: RwSignal::new(kept.entries.text(field, kept.units)),
+        problem: RwSignal::new(None),
+    });
+    // Leaked on purpose: signals that callbacks of timer and worker read must never go away.
+    let state: State = Box::leak(Box::new(Signals {
+        units: RwSignal::new(kept.units),
+        theme: RwSignal::new(kept.theme),
+        fields: fields.collect(),
+        entries: RwSignal::new(kept.entries),
+        worked,
+        picture: Signal::derive(move || worked.get().map(|worked| worked.picture.clone())),
+        progress: RwSignal::new(None),
+        trouble: RwSignal::new(None),
+        stale: RwSignal::new(false),
+        chosen_descent: RwSignal::new(None),
+        hovering: RwSignal::new(false),
+        work: StoredValue::new_local(Work::default()),
+        pause: StoredValue::new_local(None),
+    }));
+    theme::show(kept.theme);
+    theme::watch(move || theme::show(state.theme.get_untracked()));
+    work::start_worker(state);
+    state.open_demo();
+    state
+}
+
+impl Signals {
+    /// A field's text and problem.
+    pub(crate) fn field(&self, field: Field) -> FieldState {
+        self.fields[field.index()]
+    }
+
+    /// Shows other units; what could not be read is looked at again in them.
+    pub(crate) fn set_units(&'static self, units: Units) {
+        self.units.set(units);
+        for field in Field::all() {
+            if self.field(field).problem.get_untracked().is_some() {
+                self.read_field(field);
+            }
+        }
+        self.fill_fields();
+        self.keep();
+        self.work_out_later();
+    }
+
+    /// Shows another theme.
+    pub(crate) fn set_theme(&self, theme: Theme) {
+        self.theme.set(theme);
+        theme::show(theme);
+        self.keep();
+    }
+
+    /// A key was typed in a field.
+    pub(crate) fn type_in(&'static self, field: Field, text: String) {
+        self.field(field).text.set(text);
+        self.read_field(field);
+        // The mass on the driven axles follows the gross mass, and the marks may change.
+        self.fill_fields_but(Some(field));
+        self.keep();
+        self.work_out_later();
+    }
+
+    fn read_field(&self, field: Field) {
+        let state = self.field(field);
+        let text = state.text.get_untracked();
+        let units = self.units.get_untracked();
+        let mut entries = self.entries.get_untracked();
+        let problem = entries.take(field, &text, units).err();
+        if problem.is_none() && entries != self.entries.get_untracked() {
+            self.entries.set(entries);
+        }
+        state.problem.set(problem);
+    }
+
+    /// Takes a preset.
+    pub(crate) fn take_preset(&'static self, preset: Preset) {
+        self.entries.update(|entries| entries.take_preset(preset));
+        let truck = preset.spec();
+        for field in Field::all() {
+            let of_truck = match field {
+                Field::Number(entry) => truck.get(entry).is_some(),
+                Field::Gears | Field::Stages => true,
+            };
+            if of_truck {
+                self.field(field).problem.set(None);
+            }
+        }
+        self.fill_fields();
+        self.keep();
+        self.work_out_later();
+    }
+
+    /// Changes the day's choices, or takes the usual day.
+    pub(crate) fn change_day(&'static self, change: impl FnOnce(&mut solver::day::Day)) {
+        self.entries.update(|entries| change(&mut entries.day));
+        self.fill_fields();
+        self.keep();
+        self.work_out_later();
+    }
+
+    /// Takes the usual day; what was typed for it is dropped.
+    pub(crate) fn take_usual_day(&'static self) {
+        for limit in solver::limits::ALL {
+            if solver::day::Day::USUAL.get(limit.entry).is_some() {
+                self.field(Field::Number(limit.entry)).problem.set(None);
+            }
+        }
+        self.change_day(|day| *day = solver::day::Day::USUAL);
+    }
+
+    fn fill_fields(&self) {
+        self.fill_fields_but(None);
+    }
+
+    /// Writes the entries into their fields, but not into one that is being typed in, nor
+    /// over a text that could not be taken.
+    fn fill_fields_but(&self, typed: Option<Field>) {
+        let entries = self.entries.get_untracked();
+        let units = self.units.get_untracked();
+        for field in Field::all().filter(|field| Some(*field) != typed) {
+            let state = self.field(field);
+            let text = entries.text(field, units);
+            if state.problem.get_untracked().is_none() && state.text.get_untracked() != text {
+                state.text.set(text);
+            }
+        }
+    }
+
+    /// The first thing that keeps the entries from being worked out. Tracked.
+    pub(crate) fn is_blocked(&self) -> bool {
+        let in_field = Field::all().any(|field| {
+            let problem = self.field(field).problem.get();
+            problem.is_some() && self.entries.with(|entries| entries.has(field))
+        });
+        in_field || self.entries.with(|entries| entries.problem().is_some())
+    }
+
+    /// Opens a file that was chosen.
+    pub(crate) fn open(&'static self, file: GivenFile) {
+        work::open(self, file, false);
+    }
+
+    /// Opens what was dropped.
+    pub(crate) fn open_dropped(&'static self, dropped: Dropped) {
+        match dropped {
+            Dropped::File(file) => self.open(file),
+            Dropped::Many => self.trouble.set(Some(WorkTrouble::ManyFiles)),
+            Dropped::Nothing => self.trouble.set(Some(WorkTrouble::NotAFile)),
+        }
+    }
+
+    /// Fetches the demo and works it out by the same way as any file.
+    pub(crate) fn open_demo(&'static self) {
+        leptos::task::spawn_local(async move {
+            match file::fetch(DEMO).await {
+                Some(file) => work::open(self, file, true),
+                None => self.trouble.set(Some(WorkTrouble::DemoMissing)),
+            }
+        });
+    }
+
+    /// Turns the road around.
+    pub(crate) fn reverse(&'static self) {
+        work::turn_around(self);
+    }
+
+    /// Takes another track of the file.
+    pub(crate) fn take_course(&'static self, course: usize) {
+        work::take_course(self, course);
+    }
+
+    /// Gives up what is being worked out.
+    pub(crate) fn cancel(&'static self) {
+        work::cancel(self);
+    }
+
+    /// Works out what is entered once more.
+    pub(crate) fn try_again(&'static self) {
+        self.trouble.set(None);
+        work::work_out(self);
+    }
+
+    /// Asks for the GPX file with crests and changes.
+    pub(crate) fn export(&'static self) {
+        work::export(self);
+    }
+
+    fn save_export(&self, text: &str) {
+        let road = self.worked.with_untracked(|worked| worked.as_ref().map(|it| it.road.name.clone()));
+        let name = words().export_name(&road.unwrap_or_default());
+        if !download::save(&name, "application/gpx+xml", text) {
+            self.trouble.set(Some(WorkTrouble::CannotExport));
+        }
+    }
+
+    fn work_out_later(&'static self) {
+        self.stale.set(work::differs(self));
+        self.pause.set_value(Timer::after(PAUSE_MS, move || work::work_out(self)));
+    }
+
+    fn keep(&self) {
+        kept::keep(self.units.get_untracked(), self.theme.get_untracked(), &self.entries.get_untracked());
+    }
+}

@@ -1,0 +1,143 @@
+//! A result: the road, the plan, what they were worked out for, and the picture of both.
+
+use super::work::Asked;
+use crate::browser::worker::Heard;
+use crate::chart::{Bracket, Flag, RoadPicture, Slope};
+use crate::message::{LANE_FLOATS, RoadArrays, RoadFacts};
+use solver::day::Day;
+use solver::plan::{Descent, Plan};
+use solver::road::Place;
+use solver::truck::TruckSpec;
+use std::sync::Arc;
+
+/// A road worked out.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Worked {
+    /// The road.
+    pub(crate) road: Arc<RoadFacts>,
+    /// The plan.
+    pub(crate) plan: Plan,
+    /// The day that it is for.
+    pub(crate) day: Day,
+    /// The truck that it is for.
+    pub(crate) truck: TruckSpec,
+    /// The picture of both.
+    pub(crate) picture: Arc<RoadPicture>,
+    /// Whether the road is the demo.
+    pub(crate) demo: bool,
+    /// Name of the file.
+    pub(crate) file: String,
+}
+
+impl Worked {
+    /// Place of a grid point, m from the start.
+    pub(crate) fn place_m(&self, index: usize) -> f64 {
+        #[allow(clippy::cast_precision_loss, reason = "a road has far fewer than 2⁵² grid points")]
+        let count = index as f64;
+        count * self.road.step_m
+    }
+
+    /// Heights of start and end, m.
+    pub(crate) fn ends_m(&self) -> (f64, f64) {
+        let heights = &self.picture.heights_m;
+        let height = |at: Option<&f32>| f64::from(at.copied().unwrap_or(0.0));
+        (height(heights.first()), height(heights.last()))
+    }
+}
+
+/// The road's part of the picture, kept while only the plan changes.
+#[derive(Clone)]
+pub(super) struct Surveyed {
+    pub(super) facts: Arc<RoadFacts>,
+    heights: Arc<[f32]>,
+    recorded: Arc<[f32]>,
+    east: Arc<[f32]>,
+    north: Arc<[f32]>,
+    assessed: Arc<[bool]>,
+}
+
+#[allow(clippy::cast_possible_truncation, reason = "a picture needs no more than single precision")]
+fn single(value: f64) -> f32 {
+    value as f32
+}
+
+impl Surveyed {
+    /// Takes the arrays out of the message, in the order of [`RoadArrays`].
+    pub(super) fn new(facts: RoadFacts, heard: &Heard) -> Self {
+        let assessed = heard.bytes(RoadArrays::FLOATS).iter().map(|byte| *byte != 0).collect();
+        Self {
+            heights: heard.floats(0),
+            recorded: heard.floats(1),
+            east: heard.floats(2),
+            north: heard.floats(3),
+            facts: Arc::new(facts),
+            assessed,
+        }
+    }
+
+    /// The result of a plan for this road; the arrays are in the order of the solver's lanes.
+    pub(super) fn with_plan(&self, plan: Plan, heard: &Heard, asked: &Asked) -> Worked {
+        let truck = &asked.task.truck;
+        let day = asked.task.day;
+        let count = |length: usize| u8::try_from(length).unwrap_or(u8::MAX);
+        let picture = RoadPicture {
+            step_m: single(self.facts.step_m),
+            heights_m: self.heights.clone(),
+            recorded_m: self.recorded.clone(),
+            slopes: self.slopes(),
+            assessed: self.assessed.clone(),
+            speed: heard.floats(0),
+            engine_speed: heard.floats(1),
+            temperature: heard.floats(2),
+            after_stop: heard.floats(3),
+            temperature_band: None,
+            carried: heard.floats(4),
+            gear: heard.bytes(LANE_FLOATS),
+            stage: heard.bytes(LANE_FLOATS + 1),
+            heat: heard.bytes(LANE_FLOATS + 2),
+            east_m: self.east.clone(),
+            north_m: self.north.clone(),
+            gears: count(truck.gears.len()),
+            stages: count(truck.retarder.stages().len()),
+            heat_limit_c: single(day.heat_limit_c),
+            start_c: single(day.brakes_at_start_c),
+            speed_limit: single(day.speed_limit().0),
+            descents: plan.descents.iter().map(bracket).collect(),
+            places: self.facts.places.iter().map(flag).collect(),
+        };
+        Worked {
+            road: self.facts.clone(),
+            plan,
+            day,
+            truck: truck.clone(),
+            picture: Arc::new(picture),
+            demo: asked.source.demo,
+            file: asked.source.file.name.clone(),
+        }
+    }
+
+    fn slopes(&self) -> Vec<Slope> {
+        let slope = |segment: &solver::road::GradeSegment| Slope {
+            from: segment.from,
+            to: segment.to,
+            grade: single(segment.grade),
+            plus_minus: single(segment.plus_minus),
+        };
+        self.facts.segments.iter().map(slope).collect()
+    }
+}
+
+fn bracket(descent: &Descent) -> Bracket {
+    Bracket {
+        number: descent.number,
+        from: descent.from,
+        to: descent.to,
+        mean: single(descent.mean.0),
+        steepest: single(descent.sustained.grade.0),
+        verdict: descent.choice.verdict(),
+    }
+}
+
+fn flag(place: &Place) -> Flag {
+    Flag { at: place.index, name: place.name.clone(), kind: place.kind }
+}

@@ -1,0 +1,354 @@
+//! The conversation with the worker: what is wanted, what was asked, what came back.
+//!
+//! What is wanted follows from the state at any moment; one question at a time is out. When
+//! its answer comes and something else is wanted by then, the next question goes out. A new
+//! file does not wait: the worker at work is ended and another one started. A worker that is
+//! new holds no file, so the kept file goes along with the first question.
+
+use super::result::{Surveyed, Worked};
+use super::{Progress, Signals, State};
+use crate::browser::file::GivenFile;
+use crate::browser::worker::{Heard, WorkerClient};
+use crate::message::{Reply, Request, Task, decode, encode};
+use crate::words::WorkTrouble;
+use leptos::prelude::*;
+use std::sync::Arc;
+
+/// Workers started in vain before the page gives up.
+const MOST_STARTS: u32 = 2;
+
+/// A file, numbered so that two of the same name are told apart.
+#[derive(Clone)]
+pub(super) struct Source {
+    number: u32,
+    /// The file.
+    pub(super) file: GivenFile,
+    /// Whether it is the demo.
+    pub(super) demo: bool,
+}
+
+/// What is worked out, or wanted.
+#[derive(Clone)]
+pub(super) struct Asked {
+    /// The file.
+    pub(super) source: Source,
+    /// Track, direction, truck, day.
+    pub(super) task: Task,
+}
+
+impl Asked {
+    fn is(&self, other: &Self) -> bool {
+        let same_course = self.task.course == other.task.course
+            || self.task.course.is_none()
+            || other.task.course.is_none();
+        self.source.number == other.source.number
+            && same_course
+            && self.task.reversed == other.task.reversed
+            && self.task.truck == other.task.truck
+            && self.task.day == other.task.day
+    }
+}
+
+/// Course and direction wanted, beside the entries.
+#[derive(Clone)]
+struct Aim {
+    source: Source,
+    course: Option<usize>,
+    reversed: bool,
+}
+
+/// Where the conversation stands.
+#[derive(Default)]
+pub(super) struct Work {
+    client: Option<WorkerClient>,
+    ready: bool,
+    vain_starts: u32,
+    panic: Option<String>,
+    sources: u32,
+    number: u32,
+    out: Option<Asked>,
+    holds: Option<u32>,
+    aim: Option<Aim>,
+    surveyed: Option<Surveyed>,
+    shown: Option<Asked>,
+}
+
+/// Starts a worker in place of the one that may be running.
+pub(super) fn start_worker(state: State) {
+    let client = WorkerClient::start(move |heard| hear(state, &heard), move || stopped(state));
+    let started = client.is_some();
+    state.work.update_value(|work| {
+        work.client = client;
+        work.ready = false;
+        work.panic = None;
+        work.out = None;
+        work.holds = None;
+        work.surveyed = None;
+    });
+    if !started {
+        cannot_start(state);
+    }
+}
+
+fn cannot_start(state: State) {
+    state.progress.set(None);
+    state.trouble.set(Some(WorkTrouble::CannotStart));
+}
+
+/// Wants another file. The number of files is bounded by how often a person drops one.
+pub(super) fn open(state: State, file: GivenFile, demo: bool) {
+    state.trouble.set(None);
+    let busy = state.work.with_value(|work| work.out.is_some());
+    state.work.update_value(|work| {
+        work.sources += 1;
+        let source = Source { number: work.sources, file, demo };
+        work.aim = Some(Aim { source, course: None, reversed: false });
+        work.vain_starts = 0;
+    });
+    if busy || state.work.with_value(|work| work.client.is_none()) {
+        start_worker(state);
+    }
+    work_out(state);
+}
+
+/// Wants the road the other way round.
+pub(super) fn turn_around(state: State) {
+    state.work.update_value(|work| {
+        if let Some(aim) = &mut work.aim {
+            aim.reversed = !aim.reversed;
+        }
+    });
+    work_out(state);
+}
+
+/// Wants another track of the file.
+pub(super) fn take_course(state: State, course: usize) {
+    state.work.update_value(|work| {
+        if let Some(aim) = &mut work.aim {
+            aim.course = Some(course);
+            aim.reversed = false;
+        }
+    });
+    work_out(state);
+}
+
+fn wanted(state: State) -> Option<Asked> {
+    let aim = state.work.with_value(|work| work.aim.clone())?;
+    let entries = state.entries.get_untracked();
+    let task = Task { course: aim.course, reversed: aim.reversed, truck: entries.truck, day: entries.day };
+    Some(Asked { source: aim.source, task })
+}
+
+/// Whether the result shown is not that of the entries as they are.
+pub(super) fn differs(state: State) -> bool {
+    if untrack(|| state.is_blocked()) {
+        return true;
+    }
+    let wanted = wanted(state);
+    state.work.with_value(|work| match (&work.shown, &wanted) {
+        (Some(shown), Some(wanted)) => !shown.is(wanted),
+        (Some(_) | None, Some(_) | None) => false,
+    })
+}
+
+/// Asks the worker for what is wanted, unless it is shown, asked already, or cannot be asked.
+pub(super) fn work_out(state: State) {
+    let differs = differs(state);
+    state.stale.set(differs);
+    if untrack(|| state.is_blocked()) {
+        return;
+    }
+    let Some(wanted) = wanted(state) else { return };
+    let shown = state.work.with_value(|work| work.shown.is_some());
+    let idle = state.work.with_value(|work| work.out.is_none());
+    if !idle || (shown && !differs) {
+        return;
+    }
+    if state.work.with_value(|work| work.client.is_none()) {
+        start_worker(state);
+    }
+    if !state.work.with_value(|work| work.ready) {
+        state.progress.set(Some(Progress { phase: None, share: 0.0 }));
+        return;
+    }
+    ask(state, wanted);
+}
+
+fn ask(state: State, wanted: Asked) {
+    let mut sent = false;
+    state.work.update_value(|work| {
+        work.number += 1;
+        let held = work.holds == Some(wanted.source.number);
+        let (request, file) = if held {
+            (Request::Plan(wanted.task.clone()), None)
+        } else {
+            (Request::Open(wanted.task.clone()), Some(&wanted.source.file.blob))
+        };
+        let header = encode(work.number, &request);
+        sent = work.client.as_ref().is_some_and(|client| client.send(&header, file));
+        if sent {
+            work.out = Some(wanted.clone());
+        }
+    });
+    if sent {
+        state.progress.set(Some(Progress { phase: None, share: 0.0 }));
+    } else {
+        cannot_start(state);
+    }
+}
+
+/// Asks for the GPX file with crests and changes; only of a result that is up to date.
+pub(super) fn export(state: State) {
+    let sent = state.work.try_update_value(|work| {
+        let idle = work.ready && work.out.is_none() && work.holds.is_some();
+        work.number += u32::from(idle);
+        let header = encode(work.number, &Request::Export);
+        idle && work.client.as_ref().is_some_and(|client| client.send(&header, None))
+    });
+    if sent != Some(true) {
+        state.trouble.set(Some(WorkTrouble::CannotExport));
+    }
+}
+
+/// Gives up: the worker is ended, and what is shown is what is wanted again as far as file,
+/// track and direction go. Entries stay as typed.
+pub(super) fn cancel(state: State) {
+    state.work.update_value(back_to_shown);
+    start_worker(state);
+    state.progress.set(None);
+    state.stale.set(differs(state));
+    state.trouble.set(Some(WorkTrouble::Cancelled));
+}
+
+fn back_to_shown(work: &mut Work) {
+    work.aim = work.shown.as_ref().map(|shown| Aim {
+        source: shown.source.clone(),
+        course: shown.task.course,
+        reversed: shown.task.reversed,
+    });
+}
+
+/// The worker stopped: on an error of its own, or before it was ready.
+fn stopped(state: State) {
+    let (was_ready, panic) = state.work.with_value(|work| (work.ready, work.panic.clone()));
+    state.progress.set(None);
+    state.work.update_value(|work| work.client = None);
+    if was_ready {
+        start_worker(state);
+        let detail = panic.unwrap_or_default();
+        state.trouble.set(Some(WorkTrouble::Stopped { detail }));
+        state.stale.set(true);
+        return;
+    }
+    let mut starts = 0;
+    state.work.update_value(|work| {
+        work.vain_starts += 1;
+        starts = work.vain_starts;
+    });
+    if starts < MOST_STARTS {
+        start_worker(state);
+    } else {
+        cannot_start(state);
+    }
+}
+
+/// A message of the worker. Answers to questions that were given up are dropped.
+fn hear(state: State, heard: &Heard) {
+    let Some((number, reply)) = decode::<Reply>(&heard.header()) else { return };
+    match reply {
+        Reply::Ready => {
+            state.work.update_value(|work| {
+                work.ready = true;
+                work.vain_starts = 0;
+            });
+            work_out(state);
+        }
+        Reply::Panicked(detail) => state.work.update_value(|work| work.panic = Some(detail)),
+        Reply::Progress(..)
+        | Reply::Surveyed(_)
+        | Reply::Planned(_)
+        | Reply::Failed(_)
+        | Reply::TruckRefused(_)
+        | Reply::NoRoad
+        | Reply::Exported(_) => {
+            if number == state.work.with_value(|work| work.number) {
+                answered(state, reply, heard);
+            }
+        }
+    }
+}
+
+fn answered(state: State, reply: Reply, heard: &Heard) {
+    match reply {
+        Reply::Ready | Reply::Panicked(_) => {}
+        Reply::Progress(phase, share) => state.progress.set(Some(Progress { phase: Some(phase), share })),
+        Reply::Surveyed(facts) => {
+            let surveyed = Surveyed::new(*facts, heard);
+            state.work.update_value(|work| work.surveyed = Some(surveyed));
+        }
+        Reply::Planned(plan) => {
+            let asked = state.work.try_update_value(|work| work.out.take()).flatten();
+            let surveyed = state.work.with_value(|work| work.surveyed.clone());
+            if let (Some(asked), Some(surveyed)) = (asked, surveyed) {
+                let worked = surveyed.with_plan(plan, heard, &asked);
+                show(state, asked, worked);
+            }
+            next(state);
+        }
+        Reply::Failed(error) => {
+            let asked = state.work.try_update_value(|work| {
+                let asked = work.out.take();
+                back_to_shown(work);
+                asked
+            });
+            let name = asked.flatten().map(|asked| asked.source.file.name).unwrap_or_default();
+            state.trouble.set(Some(WorkTrouble::File { name, error }));
+            next(state);
+        }
+        Reply::TruckRefused(sentence) => {
+            state.work.update_value(|work| work.out = None);
+            state.trouble.set(Some(WorkTrouble::Truck { sentence }));
+            state.progress.set(None);
+        }
+        Reply::NoRoad => {
+            // The worker lost the file: it goes along with the next question.
+            state.work.update_value(|work| {
+                work.out = None;
+                work.holds = None;
+            });
+            next(state);
+        }
+        Reply::Exported(text) => state.save_export(&text),
+    }
+}
+
+/// Another road begins with no descent chosen.
+fn show(state: State, mut asked: Asked, worked: Worked) {
+    let same_road = state.worked.with_untracked(|shown| {
+        shown.as_ref().is_some_and(|shown| Arc::ptr_eq(&shown.road, &worked.road))
+    });
+    if !same_road {
+        state.chosen_descent.set(None);
+    }
+    asked.task.course = Some(worked.road.course);
+    state.work.update_value(|work| {
+        work.holds = Some(asked.source.number);
+        if let Some(aim) = work.aim.as_mut().filter(|aim| aim.source.number == asked.source.number) {
+            aim.course = aim.course.or(asked.task.course);
+        }
+        work.shown = Some(asked);
+    });
+    state.worked.set(Some(Arc::new(worked)));
+}
+
+fn next(state: State) {
+    state.progress.set(None);
+    work_out(state);
+}
+
+impl Signals {
+    /// Whether the deciding answer may be saved: it is up to date and nothing is out.
+    pub(crate) fn can_export(&self) -> bool {
+        !self.stale.get() && self.progress.get().is_none() && self.worked.with(Option::is_some)
+    }
+}

@@ -1,0 +1,145 @@
+//! The answer: the sentence that decides, and what must be said with it.
+
+use super::of_result;
+use super::verdict::chip;
+use crate::format::Units;
+use crate::state::{State, Worked};
+use crate::words::{Piece, words};
+use leptos::prelude::*;
+use solver::plan::{Choice, Descent, Note};
+use std::sync::Arc;
+
+/// The first and largest part of the page.
+pub(super) fn answer(state: State) -> AnyView {
+    let w = words();
+    let content = of_result(state, move |worked| content(&worked, state.units.get_untracked()));
+    let empty = move || {
+        let nothing = state.worked.with(Option::is_none) && state.progress.with(Option::is_none);
+        nothing.then(|| {
+            view! {
+                <div class="empty">
+                    <p class="say">{w.no_road()}</p>
+                    <p>{w.no_road_sentence()}</p>
+                    <button type="button" class="button" on:click=move |_| state.open_demo()>{w.show_demo()}</button>
+                </div>
+            }
+        })
+    };
+    view! {
+        <section class="card answer" id="answer" tabindex="-1">
+            {content}
+            {empty}
+            {cautions()}
+        </section>
+    }
+    .into_any()
+}
+
+fn content(worked: &Arc<Worked>, units: Units) -> AnyView {
+    let plan = &worked.plan;
+    let deciding = match plan.deciding() {
+        Some(descent) => decided(descent, worked, units),
+        None => level(worked),
+    };
+    let notes = plan.notes.iter().map(|note| {
+        view! { <li>{words().note(*note)}</li> }
+    });
+    view! {
+        {deciding}
+        {(!plan.notes.is_empty()).then(|| view! { <ul class="notes" data-testid="notes">{notes.collect_view()}</ul> })}
+    }
+    .into_any()
+}
+
+fn level(worked: &Arc<Worked>) -> AnyView {
+    let partly = worked.plan.notes.contains(&Note::PartlyUnassessed);
+    view! {
+        <p class="say" data-testid="verdict-sentence" aria-live="polite">{words().no_descent(partly)}</p>
+    }
+    .into_any()
+}
+
+fn decided(descent: &Descent, worked: &Arc<Worked>, units: Units) -> AnyView {
+    let w = words();
+    let sentence = w.decides(descent, worked.plan.descents.len(), units);
+    let snub = descent.choice.advice().and_then(|advice| w.snub(advice, units));
+    view! {
+        <p class="say" data-testid="verdict-sentence" aria-live="polite">
+            {sentence.into_iter().map(piece).collect_view()}
+        </p>
+        <p class="verdict-line">
+            <span data-testid="verdict">{chip(descent.choice.verdict())}</span>
+            <span class="chosen-for">{w.chosen_for(descent, units)}</span>
+        </p>
+        {snub.map(|snub| view! { <p class="snub" data-testid="snub">{snub}</p> })}
+        {along(worked, units)}
+        <dl class="facts">{facts(descent, worked, units)}</dl>
+    }
+    .into_any()
+}
+
+/// Most descents that are named beside the sentence.
+const MOST_ALONG: usize = 6;
+
+/// All descents in road order: whoever reads the sentence alone would take its gear down the
+/// others as well.
+fn along(worked: &Arc<Worked>, units: Units) -> Option<AnyView> {
+    let w = words();
+    let list = &worked.plan.descents;
+    if list.len() < 2 {
+        return None;
+    }
+    let items = list.iter().take(MOST_ALONG).map(|descent| {
+        view! { <li><span class="number">{descent.number}</span>{w.along(descent, units)}</li> }
+    });
+    let more = list.len().saturating_sub(MOST_ALONG);
+    let view = view! {
+        <div class="along" data-testid="along">
+            <p>{w.along_label()}</p>
+            <ol>
+                {items.collect_view()}
+                {(more > 0).then(|| view! { <li>{w.along_more(more)}</li> })}
+            </ol>
+        </div>
+    };
+    Some(view.into_any())
+}
+
+fn piece(piece: Piece) -> AnyView {
+    match piece {
+        Piece::Plain(text) => text.into_any(),
+        Piece::Strong(text) => view! { <strong>{text}</strong> }.into_any(),
+    }
+}
+
+fn facts(descent: &Descent, worked: &Arc<Worked>, units: Units) -> AnyView {
+    let w = words();
+    let day = &worked.day;
+    let heat = match &descent.choice {
+        Choice::Held(advice) => Some(w.brake_heat(advice, day, units)),
+        Choice::NoSafeSpeed(_) => None,
+    };
+    view! {
+        {fact(w.governs_label(), "governs", w.governs(descent, day, units))}
+        {fact(w.other_mode_label(day), "other-mode", w.other_mode(descent, day, units))}
+        {fact(w.heavier_label(), "heavier", w.heavier(descent.heavier.as_ref(), units))}
+        {heat.map(|heat| fact(w.heat_label(), "heat", heat))}
+    }
+    .into_any()
+}
+
+fn fact(label: &'static str, testid: &'static str, text: String) -> AnyView {
+    view! { <div data-testid=testid><dt>{label}</dt><dd>{text}</dd></div> }.into_any()
+}
+
+fn cautions() -> AnyView {
+    let w = words();
+    let items = w.cautions().iter().map(|caution| view! { <li>{*caution}</li> });
+    view! {
+        <div class="cautions" data-testid="cautions">
+            <p class="parked">{w.parked()}</p>
+            <ul aria-label=w.cautions_head()>{items.collect_view()}</ul>
+        </div>
+    }
+    .into_any()
+}

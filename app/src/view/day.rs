@@ -1,0 +1,78 @@
+//! The day's entries.
+
+use super::choice::choice;
+use super::entry::entry;
+use crate::browser;
+use crate::entries::Field;
+use crate::state::State;
+use crate::words::words;
+use leptos::prelude::*;
+use solver::day::{ServiceBrakes, Surface};
+use solver::limits::Entry;
+
+const FIELDS: [Entry; 6] = [
+    Entry::SpeedLimit,
+    Entry::BrakesAtStart,
+    Entry::AirTemperature,
+    Entry::Headwind,
+    Entry::Reserve,
+    Entry::HeatLimit,
+];
+
+/// The day's panel.
+pub(super) fn day(state: State) -> AnyView {
+    let w = words();
+    let now = move || {
+        let day = state.entries.with(|entries| entries.day);
+        format!("{}, {}", w.surface(day.surface), w.service_brakes(day.service_brakes))
+    };
+    view! {
+        <details class="card panel" open=browser::is_wide() data-testid="day-panel">
+            <summary><h2>{w.day_head()}</h2><span class="now">{now}</span></summary>
+            {surface(state)}
+            {service_brakes(state)}
+            {FIELDS.into_iter().map(|it| entry(state, Field::Number(it))).collect_view()}
+            <button type="button" class="button small" data-testid="usual-day" on:click=move |_| state.take_usual_day()>
+                {w.usual_day()}
+            </button>
+        </details>
+    }
+    .into_any()
+}
+
+fn surface(state: State) -> impl IntoView {
+    let w = words();
+    let options = Surface::ALL.into_iter().map(|surface| {
+        let key = match surface {
+            Surface::Dry => "dry",
+            Surface::Wet => "wet",
+            Surface::Snow => "snow",
+            Surface::Ice => "ice",
+        };
+        (surface, key, w.surface(surface))
+    });
+    let chosen = move || state.entries.with(|entries| entries.day.surface);
+    let choose = move |surface| state.change_day(|day| day.surface = surface);
+    view! {
+        <div class="entry">
+            <span class="label">{w.surface_label()}</span>
+            {choice(w.surface_label(), "surface", options.collect(), chosen, choose)}
+        </div>
+    }
+}
+
+fn service_brakes(state: State) -> impl IntoView {
+    let w = words();
+    let options = vec![
+        (ServiceBrakes::InReserve, "reserve", w.service_brakes(ServiceBrakes::InReserve)),
+        (ServiceBrakes::MaySnub, "snub", w.service_brakes(ServiceBrakes::MaySnub)),
+    ];
+    let chosen = move || state.entries.with(|entries| entries.day.service_brakes);
+    let choose = move |it| state.change_day(|day| day.service_brakes = it);
+    view! {
+        <div class="entry">
+            <span class="label">{w.service_brakes_label()}</span>
+            {choice(w.service_brakes_label(), "service-brakes", options, chosen, choose)}
+        </div>
+    }
+}

@@ -1,0 +1,115 @@
+//! One entry: name, mark, field, unit, range, and what is wrong with it.
+
+use crate::entries::Field;
+use crate::format::shown_as;
+use crate::state::State;
+use crate::words::words;
+use leptos::prelude::*;
+use solver::limits;
+
+/// The field of one entry; nothing where the truck does not have it.
+pub(super) fn entry(state: State, field: Field) -> AnyView {
+    let has = Memo::new(move |_| state.entries.with(|entries| entries.has(field)));
+    (move || has.get().then(|| field_view(state, field))).into_any()
+}
+
+fn field_view(state: State, field: Field) -> AnyView {
+    let w = words();
+    let at = state.field(field);
+    let id = format!("entry-{}", field.key());
+    let (about, wrong) = (format!("{id}-about"), format!("{id}-wrong"));
+    let described = format!("{about} {wrong}");
+    let assumed = Memo::new(move |_| state.entries.with(|entries| entries.is_assumed(field)));
+    let is_wrong = Memo::new(move |_| at.problem.get().is_some());
+    let problem = move || {
+        let text = at.text.get();
+        at.problem.get().map(|problem| w.problem(problem, &text, state.units.get()))
+    };
+    let is_list = matches!(field, Field::Gears | Field::Stages);
+    view! {
+        <div class="entry" class:wrong=move || is_wrong.get() class:list=is_list>
+            <label for=id.clone()>
+                {label(field)}
+                {move || assumed.get().then(|| view! {
+                    <span class="assumed" title=w.assumed_sentence()>{w.assumed()}</span>
+                })}
+            </label>
+            <span class="box">
+                {input(state, field, id, described)}
+                <span class="unit">{move || unit(field, state)}</span>
+            </span>
+            <p class="about" id=about>{move || about_text(field, state)}</p>
+            <p class="problem" id=wrong role="status">{problem}</p>
+        </div>
+    }
+    .into_any()
+}
+
+/// Lists stand in a box of two lines, so that all gears are seen.
+fn input(state: State, field: Field, id: String, described: String) -> AnyView {
+    let at = state.field(field);
+    let invalid = move || if at.problem.get().is_some() { "true" } else { "false" };
+    let typed = move |text| state.type_in(field, text);
+    match field {
+        Field::Number(_) => view! {
+            <input
+                id=id.clone()
+                data-testid=id
+                type="text"
+                inputmode="decimal"
+                autocomplete="off"
+                aria-describedby=described
+                aria-invalid=invalid
+                prop:value=move || at.text.get()
+                on:input=move |event| typed(event_target_value(&event))
+            />
+        }
+        .into_any(),
+        Field::Gears | Field::Stages => view! {
+            <textarea
+                id=id.clone()
+                data-testid=id
+                rows=if field == Field::Gears { "2" } else { "1" }
+                autocomplete="off"
+                spellcheck="false"
+                aria-describedby=described
+                aria-invalid=invalid
+                prop:value=move || at.text.get()
+                on:input=move |event| typed(event_target_value(&event))
+            ></textarea>
+        }
+        .into_any(),
+    }
+}
+
+fn label(field: Field) -> &'static str {
+    let w = words();
+    match field {
+        Field::Number(entry) => w.entry(entry),
+        Field::Gears => w.gears(),
+        Field::Stages => w.stages(),
+    }
+}
+
+fn unit(field: Field, state: State) -> &'static str {
+    match field {
+        Field::Number(entry) => shown_as(limits::of(entry).quantity, state.units.get()).unit,
+        Field::Gears => "",
+        Field::Stages => "%",
+    }
+}
+
+fn about_text(field: Field, state: State) -> String {
+    let w = words();
+    match field {
+        Field::Number(entry) => {
+            let limit = limits::of(entry);
+            let shown = shown_as(limit.quantity, state.units.get());
+            let (low, high) = shown.range(limit);
+            let range = w.range(&low, &high, shown.unit);
+            w.hint(entry).map_or_else(|| format!("{range}."), |hint| format!("{range}. {hint}"))
+        }
+        Field::Gears => w.gears_hint().to_owned(),
+        Field::Stages => w.stages_hint().to_owned(),
+    }
+}

@@ -1,0 +1,123 @@
+//! Name, units, theme, file; and below them the road with its direction.
+
+use super::choice::choice;
+use super::of_result;
+use crate::browser::file;
+use crate::browser::theme::Theme;
+use crate::format::{self, Units};
+use crate::state::{State, Worked};
+use crate::words::words;
+use leptos::prelude::*;
+use std::sync::Arc;
+
+/// The head of the page.
+pub(super) fn header(state: State) -> AnyView {
+    let w = words();
+    let units = vec![(Units::Metric, "metric", w.metric()), (Units::Imperial, "imperial", w.imperial())];
+    let themes = vec![
+        (Theme::Light, "light", w.light()),
+        (Theme::Night, "night", w.night()),
+        (Theme::System, "system", w.system()),
+    ];
+    view! {
+        <header class="top">
+            <h1 title=w.purpose()>"Steadygrade"</h1>
+            <nav aria-label=w.sections()>
+                <a href="#road">{w.road_section()}</a>
+                <a href="#descents">{w.descents_section()}</a>
+            </nav>
+            <div class="controls">
+                {choice(w.units(), "units", units, move || state.units.get(), move |it| state.set_units(it))}
+                {choice(w.theme(), "theme", themes, move || state.theme.get(), move |it| state.set_theme(it))}
+            </div>
+            {file_field(state)}
+        </header>
+    }
+    .into_any()
+}
+
+fn file_field(state: State) -> impl IntoView {
+    let w = words();
+    view! {
+        <label class="file button primary">
+            <input
+                type="file"
+                accept=".gpx,.xml,application/gpx+xml,application/xml,text/xml"
+                data-testid="file-input"
+                on:change=move |event| {
+                    if let Some(file) = file::chosen(&event) {
+                        state.open(file);
+                    }
+                }
+            />
+            {w.choose_file()}
+        </label>
+    }
+}
+
+/// The road: name, length, heights at its ends, direction.
+pub(super) fn road_bar(state: State) -> AnyView {
+    let bar = of_result(state, move |worked| bar(state, &worked));
+    view! { <div class="road-bar">{bar}</div> }.into_any()
+}
+
+fn bar(state: State, worked: &Arc<Worked>) -> impl IntoView + use<> {
+    let w = words();
+    let units = state.units.get_untracked();
+    let (start_m, end_m) = worked.ends_m();
+    let name = if worked.road.name.is_empty() { worked.file.clone() } else { worked.road.name.clone() };
+    let reversed = worked.road.reversed;
+    view! {
+        <div class="road-name">
+            <p class="name" data-testid="road-name">
+                {name}
+                {worked.demo.then(|| view! { <span class="tag">{w.demo_mark()}</span> })}
+                {reversed.then(|| view! { <span class="tag">{w.reversed_mark()}</span> })}
+            </p>
+            {courses(state, worked)}
+            {worked.demo.then(|| view! { <p class="demo-sentence" data-testid="demo">{w.demo_sentence()}</p> })}
+        </div>
+        <p class="ends" data-testid="road-ends">
+            <span class="length">{format::distance(worked.road.length_m, units)}</span>
+            <span aria-hidden="true">{w.ends(start_m, end_m, units)}</span>
+            <span class="unseen">{w.ends_spoken(start_m, end_m, units)}</span>
+        </p>
+        <button
+            type="button"
+            class="button reverse"
+            data-testid="reverse"
+            aria-pressed=if reversed { "true" } else { "false" }
+            on:click=move |_| state.reverse()
+        >
+            <span class="arrows" aria-hidden="true">"⇄"</span>
+            {w.reverse()}
+        </button>
+    }
+}
+
+fn courses(state: State, worked: &Arc<Worked>) -> Option<AnyView> {
+    let courses = &worked.road.courses;
+    if courses.len() < 2 {
+        return None;
+    }
+    let w = words();
+    let units = state.units.get_untracked();
+    let shown = worked.road.course;
+    let options = courses.iter().enumerate().map(|(index, course)| {
+        let length = format::distance(course.length_m, units);
+        let text = w.course_choice(index + 1, &course.name, course.route, &length);
+        view! { <option value=index.to_string() selected=index == shown>{text}</option> }
+    });
+    let choose = move |event| {
+        if let Ok(course) = event_target_value(&event).parse::<usize>() {
+            state.take_course(course);
+        }
+    };
+    let select = view! {
+        <label class="course">
+            {w.course()}
+            <select data-testid="course" on:change=choose>{options.collect_view()}</select>
+        </label>
+    };
+    Some(select.into_any())
+}

@@ -1,0 +1,97 @@
+//! What is on the page: panels, lists and the answer. Figures come from the state, sentences
+//! from [`crate::words`]; nothing is worked out here.
+
+mod answer;
+mod choice;
+mod day;
+mod descents;
+mod detail;
+mod entry;
+mod header;
+mod road;
+mod table;
+mod trouble;
+mod truck;
+mod verdict;
+
+use crate::browser::file;
+use crate::chart::RoadView;
+use crate::state::{self, State, Worked};
+use crate::words::words;
+use leptos::prelude::*;
+use std::sync::Arc;
+
+/// The whole page.
+pub(crate) fn page() -> impl IntoView {
+    let state = state::start();
+    let hovers = move |hovering: bool| {
+        if state.hovering.get_untracked() != hovering {
+            state.hovering.set(hovering);
+        }
+    };
+    view! {
+        <div
+            class="page"
+            class:hovering=move || state.hovering.get()
+            data-testid="drop-zone"
+            on:dragover=move |event| {
+                event.prevent_default();
+                hovers(file::holds_files(&event));
+            }
+            on:dragleave=move |event| {
+                if file::left_the_page(&event) {
+                    hovers(false);
+                }
+            }
+            on:drop=move |event| {
+                event.prevent_default();
+                hovers(false);
+                state.open_dropped(file::dropped(&event));
+            }
+        >
+            <a class="skip" href="#answer">{words().skip_to_answer()}</a>
+            {header::header(state)}
+            {header::road_bar(state)}
+            {trouble::trouble(state)}
+            <main>
+                <div class="results" class:stale=move || state.stale.get() aria-busy=move || busy(state)>
+                    {trouble::progress(state)}
+                    {answer::answer(state)}
+                    {road_section(state)}
+                    {descents::descents(state)}
+                </div>
+                <aside class="entries">
+                    {truck::truck(state)}
+                    {day::day(state)}
+                    {road::facts(state)}
+                </aside>
+            </main>
+            <p class="drop-hint" aria-hidden="true">{words().drop_here()}</p>
+        </div>
+    }
+}
+
+fn busy(state: State) -> &'static str {
+    if state.progress.with(Option::is_some) { "true" } else { "false" }
+}
+
+fn road_section(state: State) -> impl IntoView {
+    let units = Signal::derive(move || state.units.get());
+    let hidden = move || state.worked.with(Option::is_none);
+    view! {
+        <section class="card road" id="road" aria-label=words().road_section() hidden=hidden>
+            <RoadView picture=state.picture units=units chosen_descent=state.chosen_descent/>
+        </section>
+    }
+}
+
+/// A view of the last result, made anew when result or units change.
+fn of_result<V: IntoView + 'static>(
+    state: State,
+    make: impl Fn(Arc<Worked>) -> V + Send + Sync + 'static,
+) -> impl Fn() -> Option<AnyView> + Send + Sync + 'static {
+    move || {
+        state.units.track();
+        state.worked.get().map(|worked| make(worked).into_any())
+    }
+}

@@ -1,0 +1,98 @@
+//! The truck's entries: what changes from load to load first, the rest folded.
+
+use super::entry::entry;
+use crate::browser;
+use crate::entries::Field;
+use crate::state::State;
+use crate::words::{EntryProblem, words};
+use leptos::prelude::*;
+use solver::limits::Entry;
+use solver::truck::Preset;
+
+const FAST: [Field; 4] = [
+    Field::Number(Entry::GrossMass),
+    Field::Gears,
+    Field::Number(Entry::AxleRatio),
+    Field::Number(Entry::RetarderPeakPower),
+];
+
+const REST: [Field; 12] = [
+    Field::Stages,
+    Field::Number(Entry::HighestEngineSpeed),
+    Field::Number(Entry::LowestEngineSpeed),
+    Field::Number(Entry::RetarderPeakSpeed),
+    Field::Number(Entry::RetarderCutOut),
+    Field::Number(Entry::RetarderExponent),
+    Field::Number(Entry::DriveAxleMass),
+    Field::Number(Entry::Displacement),
+    Field::Number(Entry::RollingRadius),
+    Field::Number(Entry::RollingResistance),
+    Field::Number(Entry::DragArea),
+    Field::Number(Entry::AxleEfficiency),
+];
+
+const LAST: Field = Field::Number(Entry::WheelInertia);
+
+/// The truck's panel.
+pub(super) fn truck(state: State) -> AnyView {
+    let w = words();
+    let together = move || {
+        let problem = state.entries.with(|entries| entries.problem());
+        problem.map(|problem| w.problem(EntryProblem::Truck(problem), "", state.units.get()))
+    };
+    let name = move || preset_name(state);
+    view! {
+        <details class="card panel" open=browser::is_wide() data-testid="truck-panel">
+            <summary><h2>{w.truck_head()}</h2><span class="now">{name}</span></summary>
+            {presets(state)}
+            {FAST.into_iter().map(|field| entry(state, field)).collect_view()}
+            <p class="problem" role="status" data-testid="truck-problem">{together}</p>
+            <details class="more" data-testid="more-entries">
+                <summary>{w.more_entries()}</summary>
+                {REST.into_iter().chain([LAST]).map(|field| entry(state, field)).collect_view()}
+                {axle_groups(state)}
+                <p class="about">{w.assumed_sentence()}</p>
+            </details>
+            <p class="about">{w.kept_here()}</p>
+        </details>
+    }
+    .into_any()
+}
+
+fn preset_name(state: State) -> &'static str {
+    let preset = state.entries.with(|entries| entries.preset.as_deref().and_then(Preset::by_key));
+    preset.map_or(words().own_truck(), |preset| words().preset(preset, state.units.get()))
+}
+
+fn presets(state: State) -> impl IntoView {
+    let w = words();
+    let key = Memo::new(move |_| state.entries.with(|entries| entries.preset.clone()).unwrap_or_default());
+    let option = move |preset: Preset| {
+        view! { <option value=preset.key()>{move || w.preset(preset, state.units.get())}</option> }.into_any()
+    };
+    let choose = move |event| {
+        if let Some(preset) = Preset::by_key(&event_target_value(&event)) {
+            state.take_preset(preset);
+        }
+    };
+    view! {
+        <div class="entry">
+            <label for="entry-preset">{w.preset_label()}</label>
+            <select id="entry-preset" data-testid="entry-preset" prop:value=move || key.get() on:change=choose>
+                <option value="" disabled>{w.own_truck()}</option>
+                {Preset::ALL.into_iter().map(option).collect_view()}
+            </select>
+        </div>
+    }
+}
+
+fn axle_groups(state: State) -> impl IntoView {
+    let w = words();
+    let groups = move || {
+        state.entries.with(|entries| {
+            let line = |group| view! { <li>{w.axle_group(group)}</li> };
+            entries.truck.axle_groups.iter().map(line).collect_view()
+        })
+    };
+    view! { <h3>{w.axle_groups()}</h3><ul class="axles" data-testid="axle-groups">{groups}</ul> }
+}

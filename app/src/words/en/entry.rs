@@ -1,0 +1,164 @@
+//! English words of the entries.
+
+use super::English;
+use crate::format::{Units, shown_as};
+use crate::words::{EntryProblem, EntryWords};
+use solver::day::{ServiceBrakes, Surface};
+use solver::limits::{self, Entry};
+use solver::truck::{AxleGroup, AxlePlace, BrakeKind, Preset, TruckError};
+
+impl EntryWords for English {
+    fn truck_head(&self) -> &'static str {
+        "Truck"
+    }
+    fn day_head(&self) -> &'static str {
+        "Day"
+    }
+    fn preset_label(&self) -> &'static str {
+        "Begin with"
+    }
+    fn preset(&self, preset: Preset, units: Units) -> &'static str {
+        match (preset, units) {
+            (Preset::FiveAxle36, Units::Metric) => "Five-axle combination, 36.3 t",
+            (Preset::FiveAxle36, Units::Imperial) => "Five-axle combination, 80,000 lb",
+            (Preset::FiveAxle40, Units::Metric) => "Five-axle combination, 40 t",
+            (Preset::FiveAxle40, Units::Imperial) => "Five-axle combination, 88,200 lb",
+            (Preset::Rigid18, Units::Metric) => "Two-axle rigid, 18 t",
+            (Preset::Rigid18, Units::Imperial) => "Two-axle rigid, 39,700 lb",
+            (Preset::Tipper26, Units::Metric) => "Three-axle tipper, 26 t",
+            (Preset::Tipper26, Units::Imperial) => "Three-axle tipper, 57,300 lb",
+            (Preset::BDouble, Units::Metric) => "Nine-axle double, 62.5 t",
+            (Preset::BDouble, Units::Imperial) => "Nine-axle double, 137,800 lb",
+            (Preset::Coach, Units::Metric) => "Intercity coach, 19 t",
+            (Preset::Coach, Units::Imperial) => "Intercity coach, 41,900 lb",
+        }
+    }
+    fn own_truck(&self) -> &'static str {
+        "Your own entries"
+    }
+    fn more_entries(&self) -> &'static str {
+        "All entries of the truck"
+    }
+    fn assumed(&self) -> &'static str {
+        "assumed"
+    }
+    fn assumed_sentence(&self) -> &'static str {
+        "Values marked “assumed” have no printed source for this truck: put in your own."
+    }
+    fn entry(&self, entry: Entry) -> &'static str {
+        limits::of(entry).name
+    }
+    fn hint(&self, entry: Entry) -> Option<&'static str> {
+        match entry {
+            Entry::GrossMass => Some("Truck, trailers and load together. Weigh it if you can."),
+            Entry::RetarderPeakPower => Some("All stages on, at its best engine speed; 0 for none."),
+            Entry::HighestEngineSpeed => Some("As the maker allows with the wheels driving the engine."),
+            Entry::Reserve => Some("More holding force than needed, kept for errors of mass and grade."),
+            Entry::Headwind => Some("A tailwind is negative and pushes."),
+            Entry::HeatLimit => Some("Highest brake temperature, one hard stop included."),
+            Entry::BrakesAtStart => Some("Higher if you come from another hill."),
+            Entry::SpeedLimit => Some("Posted, or your own."),
+            Entry::RollingResistance => Some("The low end: easy-rolling tyres push more downhill."),
+            Entry::DriveAxleMass
+            | Entry::RollingRadius
+            | Entry::WheelInertia
+            | Entry::DragArea
+            | Entry::Displacement
+            | Entry::LowestEngineSpeed
+            | Entry::AxleRatio
+            | Entry::AxleEfficiency
+            | Entry::RetarderPeakSpeed
+            | Entry::RetarderExponent
+            | Entry::RetarderCutOut
+            | Entry::AirTemperature => None,
+        }
+    }
+    fn range(&self, low: &str, high: &str, unit: &str) -> String {
+        if unit.is_empty() { format!("{low} to {high}") } else { format!("{low} to {high} {unit}") }
+    }
+    fn problem(&self, problem: EntryProblem, typed: &str, units: Units) -> String {
+        let asked = |entry: Entry| {
+            let limit = limits::of(entry);
+            let shown = shown_as(limit.quantity, units);
+            let (low, high) = shown.range(limit);
+            self.range(&low, &high, shown.unit)
+        };
+        match problem {
+            EntryProblem::NotANumber(entry) if typed.trim().is_empty() => {
+                format!("Enter a value from {}.", asked(entry))
+            }
+            EntryProblem::NotANumber(entry) => {
+                format!("“{}” is not a number. Enter a value from {}.", typed.trim(), asked(entry))
+            }
+            EntryProblem::OutOfRange(entry) => {
+                format!("{} is out of range. Enter a value from {}.", typed.trim(), asked(entry))
+            }
+            EntryProblem::Truck(TruckError::Entry(out)) => {
+                format!("{}: enter a value from {}.", out.limit.name, asked(out.limit.entry))
+            }
+            EntryProblem::Truck(
+                error @ (TruckError::DriveAxleHeavierThanTruck
+                | TruckError::EngineSpeedsCrossed
+                | TruckError::Gears
+                | TruckError::FullLoad
+                | TruckError::Stages
+                | TruckError::AxleGroups),
+            ) => error.to_string(),
+        }
+    }
+    fn gears(&self) -> &'static str {
+        "Gear ratios"
+    }
+    fn gears_hint(&self) -> &'static str {
+        "First gear first, with blanks between."
+    }
+    fn stages(&self) -> &'static str {
+        "Retarder stages"
+    }
+    fn stages_hint(&self) -> &'static str {
+        "Share of full retarding by stage in per cent, weakest first, the last 100."
+    }
+    fn axle_groups(&self) -> &'static str {
+        "Braked axles"
+    }
+    fn axle_group(&self, group: &AxleGroup) -> String {
+        let place = match group.place {
+            AxlePlace::Steer => "steer",
+            AxlePlace::Drive => "drive",
+            AxlePlace::Trailer => "trailer",
+        };
+        let brake = match group.brake {
+            BrakeKind::Drum => "drum",
+            BrakeKind::Disc => "disc",
+        };
+        let share = crate::format::whole((group.effort_share * 100.0).round());
+        let noun = if group.axles == 1 { "axle" } else { "axles" };
+        format!("{} {place} {noun}, {brake}, {share} % of the braking", group.axles)
+    }
+    fn surface_label(&self) -> &'static str {
+        "Surface"
+    }
+    fn surface(&self, surface: Surface) -> &'static str {
+        match surface {
+            Surface::Dry => "dry",
+            Surface::Wet => "wet",
+            Surface::Snow => "snow",
+            Surface::Ice => "ice",
+        }
+    }
+    fn service_brakes_label(&self) -> &'static str {
+        "Service brakes"
+    }
+    fn service_brakes(&self, service_brakes: ServiceBrakes) -> &'static str {
+        match service_brakes {
+            ServiceBrakes::InReserve => "kept in reserve",
+            ServiceBrakes::MaySnub => "may snub",
+        }
+    }
+    fn usual_day(&self) -> &'static str {
+        "Back to the usual day"
+    }
+    fn kept_here(&self) -> &'static str {
+        "Entries are kept in this browser only."
+    }
+}

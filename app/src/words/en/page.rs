@@ -1,0 +1,162 @@
+//! English words of the page's frame.
+
+use super::English;
+use crate::message::Phase;
+use crate::words::{PageWords, WorkTrouble};
+
+impl PageWords for English {
+    fn purpose(&self) -> &'static str {
+        "How to come down each hill of a road: gear, retarder stage, speed, brake heat"
+    }
+    fn road_section(&self) -> &'static str {
+        "Road"
+    }
+    fn descents_section(&self) -> &'static str {
+        "Descents"
+    }
+    fn sections(&self) -> &'static str {
+        "Sections of this page"
+    }
+    fn skip_to_answer(&self) -> &'static str {
+        "Skip to the answer"
+    }
+    fn units(&self) -> &'static str {
+        "Units"
+    }
+    fn metric(&self) -> &'static str {
+        "km/h · m · t"
+    }
+    fn imperial(&self) -> &'static str {
+        "mph · ft · lb"
+    }
+    fn theme(&self) -> &'static str {
+        "Light or night"
+    }
+    fn light(&self) -> &'static str {
+        "light"
+    }
+    fn night(&self) -> &'static str {
+        "night"
+    }
+    fn system(&self) -> &'static str {
+        "auto"
+    }
+    fn choose_file(&self) -> &'static str {
+        "Choose a GPX file"
+    }
+    fn or_drop(&self) -> &'static str {
+        "or drop one anywhere on the page"
+    }
+    fn drop_here(&self) -> &'static str {
+        "Drop the GPX file: it is read on this machine only"
+    }
+    fn stays_here(&self) -> &'static str {
+        "Nothing leaves this machine."
+    }
+    fn demo_mark(&self) -> &'static str {
+        "invented demo"
+    }
+    fn demo_sentence(&self) -> &'static str {
+        "This is an invented road, not a real pass. Choose your own GPX file, or drop it anywhere on the page; it stays on this machine."
+    }
+    fn show_demo(&self) -> &'static str {
+        "Show the demo"
+    }
+    fn reverse(&self) -> &'static str {
+        "Reverse"
+    }
+    fn reversed_mark(&self) -> &'static str {
+        "other way round than recorded"
+    }
+    fn course(&self) -> &'static str {
+        "Track in the file"
+    }
+    fn course_choice(&self, number: usize, name: &str, route: bool, length: &str) -> String {
+        let kind = if route { "route" } else { "track" };
+        if name.is_empty() {
+            format!("{number} · unnamed {kind} · {length}")
+        } else {
+            format!("{number} · {name} ({kind}) · {length}")
+        }
+    }
+    fn phase(&self, phase: Phase) -> &'static str {
+        match phase {
+            Phase::Reading => "Reading the file",
+            Phase::Surveying => "Working out heights and grades",
+            Phase::Planning => "Working out gears, speeds and heat",
+        }
+    }
+    fn starting(&self) -> &'static str {
+        "Starting"
+    }
+    fn cancel(&self) -> &'static str {
+        "Cancel"
+    }
+    fn close(&self) -> &'static str {
+        "Close"
+    }
+    fn try_again(&self) -> &'static str {
+        "Try again"
+    }
+    fn trouble_head(&self, trouble: &WorkTrouble) -> String {
+        match trouble {
+            WorkTrouble::File { name, .. } => format!("“{name}” cannot be used"),
+            WorkTrouble::ManyFiles => "More than one file was dropped".to_owned(),
+            WorkTrouble::NotAFile => "That was not a file".to_owned(),
+            WorkTrouble::DemoMissing => "The demo road could not be loaded".to_owned(),
+            WorkTrouble::CannotStart => "The calculation could not be started".to_owned(),
+            WorkTrouble::Stopped { .. } => "The calculation stopped on an error of its own".to_owned(),
+            WorkTrouble::Cancelled => "Cancelled".to_owned(),
+            WorkTrouble::Truck { .. } => "This truck cannot be worked out".to_owned(),
+            WorkTrouble::CannotExport => "The file could not be saved".to_owned(),
+        }
+    }
+    fn trouble(&self, trouble: &WorkTrouble) -> String {
+        match trouble {
+            WorkTrouble::File { error, .. } => error.to_string(),
+            WorkTrouble::ManyFiles => "One road at a time: drop a single GPX file.".to_owned(),
+            WorkTrouble::NotAFile => "Drop a GPX file, or use the button to choose one.".to_owned(),
+            WorkTrouble::DemoMissing => {
+                "The page itself works: choose a GPX file of your own.".to_owned()
+            }
+            WorkTrouble::CannotStart => {
+                "The browser did not load the part that calculates. Reload the page; if that does not help, use a browser of the last few years with WebAssembly and workers switched on.".to_owned()
+            }
+            WorkTrouble::Stopped { detail } => format!(
+                "It was started again, and nothing that you entered is lost. Change the entry made last, or try again. For a report: {detail}"
+            ),
+            WorkTrouble::Cancelled => {
+                "The figures below still belong to the former entries. Change an entry, or try again, to work them out.".to_owned()
+            }
+            WorkTrouble::Truck { sentence } => sentence.clone(),
+            WorkTrouble::CannotExport => {
+                "The browser did not allow it. Try another browser.".to_owned()
+            }
+        }
+    }
+    fn former_stays(&self) -> &'static str {
+        "The road shown below is the former one."
+    }
+    fn not_current(&self) -> &'static str {
+        "The figures shown belong to the former entries."
+    }
+    fn export(&self) -> &'static str {
+        "Save crests and gear changes as GPX"
+    }
+    fn export_sentence(&self) -> &'static str {
+        "Waypoints at each crest, foot, and change of gear or stage, for a device that shows them."
+    }
+    fn export_name(&self, road: &str) -> String {
+        let kept: String =
+            road.chars().map(|c| if c.is_alphanumeric() { c } else { '-' }).take(60).collect();
+        let trimmed = kept.trim_matches('-');
+        let stem = if trimmed.is_empty() { "road" } else { trimmed };
+        format!("{stem}-descents.gpx")
+    }
+    fn no_road(&self) -> &'static str {
+        "No road yet"
+    }
+    fn no_road_sentence(&self) -> &'static str {
+        "Choose a GPX file with heights, or drop it anywhere on this page. It is read on this machine and goes nowhere else."
+    }
+}

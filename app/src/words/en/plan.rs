@@ -1,0 +1,367 @@
+//! English words of the answer: verdict, deciding sentence, what governs, cautions.
+
+use super::plan_detail as detail;
+use super::{English, minutes};
+use crate::format::{self, Units};
+use crate::words::{Piece, PlanWords};
+use solver::day::{Day, ServiceBrakes};
+use solver::motion::{Answer, Unusable};
+use solver::plan::{Advice, Choice, Descent, Governs, HeatStep, NoSafeSpeed, Note, Totals, Verdict};
+use solver::truck::Stage;
+
+fn plain(text: impl Into<String>) -> Piece {
+    Piece::Plain(text.into())
+}
+
+fn strong(text: impl Into<String>) -> Piece {
+    Piece::Strong(text.into())
+}
+
+pub(super) fn stage_name(stage: Stage) -> String {
+    if stage == Stage::OFF { "retarder off".to_owned() } else { format!("stage {}", stage.number()) }
+}
+
+impl PlanWords for English {
+    fn verdict(&self, verdict: Verdict) -> &'static str {
+        match verdict {
+            Verdict::RetarderHolds => "retarder holds it",
+            Verdict::LittleInReserve => "holds, little in reserve",
+            Verdict::NeedsServiceBrakes => "needs service brakes",
+            Verdict::NoSafeSpeed => "no safe speed found",
+        }
+    }
+    fn heat_step(&self, step: HeatStep) -> &'static str {
+        match step {
+            HeatStep::Cool => "cool",
+            HeatStep::Warm => "warm",
+            HeatStep::Hot => "hot",
+            HeatStep::OverLimit => "over the limit",
+        }
+    }
+    fn stage(&self, stage: Stage) -> String {
+        stage_name(stage)
+    }
+    fn decides(&self, descent: &Descent, count: usize, units: Units) -> Vec<Piece> {
+        let crest = format::distance(descent.crest.0, units);
+        let opening = if count == 1 {
+            "The descent: ".to_owned()
+        } else {
+            format!("Descent {} of {count} decides: ", descent.number)
+        };
+        match &descent.choice {
+            Choice::Held(advice) => vec![
+                plain(opening),
+                strong(format!("gear {}", advice.gear.number())),
+                plain(", "),
+                strong(stage_name(advice.stage)),
+                plain(", hold "),
+                strong(format::hold_speed(advice.speed.0, units)),
+                plain(" from the crest at "),
+                strong(crest),
+                plain("."),
+            ],
+            Choice::NoSafeSpeed(_) => vec![
+                plain(opening),
+                strong("no safe speed was found"),
+                plain(" from the crest at "),
+                strong(crest),
+                plain(". As entered, do not take this truck down it."),
+            ],
+        }
+    }
+    fn no_descent(&self, partly_unassessed: bool) -> &'static str {
+        if partly_unassessed {
+            "On the parts that could be assessed, no hill asks for a gear or a retarder stage."
+        } else {
+            "No hill on this road asks for a gear or a retarder stage."
+        }
+    }
+    fn chosen_for(&self, descent: &Descent, units: Units) -> String {
+        let sustained = descent.sustained;
+        let grade = format!(
+            "the steepest {}, {}, from {}",
+            format::length(sustained.length.0, units),
+            format::grade(sustained.grade.0),
+            format::distance(sustained.from.0, units)
+        );
+        match &descent.choice {
+            Choice::Held(_) => format!(
+                "Engage the gear before the crest and keep it to the foot at {}. It is chosen for {grade}.",
+                format::distance(descent.foot.0, units)
+            ),
+            Choice::NoSafeSpeed(_) => format!("What rules it out is {grade}."),
+        }
+    }
+    fn along_label(&self) -> &'static str {
+        "Each descent has its own gear, from its crest at:"
+    }
+    fn along(&self, descent: &Descent, units: Units) -> String {
+        let crest = format::distance(descent.crest.0, units);
+        match &descent.choice {
+            Choice::Held(advice) => format!(
+                "{crest}: gear {}, {}, {}",
+                advice.gear.number(),
+                stage_name(advice.stage),
+                format::hold_speed(advice.speed.0, units)
+            ),
+            Choice::NoSafeSpeed(_) => format!("{crest}: no safe speed found"),
+        }
+    }
+    fn along_more(&self, count: usize) -> String {
+        format!("and {count} more in the list below")
+    }
+    fn governs_label(&self) -> &'static str {
+        "Why not faster"
+    }
+    fn governs(&self, descent: &Descent, day: &Day, units: Units) -> String {
+        match &descent.choice {
+            Choice::Held(advice) => governs(advice, day, units),
+            Choice::NoSafeSpeed(none) => no_speed(none, day, units),
+        }
+    }
+    fn other_mode_label(&self, day: &Day) -> &'static str {
+        match day.service_brakes {
+            ServiceBrakes::InReserve => "If you allowed snubs",
+            ServiceBrakes::MaySnub => "With the service brakes in reserve",
+        }
+    }
+    fn other_mode(&self, descent: &Descent, day: &Day, units: Units) -> String {
+        let other = match day.service_brakes {
+            ServiceBrakes::InReserve => &descent.snubbing,
+            ServiceBrakes::MaySnub => &descent.in_reserve,
+        };
+        let (Some(here), Some(there)) = (descent.choice.advice(), other.advice()) else {
+            return self.choice(other, units);
+        };
+        let same = here.gear == there.gear
+            && here.stage == there.stage
+            && format::hold_number(here.speed.0, units) == format::hold_number(there.speed.0, units);
+        if same {
+            return "The same gear, stage and speed.".to_owned();
+        }
+        let between = there.time.0 - here.time.0;
+        let change = if between < 0.0 { "less" } else { "more" };
+        format!("{}; {} {change}.", self.choice(other, units), minutes(between.abs()))
+    }
+    fn heavier_label(&self) -> &'static str {
+        "If it weighs 10 % more"
+    }
+    fn heavier(&self, heavier: Option<&Choice>, units: Units) -> String {
+        match heavier {
+            Some(choice) => format!("{}.", self.choice(choice, units)),
+            None => "That mass is out of range.".to_owned(),
+        }
+    }
+    fn heat_label(&self) -> &'static str {
+        "Service brakes"
+    }
+    fn brake_heat(&self, advice: &Advice, day: &Day, units: Units) -> String {
+        format!(
+            "About {} at the hottest; {} after one hard stop (limit {}).",
+            format::temperature(advice.hottest.0, units),
+            format::temperature(advice.hottest_after_stop.0, units),
+            format::entered_temperature(day.heat_limit_c, units)
+        )
+    }
+    fn snub(&self, advice: &Advice, units: Units) -> Option<String> {
+        advice.snub.map(|snub| {
+            format!(
+                "Snub: at {} brake down to {} in about {:.0} s, release, and again after about {:.0} s on the steepest part. Do not drag the brakes.",
+                format::hold_speed(snub.from.0, units),
+                format::hold_speed(snub.to.0, units),
+                snub.on.0,
+                snub.off.0
+            )
+        })
+    }
+    fn choice(&self, choice: &Choice, units: Units) -> String {
+        match choice {
+            Choice::Held(advice) => format!(
+                "Gear {}, {}, {}: {}",
+                advice.gear.number(),
+                stage_name(advice.stage),
+                format::hold_speed(advice.speed.0, units),
+                self.verdict(advice.verdict)
+            ),
+            Choice::NoSafeSpeed(_) => "No safe speed found".to_owned(),
+        }
+    }
+    fn parked(&self) -> &'static str {
+        "Plan while parked. Not for use while driving."
+    }
+    fn cautions_head(&self) -> &'static str {
+        "Before you rely on it"
+    }
+    fn cautions(&self) -> &'static [&'static str] {
+        &[
+            "A planning and teaching aid: no instruction, and no approval of a road.",
+            "Worked out from your entries and from recorded heights, which err.",
+            "It cannot see brake adjustment, tyres, surface, weather, traffic, closures, or how the load sits.",
+            "Posted signs, the law, your employer’s rules and the maker’s limits come first.",
+            "The service brakes remain the means to stop.",
+            "In doubt: stop at the top, go slower, or take another road.",
+        ]
+    }
+    fn note(&self, note: Note) -> &'static str {
+        match note {
+            Note::StagesWithheld => {
+                "No retarder stage is advised on snow or ice: the driven axles could break away. Gears and speeds here count on the unfuelled engine alone. In doubt do not start down: wait until the road is treated."
+            }
+            Note::StartsInDescent => {
+                "The road starts in the middle of a descent. What the brakes went through before is not known: enter their temperature under Day."
+            }
+            Note::PartlyUnassessed => {
+                "Part of the road could not be assessed. It is left blank, and nothing is advised there."
+            }
+            Note::PoorHeights => {
+                "The heights of this file are poor: grades are advisory only. Check them against the signs."
+            }
+            Note::CannotClimb => {
+                "At full load this truck cannot climb a part of this road in any gear."
+            }
+        }
+    }
+    fn descents_head(&self, count: usize) -> String {
+        match count {
+            0 => "No descents".to_owned(),
+            1 => "1 descent".to_owned(),
+            _ => format!("{count} descents"),
+        }
+    }
+    fn order(&self) -> &'static str {
+        "Order of the list"
+    }
+    fn worst_first(&self) -> &'static str {
+        "worst first"
+    }
+    fn road_order(&self) -> &'static str {
+        "along the road"
+    }
+    fn columns(&self) -> [&'static str; 10] {
+        ["descent", "from", "length", "drop", "mean", "steepest", "gear", "stage", "hold", "if stopped"]
+    }
+    fn descent(&self, number: usize) -> String {
+        format!("Descent {number}")
+    }
+    fn details_of(&self, number: usize) -> String {
+        format!("Descent {number}: details")
+    }
+    fn sign_label(&self) -> &'static str {
+        "As a road sign would state it"
+    }
+    fn sign(&self, grade: &str, length: &str) -> String {
+        format!("{grade} for {length}")
+    }
+    fn advice_label(&self) -> &'static str {
+        "How to come down"
+    }
+    fn advice(&self, descent: &Descent, units: Units) -> String {
+        detail::advice(descent, units)
+    }
+    fn way_label(&self) -> &'static str {
+        "Stages on the way down"
+    }
+    fn stage_span(&self, stage: Stage, from_m: f64, to_m: f64, units: Units) -> String {
+        format!("{}: {}", format::span(from_m, to_m, units), stage_name(stage))
+    }
+    fn relief_label(&self) -> &'static str {
+        "Where it eases"
+    }
+    fn relief(&self, from_m: f64, to_m: f64, units: Units) -> String {
+        format!(
+            "{}: flat or rising for {}. Do not shift up: the descent goes on.",
+            format::span(from_m, to_m, units),
+            format::length(to_m - from_m, units)
+        )
+    }
+    fn climb_label(&self) -> &'static str {
+        "Up the same hill"
+    }
+    fn climb(&self, descent: &Descent, units: Units) -> String {
+        detail::climb(descent, units)
+    }
+    fn cut_short(&self) -> &'static str {
+        "The descent is cut off where the road can no longer be assessed. How it goes on is not known."
+    }
+    fn at_crest(&self, descent: &Descent, units: Units) -> String {
+        format!("Brakes arrive at the crest with about {}.", format::temperature(descent.brakes_at_crest.0, units))
+    }
+    fn table_caption(&self, descent: &Descent, units: Units) -> String {
+        detail::caption(descent, units)
+    }
+    fn table_heads(&self) -> [&'static str; 3] {
+        ["gear", "usable speeds", "reserve at the top"]
+    }
+    fn table_stage(&self, stage: usize) -> String {
+        if stage == 0 { "off".to_owned() } else { format!("stage {stage}") }
+    }
+    fn answer(&self, answer: &Answer, units: Units) -> (String, Option<String>) {
+        detail::answer(answer, units)
+    }
+    fn unusable(&self, why: Unusable) -> &'static str {
+        detail::unusable(why)
+    }
+    fn table_legend(&self) -> &'static [(&'static str, &'static str)] {
+        detail::LEGEND
+    }
+    fn table_chosen(&self) -> &'static str {
+        "advised"
+    }
+    fn totals(&self, totals: &Totals, units: Units) -> String {
+        detail::totals(totals, units)
+    }
+}
+
+fn governs(advice: &Advice, day: &Day, units: Units) -> String {
+    match advice.governs {
+        Governs::SpeedLimit => {
+            format!("The speed limit entered, {}.", format::hold_speed(day.speed_limit_kmh / 3.6, units))
+        }
+        Governs::EngineSpeed => "The highest allowed engine speed.".to_owned(),
+        Governs::Control => control(advice.verdict, format::margin(day.reserve)),
+        Governs::Grip => "Grip of the driven axles on this surface.".to_owned(),
+        Governs::Heat => format!(
+            "Brake heat: faster, a hard stop would pass {}.",
+            format::entered_temperature(day.heat_limit_c, units)
+        ),
+    }
+}
+
+/// What faster would mean depends on what there is at this speed.
+fn control(verdict: Verdict, reserve: String) -> String {
+    match verdict {
+        Verdict::RetarderHolds => {
+            format!("Control: in any faster gear the retarder would not hold with {reserve} in reserve.")
+        }
+        Verdict::LittleInReserve => format!(
+            "Control: in any faster gear the retarder would not hold at all. Even here the {reserve} in reserve is not there."
+        ),
+        Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => {
+            "Control: faster, engine and retarder would carry less than half of it, whatever the brake heat.".to_owned()
+        }
+    }
+}
+
+fn no_speed(none: &NoSafeSpeed, day: &Day, units: Units) -> String {
+    let slowest = format::met_speed(none.slowest.0, units);
+    let because = match none.because {
+        Governs::SpeedLimit => format!("Even the slowest speed tried, {slowest}, is above the speed limit entered."),
+        Governs::EngineSpeed => {
+            format!("Even at {slowest}, the slowest speed tried, the engine would turn too fast.")
+        }
+        Governs::Control => format!("Even at {slowest}, the slowest speed tried, the retarder does not hold it."),
+        Governs::Grip => {
+            format!("Even at {slowest}, the slowest speed tried, the driven axles lack the grip to hold it.")
+        }
+        Governs::Heat => format!(
+            "Even at {slowest}, the slowest speed tried, the brakes would reach about {} after a hard stop; the limit is {}.",
+            format::temperature(none.hottest_after_stop.0, units),
+            format::entered_temperature(day.heat_limit_c, units)
+        ),
+    };
+    let remedy = match none.held_at_mass_kg {
+        Some(mass) => format!("At {} or less it would be held with the service brakes in reserve. Otherwise take another road.", format::mass_at_most(mass, units)),
+        None => "No lighter load would change that: take another road.".to_owned(),
+    };
+    format!("{because} {remedy}")
+}

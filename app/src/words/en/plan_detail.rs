@@ -1,0 +1,95 @@
+//! English words of one descent's details and of its table.
+
+use super::minutes;
+use super::plan::stage_name;
+use crate::format::{self, Units};
+use solver::motion::{Answer, Unusable};
+use solver::plan::{Choice, Descent, Totals};
+
+pub(super) fn advice(descent: &Descent, units: Units) -> String {
+    let Choice::Held(advice) = &descent.choice else {
+        return "No speed was found that keeps the limits. As entered, do not take this truck down it."
+            .to_owned();
+    };
+    let reserve = if advice.margin < 0.0 {
+        format!(
+            "At full stage {} of what is needed is missing on the steepest part: the service brakes must help.",
+            format::margin(-advice.margin)
+        )
+    } else {
+        format!("At full stage {} more than needed on the steepest part.", format::margin(advice.margin))
+    };
+    format!(
+        "Gear {}, up to {}, {} at {}. {reserve} {} from crest to foot.",
+        advice.gear.number(),
+        stage_name(advice.stage),
+        format::hold_speed(advice.speed.0, units),
+        format::engine_speed(advice.engine_speed.0),
+        capital(&minutes(advice.time.0))
+    )
+}
+
+fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}
+
+pub(super) fn climb(descent: &Descent, units: Units) -> String {
+    match descent.climbs_in {
+        Some((gear, speed)) => format!(
+            "At full load it climbs in gear {} at about {}. The gear to go down is often lower.",
+            gear.number(),
+            format::met_speed(speed.0, units)
+        ),
+        None => "No gear climbs it at full load.".to_owned(),
+    }
+}
+
+pub(super) fn caption(descent: &Descent, units: Units) -> String {
+    format!(
+        "What each gear and stage does on {} at {} above the sea, without throttle and without the service brakes",
+        format::grade(descent.table.grade.0),
+        format::height(descent.table.height.0, units)
+    )
+}
+
+pub(super) fn answer(answer: &Answer, units: Units) -> (String, Option<String>) {
+    match answer {
+        Answer::Settles { speed, engine_speed } => (
+            format::met_speed(speed.0, units),
+            Some(format::engine_speed(engine_speed.0)),
+        ),
+        Answer::MoreThanNeeded => ("more than needed".to_owned(), None),
+        Answer::Overruns => ("overruns".to_owned(), None),
+        Answer::NotUsable(why) => ("not usable".to_owned(), Some(unusable(*why).to_owned())),
+    }
+}
+
+pub(super) fn unusable(why: Unusable) -> &'static str {
+    match why {
+        Unusable::Slippery => "too slippery",
+        Unusable::Grip => "too little grip",
+        Unusable::CutOut => "cut out",
+    }
+}
+
+pub(super) const LEGEND: &[(&str, &str)] = &[
+    ("a speed", "the truck settles there, with the engine speed below it"),
+    ("more than needed", "it slows down: a weaker stage or a higher gear would do"),
+    ("overruns", "it gets faster until the engine turns too fast: use a lower gear or the service brakes"),
+    ("not usable", "for the reason given"),
+    ("in one gear", "any speed from where the strongest stage settles up to the top of the gear can be held, by changing stages"),
+];
+
+pub(super) fn totals(totals: &Totals, units: Units) -> String {
+    let crawl = totals.crawl.map_or_else(String::new, |speed| {
+        format!(" Slowest on a climb: about {}.", format::met_speed(speed.0, units))
+    });
+    format!(
+        "Whole road: {}, {} down. Retarder and engine take {}, the service brakes {}.{crawl}",
+        minutes(totals.time.0),
+        format::height(totals.fall.0, units),
+        format::work(totals.holding_work.0),
+        format::work(totals.service_work.0)
+    )
+}

@@ -1,0 +1,67 @@
+//! English words of the road.
+
+use super::English;
+use crate::format::{self, Units};
+use crate::message::RoadFacts;
+use crate::words::RoadWords;
+use solver::road::{Finding, Class, Span};
+
+impl RoadWords for English {
+    fn road_head(&self) -> &'static str {
+        "This road as recorded"
+    }
+    fn ends(&self, start_m: f64, end_m: f64, units: Units) -> String {
+        format!("{} → {}", format::height(start_m, units), format::height(end_m, units))
+    }
+    fn ends_spoken(&self, start_m: f64, end_m: f64, units: Units) -> String {
+        format!(
+            "driven from the end at {} to the end at {}",
+            format::height(start_m, units),
+            format::height(end_m, units)
+        )
+    }
+    fn quality(&self, road: &RoadFacts, units: Units) -> String {
+        let base = format::length(road.base_length_m, units);
+        match road.quality.class {
+            Class::Good => format!("Heights are good: a grade holds over {base} or more."),
+            Class::Fair => format!(
+                "Heights are fair: a grade holds over {base} or more; shorter steps are not seen."
+            ),
+            Class::Poor => format!(
+                "Heights are poor: a grade holds over {base} or more, and is advisory only. Check it against the signs."
+            ),
+        }
+    }
+    fn findings_head(&self, count: usize) -> String {
+        if count == 1 {
+            "1 thing noticed or repaired in the file".to_owned()
+        } else {
+            format!("{count} things noticed or repaired in the file")
+        }
+    }
+    fn no_findings(&self) -> &'static str {
+        "Nothing had to be repaired."
+    }
+    fn finding(&self, finding: &Finding) -> String {
+        finding.to_string()
+    }
+    fn unassessed_head(&self, count: usize) -> String {
+        if count == 1 {
+            "1 stretch is not assessed: nothing is advised there".to_owned()
+        } else {
+            format!("{count} stretches are not assessed: nothing is advised there")
+        }
+    }
+    fn unassessed(&self, span: &Span, step_m: f64, units: Units) -> String {
+        #[allow(clippy::cast_precision_loss, reason = "a road has far fewer than 2⁵² grid points")]
+        let at = |index: usize| index as f64 * step_m;
+        format!("{}: {}.", format::span(at(span.from), at(span.to), units), span.why)
+    }
+    fn places(&self, count: usize) -> String {
+        match count {
+            0 => "No places are entered in the file. That does not mean there are none: look for brake checks, escape ramps and signals yourself.".to_owned(),
+            1 => "1 place is entered in the file. There may be more on the road.".to_owned(),
+            _ => format!("{count} places are entered in the file. There may be more on the road."),
+        }
+    }
+}

@@ -1,0 +1,69 @@
+//! Words of the entries of truck and day.
+
+use crate::format::Units;
+use solver::day::{ServiceBrakes, Surface};
+use solver::limits::Entry;
+use solver::truck::{AxleGroup, Preset, TruckError};
+
+/// Why an entry is not taken.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum EntryProblem {
+    /// The text is no number.
+    NotANumber(Entry),
+    /// The number is outside its range.
+    OutOfRange(Entry),
+    /// The list of gears or stages, or two entries that do not fit together.
+    Truck(TruckError),
+}
+
+/// Words of the entries.
+pub trait EntryWords {
+    /// Head of the truck's entries.
+    fn truck_head(&self) -> &'static str;
+    /// Head of the day's entries.
+    fn day_head(&self) -> &'static str;
+    /// Label of the presets.
+    fn preset_label(&self) -> &'static str;
+    /// A preset's name in these units.
+    fn preset(&self, preset: Preset, units: Units) -> &'static str;
+    /// A preset that was changed.
+    fn own_truck(&self) -> &'static str;
+    /// The folded rest.
+    fn more_entries(&self) -> &'static str;
+    /// Mark of an assumed value.
+    fn assumed(&self) -> &'static str;
+    /// What the mark means.
+    fn assumed_sentence(&self) -> &'static str;
+    /// Name of an entry.
+    fn entry(&self, entry: Entry) -> &'static str;
+    /// A hint below the entry, where one helps.
+    fn hint(&self, entry: Entry) -> Option<&'static str>;
+    /// “3.5 to 200 t”.
+    fn range(&self, low: &str, high: &str, unit: &str) -> String;
+    /// Why it is not taken, and what is.
+    fn problem(&self, problem: EntryProblem, typed: &str, units: Units) -> String;
+    /// Label of the gears.
+    fn gears(&self) -> &'static str;
+    /// Hint of the gears.
+    fn gears_hint(&self) -> &'static str;
+    /// Label of the stages.
+    fn stages(&self) -> &'static str;
+    /// Hint of the stages.
+    fn stages_hint(&self) -> &'static str;
+    /// Label of the axle groups.
+    fn axle_groups(&self) -> &'static str;
+    /// One axle group.
+    fn axle_group(&self, group: &AxleGroup) -> String;
+    /// Label of the surface.
+    fn surface_label(&self) -> &'static str;
+    /// A surface.
+    fn surface(&self, surface: Surface) -> &'static str;
+    /// Label of the service brakes.
+    fn service_brakes_label(&self) -> &'static str;
+    /// A use of them.
+    fn service_brakes(&self, service_brakes: ServiceBrakes) -> &'static str;
+    /// Back to the usual day.
+    fn usual_day(&self) -> &'static str;
+    /// Where entries are kept.
+    fn kept_here(&self) -> &'static str;
+}

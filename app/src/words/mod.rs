@@ -1,0 +1,53 @@
+//! Every sentence that a person reads, by language.
+//!
+//! A language is one folder here that implements all traits of [`Words`]; a sentence that it
+//! lacks does not compile. Numbers come from [`crate::format`].
+//!
+//! To add a language: copy `en/`, translate, and add it to [`words`].
+
+mod chart;
+mod en;
+mod entry;
+mod page;
+mod plan;
+mod road;
+
+pub use chart::ChartWords;
+pub use entry::{EntryWords, EntryProblem};
+pub use page::{PageWords, WorkTrouble};
+pub use plan::PlanWords;
+pub use road::RoadWords;
+
+/// All that a language must be able to say.
+pub trait Words: Send + Sync + PageWords + PlanWords + EntryWords + RoadWords + ChartWords {}
+
+impl<T: Send + Sync + PageWords + PlanWords + EntryWords + RoadWords + ChartWords> Words for T {}
+
+/// The words of the language chosen.
+#[must_use]
+pub fn words() -> &'static dyn Words {
+    &en::English
+}
+
+/// A part of a sentence; what decides is set apart.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Piece {
+    /// Set as the rest.
+    Plain(String),
+    /// Set so that it is read first.
+    Strong(String),
+}
+
+/// The sentence without its marks, for a screen reader or a test.
+#[must_use]
+pub fn joined(pieces: &[Piece]) -> String {
+    pieces
+        .iter()
+        .map(|piece| match piece {
+            Piece::Plain(text) | Piece::Strong(text) => text.as_str(),
+        })
+        .collect()
+}
+
+#[cfg(test)]
+mod tests;

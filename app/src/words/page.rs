@@ -1,0 +1,116 @@
+//! Words of the page's frame: names, buttons, files, progress, trouble.
+
+use crate::message::Phase;
+use solver::road::FileError;
+
+/// What went wrong on the page's own side.
+#[derive(Debug, Clone, PartialEq)]
+pub enum WorkTrouble {
+    /// The file named cannot be used.
+    File {
+        /// Name of the file.
+        name: String,
+        /// Why.
+        error: FileError,
+    },
+    /// More than one file was dropped.
+    ManyFiles,
+    /// What was dropped is no file.
+    NotAFile,
+    /// The demo could not be fetched.
+    DemoMissing,
+    /// The part that calculates could not be started.
+    CannotStart,
+    /// The part that calculates stopped on an error of its own.
+    Stopped {
+        /// What it said, for a report.
+        detail: String,
+    },
+    /// The person cancelled; the result shown is that of the former entries.
+    Cancelled,
+    /// The truck was refused in the end.
+    Truck {
+        /// The solver's sentence.
+        sentence: String,
+    },
+    /// The file with the waypoints could not be written.
+    CannotExport,
+}
+
+/// Words of the page's frame.
+pub trait PageWords {
+    /// What the page is, in a line.
+    fn purpose(&self) -> &'static str;
+    /// Link to the section of the road.
+    fn road_section(&self) -> &'static str;
+    /// Link to the section of the descents.
+    fn descents_section(&self) -> &'static str;
+    /// Name of the navigation, for screen readers.
+    fn sections(&self) -> &'static str;
+    /// Jumps over the header.
+    fn skip_to_answer(&self) -> &'static str;
+    /// Group of unit buttons.
+    fn units(&self) -> &'static str;
+    /// Metric button.
+    fn metric(&self) -> &'static str;
+    /// Imperial button.
+    fn imperial(&self) -> &'static str;
+    /// Group of theme buttons.
+    fn theme(&self) -> &'static str;
+    /// Theme buttons.
+    fn light(&self) -> &'static str;
+    /// Dark theme.
+    fn night(&self) -> &'static str;
+    /// As the machine is set.
+    fn system(&self) -> &'static str;
+    /// Button that chooses a file.
+    fn choose_file(&self) -> &'static str;
+    /// Beside it.
+    fn or_drop(&self) -> &'static str;
+    /// While a file hovers over the page.
+    fn drop_here(&self) -> &'static str;
+    /// Nothing leaves the machine.
+    fn stays_here(&self) -> &'static str;
+    /// Mark of the demo.
+    fn demo_mark(&self) -> &'static str;
+    /// What the demo is.
+    fn demo_sentence(&self) -> &'static str;
+    /// Button back to the demo.
+    fn show_demo(&self) -> &'static str;
+    /// Button that turns the road around.
+    fn reverse(&self) -> &'static str;
+    /// Mark of a road that was turned around.
+    fn reversed_mark(&self) -> &'static str;
+    /// Label of the choice of tracks.
+    fn course(&self) -> &'static str;
+    /// One choice.
+    fn course_choice(&self, number: usize, name: &str, route: bool, length: &str) -> String;
+    /// Phase of work.
+    fn phase(&self, phase: Phase) -> &'static str;
+    /// Starting, before anything is known.
+    fn starting(&self) -> &'static str;
+    /// Cancel button.
+    fn cancel(&self) -> &'static str;
+    /// Closes a message.
+    fn close(&self) -> &'static str;
+    /// Tries again.
+    fn try_again(&self) -> &'static str;
+    /// Head of the box for a file that cannot be used.
+    fn trouble_head(&self, trouble: &WorkTrouble) -> String;
+    /// What to do about it.
+    fn trouble(&self, trouble: &WorkTrouble) -> String;
+    /// What is still shown.
+    fn former_stays(&self) -> &'static str;
+    /// The result below does not fit the entries.
+    fn not_current(&self) -> &'static str;
+    /// Writes the file with waypoints.
+    fn export(&self) -> &'static str;
+    /// What is in it.
+    fn export_sentence(&self) -> &'static str;
+    /// Name of the exported file.
+    fn export_name(&self, road: &str) -> String;
+    /// Without a road.
+    fn no_road(&self) -> &'static str;
+    /// What to do without a road.
+    fn no_road_sentence(&self) -> &'static str;
+}

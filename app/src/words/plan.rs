@@ -1,0 +1,114 @@
+//! Words of the plan: the sentence that decides, verdicts, descents, table.
+
+use super::Piece;
+use crate::format::Units;
+use solver::day::Day;
+use solver::motion::{Answer, Unusable};
+use solver::plan::{Advice, Choice, Descent, HeatStep, Note, Verdict};
+use solver::truck::Stage;
+
+/// Words of the plan.
+pub trait PlanWords {
+    /// A verdict.
+    fn verdict(&self, verdict: Verdict) -> &'static str;
+    /// A heat step.
+    fn heat_step(&self, step: HeatStep) -> &'static str;
+    /// “stage 3” or “retarder off”.
+    fn stage(&self, stage: Stage) -> String;
+    /// The sentence that decides, for the deciding one of `count` descents.
+    fn decides(&self, descent: &Descent, count: usize, units: Units) -> Vec<Piece>;
+    /// Where the road has no descent.
+    fn no_descent(&self, partly_unassessed: bool) -> &'static str;
+    /// When to engage the gear, and what the descent was chosen for.
+    fn chosen_for(&self, descent: &Descent, units: Units) -> String;
+    /// Label of all descents in road order.
+    fn along_label(&self) -> &'static str;
+    /// One of them: where it begins, gear, stage, speed.
+    fn along(&self, descent: &Descent, units: Units) -> String;
+    /// How many more the list below holds.
+    fn along_more(&self, count: usize) -> String;
+    /// Label of what governs.
+    fn governs_label(&self) -> &'static str;
+    /// What keeps the speed from being higher; or why no speed was found, and what would
+    /// change that.
+    fn governs(&self, descent: &Descent, day: &Day, units: Units) -> String;
+    /// Label of the other way to use the service brakes.
+    fn other_mode_label(&self, day: &Day) -> &'static str;
+    /// The advice with the service brakes used in the other way, and the minutes between.
+    fn other_mode(&self, descent: &Descent, day: &Day, units: Units) -> String;
+    /// Label of the answer with more mass.
+    fn heavier_label(&self) -> &'static str;
+    /// The answer with more mass.
+    fn heavier(&self, heavier: Option<&Choice>, units: Units) -> String;
+    /// Label of brake heat.
+    fn heat_label(&self) -> &'static str;
+    /// Brake heat of an advice.
+    fn brake_heat(&self, advice: &Advice, day: &Day, units: Units) -> String;
+    /// How to snub.
+    fn snub(&self, advice: &Advice, units: Units) -> Option<String>;
+    /// A short form of a choice: “gear 5, stage 3, 38 km/h”.
+    fn choice(&self, choice: &Choice, units: Units) -> String;
+    /// Parked use.
+    fn parked(&self) -> &'static str;
+    /// Cautions, each a sentence.
+    fn cautions(&self) -> &'static [&'static str];
+    /// Name of the box with the cautions.
+    fn cautions_head(&self) -> &'static str;
+    /// A note of the plan.
+    fn note(&self, note: Note) -> &'static str;
+    /// Head of the list.
+    fn descents_head(&self, count: usize) -> String;
+    /// Buttons of the order.
+    fn order(&self) -> &'static str;
+    /// Worst first.
+    fn worst_first(&self) -> &'static str;
+    /// As they come.
+    fn road_order(&self) -> &'static str;
+    /// Heads of the list's columns: descent, from, length, drop, mean, steepest, gear,
+    /// stage, hold, brakes after a stop.
+    fn columns(&self) -> [&'static str; 10];
+    /// A descent by its number.
+    fn descent(&self, number: usize) -> String;
+    /// Opens or closes the details.
+    fn details_of(&self, number: usize) -> String;
+    /// Label of the sign.
+    fn sign_label(&self) -> &'static str;
+    /// What a sign would state.
+    fn sign(&self, grade: &str, length: &str) -> String;
+    /// Label and sentence of the advice in full.
+    fn advice_label(&self) -> &'static str;
+    /// Gear, stage, speed, engine speed, reserve, time.
+    fn advice(&self, descent: &Descent, units: Units) -> String;
+    /// Label of the way down.
+    fn way_label(&self) -> &'static str;
+    /// One stage span.
+    fn stage_span(&self, stage: Stage, from_m: f64, to_m: f64, units: Units) -> String;
+    /// Label of reliefs.
+    fn relief_label(&self) -> &'static str;
+    /// One relief.
+    fn relief(&self, from_m: f64, to_m: f64, units: Units) -> String;
+    /// Label of the climb.
+    fn climb_label(&self) -> &'static str;
+    /// Gear that climbs the same hill.
+    fn climb(&self, descent: &Descent, units: Units) -> String;
+    /// The descent ends where the road is not assessed.
+    fn cut_short(&self) -> &'static str;
+    /// Brakes on arrival.
+    fn at_crest(&self, descent: &Descent, units: Units) -> String;
+    /// Caption of the table.
+    fn table_caption(&self, descent: &Descent, units: Units) -> String;
+    /// Heads: gear, speed range.
+    fn table_heads(&self) -> [&'static str; 3];
+    /// Head of a stage column.
+    fn table_stage(&self, stage: usize) -> String;
+    /// One answer, first line and second line.
+    fn answer(&self, answer: &Answer, units: Units) -> (String, Option<String>);
+    /// Why a cell is not usable.
+    fn unusable(&self, why: Unusable) -> &'static str;
+    /// What the words of the table mean.
+    fn table_legend(&self) -> &'static [(&'static str, &'static str)];
+    /// The row chosen.
+    fn table_chosen(&self) -> &'static str;
+    /// Totals of the road, one line.
+    fn totals(&self, totals: &solver::plan::Totals, units: Units) -> String;
+}
