@@ -1,0 +1,97 @@
+// `cargo xtask bench --page`: a 20 MB file of 200,000 points, dropped on the page.
+//
+// Baseline, in the same browser and the same run: the browser's own XML parser with a general
+// library from GPX to GeoJSON, which only read it. Said besides: how long the page's main
+// thread was held at the longest (a long task is one of 50 ms and more).
+
+import { readFile } from "node:fs/promises";
+import { createRequire } from "node:module";
+import { openPage, settle, startBrowser } from "./page.mjs";
+
+const POINTS = 200_000;
+const SPACING_M = 2.5;
+const ROUNDS = 5;
+
+/** An invented recording: whole numbers and sines, so that it is the same everywhere. */
+function recording() {
+  const points = [];
+  for (let k = 0; k < POINTS; k += 1) {
+    const s = k * SPACING_M;
+    const lat = -45 + (s / 111_132) * 0.8;
+    const lon = -20 + 0.02 * Math.sin(s / 3000);
+    const height = 1000 + 600 * Math.sin(s / 9000) + 60 * Math.sin(s / 1300) + ((k * 7919) % 100) / 400;
+    const two = (n) => String(n).padStart(2, "0");
+    const time = `2024-05-${two(1 + Math.floor(k / 86400))}T${two(Math.floor(k / 3600) % 24)}:${two(Math.floor(k / 60) % 60)}:${two(k % 60)}Z`;
+    points.push(`<trkpt lat="${lat.toFixed(7)}" lon="${lon.toFixed(7)}"><ele>${height.toFixed(2)}</ele><time>${time}</time></trkpt>\n`);
+  }
+  return `<?xml version="1.0" encoding="UTF-8"?>\n<gpx version="1.1" creator="bench" xmlns="http://www.topografix.com/GPX/1/1"><trk><name>Long</name><trkseg>\n${points.join("")}</trkseg></trk></gpx>\n`;
+}
+
+/** Milliseconds from drop to the coloured road, and the long tasks on the way. */
+async function drop(browser, text) {
+  const visit = await openPage(browser);
+  await visit.byId("descent-row").first().waitFor();
+  await settle(visit);
+  const result = await visit.page.evaluate(async (text) => {
+    const transfer = new DataTransfer();
+    transfer.items.add(new File([text], "long.gpx"));
+    const zone = document.querySelector("[data-testid=drop-zone]");
+    const held = [];
+    const observer = new PerformanceObserver((list) => held.push(...list.getEntries()));
+    observer.observe({ type: "longtask" });
+    await new Promise((rest) => setTimeout(rest, 1000));
+    const start = performance.now();
+    for (const type of ["dragenter", "dragover", "drop"]) {
+      zone.dispatchEvent(new DragEvent(type, { dataTransfer: transfer, bubbles: true, cancelable: true }));
+    }
+    const shown = () =>
+      document.querySelector("[data-testid=road-name]")?.innerText.includes("Long") &&
+      !document.querySelector("[data-testid=progress]");
+    while (!shown() && performance.now() - start < 60_000) {
+      await new Promise((frame) => requestAnimationFrame(frame));
+    }
+    const took = performance.now() - start;
+    await new Promise((rest) => setTimeout(rest, 500));
+    observer.disconnect();
+    return { took, held: held.filter((task) => task.startTime >= start).map((task) => Math.round(task.duration)) };
+  }, text);
+  await visit.close();
+  return result;
+}
+
+/** Milliseconds that the general way needs to read the file. */
+async function general(browser, text, library) {
+  const page = await browser.newPage();
+  await page.addScriptTag({ content: library });
+  const took = await page.evaluate((text) => {
+    const start = performance.now();
+    const features = toGeoJSON.gpx(new DOMParser().parseFromString(text, "text/xml"));
+    if (features.features[0].geometry.coordinates.length !== 200_000) throw new Error("not read");
+    return performance.now() - start;
+  }, text);
+  await page.close();
+  return took;
+}
+
+const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
+
+const library = await readFile(createRequire(import.meta.url).resolve("@tmcw/togeojson").replace(/[^/]*$/, "togeojson.umd.js"), "utf8");
+const text = recording();
+const browser = await startBrowser();
+try {
+  const [ours, theirs, held] = [[], [], []];
+  for (let round = 0; round < ROUNDS; round += 1) {
+    theirs.push(await general(browser, text, library));
+    const result = await drop(browser, text);
+    ours.push(result.took);
+    held.push(...result.held);
+  }
+  const row = (name, values) =>
+    console.log(`  ${name.padEnd(52)} ${median(values).toFixed(0).padStart(6)} ms  ratio ${(median(values) / median(theirs)).toFixed(3)}`);
+  console.log(`${POINTS} points, ${(text.length / 1e6).toFixed(1)} MB; median of ${ROUNDS} rounds`);
+  row("XML parser and general library, reading only", theirs);
+  row("the page, from drop to the coloured road", ours);
+  console.log(`  main thread held for 50 ms or more: ${held.length === 0 ? "never" : held.map((ms) => `${ms} ms`).join(", ")}`);
+} finally {
+  await browser.close();
+}
