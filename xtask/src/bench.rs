@@ -1,8 +1,9 @@
 //! `cargo xtask bench`: hands over to the benchmark, which lives with the tests
-//! (`tests/src/bin/bench.rs`) because it times the solver against what the tests also use.
+//! (`tests/src/bin/bench.rs`) because it times the solver against what the tests also use; with
+//! `--page` to the one in the browser (`tests/browser/bench.mjs`).
 
 use crate::{
-    Outcome,
+    Outcome, browser,
     project::{program, run as run_program},
 };
 
@@ -11,6 +12,9 @@ use crate::{
 /// # Errors
 /// A sentence when it cannot be built or does not end well.
 pub(crate) fn run(words: &[String]) -> Outcome {
+    if words == ["--page"] {
+        return browser::run_bench();
+    }
     let fixed = ["run", "--release", "-p", "tests", "--bin", "bench"];
     // The release profile makes everything but the solver small; a baseline must be fast.
     let fast = ["--config", "profile.release.opt-level=3"];

@@ -51,6 +51,15 @@ pub(crate) fn take_shots(build: bool) -> Outcome {
     Ok(())
 }
 
+/// `cargo xtask bench --page`: the page timed against its baseline.
+///
+/// # Errors
+/// A sentence from the step that failed.
+pub(crate) fn run_bench() -> Outcome {
+    build::run_build()?;
+    run(node()?.arg(folder().join("bench.mjs")))
+}
+
 fn folder() -> PathBuf {
     project::root().join("tests/browser")
 }

@@ -10,8 +10,8 @@ cargo xtask COMMAND
                                  and in wasm, the release build, sizes, the page in Chromium
   browser [--no-build]           of these, the tests in Chromium alone
   build                          the release page into dist/
-  bench [OPTIONS]                time the solver against its baselines; the options go to
-                                 tests/src/bin/bench.rs
+  bench [--page | --truth]       time the solver, or the page, against its baselines; or
+                                 measure roads whose truth is known
   shots [--no-build]             pictures of the page into target/shots/
 
 Missing tools are installed into .tools/ the first time: about 8 minutes on two cores.
