@@ -70,7 +70,11 @@ fn run(arguments: &Arguments) -> Result<String, String> {
         Job::PrintTruck => check::json::pretty(truck.spec()),
         Job::Grade { grade, height } => {
             let table = solver::plan::table(trip, *grade, *height);
-            if arguments.json { check::json::of_table(&table) } else { Ok(check::text::of_table(trip, &table)) }
+            if arguments.json {
+                check::json::of_table(&table)
+            } else {
+                Ok(check::text::of_table(trip, &table))
+            }
         }
         Job::Road { path } => {
             let road = open(arguments, path)?;

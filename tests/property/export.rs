@@ -25,7 +25,10 @@ fn the_annotated_road_is_read_back() {
     let file = gpx::read(written.as_bytes()).expect("the crate gpx reads it");
     assert_eq!(file.version, gpx::GpxVersion::Gpx11);
     let named = |start: &str| {
-        file.waypoints.iter().filter(|w| w.name.as_deref().is_some_and(|name| name.starts_with(start))).count()
+        file.waypoints
+            .iter()
+            .filter(|w| w.name.as_deref().is_some_and(|name| name.starts_with(start)))
+            .count()
     };
     let changes: usize = plan.descents.iter().map(|d| d.stages.len().saturating_sub(1)).sum();
     assert_eq!(named("Crest"), plan.descents.len());
@@ -34,7 +37,12 @@ fn the_annotated_road_is_read_back() {
 
     let again = survey_text(&written);
     // The points written are those of the 10 m grid: bends are cut by so little.
-    assert!((again.length_m() / road.length_m() - 1.0).abs() < 2e-3, "{} {}", again.length_m(), road.length_m());
+    assert!(
+        (again.length_m() / road.length_m() - 1.0).abs() < 2e-3,
+        "{} {}",
+        again.length_m(),
+        road.length_m()
+    );
     let fall = |road: &Road| road.heights_m()[0] - road.heights_m()[road.cells()];
     assert!((fall(&again) - fall(&road)).abs() < 1.0);
 }

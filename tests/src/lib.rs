@@ -2,5 +2,5 @@
 
 pub mod evidence;
 pub mod generate;
-pub mod truth;
 pub mod trucks;
+pub mod truth;

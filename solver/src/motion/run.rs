@@ -20,6 +20,8 @@ pub struct Run {
     pub samples: Vec<Sample>,
     /// The books.
     pub ledger: Ledger,
+    /// State at the start: slower than asked where the road must be entered slower.
+    pub start: State,
     /// State at the end.
     pub end: State,
     /// Slower than walking speed somewhere: the truck cannot climb this.
@@ -60,8 +62,9 @@ impl Run {
         limit: Celsius,
     ) -> (Self, bool) {
         let caps = entry_caps(trip, road, from, to, holds);
+        let speed = MetresPerSecond(start.speed.0.min(caps[0]).max(WALKING_SPEED));
+        let start = State { speed, ..start };
         let mut driver = Driver { trip, state: start, ledger: Ledger::EMPTY, stalled: false };
-        driver.state.speed = MetresPerSecond(start.speed.0.min(caps[0]).max(WALKING_SPEED));
         let mut samples: Vec<Sample> = Vec::with_capacity(to - from);
         let mut kept = true;
         for cell in from..to {
@@ -84,7 +87,7 @@ impl Run {
                 break;
             }
         }
-        (Self { samples, ledger: driver.ledger, end: driver.state, stalled: driver.stalled }, kept)
+        (Self { samples, ledger: driver.ledger, start, end: driver.state, stalled: driver.stalled }, kept)
     }
 
     /// Hottest service brakes on the way.

@@ -36,7 +36,7 @@ impl Plan {
             Choice::NoSafeSpeed(none) => none.hottest_after_stop.0,
         };
         let mut list: Vec<&Descent> = self.descents.iter().collect();
-        list.sort_by(|a, b| {
+        list.sort_unstable_by(|a, b| {
             let verdicts = b.choice.verdict().cmp(&a.choice.verdict());
             verdicts.then(severity(b).total_cmp(&severity(a))).then(a.number.cmp(&b.number))
         });

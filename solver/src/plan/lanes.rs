@@ -1,30 +1,27 @@
 //! The run as arrays for the pictures.
 
 use super::answer::{Choice, Descent, HeatStep, Lanes};
-use crate::motion::{Run, Sample, State, Trip};
+use crate::motion::{Run, Sample, Trip};
 use crate::road::Road;
-use crate::units::{Celsius, Grade, Metres};
+use crate::units::{Celsius, Grade, Metres, MetresPerSecond};
 
 /// One value a grid point: the first from the start state, each next from the cell before it.
-/// Inside a descent the stage is that of the advice, which changes by grades, not by metres.
-pub(super) fn lanes(trip: Trip<'_>, road: &Road, run: &Run, descents: &[Descent], start: State) -> Lanes {
+/// Inside a descent gear and stage are those of the advice from the crest on: engaged before it,
+/// and the stage changing by grades, not by metres.
+pub(super) fn lanes(trip: Trip<'_>, road: &Road, run: &Run, descents: &[Descent]) -> Lanes {
     let mut lanes = Lanes::default();
-    let first = run.samples.first().copied();
     let grade = Grade(road.grades().first().copied().unwrap_or(0.0));
-    if let Some(sample) = first {
-        let start = Sample {
-            speed: start.speed,
-            hottest: start.brakes.hottest(trip),
-            after_stop: start.brakes.hottest_after_stop(trip, start.speed, grade),
-            ..sample
-        };
-        lanes.push(trip, road, 0, start);
+    if let Some(sample) = run.samples.first() {
+        let (speed, brakes) = (run.start.speed, run.start.brakes);
+        let hottest = brakes.hottest(trip);
+        let after_stop = brakes.hottest_after_stop(trip, speed, grade);
+        lanes.push(trip, road, 0, Sample { speed, hottest, after_stop, ..*sample });
     }
     for (cell, sample) in run.samples.iter().enumerate() {
         lanes.push(trip, road, cell, *sample);
     }
     for descent in descents {
-        lanes.advise(descent);
+        lanes.advise(trip, descent);
     }
     lanes
 }
@@ -48,19 +45,25 @@ impl Lanes {
         self.heat.push(small(step as u8));
     }
 
-    /// Where no safe speed was found no gear and no stage is shown.
-    fn advise(&mut self, descent: &Descent) {
+    /// Where no safe speed was found no gear, stage or speed is shown.
+    fn advise(&mut self, trip: Trip<'_>, descent: &Descent) {
         match &descent.choice {
-            Choice::Held(_) => {
+            Choice::Held(advice) => {
                 for span in &descent.stages {
-                    self.stage[span.from + 1..=span.to].fill(span.stage.number());
+                    self.stage[span.from..=span.to].fill(span.stage.number());
                 }
+                let crest = descent.from;
+                let speed = MetresPerSecond(f64::from(self.speed[crest]));
+                self.gear[crest] = advice.gear.number();
+                self.engine_speed[crest] = trip.truck.engine_speed(advice.gear, speed).0 as f32;
+                self.carried[crest] = self.carried[crest + 1];
             }
             Choice::NoSafeSpeed(_) => {
-                let inside = descent.from + 1..=descent.to;
+                let inside = descent.from..=descent.to;
                 self.gear[inside.clone()].fill(Self::BLANK);
                 self.stage[inside.clone()].fill(Self::BLANK);
                 self.engine_speed[inside.clone()].fill(f32::NAN);
+                self.carried[inside.clone()].fill(f32::NAN);
                 self.speed[inside].fill(f32::NAN);
             }
         }

@@ -56,7 +56,7 @@ pub fn plan(
     }
     let start = Approach::start_state(trip, road);
     let run = Run::along(trip, road, 0, road.cells(), &holds, start);
-    let lanes = lanes::lanes(trip, road, &run, &list, start);
+    let lanes = lanes::lanes(trip, road, &run, &list);
     let plan = Plan { totals: totals(road, &run), notes: notes(trip, road, &run, &list), descents: list };
     progress(1.0).then_some((plan, lanes))
 }

@@ -21,9 +21,7 @@ pub use tyres::{SIZES as TYRE_SIZES, TyreSize};
 use crate::units::{Kilograms, MetresPerSecond, Newtons, RevPerMin, Watts};
 
 /// A gear by its number, first gear 1. Only a [`Truck`] hands them out, so the number fits.
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, serde::Serialize, serde::Deserialize,
-)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, serde::Serialize, serde::Deserialize)]
 #[serde(transparent)]
 pub struct Gear(u8);
 
@@ -40,9 +38,7 @@ impl Gear {
 }
 
 /// A retarder stage by its number; 0 is off.
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, serde::Serialize, serde::Deserialize,
-)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, serde::Serialize, serde::Deserialize)]
 #[serde(transparent)]
 pub struct Stage(u8);
 
@@ -182,13 +178,7 @@ impl Truck {
     /// Force at the wheels that holds the truck back, with `altitude` scaling what the engine
     /// does: [(T_engine + T_gearbox loss)·g]·i_a/(r·η). On overrun the losses help.
     #[must_use]
-    pub fn holding_force(
-        &self,
-        gear: Gear,
-        stage: Stage,
-        speed: MetresPerSecond,
-        altitude: f64,
-    ) -> Newtons {
+    pub fn holding_force(&self, gear: Gear, stage: Stage, speed: MetresPerSecond, altitude: f64) -> Newtons {
         let engine_speed = self.engine_speed(gear, speed);
         let power = self.retarding_power(stage, engine_speed).0 * altitude;
         let torque = power / engine_speed.radians_per_second();
