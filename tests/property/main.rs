@@ -2,5 +2,6 @@
 
 mod export;
 mod physics;
+mod resampling;
 mod road;
 mod truth;
