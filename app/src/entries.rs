@@ -223,7 +223,11 @@ impl Entries {
     }
 
     /// Changes the truck unless that raises `error`.
-    fn try_truck(&mut self, error: TruckError, change: impl FnOnce(&mut TruckSpec)) -> Result<(), EntryProblem> {
+    fn try_truck(
+        &mut self,
+        error: TruckError,
+        change: impl FnOnce(&mut TruckSpec),
+    ) -> Result<(), EntryProblem> {
         let mut truck = self.truck.clone();
         change(&mut truck);
         if truck.check() == Err(error) {
@@ -254,8 +258,10 @@ fn list(values: &[f64], factor: f64) -> String {
 
 /// Reads numbers with blanks, semicolons or slashes between; at most `most`.
 fn numbers(text: &str, most: usize) -> Option<Vec<f64>> {
-    let parts = text.split(|c: char| c.is_whitespace() || matches!(c, ';' | '/')).filter(|part| !part.is_empty());
-    let found: Vec<f64> = parts.map(|part| parse_number(part.trim_end_matches(','))).collect::<Option<_>>()?;
+    let parts =
+        text.split(|c: char| c.is_whitespace() || matches!(c, ';' | '/')).filter(|part| !part.is_empty());
+    let found: Vec<f64> =
+        parts.map(|part| parse_number(part.trim_end_matches(','))).collect::<Option<_>>()?;
     (!found.is_empty() && found.len() <= most).then_some(found)
 }
 

@@ -4,22 +4,31 @@
 //! file, entries ─ state ─ message ─▶ worker (desk ─ solver) ─ message ─▶ state ─ view, chart
 //! ```
 //!
+//! The worker is built from [`desk`] and [`message`] alone, without the feature `page`.
 //! Only `state` asks the worker; everything of the browser is in `browser`; sentences are in
 //! [`words`], quantities become text in [`format`]; [`chart`] takes plain slices.
 
+#[cfg(feature = "page")]
 mod browser;
+#[cfg(feature = "page")]
 pub mod chart;
 pub mod desk;
+#[cfg(feature = "page")]
 pub mod entries;
+#[cfg(feature = "page")]
 pub mod format;
 pub mod message;
+#[cfg(feature = "page")]
 mod state;
 #[cfg(test)]
 mod test_roads;
+#[cfg(feature = "page")]
 mod view;
+#[cfg(feature = "page")]
 pub mod words;
 
 /// Puts the page into the document.
+#[cfg(feature = "page")]
 pub fn mount() {
     leptos::mount::mount_to_body(view::page);
 }

@@ -4,6 +4,7 @@ import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { dropFile, openPage, settle, startBrowser } from "./page.mjs";
 import { hill } from "./roads.mjs";
+import { changedSentence, read } from "./read.mjs";
 
 let browser;
 before(async () => {
@@ -21,13 +22,7 @@ async function openHill(options) {
   return visit;
 }
 
-const sentence = (visit) => visit.byId("verdict-sentence").innerText();
-
-const changes = (visit, old) =>
-  visit.page.waitForFunction(
-    (old) => document.querySelector("[data-testid=verdict-sentence]")?.innerText !== old,
-    old,
-  );
+const sentence = (visit) => read(visit, "verdict-sentence");
 
 /** The speed to hold, in the unit shown. */
 async function holdSpeed(visit) {
@@ -40,7 +35,7 @@ test("less mass comes down faster", async () => {
   const loaded = await sentence(visit);
   const slow = await holdSpeed(visit);
   await visit.byId("entry-gross_mass").fill("16");
-  await changes(visit, loaded);
+  await changedSentence(visit, loaded);
   assert.ok((await holdSpeed(visit)) > slow, `${await sentence(visit)} after ${loaded}`);
   visit.assertClean();
   await visit.close();
@@ -93,9 +88,9 @@ test("snow and ice take the stage away and say why", async () => {
   const dry = await sentence(visit);
   assert.match(dry, /stage \d/);
   await visit.byId("surface-snow").click();
-  await changes(visit, dry);
+  await changedSentence(visit, dry);
   assert.doesNotMatch(await sentence(visit), /stage \d/);
-  assert.match(await visit.byId("notes").innerText(), /No retarder stage is advised on snow or ice/);
+  assert.match(await read(visit, "notes"), /No retarder stage is advised on snow or ice/);
   visit.assertClean();
   await visit.close();
 });
@@ -103,12 +98,12 @@ test("snow and ice take the stage away and say why", async () => {
 test("both ways to use the service brakes are told, and the choice changes the answer", async () => {
   const visit = await openHill();
   const reserve = await sentence(visit);
-  assert.match(await visit.byId("other-mode").innerText(), /If you allowed snubs/);
-  assert.match(await visit.byId("heavier").innerText(), /10 % more/);
+  assert.match(await read(visit, "other-mode"), /If you allowed snubs/);
+  assert.match(await read(visit, "heavier"), /10 % more/);
   await visit.byId("service-brakes-snub").click();
   await visit.byId("other-mode").filter({ hasText: "in reserve" }).waitFor();
   const snubbing = await sentence(visit);
-  const said = await visit.byId("other-mode").innerText();
+  const said = await read(visit, "other-mode");
   assert.ok(snubbing !== reserve || said.includes("same"), said);
   visit.assertClean();
   await visit.close();
@@ -122,7 +117,7 @@ test("units change every figure, and no entry", async () => {
   const imperial = await holdSpeed(visit);
   assert.ok(imperial * 1.609 <= metric + 1 && imperial * 1.609 > metric - 2, `${metric} km/h, ${imperial} mph`);
   assert.equal(await visit.byId("entry-gross_mass").inputValue(), "80000");
-  assert.match(await visit.byId("road-ends").innerText(), /mi.*ft/s);
+  assert.match(await read(visit, "road-ends"), /mi.*ft/s);
   await settle(visit);
   assert.equal(await visit.byId("former").count(), 0, "the same truck needs no new plan");
   await visit.byId("units-metric").click();

@@ -5,6 +5,7 @@ import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
 import { chooseFile, dropFile, openPage, settle, startBrowser } from "./page.mjs";
 import { flatFile, hill, roadsFile, webPage } from "./roads.mjs";
+import { changedSentence, read, sameSentence } from "./read.mjs";
 
 let browser;
 before(async () => {
@@ -20,17 +21,17 @@ async function openWorked(options) {
   return visit;
 }
 
-const sentence = (visit) => visit.byId("verdict-sentence").innerText();
+const sentence = (visit) => read(visit, "verdict-sentence");
 
 /** Waits until the road with this name is shown. */
 const shows = (visit, name) => visit.byId("road-name").filter({ hasText: name }).waitFor();
 
 test("the page opens with the invented demo worked out, and says that it is one", async () => {
   const visit = await openWorked();
-  assert.match(await visit.byId("road-name").innerText(), /invented demo/);
-  assert.match(await visit.byId("demo").innerText(), /not a real pass/);
+  assert.match(await read(visit, "road-name"), /invented demo/);
+  assert.match(await read(visit, "demo"), /not a real pass/);
   assert.match(await sentence(visit), /gear \d+.*hold \d+ km\/h from the crest at [\d.]+ km/s);
-  assert.match(await visit.byId("cautions").innerText(), /Not for use while driving/);
+  assert.match(await read(visit, "cautions"), /Not for use while driving/);
   visit.assertClean();
   await visit.close();
 });
@@ -75,13 +76,10 @@ for (const [file, expected] of [
     assert.ok(text.includes(file.name), text);
     await settle(visit);
     assert.equal(await sentence(visit), before);
-    assert.match(await visit.byId("road-name").innerText(), /invented demo/);
+    assert.match(await read(visit, "road-name"), /invented demo/);
     // The former road still answers to an entry.
     await visit.byId("entry-speed_limit").fill("30");
-    await visit.page.waitForFunction(
-      (old) => document.querySelector("[data-testid=verdict-sentence]").innerText !== old,
-      before,
-    );
+    await changedSentence(visit, before);
     await visit.byId("close-trouble").click();
     assert.equal(await box.count(), 0);
     visit.assertClean();
@@ -97,7 +95,7 @@ test("two files at once are refused with a remedy", async () => {
     return transfer;
   });
   await visit.byId("drop-zone").dispatchEvent("drop", { dataTransfer });
-  assert.match(await visit.byId("drop-error").innerText(), /single GPX file/);
+  assert.match(await read(visit, "drop-error"), /single GPX file/);
   visit.assertClean();
   await visit.close();
 });
@@ -112,7 +110,7 @@ test("of several tracks in a file one is chosen", async () => {
   await shows(visit, "Long one");
   await visit.byId("course").selectOption("1");
   await shows(visit, "Short one");
-  assert.match(await visit.byId("road-ends").innerText(), /4\.0 km/);
+  assert.match(await read(visit, "road-ends"), /4\.0 km/);
   visit.assertClean();
   await visit.close();
 });
@@ -139,10 +137,7 @@ test("a long calculation shows its progress and can be cancelled; nothing entere
   const pieces = Array.from({ length: 200 }, (_, i) => [2000, i % 2 ? 0.06 : -0.06]);
   const long = roadsFile("long.gpx", [["Long road", pieces]]);
   await visit.byId("entry-gross_mass").fill("30");
-  await visit.page.waitForFunction(
-    (old) => document.querySelector("[data-testid=verdict-sentence]").innerText !== old,
-    before,
-  );
+  await changedSentence(visit, before);
   await settle(visit);
   const lighter = await sentence(visit);
   await dropFile(visit, "drop-zone", long);
@@ -150,13 +145,47 @@ test("a long calculation shows its progress and can be cancelled; nothing entere
   await visit.byId("cancelled").waitFor();
   assert.equal(await sentence(visit), lighter);
   assert.equal(await visit.byId("entry-gross_mass").inputValue(), "30");
-  assert.match(await visit.byId("road-name").innerText(), /invented demo/);
+  assert.match(await read(visit, "road-name"), /invented demo/);
   // The new worker holds no file: the next question takes the kept one along.
   await visit.byId("entry-gross_mass").fill("36.287");
-  await visit.page.waitForFunction(
-    (old) => document.querySelector("[data-testid=verdict-sentence]").innerText === old,
-    before,
-  );
+  await sameSentence(visit, before);
   visit.assertClean();
+  await visit.close();
+});
+
+test("a calculation that stops on an error is told, another one started, and nothing entered is lost", async () => {
+  // The page's workers are kept within reach, so that one can be made to report an error.
+  const before = (page) =>
+    page.addInitScript(() => {
+      const Native = globalThis.Worker;
+      globalThis.workers = [];
+      globalThis.Worker = class extends Native {
+        constructor(...rest) {
+          super(...rest);
+          globalThis.workers.push(this);
+        }
+      };
+    });
+  const visit = await openWorked({ before });
+  await visit.byId("entry-gross_mass").fill("30");
+  await settle(visit);
+  const lighter = await sentence(visit);
+  await visit.page.evaluate(() => globalThis.workers.at(-1).dispatchEvent(new ErrorEvent("error", { cancelable: true })));
+  await visit.byId("worker-error").waitFor();
+  assert.match(await read(visit, "worker-error"), /nothing that you entered is lost/);
+  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "30");
+  assert.equal(await sentence(visit), lighter);
+  await visit.byId("entry-gross_mass").fill("16");
+  await changedSentence(visit, lighter);
+  assert.equal(await visit.page.evaluate(() => globalThis.workers.length), 2);
+  visit.assertClean();
+  await visit.close();
+});
+
+test("a calculation that cannot be loaded is told with a remedy", async () => {
+  const before = (page) => page.route(/worker[^/]*\.js$/, (route) => route.abort());
+  const visit = await openPage(browser, { before });
+  await visit.byId("start-error").waitFor();
+  assert.match(await read(visit, "start-error"), /Reload the page/);
   await visit.close();
 });

@@ -4,6 +4,7 @@ import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { dropFile, openPage, settle, startBrowser } from "./page.mjs";
 import { hill } from "./roads.mjs";
+import { read } from "./read.mjs";
 
 let browser;
 before(async () => {
@@ -38,7 +39,7 @@ test("the lanes are there, and another reading fills the profile", async () => {
 
 test("the cursor moves by keys, and the readout follows", async () => {
   const visit = await openWorked();
-  const readout = () => visit.byId("readout").innerText();
+  const readout = () => read(visit, "readout");
   await visit.byId("cursor").focus();
   await visit.page.keyboard.press("Home");
   await settle(visit);
@@ -56,12 +57,12 @@ test("the cursor moves by keys, and the readout follows", async () => {
 
 test("the road can be driven the other way round, and back", async () => {
   const visit = await openWorked();
-  const ends = () => visit.byId("road-ends").innerText();
+  const ends = () => read(visit, "road-ends");
   const there = await ends();
   const [, start, end] = there.match(/([\d,]+ m) → ([\d,]+ m)/);
   await visit.byId("reverse").click();
   await visit.byId("road-ends").filter({ hasText: `${end} → ${start}` }).waitFor();
-  assert.match(await visit.byId("road-name").innerText(), /other way round/);
+  assert.match(await read(visit, "road-name"), /other way round/);
   await visit.byId("reverse").click();
   await visit.byId("road-ends").filter({ hasText: `${start} → ${end}` }).waitFor();
   visit.assertClean();
@@ -77,7 +78,7 @@ test("a descent opens to its table, with every gear and stage answered", async (
   assert.equal(await table.locator("tbody tr").first().locator("td").count(), 4 + 2);
   for (const cell of await table.locator("tbody td").allInnerTexts()) assert.notEqual(cell.trim(), "");
   assert.equal(await table.locator(".advised-stage").count(), 1);
-  assert.match(await visit.byId("sign").first().innerText(), /\d+ %[\s\S]*(km|m)/);
+  assert.match(await read(visit, "sign"), /\d+ %[\s\S]*(km|m)/);
   await visit.byId("descent-1").click();
   await table.waitFor({ state: "detached" });
   visit.assertClean();

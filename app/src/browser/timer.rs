@@ -13,7 +13,10 @@ impl Timer {
     pub(crate) fn after(milliseconds: i32, then: impl FnMut() + 'static) -> Option<Self> {
         let call = Closure::<dyn FnMut()>::new(then);
         let id = super::window()?
-            .set_timeout_with_callback_and_timeout_and_arguments_0(call.as_ref().unchecked_ref(), milliseconds)
+            .set_timeout_with_callback_and_timeout_and_arguments_0(
+                call.as_ref().unchecked_ref(),
+                milliseconds,
+            )
             .ok()?;
         Some(Self { id, _call: call })
     }

@@ -45,7 +45,10 @@ impl WorkerClient {
     ///
     /// `failed` is called when the script or its module cannot be loaded, and when the worker
     /// stops on an error.
-    pub(crate) fn start(mut heard: impl FnMut(Heard) + 'static, mut failed: impl FnMut() + 'static) -> Option<Self> {
+    pub(crate) fn start(
+        mut heard: impl FnMut(Heard) + 'static,
+        mut failed: impl FnMut() + 'static,
+    ) -> Option<Self> {
         let worker = Worker::new(&script_address()?).ok()?;
         let on_message = Closure::<dyn FnMut(MessageEvent)>::new(move |event: MessageEvent| {
             if let Ok(message) = event.data().dyn_into::<Array>() {

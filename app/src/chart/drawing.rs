@@ -52,6 +52,7 @@ fn small_power(base: f64, times: u8) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::draw;
+    use crate::chart::TemperatureBand;
     use crate::chart::layout::Layout;
     use crate::chart::reading::Reading;
     use crate::chart::sample;
@@ -121,6 +122,22 @@ mod tests {
         picture.slopes.clear();
         let prepared = Prepared::new(Arc::new(picture), Reading::Gear, Units::Metric);
         assert!(nodes(&prepared, Window::whole(0.0), 900.0) > 0);
+    }
+
+    #[test]
+    fn the_band_of_temperature_is_drawn_once_it_is_known() {
+        let mut picture = sample::pass();
+        let under = |picture: &crate::chart::RoadPicture| {
+            let prepared = Prepared::new(Arc::new(picture.clone()), Reading::Gear, Units::Metric);
+            let window = Window::whole(picture.length_m());
+            let layout = Layout::new(900.0, 3, 3);
+            let scene = Scene { prepared: &prepared, window, layout, chosen: None, words: words(), ids: "t" };
+            draw(&scene).under.into_string()
+        };
+        assert!(!under(&picture).contains("sureness"));
+        let shifted = |by: f32| picture.temperature.iter().map(|it| it + by).collect();
+        picture.temperature_band = Some(TemperatureBand { low: shifted(-20.0), high: shifted(25.0) });
+        assert_eq!(under(&picture).matches("sureness").count(), 1);
     }
 
     #[test]

@@ -35,7 +35,7 @@ pub struct RoadPicture {
     /// The same after one hard stop there, °C.
     pub after_stop: Arc<[f32]>,
     /// 5 and 95 % ends of the brake temperature, °C; `None` until they are worked out.
-    pub temperature_band: Option<(Arc<[f32]>, Arc<[f32]>)>,
+    pub temperature_band: Option<TemperatureBand>,
     /// Share of what must be held that retarder and motoring carry, 0 to 1.
     pub carried: Arc<[f32]>,
     /// Gear; [`Lanes::BLANK`] where nothing is said.
@@ -62,6 +62,15 @@ pub struct RoadPicture {
     pub descents: Vec<Bracket>,
     /// Places along the road, in road order.
     pub places: Vec<Flag>,
+}
+
+/// Between these ends the brake temperature lies with 90 % sureness.
+#[derive(Debug, Clone, PartialEq)]
+pub struct TemperatureBand {
+    /// 5 % end, °C.
+    pub low: Arc<[f32]>,
+    /// 95 % end, °C.
+    pub high: Arc<[f32]>,
 }
 
 /// A stretch of one grade.

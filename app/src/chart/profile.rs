@@ -134,11 +134,14 @@ fn draw_recorded(scene: &Scene, layers: &mut Layers, up: &Scale) {
         return;
     }
     let mut path = Path::default();
-    // A tunnel recorded as its mountain may rise far above the road: it stays in the profile.
+    // A tunnel recorded as its mountain may rise far above the road: what leaves the profile is
+    // left out, so that it lies on no label.
     let (top, base) = (scene.layout.profile.top, scene.layout.profile.bottom());
     for piece in scene.lines(&picture.recorded_m, up) {
-        let piece: Vec<_> = piece.into_iter().map(|(x, y)| (x, y.clamp(top, base))).collect();
-        path.polyline(&clip(&piece, scene.layout.left, scene.layout.right));
+        let piece = clip(&piece, scene.layout.left, scene.layout.right);
+        for inside in piece.split(|(_, y)| *y < top || *y > base) {
+            path.polyline(inside);
+        }
     }
     layers.under.path("recorded", &path);
 }

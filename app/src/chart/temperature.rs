@@ -69,9 +69,9 @@ fn joined(all: &[Vec<(f64, f64)>]) -> Path {
 
 /// The 5 to 95 % band, where it has been worked out: out along one end, back along the other.
 fn draw_band(scene: &Scene, layers: &mut Layers, up: &Scale) {
-    let Some((low, high)) = &scene.picture().temperature_band else { return };
+    let Some(band) = &scene.picture().temperature_band else { return };
     let mut path = Path::default();
-    for (below, above) in pieces(scene, low, up).iter().zip(pieces(scene, high, up)) {
+    for (below, above) in pieces(scene, &band.low, up).iter().zip(pieces(scene, &band.high, up)) {
         let outline: Vec<_> = above.iter().chain(below.iter().rev()).copied().collect();
         path.polyline(&outline);
         path.close();
@@ -97,13 +97,13 @@ fn sample_base(scene: &Scene) -> f64 {
 }
 
 fn write_marks(scene: &Scene, layers: &mut Layers, up: &Scale) {
-    let (read, stored): (fn(f64) -> f64, fn(f64) -> f64) = match scene.prepared.units {
-        format::Units::Metric => (|c| c, |c| c),
-        format::Units::Imperial => (|c| c * 1.8 + 32.0, |f| (f - 32.0) / 1.8),
+    let (factor, offset) = match scene.prepared.units {
+        format::Units::Metric => (1.0, 0.0),
+        format::Units::Imperial => (1.8, 32.0),
     };
     let (low, high) = up.domain();
-    for mark in nice_ticks(read(low), read(high), 3).values {
-        let y = up.at(stored(mark)).min(scene.layout.temperature.bottom() - 2.0) + 4.0;
+    for mark in nice_ticks(low * factor + offset, high * factor + offset, 3).values {
+        let y = up.at((mark - offset) / factor).min(scene.layout.temperature.bottom() - 2.0) + 4.0;
         if !scene.layout.compact && (y - sample_base(scene)).abs() < 11.0 {
             continue;
         }

@@ -52,7 +52,8 @@ fn the_other_direction_is_another_road() {
     let mut desk = Desk::new();
     let there = ask(&mut desk, Request::Open(task()), Some(hill()));
     let back = ask(&mut desk, Request::Plan(Task { reversed: true, ..task() }), None);
-    let ([(_, out), _], [(Reply::Surveyed(road), home), (Reply::Planned(plan), _)]) = (&there[..], &back[..]) else {
+    let ([(_, out), _], [(Reply::Surveyed(road), home), (Reply::Planned(plan), _)]) = (&there[..], &back[..])
+    else {
         panic!("a road and a plan each");
     };
     assert!(road.reversed && plan.descents.is_empty());

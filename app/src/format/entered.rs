@@ -29,9 +29,7 @@ pub fn shown_as(quantity: Quantity, units: Units) -> Shown {
         (Quantity::Length, Units::Metric) => plain("m", 1.0),
         (Quantity::Length, Units::Imperial) => to(0.1, plain("in", INCHES_PER_METRE)),
         (Quantity::Area, Units::Metric) => plain("m²", 1.0),
-        (Quantity::Area, Units::Imperial) => {
-            to(1.0, plain("ft²", 1.0 / (METRES_PER_FOOT * METRES_PER_FOOT)))
-        }
+        (Quantity::Area, Units::Imperial) => to(1.0, plain("ft²", 1.0 / (METRES_PER_FOOT * METRES_PER_FOOT))),
         (Quantity::Inertia, Units::Metric | Units::Imperial) => plain("kg·m²", 1.0),
         (Quantity::Number, Units::Metric | Units::Imperial) => plain("", 1.0),
         (Quantity::Share, Units::Metric | Units::Imperial) => plain("%", 100.0),
@@ -105,17 +103,38 @@ fn trimmed(value: f64) -> String {
 /// taken as a minus. `None` for anything that is not one finite number: no unit is guessed.
 #[must_use]
 pub fn parse_number(text: &str) -> Option<f64> {
-    let compact: String = text
-        .chars()
-        .filter(|c| !c.is_whitespace())
-        .map(|c| if c == '−' { '-' } else { c })
-        .collect();
+    let compact: String =
+        text.chars().filter(|c| !c.is_whitespace()).map(|c| if c == '−' { '-' } else { c }).collect();
     let plain = if compact.contains(',') { without_commas(&compact)? } else { compact };
-    let only_digits = plain.bytes().all(|b| b.is_ascii_digit() || matches!(b, b'.' | b'-' | b'+'));
-    if !only_digits {
-        return None;
+    decimal(&plain)
+}
+
+/// Most digits of a typed number: so many are held exactly, and nobody knows a truck to more.
+const MOST_DIGITS: u32 = 15;
+
+/// Reads sign, digits, point, digits. Numerator and power of ten are exact, so their quotient
+/// is the nearest number; the standard parser gives the same one but brings tables of 10 KB.
+fn decimal(text: &str) -> Option<f64> {
+    let (negative, unsigned) = match text.as_bytes().first()? {
+        b'-' => (true, &text[1..]),
+        b'+' => (false, &text[1..]),
+        _ => (false, text),
+    };
+    let (mut numerator, mut divisor, mut digits, mut after_point) = (0_u64, 1_u64, 0, false);
+    for byte in unsigned.bytes() {
+        match byte {
+            b'0'..=b'9' if digits < MOST_DIGITS => {
+                numerator = numerator * 10 + u64::from(byte - b'0');
+                divisor *= if after_point { 10 } else { 1 };
+                digits += 1;
+            }
+            b'.' if !after_point => after_point = true,
+            _ => return None,
+        }
     }
-    plain.parse::<f64>().ok().filter(|value| value.is_finite())
+    #[allow(clippy::cast_precision_loss, reason = "15 digits fit into the 53 bits")]
+    let value = numerator as f64 / divisor as f64;
+    (digits > 0).then_some(if negative { -value } else { value })
 }
 
 fn without_commas(text: &str) -> Option<String> {
@@ -153,6 +172,18 @@ mod tests {
             assert!((found - value).abs() < 1e-9, "{text}: {found}");
         }
         for text in ["", "36 t", "1e3", "inf", "NaN", "1,2,3", "1.2.3", "12,34.5", "abc", "-"] {
+            assert_eq!(parse_number(text), None, "{text}");
+        }
+    }
+
+    #[test]
+    fn decimals_are_those_of_the_standard_parser() {
+        for text in ["0.1", "36.287", "-0.0051", "123456789012345", "0.00000000000001", "9.99", "+5.", "70.3"]
+        {
+            let standard: f64 = text.parse().expect(text);
+            assert_eq!(parse_number(text).map(f64::to_bits), Some(standard.to_bits()), "{text}");
+        }
+        for text in [".", "+", "--1", "1.2.3", "1234567890123456", "0x10"] {
             assert_eq!(parse_number(text), None, "{text}");
         }
     }

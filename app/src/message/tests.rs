@@ -9,7 +9,9 @@ fn task() -> Task {
 
 #[test]
 fn requests_arrive_as_sent() {
-    for (number, request) in [Request::Open(task()), Request::Plan(task()), Request::Export].into_iter().enumerate() {
+    for (number, request) in
+        [Request::Open(task()), Request::Plan(task()), Request::Export].into_iter().enumerate()
+    {
         let number = u32::try_from(number).expect("three") + 7;
         let header = encode(number, &request);
         assert_eq!(decode::<Request>(&header), Some((number, request)));

@@ -10,8 +10,8 @@ mod work;
 pub(crate) use result::Worked;
 
 use crate::browser::file::{self, Dropped, GivenFile};
-use crate::browser::{download, theme, timer::Timer};
 use crate::browser::theme::Theme;
+use crate::browser::{download, theme, timer::Timer};
 use crate::chart::RoadPicture;
 use crate::entries::{Entries, Field};
 use crate::format::Units;

@@ -324,9 +324,9 @@ fn answered(state: State, reply: Reply, heard: &Heard) {
 
 /// Another road begins with no descent chosen.
 fn show(state: State, mut asked: Asked, worked: Worked) {
-    let same_road = state.worked.with_untracked(|shown| {
-        shown.as_ref().is_some_and(|shown| Arc::ptr_eq(&shown.road, &worked.road))
-    });
+    let same_road = state
+        .worked
+        .with_untracked(|shown| shown.as_ref().is_some_and(|shown| Arc::ptr_eq(&shown.road, &worked.road)));
     if !same_road {
         state.chosen_descent.set(None);
     }

@@ -1,6 +1,7 @@
 //! The answer: the sentence that decides, and what must be said with it.
 
 use super::of_result;
+use super::part::{fact, list};
 use super::verdict::chip;
 use crate::format::Units;
 use crate::state::{State, Worked};
@@ -41,14 +42,8 @@ fn content(worked: &Arc<Worked>, units: Units) -> AnyView {
         Some(descent) => decided(descent, worked, units),
         None => level(worked),
     };
-    let notes = plan.notes.iter().map(|note| {
-        view! { <li>{words().note(*note)}</li> }
-    });
-    view! {
-        {deciding}
-        {(!plan.notes.is_empty()).then(|| view! { <ul class="notes" data-testid="notes">{notes.collect_view()}</ul> })}
-    }
-    .into_any()
+    let notes = plan.notes.iter().map(|note| words().note(*note).to_owned());
+    vec![deciding, list("notes", "notes", notes.collect())].into_any()
 }
 
 fn level(worked: &Arc<Worked>) -> AnyView {
@@ -119,26 +114,22 @@ fn facts(descent: &Descent, worked: &Arc<Worked>, units: Units) -> AnyView {
         Choice::Held(advice) => Some(w.brake_heat(advice, day, units)),
         Choice::NoSafeSpeed(_) => None,
     };
-    view! {
-        {fact(w.governs_label(), "governs", w.governs(descent, day, units))}
-        {fact(w.other_mode_label(day), "other-mode", w.other_mode(descent, day, units))}
-        {fact(w.heavier_label(), "heavier", w.heavier(descent.heavier.as_ref(), units))}
-        {heat.map(|heat| fact(w.heat_label(), "heat", heat))}
-    }
-    .into_any()
-}
-
-fn fact(label: &'static str, testid: &'static str, text: String) -> AnyView {
-    view! { <div data-testid=testid><dt>{label}</dt><dd>{text}</dd></div> }.into_any()
+    let mut facts = vec![
+        fact(w.governs_label(), "governs", vec![w.governs(descent, day, units)]),
+        fact(w.other_mode_label(day), "other-mode", vec![w.other_mode(descent, day, units)]),
+        fact(w.heavier_label(), "heavier", vec![w.heavier(descent.heavier.as_ref(), units)]),
+    ];
+    facts.extend(heat.map(|heat| fact(w.heat_label(), "heat", vec![heat])));
+    facts.into_any()
 }
 
 fn cautions() -> AnyView {
     let w = words();
-    let items = w.cautions().iter().map(|caution| view! { <li>{*caution}</li> });
+    let items = w.cautions().iter().map(|caution| (*caution).to_owned());
     view! {
         <div class="cautions" data-testid="cautions">
             <p class="parked">{w.parked()}</p>
-            <ul aria-label=w.cautions_head()>{items.collect_view()}</ul>
+            {list("", "", items.collect())}
         </div>
     }
     .into_any()

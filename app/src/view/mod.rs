@@ -8,6 +8,7 @@ mod descents;
 mod detail;
 mod entry;
 mod header;
+mod part;
 mod road;
 mod table;
 mod trouble;

@@ -1,6 +1,7 @@
 //! The road as recorded: how good its heights are, what was repaired, what is left blank.
 
 use super::of_result;
+use super::part::list;
 use crate::browser;
 use crate::state::{State, Worked};
 use crate::words::words;
@@ -29,16 +30,12 @@ fn content(state: State, worked: &Arc<Worked>) -> AnyView {
     let w = words();
     let units = state.units.get_untracked();
     let road = &worked.road;
-    let blank = road.unassessed.iter().map(|span| view! { <li>{w.unassessed(span, road.step_m, units)}</li> });
-    let blank = (!road.unassessed.is_empty()).then(|| {
-        view! {
-            <h3 class="warn">{w.unassessed_head(road.unassessed.len())}</h3>
-            <ul data-testid="unassessed">{blank.collect_view()}</ul>
-        }
-    });
+    let blank = road.unassessed.iter().map(|span| w.unassessed(span, road.step_m, units));
+    let blank_head = (!road.unassessed.is_empty()).then(|| w.unassessed_head(road.unassessed.len()));
     view! {
         <p data-testid="quality">{w.quality(road, units)}</p>
-        {blank}
+        <h3 class="warn">{blank_head}</h3>
+        {list("", "unassessed", blank.collect())}
         {findings(worked)}
         <p class="about">{w.places(road.places.len())}</p>
         <p class="about">{w.stays_here()}</p>
@@ -48,15 +45,15 @@ fn content(state: State, worked: &Arc<Worked>) -> AnyView {
 
 fn findings(worked: &Arc<Worked>) -> AnyView {
     let w = words();
-    let list = &worked.road.findings;
-    if list.is_empty() {
+    let found = &worked.road.findings;
+    if found.is_empty() {
         return view! { <p data-testid="findings">{w.no_findings()}</p> }.into_any();
     }
-    let items = list.iter().map(|finding| view! { <li>{w.finding(finding)}</li> });
+    let items = found.iter().map(|finding| w.finding(finding));
     view! {
         <details class="more" data-testid="findings">
-            <summary>{w.findings_head(list.len())}</summary>
-            <ul>{items.collect_view()}</ul>
+            <summary>{w.findings_head(found.len())}</summary>
+            {list("", "", items.collect())}
         </details>
     }
     .into_any()

@@ -1,5 +1,6 @@
 //! The table of gears and stages: what each pair does on the steepest sustained grade.
 
+use super::part::fact;
 use crate::format::{self, Units};
 use crate::words::words;
 use leptos::prelude::*;
@@ -14,15 +15,14 @@ pub(super) fn table(descent: &Descent, units: Units) -> AnyView {
     let heads = (0..stages).map(|stage| view! { <th scope="col">{w.table_stage(stage)}</th> });
     // The highest gear on top: a driver shifts down from it until it holds.
     let rows = descent.table.rows.iter().rev().map(|row| table_row(descent, row, units));
-    let legend = w.table_legend().iter().map(|(word, meaning)| {
-        view! { <div><dt>{*word}</dt><dd>{*meaning}</dd></div> }
-    });
+    let legend = w.table_legend().iter().map(|(word, meaning)| fact(word, "", vec![(*meaning).to_owned()]));
     let name = format!("table-name-{}", descent.number);
+    let named = name.clone();
     // The name stands outside the part that scrolls, so that a narrow screen shows all of it.
     view! {
         <p class="table-name" id=name.clone()>{w.table_caption(descent, units)}</p>
-        <div class="wide-table" tabindex="0" role="region" aria-labelledby=name.clone()>
-            <table class="gear-table" data-testid=format!("table-{}", descent.number) aria-labelledby=name>
+        <div class="wide-table" tabindex="0" role="region" aria-labelledby=name>
+            <table class="gear-table" data-testid=format!("table-{}", descent.number) aria-labelledby=named>
                 <thead>
                     <tr>
                         <th scope="col">{gear}</th>
@@ -46,11 +46,8 @@ fn table_row(descent: &Descent, row: &GearRow, units: Units) -> AnyView {
         let advised = advice.is_some_and(|advice| usize::from(advice.stage.number()) == stage);
         cell(answer, advised, units)
     });
-    let speeds = format!(
-        "{}–{}",
-        format::hold_number(row.slowest.0, units),
-        format::hold_speed(row.ceiling.0, units)
-    );
+    let speeds =
+        format!("{}–{}", format::hold_number(row.slowest.0, units), format::hold_speed(row.ceiling.0, units));
     let reserve = row.margin_at_ceiling.map_or_else(|| "–".to_owned(), format::margin);
     view! {
         <tr class:advised=advice.is_some()>

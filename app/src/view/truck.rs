@@ -1,6 +1,7 @@
 //! The truck's entries: what changes from load to load first, the rest folded.
 
 use super::entry::entry;
+use super::part::list;
 use crate::browser;
 use crate::entries::Field;
 use crate::state::State;
@@ -89,10 +90,10 @@ fn presets(state: State) -> impl IntoView {
 fn axle_groups(state: State) -> impl IntoView {
     let w = words();
     let groups = move || {
-        state.entries.with(|entries| {
-            let line = |group| view! { <li>{w.axle_group(group)}</li> };
-            entries.truck.axle_groups.iter().map(line).collect_view()
-        })
+        let lines = state
+            .entries
+            .with(|entries| entries.truck.axle_groups.iter().map(|it| w.axle_group(it)).collect());
+        list("axles", "axle-groups", lines)
     };
-    view! { <h3>{w.axle_groups()}</h3><ul class="axles" data-testid="axle-groups">{groups}</ul> }
+    view! { <h3>{w.axle_groups()}</h3>{groups} }
 }

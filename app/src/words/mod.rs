@@ -13,7 +13,7 @@ mod plan;
 mod road;
 
 pub use chart::ChartWords;
-pub use entry::{EntryWords, EntryProblem};
+pub use entry::{EntryProblem, EntryWords};
 pub use page::{PageWords, WorkTrouble};
 pub use plan::PlanWords;
 pub use road::RoadWords;

@@ -52,8 +52,6 @@ pub trait PlanWords {
     fn parked(&self) -> &'static str;
     /// Cautions, each a sentence.
     fn cautions(&self) -> &'static [&'static str];
-    /// Name of the box with the cautions.
-    fn cautions_head(&self) -> &'static str;
     /// A note of the plan.
     fn note(&self, note: Note) -> &'static str;
     /// Head of the list.

@@ -165,12 +165,14 @@ impl Ask<'_> {
         }
         let strongest = self.trip.lowest_gear_within(speed, HOLD_SHARE)?;
         let margin = margin(self.trip, strongest, speed, sustained.grade, air);
-        if demanding == Demanding::ServiceBrakes && margin >= LEAST_CARRIED - 1.0 {
+        // Nobody should snub on snow or ice, whatever the heat limit says.
+        let slippery = self.trip.day.surface.retarding_share() <= 0.0;
+        if demanding == Demanding::ServiceBrakes && !slippery && margin >= LEAST_CARRIED - 1.0 {
             return Some(Candidate { gear: strongest, speed, margin });
         }
         let full = self.trip.holding(strongest, self.trip.strongest_stage(), speed, air);
         let demand = self.trip.demand(speed, sustained.grade, air);
-        *governs = if full >= demand * (1.0 + wanted) { Governs::Grip } else { Governs::Control };
+        *governs = if slippery || full >= demand * (1.0 + wanted) { Governs::Grip } else { Governs::Control };
         None
     }
 

@@ -147,8 +147,7 @@ impl PageWords for English {
         "Waypoints at each crest, foot, and change of gear or stage, for a device that shows them."
     }
     fn export_name(&self, road: &str) -> String {
-        let kept: String =
-            road.chars().map(|c| if c.is_alphanumeric() { c } else { '-' }).take(60).collect();
+        let kept: String = road.chars().map(|c| if c.is_alphanumeric() { c } else { '-' }).take(60).collect();
         let trimmed = kept.trim_matches('-');
         let stem = if trimmed.is_empty() { "road" } else { trimmed };
         format!("{stem}-descents.gpx")

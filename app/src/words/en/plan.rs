@@ -189,9 +189,6 @@ impl PlanWords for English {
     fn parked(&self) -> &'static str {
         "Plan while parked. Not for use while driving."
     }
-    fn cautions_head(&self) -> &'static str {
-        "Before you rely on it"
-    }
     fn cautions(&self) -> &'static [&'static str] {
         &[
             "A planning and teaching aid: no instruction, and no approval of a road.",
@@ -216,9 +213,7 @@ impl PlanWords for English {
             Note::PoorHeights => {
                 "The heights of this file are poor: grades are advisory only. Check them against the signs."
             }
-            Note::CannotClimb => {
-                "At full load this truck cannot climb a part of this road in any gear."
-            }
+            Note::CannotClimb => "At full load this truck cannot climb a part of this road in any gear.",
         }
     }
     fn descents_head(&self, count: usize) -> String {
@@ -284,7 +279,10 @@ impl PlanWords for English {
         "The descent is cut off where the road can no longer be assessed. How it goes on is not known."
     }
     fn at_crest(&self, descent: &Descent, units: Units) -> String {
-        format!("Brakes arrive at the crest with about {}.", format::temperature(descent.brakes_at_crest.0, units))
+        format!(
+            "Brakes arrive at the crest with about {}.",
+            format::temperature(descent.brakes_at_crest.0, units)
+        )
     }
     fn table_caption(&self, descent: &Descent, units: Units) -> String {
         detail::caption(descent, units)
@@ -337,7 +335,8 @@ fn control(verdict: Verdict, reserve: String) -> String {
             "Control: in any faster gear the retarder would not hold at all. Even here the {reserve} in reserve is not there."
         ),
         Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => {
-            "Control: faster, engine and retarder would carry less than half of it, whatever the brake heat.".to_owned()
+            "Control: faster, engine and retarder would carry less than half of it, whatever the brake heat."
+                .to_owned()
         }
     }
 }
@@ -345,11 +344,15 @@ fn control(verdict: Verdict, reserve: String) -> String {
 fn no_speed(none: &NoSafeSpeed, day: &Day, units: Units) -> String {
     let slowest = format::met_speed(none.slowest.0, units);
     let because = match none.because {
-        Governs::SpeedLimit => format!("Even the slowest speed tried, {slowest}, is above the speed limit entered."),
+        Governs::SpeedLimit => {
+            format!("Even the slowest speed tried, {slowest}, is above the speed limit entered.")
+        }
         Governs::EngineSpeed => {
             format!("Even at {slowest}, the slowest speed tried, the engine would turn too fast.")
         }
-        Governs::Control => format!("Even at {slowest}, the slowest speed tried, the retarder does not hold it."),
+        Governs::Control => {
+            format!("Even at {slowest}, the slowest speed tried, the retarder does not hold it.")
+        }
         Governs::Grip => {
             format!("Even at {slowest}, the slowest speed tried, the driven axles lack the grip to hold it.")
         }
@@ -360,7 +363,10 @@ fn no_speed(none: &NoSafeSpeed, day: &Day, units: Units) -> String {
         ),
     };
     let remedy = match none.held_at_mass_kg {
-        Some(mass) => format!("At {} or less it would be held with the service brakes in reserve. Otherwise take another road.", format::mass_at_most(mass, units)),
+        Some(mass) => format!(
+            "At {} or less it would be held with the service brakes in reserve. Otherwise take another road.",
+            format::mass_at_most(mass, units)
+        ),
         None => "No lighter load would change that: take another road.".to_owned(),
     };
     format!("{because} {remedy}")

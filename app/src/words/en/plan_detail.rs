@@ -55,10 +55,9 @@ pub(super) fn caption(descent: &Descent, units: Units) -> String {
 
 pub(super) fn answer(answer: &Answer, units: Units) -> (String, Option<String>) {
     match answer {
-        Answer::Settles { speed, engine_speed } => (
-            format::met_speed(speed.0, units),
-            Some(format::engine_speed(engine_speed.0)),
-        ),
+        Answer::Settles { speed, engine_speed } => {
+            (format::met_speed(speed.0, units), Some(format::engine_speed(engine_speed.0)))
+        }
         Answer::MoreThanNeeded => ("more than needed".to_owned(), None),
         Answer::Overruns => ("overruns".to_owned(), None),
         Answer::NotUsable(why) => ("not usable".to_owned(), Some(unusable(*why).to_owned())),
@@ -78,7 +77,10 @@ pub(super) const LEGEND: &[(&str, &str)] = &[
     ("more than needed", "it slows down: a weaker stage or a higher gear would do"),
     ("overruns", "it gets faster until the engine turns too fast: use a lower gear or the service brakes"),
     ("not usable", "for the reason given"),
-    ("in one gear", "any speed from where the strongest stage settles up to the top of the gear can be held, by changing stages"),
+    (
+        "in one gear",
+        "any speed from where the strongest stage settles up to the top of the gear can be held, by changing stages",
+    ),
 ];
 
 pub(super) fn totals(totals: &Totals, units: Units) -> String {

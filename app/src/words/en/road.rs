@@ -4,7 +4,7 @@ use super::English;
 use crate::format::{self, Units};
 use crate::message::RoadFacts;
 use crate::words::RoadWords;
-use solver::road::{Finding, Class, Span};
+use solver::road::{Class, Finding, Span};
 
 impl RoadWords for English {
     fn road_head(&self) -> &'static str {
@@ -24,9 +24,9 @@ impl RoadWords for English {
         let base = format::length(road.base_length_m, units);
         match road.quality.class {
             Class::Good => format!("Heights are good: a grade holds over {base} or more."),
-            Class::Fair => format!(
-                "Heights are fair: a grade holds over {base} or more; shorter steps are not seen."
-            ),
+            Class::Fair => {
+                format!("Heights are fair: a grade holds over {base} or more; shorter steps are not seen.")
+            }
             Class::Poor => format!(
                 "Heights are poor: a grade holds over {base} or more, and is advisory only. Check it against the signs."
             ),

@@ -6,6 +6,7 @@
 //! unit is guessed, and nothing is allocated per point beyond the point itself.
 
 mod collect;
+mod decimal;
 mod decode;
 mod element;
 mod leaf;

@@ -1,5 +1,7 @@
 //! Numbers as files write them.
 
+use super::decimal::read_decimal;
+
 /// A number read from an attribute or an element, and how it was written.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) enum Number {
@@ -26,12 +28,8 @@ pub(super) enum Number {
 /// Reads a number tolerantly; never guesses a unit.
 pub(super) fn read_number(written: &str) -> Number {
     // Nearly every number takes this way.
-    if let Ok(value) = written.parse::<f64>() {
-        return if value.is_finite() && starts_like_number(written) {
-            Number::Plain(value)
-        } else {
-            Number::Unreadable
-        };
+    if let Some(value) = read_decimal(written) {
+        return if value.is_finite() { Number::Plain(value) } else { Number::Unreadable };
     }
     let trimmed = written.trim_matches(|c: char| c.is_whitespace() || c == '\0');
     if trimmed.is_empty() {
@@ -60,7 +58,7 @@ pub(super) fn read_number(written: &str) -> Number {
 fn read_comma(trimmed: &str) -> Option<Number> {
     let (whole, decimals) = trimmed.split_once(',')?;
     let plain = decimals.bytes().all(|b| b.is_ascii_digit()) && !decimals.is_empty() && !whole.contains('.');
-    if !plain || !starts_like_number(whole) {
+    if !plain || whole.is_empty() {
         return None;
     }
     let mut joined = String::with_capacity(trimmed.len());
@@ -72,13 +70,7 @@ fn read_comma(trimmed: &str) -> Option<Number> {
 }
 
 fn finite(written: &str) -> Option<f64> {
-    let value = written.parse::<f64>().ok()?;
-    (value.is_finite() && starts_like_number(written)).then_some(value)
-}
-
-/// Keeps out “inf”, “nan” and their kin, which the standard parser accepts.
-fn starts_like_number(written: &str) -> bool {
-    matches!(written.as_bytes().first(), Some(b'0'..=b'9' | b'-' | b'+' | b'.'))
+    read_decimal(written).filter(|value| value.is_finite())
 }
 
 #[cfg(test)]

@@ -1,0 +1,30 @@
+//! Small parts that many panels share. Each is one type of view, which keeps the page small.
+
+use leptos::prelude::*;
+
+/// A label and the lines below it, for a `<dl>`.
+pub(super) fn fact(label: &'static str, testid: &'static str, lines: Vec<String>) -> AnyView {
+    let lines: Vec<AnyView> = lines.into_iter().map(line).collect();
+    view! { <div data-testid=mark(testid)><dt>{label}</dt><dd>{lines}</dd></div> }.into_any()
+}
+
+fn line(text: String) -> AnyView {
+    view! { <p>{text}</p> }.into_any()
+}
+
+/// A list of sentences; nothing where there are none.
+pub(super) fn list(class: &'static str, testid: &'static str, lines: Vec<String>) -> AnyView {
+    if lines.is_empty() {
+        return ().into_any();
+    }
+    let items: Vec<AnyView> = lines.into_iter().map(item).collect();
+    view! { <ul class=class data-testid=mark(testid)>{items}</ul> }.into_any()
+}
+
+fn item(text: String) -> AnyView {
+    view! { <li>{text}</li> }.into_any()
+}
+
+fn mark(testid: &'static str) -> Option<&'static str> {
+    (!testid.is_empty()).then_some(testid)
+}
