@@ -3,6 +3,7 @@
 //! `Work` (in `work`) is the one place that asks the worker. Views read signals and call the
 //! functions here; nothing else changes anything.
 
+mod asked;
 mod kept;
 mod result;
 mod work;

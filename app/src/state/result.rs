@@ -1,6 +1,6 @@
 //! A result: the road, the plan, what they were worked out for, and the picture of both.
 
-use super::work::Asked;
+use super::asked::Asked;
 use crate::browser::worker::Heard;
 use crate::chart::{Bracket, Flag, RoadPicture, Slope};
 use crate::message::{LANE_FLOATS, RoadArrays, RoadFacts};

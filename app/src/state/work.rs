@@ -5,6 +5,7 @@
 //! file does not wait: the worker at work is ended and another one started. A worker that is
 //! new holds no file, so the kept file goes along with the first question.
 
+use super::asked::{Asked, Source};
 use super::result::{Surveyed, Worked};
 use super::{Progress, Signals, State};
 use crate::browser::file::GivenFile;
@@ -16,38 +17,6 @@ use std::sync::Arc;
 
 /// Workers started in vain before the page gives up.
 const MOST_STARTS: u32 = 2;
-
-/// A file, numbered so that two of the same name are told apart.
-#[derive(Clone)]
-pub(super) struct Source {
-    number: u32,
-    /// The file.
-    pub(super) file: GivenFile,
-    /// Whether it is the demo.
-    pub(super) demo: bool,
-}
-
-/// What is worked out, or wanted.
-#[derive(Clone)]
-pub(super) struct Asked {
-    /// The file.
-    pub(super) source: Source,
-    /// Track, direction, truck, day.
-    pub(super) task: Task,
-}
-
-impl Asked {
-    fn is(&self, other: &Self) -> bool {
-        let same_course = self.task.course == other.task.course
-            || self.task.course.is_none()
-            || other.task.course.is_none();
-        self.source.number == other.source.number
-            && same_course
-            && self.task.reversed == other.task.reversed
-            && self.task.truck == other.task.truck
-            && self.task.day == other.task.day
-    }
-}
 
 /// Course and direction wanted, beside the entries.
 #[derive(Clone)]

@@ -1,6 +1,6 @@
 //! English words of the answer: verdict, deciding sentence, what governs, cautions.
 
-use super::plan_detail as detail;
+use super::plan_detail::{self as detail, stage_name};
 use super::{English, minutes};
 use crate::format::{self, Units};
 use crate::words::{Piece, PlanWords};
@@ -15,10 +15,6 @@ fn plain(text: impl Into<String>) -> Piece {
 
 fn strong(text: impl Into<String>) -> Piece {
     Piece::Strong(text.into())
-}
-
-pub(super) fn stage_name(stage: Stage) -> String {
-    if stage == Stage::OFF { "retarder off".to_owned() } else { format!("stage {}", stage.number()) }
 }
 
 impl PlanWords for English {
@@ -42,7 +38,11 @@ impl PlanWords for English {
         stage_name(stage)
     }
     fn decides(&self, descent: &Descent, count: usize, units: Units) -> Vec<Piece> {
-        let crest = format::distance(descent.crest.0, units);
+        let (place, crest) = if descent.from == 0 {
+            (" from the ", "start of the road".to_owned())
+        } else {
+            (" from the crest at ", format::distance(descent.crest.0, units))
+        };
         let opening = if count == 1 {
             "The descent: ".to_owned()
         } else {
@@ -56,14 +56,14 @@ impl PlanWords for English {
                 strong(stage_name(advice.stage)),
                 plain(", hold "),
                 strong(format::hold_speed(advice.speed.0, units)),
-                plain(" from the crest at "),
+                plain(place),
                 strong(crest),
                 plain("."),
             ],
             Choice::NoSafeSpeed(_) => vec![
                 plain(opening),
                 strong("no safe speed was found"),
-                plain(" from the crest at "),
+                plain(place),
                 strong(crest),
                 plain(". As entered, do not take this truck down it."),
             ],

@@ -1,10 +1,14 @@
 //! English words of one descent's details and of its table.
 
 use super::minutes;
-use super::plan::stage_name;
 use crate::format::{self, Units};
 use solver::motion::{Answer, Unusable};
 use solver::plan::{Choice, Descent, Totals};
+use solver::truck::Stage;
+
+pub(super) fn stage_name(stage: Stage) -> String {
+    if stage == Stage::OFF { "retarder off".to_owned() } else { format!("stage {}", stage.number()) }
+}
 
 pub(super) fn advice(descent: &Descent, units: Units) -> String {
     let Choice::Held(advice) = &descent.choice else {
