@@ -6,7 +6,7 @@
 
 import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
-import { openPage, settle, startBrowser } from "./page.mjs";
+import { openDemo, startBrowser } from "./page.mjs";
 
 const POINTS = 200_000;
 const SPACING_M = 2.5;
@@ -29,9 +29,7 @@ function recording() {
 
 /** Milliseconds from drop to the coloured road, and the long tasks on the way. */
 async function drop(browser, text) {
-  const visit = await openPage(browser);
-  await visit.byId("descent-row").first().waitFor();
-  await settle(visit);
+  const visit = await openDemo(browser);
   const result = await visit.page.evaluate(async (text) => {
     const transfer = new DataTransfer();
     transfer.items.add(new File([text], "long.gpx"));

@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
-import { chooseFile, dropFile, openPage, settle, startBrowser } from "./page.mjs";
+import { chooseFile, dropFile, openDemo, openPage, settle, startBrowser } from "./page.mjs";
 import { flatFile, hill, roadsFile, webPage } from "./roads.mjs";
 import { changedSentence, read, sameSentence } from "./read.mjs";
 
@@ -14,12 +14,7 @@ before(async () => {
 after(() => browser?.close());
 
 /** The page with its demo worked out. */
-async function openWorked(options) {
-  const visit = await openPage(browser, options);
-  await visit.byId("descent-row").first().waitFor();
-  await settle(visit);
-  return visit;
-}
+const openWorked = (options) => openDemo(browser, options);
 
 const sentence = (visit) => read(visit, "verdict-sentence");
 

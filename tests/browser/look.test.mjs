@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { dropFile, openPage, settle, startBrowser } from "./page.mjs";
+import { dropFile, openDemo, settle, startBrowser } from "./page.mjs";
 import { hill } from "./roads.mjs";
 import { read } from "./read.mjs";
 
@@ -12,12 +12,8 @@ before(async () => {
 });
 after(() => browser?.close());
 
-async function openWorked(options) {
-  const visit = await openPage(browser, options);
-  await visit.byId("descent-row").first().waitFor();
-  await settle(visit);
-  return visit;
-}
+/** The page with its demo worked out. */
+const openWorked = (options) => openDemo(browser, options);
 
 test("the lanes are there, and another reading fills the profile", async () => {
   const visit = await openWorked();

@@ -122,6 +122,14 @@ export async function openPage(browser, options = {}) {
   return visit;
 }
 
+/** Opens the page and waits until its demo is worked out. */
+export async function openDemo(browser, options) {
+  const visit = await openPage(browser, options);
+  await visit.byId("descent-row").first().waitFor();
+  await settle(visit);
+  return visit;
+}
+
 /** A file to give to the page: { name, bytes }. */
 export async function fileFrom(path) {
   return { name: basename(path), bytes: await readFile(path) };

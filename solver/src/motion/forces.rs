@@ -19,13 +19,8 @@ pub fn altitude_factor(height: Metres) -> f64 {
     libm::pow(1.0 - ATMOSPHERE_LAPSE * h, ATMOSPHERE_EXPONENT)
 }
 
-/// Density of the air, kg/m³, at `height` with the air at `air` instead of the standard
-/// temperature of that height.
-#[must_use]
-pub fn air_density(height: Metres, air: Celsius) -> f64 {
-    density(altitude_factor(height), height, air)
-}
-
+/// Density of the air, kg/m³, where the standard atmosphere has this factor, with the air at
+/// `air` instead of the standard temperature of that height.
 fn density(altitude_factor: f64, height: Metres, air: Celsius) -> f64 {
     let standard = STANDARD_TEMPERATURE_K - STANDARD_LAPSE_K_PER_M * height.0.clamp(-500.0, HIGHEST_ROAD);
     AIR_DENSITY_SEA_LEVEL * altitude_factor * standard / (air.0 + ZERO_CELSIUS_K)
