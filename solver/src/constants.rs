@@ -6,24 +6,6 @@
 /// Standard gravity, m/s². Exact by definition.
 pub const GRAVITY: f64 = 9.806_65;
 
-/// Air density at sea level in the standard atmosphere, kg/m³ (ISO 2533).
-pub const AIR_DENSITY_SEA_LEVEL: f64 = 1.225;
-
-/// Relative fall of pressure-height in the standard atmosphere, 1/m (ISO 2533: 0.0065 K/m over 288.15 K).
-pub const ATMOSPHERE_LAPSE: f64 = 2.255_77e-5;
-
-/// Exponent of the density law in the standard atmosphere (ISO 2533).
-pub const ATMOSPHERE_EXPONENT: f64 = 4.2559;
-
-/// Temperature of the standard atmosphere at sea level, K (ISO 2533).
-pub const STANDARD_TEMPERATURE_K: f64 = 288.15;
-
-/// Its fall with height, K/m (ISO 2533).
-pub const STANDARD_LAPSE_K_PER_M: f64 = 0.0065;
-
-/// 0 °C in kelvin.
-pub const ZERO_CELSIUS_K: f64 = 273.15;
-
 /// Watts in a mechanical horsepower, joules in a kelvin against a degree Fahrenheit and
 /// metres per second in a mile per hour: the units of the published temperature model.
 const HORSEPOWER: f64 = 745.699_872;

@@ -18,6 +18,7 @@
 //!
 //! A result is a planning and teaching aid. It is never permission to descend.
 
+pub mod atmosphere;
 pub mod constants;
 pub mod day;
 pub mod limits;

@@ -3,6 +3,9 @@
 use crate::generate::{Bump, Drive, Instrument, TrueRoad, gpx_text};
 use solver::road::{Class, FindingKind, Road, read, survey};
 
+/// Seeds of the roads of a survey of errors.
+pub const ROADS: std::ops::RangeInclusive<u64> = 1..=48;
+
 /// Errors of one drive. Grades in percentage points.
 #[derive(Clone, Copy, Debug, Default)]
 pub struct Errors {

@@ -35,14 +35,15 @@ pub(crate) const RULES: [(&str, Rule); 7] = [
 
 /// The rooms of the solver, and whom each may import. Data flows one way: a room knows those
 /// below it and nobody above.
-const LAYERS: [(&str, &[&str]); 9] = [
+const LAYERS: [(&str, &[&str]); 10] = [
     ("units", &[]),
+    ("atmosphere", &["units"]),
     ("constants", &["units"]),
     ("limits", &["units", "constants"]),
     ("day", &BASE),
-    ("road", &BASE),
+    ("road", &["units", "atmosphere", "constants", "limits"]),
     ("truck", &BASE),
-    ("motion", &["units", "constants", "limits", "day", "road", "truck"]),
+    ("motion", &["units", "atmosphere", "constants", "limits", "day", "road", "truck"]),
     ("plan", &["units", "constants", "limits", "day", "road", "truck", "motion"]),
     ("report", &["units", "constants", "limits", "day", "road", "truck", "motion", "plan"]),
 ];

@@ -2,18 +2,18 @@
 //! give it, on 127.0.0.1 only.
 
 use crate::{Outcome, build, command::DEFAULT_PORT, project::dist_folder};
-use std::{
-    fs::File,
-    path::{Path, PathBuf},
-    sync::Arc,
-    thread,
+use oxhttp::{
+    ListeningServer, Server,
+    model::{Body, Method, Request, Response, StatusCode, header},
 };
-use tiny_http::{Header, Method, Request, Response, Server};
+use std::{
+    fs,
+    net::{Ipv4Addr, SocketAddr, TcpListener},
+    path::{Path, PathBuf},
+};
 
 /// How many ports above the first are tried when none was named.
 const PORTS_TRIED: u16 = 50;
-/// A page asks for several files at once; a slow reader must not hold the others up.
-const WORKERS: usize = 4;
 
 /// Builds (unless told not to), serves until the person stops it.
 ///
@@ -24,17 +24,13 @@ pub(crate) fn run(port: Option<u16>, build: bool) -> Outcome {
         build::run_build()?;
     }
     need_page()?;
-    let server = match port {
+    let (server, address) = match port {
         Some(port) => listen(port)?,
         None => listen_near(DEFAULT_PORT)?,
     };
-    let threads = serve(&server);
-    println!("Steadygrade is at {} (Ctrl+C ends it)", address(&server)?);
-    for thread in threads {
-        // Ends only when the process does.
-        thread.join().map_err(|_| "the server stopped unexpectedly")?;
-    }
-    Ok(())
+    println!("Steadygrade is at {address} (Ctrl+C ends it)");
+    // Ends only when the process does.
+    server.join().map_err(|error| format!("the server stopped unexpectedly: {error}"))
 }
 
 /// Serves `dist/` on a free port in the background, for as long as this process lives.
@@ -43,9 +39,11 @@ pub(crate) fn run(port: Option<u16>, build: bool) -> Outcome {
 /// A sentence when there is no page or no port.
 pub(crate) fn start_on_free_port() -> Outcome<String> {
     need_page()?;
-    let server = listen(0)?;
-    serve(&server);
-    address(&server)
+    // The port is free again before the server takes it; nobody else is likely to in between.
+    let free = TcpListener::bind((Ipv4Addr::LOCALHOST, 0)).and_then(|probe| probe.local_addr());
+    let free = free.map_err(|error| format!("no port is free: {error}"))?;
+    let (_, address) = listen(free.port())?;
+    Ok(address)
 }
 
 fn need_page() -> Outcome {
@@ -56,61 +54,35 @@ fn need_page() -> Outcome {
     }
 }
 
-fn listen(port: u16) -> Outcome<Arc<Server>> {
-    Server::http(("127.0.0.1", port))
-        .map(Arc::new)
-        .map_err(|error| format!("cannot listen on port {port}: {error}; `--port N` names another"))
+/// The server has a thread for each connection: a browser opens several at once and keeps them.
+fn listen(port: u16) -> Outcome<(ListeningServer, String)> {
+    let server = Server::new(answer).bind(SocketAddr::from((Ipv4Addr::LOCALHOST, port)));
+    let listening = server
+        .spawn()
+        .map_err(|error| format!("cannot listen on port {port}: {error}; `--port N` names another"))?;
+    Ok((listening, format!("http://127.0.0.1:{port}/")))
 }
 
-fn listen_near(first: u16) -> Outcome<Arc<Server>> {
+fn listen_near(first: u16) -> Outcome<(ListeningServer, String)> {
     let mut free = (first..first.saturating_add(PORTS_TRIED)).map(listen);
     free.find(Result::is_ok)
         .unwrap_or_else(|| Err(format!("no port from {first} on is free; `--port N` names another")))
 }
 
-fn address(server: &Server) -> Outcome<String> {
-    let address = server.server_addr().to_ip();
-    let address = address.ok_or("the server has no address")?;
-    Ok(format!("http://{address}/"))
-}
-
-fn serve(server: &Arc<Server>) -> Vec<thread::JoinHandle<()>> {
-    let start = |_| {
-        let server = Arc::clone(server);
-        thread::spawn(move || {
-            while let Ok(request) = server.recv() {
-                answer(request);
-            }
-        })
+fn answer(request: &mut Request<Body>) -> Response<Body> {
+    let path = file_for(request.uri().path()).filter(|_| *request.method() == Method::GET);
+    let found = path.and_then(|path| fs::read(dist_folder().join(&path)).ok().map(|bytes| (path, bytes)));
+    let Some((path, bytes)) = found else {
+        let mut missing = Response::new(Body::from("There is no such file."));
+        *missing.status_mut() = StatusCode::NOT_FOUND;
+        return missing;
     };
-    (0..WORKERS).map(start).collect()
-}
-
-fn answer(request: Request) {
-    let known = matches!(request.method(), Method::Get | Method::Head);
-    let file = match file_for(request.url()) {
-        Some(path) if known => File::open(dist_folder().join(&path)).ok().map(|file| (path, file)),
-        Some(_) | None => None,
-    };
-    // A visitor who has gone is no error of ours.
-    let _ = match file {
-        Some((path, file)) => request.respond(with_headers(Response::from_file(file), &path)),
-        None => request.respond(Response::from_string("There is no such file.").with_status_code(404)),
-    };
-}
-
-fn with_headers(mut response: Response<File>, path: &Path) -> Response<File> {
-    let fields = [
-        ("Content-Type", media_type(path)),
-        // A page built again must be seen at once.
-        ("Cache-Control", "no-cache"),
-        ("X-Content-Type-Options", "nosniff"),
-    ];
-    for (name, value) in fields {
-        if let Ok(header) = Header::from_bytes(name, value) {
-            response.add_header(header);
-        }
-    }
+    let mut response = Response::new(Body::from(bytes));
+    let headers = response.headers_mut();
+    headers.insert(header::CONTENT_TYPE, header::HeaderValue::from_static(media_type(&path)));
+    // A page built again must be seen at once.
+    headers.insert(header::CACHE_CONTROL, header::HeaderValue::from_static("no-cache"));
+    headers.insert(header::X_CONTENT_TYPE_OPTIONS, header::HeaderValue::from_static("nosniff"));
     response
 }
 

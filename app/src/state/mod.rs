@@ -55,10 +55,12 @@ pub(crate) struct Signals {
     /// Entries taken.
     pub(crate) entries: RwSignal<Entries>,
     fields: Vec<FieldState>,
+    /// The picture of the last result: a moment ahead of `worked`, see `work::show_in_turn`.
+    pub(crate) picture: RwSignal<Option<Arc<RoadPicture>>>,
     /// The last result.
     pub(crate) worked: RwSignal<Option<Arc<Worked>>>,
-    /// The picture of the last result.
-    pub(crate) picture: Signal<Option<Arc<RoadPicture>>>,
+    /// The result that the list of descents shows: a moment behind `worked`.
+    pub(crate) listed: RwSignal<Option<Arc<Worked>>>,
     /// What goes on.
     pub(crate) progress: RwSignal<Option<Progress>>,
     /// What went wrong last.
@@ -71,6 +73,7 @@ pub(crate) struct Signals {
     pub(crate) hovering: RwSignal<bool>,
     work: StoredValue<Work, LocalStorage>,
     pause: StoredValue<Option<Timer>, LocalStorage>,
+    rest: StoredValue<Option<Timer>, LocalStorage>,
 }
 
 /// The page's state: a handle that is passed around.
@@ -79,7 +82,6 @@ pub(crate) type State = &'static Signals;
 /// Makes the state from what this machine remembers, starts the worker and fetches the demo.
 pub(crate) fn start() -> State {
     let kept = kept::recall();
-    let worked = RwSignal::new(None::<Arc<Worked>>);
     let fields = Field::all().map(|field| FieldState {
         text: RwSignal::new(kept.entries.text(field, kept.units)),
         problem: RwSignal::new(None),
@@ -90,8 +92,9 @@ pub(crate) fn start() -> State {
         theme: RwSignal::new(kept.theme),
         fields: fields.collect(),
         entries: RwSignal::new(kept.entries),
-        worked,
-        picture: Signal::derive(move || worked.get().map(|worked| worked.picture.clone())),
+        picture: RwSignal::new(None),
+        worked: RwSignal::new(None),
+        listed: RwSignal::new(None),
         progress: RwSignal::new(None),
         trouble: RwSignal::new(None),
         stale: RwSignal::new(false),
@@ -99,6 +102,7 @@ pub(crate) fn start() -> State {
         hovering: RwSignal::new(false),
         work: StoredValue::new_local(Work::default()),
         pause: StoredValue::new_local(None),
+        rest: StoredValue::new_local(None),
     }));
     theme::show(kept.theme);
     theme::watch(move || theme::show(state.theme.get_untracked()));

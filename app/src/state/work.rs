@@ -9,6 +9,7 @@ use super::asked::{Asked, Source};
 use super::result::{Surveyed, Worked};
 use super::{Progress, Signals, State};
 use crate::browser::file::GivenFile;
+use crate::browser::timer::Timer;
 use crate::browser::worker::{Heard, WorkerClient};
 use crate::message::{Reply, Request, Task, decode, encode};
 use crate::words::WorkTrouble;
@@ -258,11 +259,13 @@ fn answered(state: State, reply: Reply, heard: &Heard) {
         Reply::Planned(plan) => {
             let asked = state.work.try_update_value(|work| work.out.take()).flatten();
             let surveyed = state.work.with_value(|work| work.surveyed.clone());
-            if let (Some(asked), Some(surveyed)) = (asked, surveyed) {
-                let worked = surveyed.with_plan(plan, heard, &asked);
-                show(state, asked, worked);
+            match (asked, surveyed) {
+                (Some(asked), Some(surveyed)) => {
+                    let worked = surveyed.with_plan(plan, heard, &asked);
+                    show(state, asked, worked);
+                }
+                (None, _) | (_, None) => next(state),
             }
-            next(state);
         }
         Reply::Failed(error) => {
             let asked = state.work.try_update_value(|work| {
@@ -291,7 +294,7 @@ fn answered(state: State, reply: Reply, heard: &Heard) {
     }
 }
 
-/// Another road begins with no descent chosen.
+/// Shows a result. Another road begins with no descent chosen.
 fn show(state: State, mut asked: Asked, worked: Worked) {
     let same_road = state
         .worked
@@ -307,7 +310,29 @@ fn show(state: State, mut asked: Asked, worked: Worked) {
         }
         work.shown = Some(asked);
     });
-    state.worked.set(Some(Arc::new(worked)));
+    show_in_turn(state, Arc::new(worked));
+}
+
+/// The picture now, the texts and the list of descents each in a task of its own: a long road
+/// has a hundred rows, and the page must stay live in between.
+fn show_in_turn(state: State, worked: Arc<Worked>) {
+    state.picture.set(Some(worked.picture.clone()));
+    later(state, move || {
+        state.worked.set(Some(worked.clone()));
+        let worked = worked.clone();
+        later(state, move || {
+            state.listed.set(Some(worked.clone()));
+            next(state);
+        });
+    });
+}
+
+/// In the next task; now where the browser has no timers.
+fn later(state: State, then: impl Fn() + Clone + 'static) {
+    match Timer::after(0, then.clone()) {
+        Some(timer) => state.rest.set_value(Some(timer)),
+        None => then(),
+    }
 }
 
 fn next(state: State) {

@@ -27,16 +27,16 @@ pub(super) fn descents(state: State) -> AnyView {
     let content = move || {
         let units = state.units.get();
         let order = order.get();
-        state.worked.get().map(|worked| list(state, &worked, order, units))
+        state.listed.get().map(|worked| list(state, &worked, order, units))
     };
-    let head = move || state.worked.with(|it| it.as_ref().map(|it| w.descents_head(it.plan.descents.len())));
-    let few = move || state.worked.with(|it| it.as_ref().is_none_or(|it| it.plan.descents.len() < 2));
+    let head = move || state.listed.with(|it| it.as_ref().map(|it| w.descents_head(it.plan.descents.len())));
+    let few = move || state.listed.with(|it| it.as_ref().is_none_or(|it| it.plan.descents.len() < 2));
     view! {
         <section
             class="card descents"
             id="descents"
             aria-label=w.descents_section()
-            hidden=move || state.worked.with(Option::is_none)
+            hidden=move || state.listed.with(Option::is_none)
         >
             <div class="section-head">
                 <h2>{head}</h2>

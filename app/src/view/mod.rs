@@ -78,10 +78,10 @@ fn busy(state: State) -> &'static str {
 
 fn road_section(state: State) -> impl IntoView {
     let units = Signal::derive(move || state.units.get());
-    let hidden = move || state.worked.with(Option::is_none);
+    let hidden = move || state.picture.with(Option::is_none);
     view! {
         <section class="card road" id="road" aria-label=words().road_section() hidden=hidden>
-            <RoadView picture=state.picture units=units chosen_descent=state.chosen_descent/>
+            <RoadView picture=state.picture.into() units=units chosen_descent=state.chosen_descent/>
         </section>
     }
 }

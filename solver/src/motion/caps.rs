@@ -4,7 +4,7 @@ use super::forces::{Air, Trip};
 use super::step::Hold;
 use crate::constants::{LEAST_SLOWING, SERVICE_SLOWING};
 use crate::road::Road;
-use crate::units::{Grade, Metres, MetresPerSecond};
+use crate::units::{Grade, MetresPerSecond};
 
 /// The first hold that ends behind a cell: the one it lies in, or the next on the way.
 pub(super) fn hold_ahead(holds: &[Hold], cell: usize) -> Option<&Hold> {
@@ -31,7 +31,7 @@ pub(super) fn entry_caps(trip: Trip<'_>, road: &Road, from: usize, to: usize, ho
         }
         let cell = from + k;
         let grade = Grade(road.grades()[cell]);
-        let air = trip.air(Metres(road.heights_m()[cell]));
+        let air = trip.air_on(road, cell);
         let slowing = slowing_without_brakes(trip, MetresPerSecond(caps[k + 1]), grade, air);
         let way = road.step_m() / grade.sin_cos().1;
         let slowing = if slowing < LEAST_SLOWING { SERVICE_SLOWING } else { slowing };

@@ -1,30 +1,11 @@
 //! What pulls, what resists and what holds, for a truck on a day.
 
-use crate::constants::{
-    AIR_DENSITY_SEA_LEVEL, ATMOSPHERE_EXPONENT, ATMOSPHERE_LAPSE, GRAVITY, STANDARD_LAPSE_K_PER_M,
-    STANDARD_TEMPERATURE_K, ZERO_CELSIUS_K,
-};
+use crate::atmosphere::{density, density_ratio};
+use crate::constants::GRAVITY;
 use crate::day::Day;
+use crate::road::Road;
 use crate::truck::{Gear, Stage, Truck};
-use crate::units::{Celsius, Grade, Metres, MetresPerSecond, Newtons};
-
-/// Highest road that the density law is used for, m; above it the value there is kept.
-const HIGHEST_ROAD: f64 = 9_000.0;
-
-/// Density of the air at `height` over that at sea level, in the standard atmosphere (ISO 2533):
-/// (1 − 2.25577e-5·h)^4.2559. Range −500 to 9,000 m; the ends are kept beyond.
-#[must_use]
-pub fn altitude_factor(height: Metres) -> f64 {
-    let h = height.0.clamp(-500.0, HIGHEST_ROAD);
-    libm::pow(1.0 - ATMOSPHERE_LAPSE * h, ATMOSPHERE_EXPONENT)
-}
-
-/// Density of the air, kg/m³, where the standard atmosphere has this factor, with the air at
-/// `air` instead of the standard temperature of that height.
-fn density(altitude_factor: f64, height: Metres, air: Celsius) -> f64 {
-    let standard = STANDARD_TEMPERATURE_K - STANDARD_LAPSE_K_PER_M * height.0.clamp(-500.0, HIGHEST_ROAD);
-    AIR_DENSITY_SEA_LEVEL * altitude_factor * standard / (air.0 + ZERO_CELSIUS_K)
-}
+use crate::units::{Grade, Metres, MetresPerSecond, Newtons};
 
 /// The air at a place on a day.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -49,8 +30,18 @@ impl Trip<'_> {
     /// The air at a height.
     #[must_use]
     pub fn air(self, height: Metres) -> Air {
-        let factor = altitude_factor(height);
-        Air { density: density(factor, height, self.day.air()), altitude_factor: factor.min(1.0) }
+        self.air_of(density_ratio(height), height)
+    }
+
+    /// The air on a cell of a road.
+    #[must_use]
+    pub fn air_on(self, road: &Road, cell: usize) -> Air {
+        let mean = |ends: &[f64]| 0.5 * (ends[cell] + ends[cell + 1]);
+        self.air_of(mean(road.density_ratios()), Metres(mean(road.heights_m())))
+    }
+
+    fn air_of(self, ratio: f64, height: Metres) -> Air {
+        Air { density: density(ratio, height, self.day.air()), altitude_factor: ratio.min(1.0) }
     }
 
     /// Weight, m·g.

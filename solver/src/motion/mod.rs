@@ -15,7 +15,7 @@ mod stopping;
 
 pub use control_speed::{Answer, Unusable, control_speed, held_grade};
 pub use drive::{crawl, pulling_gear};
-pub use forces::{Air, Trip, altitude_factor};
+pub use forces::{Air, Trip};
 pub use heat::{BrakeHeat, HeatLump};
 pub use ledger::Ledger;
 pub use run::Run;

@@ -11,7 +11,7 @@ use super::ledger::Ledger;
 use super::step::{Hold, Sample, State};
 use crate::constants::WALKING_SPEED;
 use crate::road::Road;
-use crate::units::{Celsius, Grade, Metres, MetresPerSecond};
+use crate::units::{Celsius, Grade, MetresPerSecond};
 
 /// A run over part of a road.
 #[derive(Debug, Clone, PartialEq)]
@@ -74,7 +74,7 @@ impl Run {
             }
             let scene = Scene {
                 grade: Grade(road.grades()[cell]),
-                air: trip.air(Metres(0.5 * (road.heights_m()[cell] + road.heights_m()[cell + 1]))),
+                air: trip.air_on(road, cell),
                 step: road.step_m(),
                 hold: hold_at(holds, cell),
                 ahead: hold_ahead(holds, cell),

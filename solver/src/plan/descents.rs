@@ -53,7 +53,7 @@ pub(super) fn cut(trip: Trip<'_>, road: &Road) -> Vec<Stretch> {
 fn pushed(trip: Trip<'_>, road: &Road) -> Vec<Stretch> {
     let top = trip.top_speed();
     let pushes = |cell: usize| {
-        let air = trip.air(Metres(road.heights_m()[cell]));
+        let air = trip.air_on(road, cell);
         road.assessed()[cell] && trip.demand(top, Grade(road.grades()[cell]), air).0 > 0.0
     };
     let mut stretches = Vec::new();

@@ -3,7 +3,7 @@
 use super::answer::{Choice, Descent, HeatStep, Lanes};
 use crate::motion::{Run, Sample, Trip};
 use crate::road::Road;
-use crate::units::{Celsius, Grade, Metres, MetresPerSecond};
+use crate::units::{Celsius, Grade, MetresPerSecond};
 
 /// One value a grid point: the first from the start state, each next from the cell before it.
 /// Inside a descent gear and stage are those of the advice from the crest on: engaged before it,
@@ -39,7 +39,7 @@ impl Lanes {
         self.after_stop.push(value(sample.after_stop.0));
         self.carried.push(value(sample.carried));
         self.gear.push(small(sample.gear.number()));
-        let air = trip.air(Metres(road.heights_m()[cell]));
+        let air = trip.air_on(road, cell);
         let stage = trip.weakest_stage(sample.gear, sample.speed, air, sample.to_hold);
         self.stage.push(small(stage.number()));
         self.heat.push(small(step as u8));

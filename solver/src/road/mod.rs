@@ -38,6 +38,8 @@ pub use quality::{Class, Quality};
 pub use segments::GradeSegment;
 pub use survey::survey;
 
+use crate::atmosphere::density_ratio;
+use crate::units::Metres;
 use serde::{Deserialize, Serialize};
 
 /// A stretch of road that gets no grade and no advice.
@@ -62,6 +64,7 @@ pub struct Road {
     step_m: f64,
     heights_m: Vec<f64>,
     recorded_m: Vec<f64>,
+    density_ratios: Vec<f64>,
     grades: Vec<f64>,
     assessed: Vec<bool>,
     unassessed: Vec<Span>,
@@ -112,6 +115,7 @@ impl Road {
         let mut road = Road {
             name: parts.name,
             step_m: parts.step_m,
+            density_ratios: parts.heights_m.iter().map(|h| density_ratio(Metres(*h))).collect(),
             heights_m: parts.heights_m,
             recorded_m: parts.recorded_m,
             grades,
@@ -189,6 +193,11 @@ impl Road {
     /// Recorded heights at grid points before bridging and filtering, metres; NaN where missing.
     pub fn recorded_m(&self) -> &[f64] {
         &self.recorded_m
+    }
+
+    /// Density of the standard atmosphere at grid points over that at sea level.
+    pub fn density_ratios(&self) -> &[f64] {
+        &self.density_ratios
     }
 
     /// Grade of each cell: rise over horizontal distance, negative downhill.
@@ -279,6 +288,7 @@ impl Road {
         let last = self.cells();
         road.heights_m.reverse();
         road.recorded_m.reverse();
+        road.density_ratios.reverse();
         road.positions.reverse();
         road.shape.0.reverse();
         road.assessed.reverse();

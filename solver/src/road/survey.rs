@@ -54,14 +54,14 @@ pub fn survey(
     }
     report(0.4)?;
     let before = quality::roughness(&mended, &spans, profile.step_m);
-    let class = Quality::new(before, before, from_terrain).class;
-    let filtered = filter_spans(&profile, mended, &spans, class, &mut report)?;
+    let lambda_m = Quality::new(before, before, from_terrain).lambda_m();
+    let filtered = filter_spans(&profile, mended, &spans, lambda_m, &mut report)?;
     let after = quality::roughness(&filtered, &spans, profile.step_m);
     let quality = Quality::new(before, after, from_terrain);
     tell_quality(quality, from_terrain, &mut findings);
     tell_very_steep(&filtered, &spans, profile.step_m, &mut findings);
     complete_cut_off(&mut findings, &profile);
-    let segments = segments::split(&filtered, &spans, profile.step_m, class);
+    let segments = segments::split(&filtered, &spans, profile.step_m, quality.class);
     let places = places::snap(document.waypoints(), &profile.positions);
     report(1.0)?;
     Ok(Road::from_parts(Parts {
@@ -157,14 +157,14 @@ fn filter_spans(
     profile: &Profile,
     mended: Vec<f64>,
     spans: &[Range<usize>],
-    class: Class,
+    lambda_m: f64,
     report: &mut dyn FnMut(f32) -> Result<(), FileError>,
 ) -> Result<Vec<f64>, FileError> {
     let mut heights = mended;
     let mut last: Option<usize> = None;
     for span in spans {
         report(0.4 + 0.5 * span.start as f32 / profile.why.len() as f32)?;
-        let trend = trend::filter(&heights[span.start..=span.end], class.lambda_m());
+        let trend = trend::filter(&heights[span.start..=span.end], lambda_m);
         heights[span.start..=span.end].copy_from_slice(&trend.heights_m);
         match last {
             None => heights[..span.start].fill(trend.heights_m[0]),

@@ -62,60 +62,66 @@ pub fn filter(heights_m: &[f64], lambda: f64) -> Trend {
     Trend { heights_m: state.primal(heights_m), gap, steps }
 }
 
+/// What belongs to one row of D: side by side, so that a pass reads memory once.
+#[derive(Clone, Copy)]
+struct Row {
+    /// D y.
+    dy: f64,
+    /// The dual variable, within ±λ.
+    z: f64,
+    /// Multipliers of z ≤ λ and of −z ≤ λ.
+    upper: f64,
+    lower: f64,
+    /// D Dᵀ z.
+    ddz: f64,
+    /// Newton directions.
+    dz: f64,
+    d_upper: f64,
+    d_lower: f64,
+    /// D Dᵀ dz.
+    dddz: f64,
+    /// 1/(z − λ) and 1/(−z − λ).
+    f_upper: f64,
+    f_lower: f64,
+    /// Factors of the pentadiagonal matrix.
+    near: f64,
+    inverse: f64,
+}
+
 struct State {
     lambda: f64,
-    /// D y.
-    dy: Vec<f64>,
-    /// The dual variable, within ±λ.
-    z: Vec<f64>,
-    /// Multipliers of z ≤ λ and of −z ≤ λ.
-    upper: Vec<f64>,
-    lower: Vec<f64>,
-    /// D Dᵀ z.
-    ddz: Vec<f64>,
-    /// Newton directions.
-    dz: Vec<f64>,
-    d_upper: Vec<f64>,
-    d_lower: Vec<f64>,
-    /// D Dᵀ dz.
-    dddz: Vec<f64>,
-    /// Factors of the pentadiagonal matrix.
-    near: Vec<f64>,
-    inverse: Vec<f64>,
+    rows: Vec<Row>,
     barrier: f64,
     last_step: f64,
 }
 
 impl State {
     fn new(y: &[f64], lambda: f64) -> State {
-        let m = y.len() - 2;
-        State {
-            lambda,
-            dy: (0..m).map(|i| y[i] - 2.0 * y[i + 1] + y[i + 2]).collect(),
-            z: vec![0.0; m],
-            upper: vec![1.0; m],
-            lower: vec![1.0; m],
-            ddz: vec![0.0; m],
-            dz: vec![0.0; m],
-            d_upper: vec![0.0; m],
-            d_lower: vec![0.0; m],
-            dddz: vec![0.0; m],
-            near: vec![0.0; m],
-            inverse: vec![0.0; m],
-            barrier: 1e-10,
-            last_step: 1.0,
-        }
+        let row = |w: &[f64]| Row {
+            dy: w[0] - 2.0 * w[1] + w[2],
+            z: 0.0,
+            upper: 1.0,
+            lower: 1.0,
+            ddz: 0.0,
+            dz: 0.0,
+            d_upper: 0.0,
+            d_lower: 0.0,
+            dddz: 0.0,
+            f_upper: 0.0,
+            f_lower: 0.0,
+            near: 0.0,
+            inverse: 0.0,
+        };
+        State { lambda, rows: y.windows(3).map(row).collect(), barrier: 1e-10, last_step: 1.0 }
     }
 
     /// Primal less dual objective of the present z. Both are feasible, so it bounds the error.
     fn gap(&self) -> f64 {
-        let mut quadratic = 0.0;
-        let mut bend = 0.0;
-        let mut linear = 0.0;
-        for i in 0..self.z.len() {
-            quadratic += self.z[i] * self.ddz[i];
-            bend += (self.dy[i] - self.ddz[i]).abs();
-            linear += self.dy[i] * self.z[i];
+        let (mut quadratic, mut bend, mut linear) = (0.0, 0.0, 0.0);
+        for row in &self.rows {
+            quadratic += row.z * row.ddz;
+            bend += (row.dy - row.ddz).abs();
+            linear += row.dy * row.z;
         }
         // ½‖Dᵀz‖² + λ‖Dx‖₁ − (−½‖Dᵀz‖² + (Dy)ᵀz)
         quadratic + self.lambda * bend - linear
@@ -123,64 +129,63 @@ impl State {
 
     fn tighten(&mut self, gap: f64) {
         if self.last_step >= LONG_STEP {
-            let m = self.z.len() as f64;
+            let m = self.rows.len() as f64;
             self.barrier = (2.0 * m * TIGHTEN / gap).max(1.2 * self.barrier);
         }
     }
 
     /// Newton direction: one pass down (set up, factor, forward), one pass up, one for the rest.
     fn solve(&mut self) {
-        let m = self.z.len();
+        let lambda = self.lambda;
         let relax = 1.0 / self.barrier;
-        let (mut near1, mut inverse1, mut inverse2) = (0.0, 0.0, 0.0);
+        // Far outside the first row stands nothing: −4 there is undone by a zero inverse.
+        let (mut near1, mut inverse1, mut inverse2) = (-4.0, 0.0, 0.0);
         let (mut r1, mut r2) = (0.0, 0.0);
-        for i in 0..m {
-            let f_upper = 1.0 / (self.z[i] - self.lambda);
-            let f_lower = 1.0 / (-self.z[i] - self.lambda);
-            let diagonal = 6.0 - self.upper[i] * f_upper - self.lower[i] * f_lower;
-            let right = self.dy[i] - self.ddz[i] + relax * (f_upper - f_lower);
+        for row in &mut self.rows {
+            row.f_upper = 1.0 / (row.z - lambda);
+            row.f_lower = 1.0 / (-row.z - lambda);
+            let diagonal = 6.0 - row.upper * row.f_upper - row.lower * row.f_lower;
+            let right = row.dy - row.ddz + relax * (row.f_upper - row.f_lower);
             // L D Lᵀ of the matrix with rows (1, −4, d, −4, 1).
-            let product = if i > 0 { -4.0 - near1 } else { 0.0 };
+            let product = -4.0 - near1;
             let near = product * inverse1;
             let far = inverse2;
             let pivot = diagonal - near * product - far;
             let r = right - near * r1 - far * r2;
-            self.near[i] = near;
-            self.inverse[i] = 1.0 / pivot;
-            self.dz[i] = r;
-            (inverse2, inverse1, near1) = (inverse1, self.inverse[i], near);
+            row.near = near;
+            row.inverse = 1.0 / pivot;
+            row.dz = r;
+            (inverse2, inverse1, near1) = (inverse1, row.inverse, near);
             (r2, r1) = (r1, r);
         }
-        let (mut x1, mut x2) = (0.0, 0.0);
-        for i in (0..m).rev() {
-            let near = if i + 1 < m { self.near[i + 1] } else { 0.0 };
-            let far = if i + 2 < m { self.inverse[i] } else { 0.0 };
-            let x = self.dz[i] * self.inverse[i] - near * x1 - far * x2;
-            self.dz[i] = x;
-            (x2, x1) = (x1, x);
+        let (mut x1, mut x2, mut near_below) = (0.0, 0.0, 0.0);
+        for row in self.rows.iter_mut().rev() {
+            // Below the last two rows x is zero, so that the factors there do not matter.
+            let x = row.dz * row.inverse - near_below * x1 - row.inverse * x2;
+            row.dz = x;
+            (x2, x1, near_below) = (x1, x, row.near);
         }
-        multiply(&self.dz, &mut self.dddz);
-        for i in 0..m {
-            let f_upper = 1.0 / (self.z[i] - self.lambda);
-            let f_lower = 1.0 / (-self.z[i] - self.lambda);
-            self.d_upper[i] = -(self.upper[i] + (relax + self.dz[i] * self.upper[i]) * f_upper);
-            self.d_lower[i] = -(self.lower[i] + (relax - self.dz[i] * self.lower[i]) * f_lower);
+        multiply(&mut self.rows, |row| row.dz, |row, product| row.dddz = product);
+        for row in &mut self.rows {
+            row.d_upper = -(row.upper + (relax + row.dz * row.upper) * row.f_upper);
+            row.d_lower = -(row.lower + (relax - row.dz * row.lower) * row.f_lower);
         }
     }
 
     /// Longest step that keeps the multipliers positive and z within its bounds.
     fn longest_step(&self) -> f64 {
         let mut step = 1.0f64;
-        for i in 0..self.z.len() {
-            if self.d_upper[i] < 0.0 {
-                step = step.min(-INSIDE * self.upper[i] / self.d_upper[i]);
+        for row in &self.rows {
+            // Divides only where the bound bites.
+            if -row.d_upper * step > INSIDE * row.upper {
+                step = -INSIDE * row.upper / row.d_upper;
             }
-            if self.d_lower[i] < 0.0 {
-                step = step.min(-INSIDE * self.lower[i] / self.d_lower[i]);
+            if -row.d_lower * step > INSIDE * row.lower {
+                step = -INSIDE * row.lower / row.d_lower;
             }
-            let room = if self.dz[i] > 0.0 { self.lambda - self.z[i] } else { self.lambda + self.z[i] };
-            if self.dz[i].abs() * step > INSIDE * room {
-                step = INSIDE * room / self.dz[i].abs();
+            let room = if row.dz > 0.0 { self.lambda - row.z } else { self.lambda + row.z };
+            if row.dz.abs() * step > INSIDE * room {
+                step = INSIDE * room / row.dz.abs();
             }
         }
         step
@@ -190,11 +195,11 @@ impl State {
     fn residual(&self, step: f64) -> f64 {
         let relax = 1.0 / self.barrier;
         let mut sum = 0.0;
-        for i in 0..self.z.len() {
-            let z = self.z[i] + step * self.dz[i];
-            let upper = self.upper[i] + step * self.d_upper[i];
-            let lower = self.lower[i] + step * self.d_lower[i];
-            let dual = self.ddz[i] + step * self.dddz[i] - self.dy[i] + upper - lower;
+        for row in &self.rows {
+            let z = row.z + step * row.dz;
+            let upper = row.upper + step * row.d_upper;
+            let lower = row.lower + step * row.d_lower;
+            let dual = row.ddz + step * row.dddz - row.dy + upper - lower;
             let centre_upper = -upper * (z - self.lambda) - relax;
             let centre_lower = -lower * (-z - self.lambda) - relax;
             sum += dual * dual + centre_upper * centre_upper + centre_lower * centre_lower;
@@ -211,43 +216,38 @@ impl State {
             }
             step *= 0.5;
         }
-        for i in 0..self.z.len() {
-            self.z[i] += step * self.dz[i];
-            self.upper[i] += step * self.d_upper[i];
-            self.lower[i] += step * self.d_lower[i];
+        for row in &mut self.rows {
+            row.z += step * row.dz;
+            row.upper += step * row.d_upper;
+            row.lower += step * row.d_lower;
         }
         // Anew rather than added up: errors of rounding must not gather over the steps.
-        multiply(&self.z, &mut self.ddz);
+        multiply(&mut self.rows, |row| row.z, |row, product| row.ddz = product);
         self.last_step = step;
     }
 
     /// x = y − Dᵀz.
     fn primal(&self, y: &[f64]) -> Vec<f64> {
-        let m = self.z.len();
-        let at = |i: usize| if i < m { self.z[i] } else { 0.0 };
-        (0..y.len())
-            .map(|i| {
-                let first = if i >= 2 { at(i - 2) } else { 0.0 };
-                let second = if i >= 1 { at(i - 1) } else { 0.0 };
-                y[i] - (first - 2.0 * second + at(i))
-            })
-            .collect()
+        let (mut first, mut second) = (0.0, 0.0);
+        let z = self.rows.iter().map(|row| row.z).chain([0.0, 0.0]);
+        let line = y.iter().zip(z).map(|(y, z)| {
+            let x = y - (first - 2.0 * second + z);
+            (first, second) = (second, z);
+            x
+        });
+        line.collect()
     }
 }
 
-/// D Dᵀ v, rows (1, −4, 6, −4, 1).
-fn multiply(v: &[f64], out: &mut [f64]) {
-    let m = v.len();
-    let at = |i: usize| v.get(i).copied().unwrap_or(0.0);
-    for i in 0..m {
-        if i >= 2 && i + 2 < m {
-            let w = &v[i - 2..i + 3];
-            out[i] = (w[0] + w[4]) - 4.0 * (w[1] + w[3]) + 6.0 * w[2];
-        } else {
-            let back2 = if i >= 2 { v[i - 2] } else { 0.0 };
-            let back1 = if i >= 1 { v[i - 1] } else { 0.0 };
-            out[i] = (back2 + at(i + 2)) - 4.0 * (back1 + at(i + 1)) + 6.0 * v[i];
-        }
+/// D Dᵀ v, rows (1, −4, 6, −4, 1), of one field into another.
+fn multiply(rows: &mut [Row], v: impl Fn(&Row) -> f64, put: impl Fn(&mut Row, f64)) {
+    let (mut back2, mut back1) = (0.0, 0.0);
+    let mut here = rows.first().map_or(0.0, &v);
+    let mut next1 = rows.get(1).map_or(0.0, &v);
+    for i in 0..rows.len() {
+        let next2 = rows.get(i + 2).map_or(0.0, &v);
+        put(&mut rows[i], (back2 + next2) - 4.0 * (back1 + next1) + 6.0 * here);
+        (back2, back1, here, next1) = (back1, here, next1, next2);
     }
 }
 

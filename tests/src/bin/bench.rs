@@ -13,7 +13,7 @@ use std::{
     time::{Duration, Instant},
 };
 use tests::generate::{Drive, Instrument, TrueRoad, gpx_text};
-use tests::truth::{Errors, mean, measure};
+use tests::truth::{Errors, ROADS, mean, measure};
 
 /// Odd, so that the median is one of the measured times.
 const ROUNDS: usize = 7;
@@ -202,14 +202,13 @@ fn recorded_track(points: usize) -> String {
 
 /// Errors on generated roads whose truth is known: the table of DEVELOPERS.md.
 fn truth() {
-    const ROADS: u64 = 12;
-    println!("{ROADS} roads of 20 km for each instrument; grades in percentage points");
+    println!("{} roads of 20 km for each instrument; grades in percentage points", ROADS.count());
     println!(
         "| instrument | R | class (0–2) | RMSE of 100 m grade | steepest 500 m, mean | and worst | drop, worst % | length % | bridged | not assessed % |"
     );
     println!("|---|---|---|---|---|---|---|---|---|---|");
     for instrument in [Instrument::Exact, Instrument::Recorder, Instrument::Receiver, Instrument::Terrain] {
-        let errors: Vec<_> = (1..=ROADS).map(|seed| measure(instrument, seed)).collect();
+        let errors: Vec<_> = ROADS.map(|seed| measure(instrument, seed)).collect();
         let average = mean(&errors);
         let worst = |pick: fn(&Errors) -> f64| errors.iter().map(pick).map(f64::abs).fold(0.0, f64::max);
         println!(

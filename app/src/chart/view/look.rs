@@ -1,6 +1,7 @@
 //! How the road is looked at: reading, window, cursor, and the one place that moves them.
 
 use crate::browser::frame::Frame;
+use crate::browser::timer::Timer;
 use crate::chart::here::Here;
 use crate::chart::layout::Layout;
 use crate::chart::picture::RoadPicture;
@@ -20,14 +21,17 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 pub(super) struct Look {
     /// What is worked out once for a picture, a reading and units.
     pub(super) prepared: Memo<Option<Arc<Prepared>>>,
+    /// The same a task later, for what stands below the picture: a long road is drawn in pieces
+    /// between which the page is live.
+    pub(super) settled: RwSignal<Option<Arc<Prepared>>>,
     /// What the cursor stands on.
     pub(super) here: Memo<Option<Here>>,
     /// What fills the profile.
     pub(super) reading: RwSignal<Reading>,
     /// The stretch shown.
-    pub(super) window: RwSignal<Window>,
+    pub(super) window: Memo<Window>,
     /// Grid point of the cursor.
-    pub(super) cursor: RwSignal<usize>,
+    pub(super) cursor: Memo<usize>,
     /// Width of the drawing, px.
     pub(super) width: RwSignal<f64>,
     /// Number of the descent that is looked at.
@@ -36,7 +40,48 @@ pub(super) struct Look {
     pub(super) units: Signal<Units>,
     /// Prefix of the ids of the patterns: two views on one page must not share them.
     pub(super) ids: StoredValue<String>,
+    stance: Stance,
     mover: StoredValue<Mover, LocalStorage>,
+}
+
+/// Window and cursor, as far as they were moved on the road that is shown.
+///
+/// Another road is shown whole, from the crest of its worst descent; the same road with another
+/// plan stays as it is looked at. That follows from the picture: nothing is set when a road
+/// comes, so that it is not drawn twice.
+#[derive(Clone, Copy)]
+struct Stance {
+    picture: Signal<Option<Arc<RoadPicture>>>,
+    held: RwSignal<Option<Held>>,
+}
+
+/// Where somebody moved to.
+#[derive(Clone)]
+struct Held {
+    /// The heights of the road that it was on: kept, so that no other road has their address.
+    road: Arc<[f32]>,
+    window: Window,
+    cursor: usize,
+}
+
+impl Stance {
+    fn now(self) -> (Window, usize) {
+        let Some(picture) = self.picture.get() else { return (Window::whole(0.0), 0) };
+        let on_it = |held: &&Held| Arc::ptr_eq(&held.road, &picture.heights_m);
+        self.held.with(|held| match held.as_ref().filter(on_it) {
+            Some(held) => (held.window, held.cursor),
+            None => (Window::whole(picture.length_m()), picture.first_look()),
+        })
+    }
+
+    /// Moves what is given. The view may be gone by then, which is let pass.
+    fn hold(self, window: Option<Window>, cursor: Option<usize>) {
+        let Some(Some(picture)) = self.picture.try_get_untracked() else { return };
+        let (before, at) = untrack(|| self.now());
+        let road = picture.heights_m.clone();
+        let held = Held { road, window: window.unwrap_or(before), cursor: cursor.unwrap_or(at) };
+        let _ = self.held.try_set(Some(held));
+    }
 }
 
 /// Moves that wait for the next frame: of many pointer events only the last is drawn.
@@ -47,19 +92,11 @@ struct Mover {
 }
 
 impl Mover {
-    fn new(cursor: RwSignal<usize>, window: RwSignal<Window>) -> Self {
+    fn new(stance: Stance) -> Self {
         let to_cursor = Rc::new(Cell::new(None));
         let to_window = Rc::new(Cell::new(None));
         let (point, stretch) = (Rc::clone(&to_cursor), Rc::clone(&to_window));
-        let frame = Frame::new(move || {
-            // The view may be gone by the time the frame comes: try_set lets that pass.
-            if let Some(to) = stretch.take() {
-                let _ = window.try_set(to);
-            }
-            if let Some(to) = point.take() {
-                let _ = cursor.try_set(to);
-            }
-        });
+        let frame = Frame::new(move || stance.hold(stretch.take(), point.take()));
         Self { cursor: to_cursor, window: to_window, frame }
     }
 }
@@ -73,8 +110,9 @@ impl Look {
         static VIEWS: AtomicUsize = AtomicUsize::new(0);
         let ids = format!("road{}", VIEWS.fetch_add(1, Ordering::Relaxed));
         let reading = RwSignal::new(Reading::Gear);
-        let window = RwSignal::new(Window::whole(0.0));
-        let cursor = RwSignal::new(0);
+        let stance = Stance { picture, held: RwSignal::new(None) };
+        let window = Memo::new(move |_| stance.now().0);
+        let cursor = Memo::new(move |_| stance.now().1);
         let prepared = Memo::new_with_compare(
             move |_| Some(Arc::new(Prepared::new(picture.get()?, reading.get(), units.get()))),
             |old, new| match (old.and_then(Option::as_ref), new.and_then(Option::as_ref)) {
@@ -85,6 +123,7 @@ impl Look {
         );
         let look = Self {
             prepared,
+            settled: RwSignal::new(None),
             here: Memo::new(move |_| picture.get().map(|it| Here::at(&it, cursor.get()))),
             reading,
             window,
@@ -93,27 +132,22 @@ impl Look {
             chosen,
             units,
             ids: StoredValue::new(ids),
-            mover: StoredValue::new_local(Mover::new(cursor, window)),
+            stance,
+            mover: StoredValue::new_local(Mover::new(stance)),
         };
-        look.follow_road(picture);
+        look.settle();
         look.follow_choice(picture);
         look
     }
 
-    /// Another road is shown whole, from the crest of its worst descent. The same road with
-    /// another plan stays as it is looked at.
-    fn follow_road(self, picture: Signal<Option<Arc<RoadPicture>>>) {
-        Effect::new(move |former: Option<Option<Arc<RoadPicture>>>| {
-            let now = picture.get();
-            let before = former.flatten();
-            if let Some(picture) = &now {
-                let same = before.is_some_and(|it| Arc::ptr_eq(&it.heights_m, &picture.heights_m));
-                if !same {
-                    self.window.set(Window::whole(picture.length_m()));
-                    self.cursor.set(picture.first_look());
-                }
-            }
-            now
+    fn settle(self) {
+        let waiting = StoredValue::new_local(None::<Timer>);
+        Effect::new(move |_| {
+            let now = self.prepared.get();
+            let settle = move || {
+                let _ = self.settled.try_set(now.clone());
+            };
+            waiting.set_value(Timer::after(0, settle));
         });
     }
 
@@ -163,6 +197,11 @@ impl Look {
     pub(super) fn coming_window(self) -> Window {
         let waiting = self.mover.with_value(|mover| mover.window.get());
         waiting.unwrap_or_else(|| self.window.get_untracked())
+    }
+
+    /// Moves the cursor at once: of several keys within a frame each counts.
+    pub(super) fn point_now(self, index: usize) {
+        self.stance.hold(None, Some(index));
     }
 
     /// Moves the cursor in the next frame.

@@ -272,7 +272,7 @@ fn press(look: Look, event: &KeyboardEvent) {
     let width = untrack(|| look.layout().plot_width());
     let step = cursor::step_points(&picture, window, width);
     let (to, shown) = cursor::moved(&picture, look.cursor.get_untracked(), window, wish, step);
-    look.cursor.set(to);
+    look.point_now(to);
     look.show(shown);
 }
 

@@ -20,15 +20,15 @@ pub(super) fn view(look: Look) -> AnyView {
     watch_width(frame, width);
     let shape: Memo<Option<Arc<Shape>>> = Memo::new(move |_| {
         let px = width.get();
-        let prepared = look.prepared.get()?;
+        let prepared = look.settled.get()?;
         if px > 0.0 { Shape::new(&prepared, (px, HEIGHT)).map(Arc::new) } else { None }
     });
     let layer = Memo::new(move |_| {
-        let (shape, prepared) = (shape.get()?, look.prepared.get()?);
+        let (shape, prepared) = (shape.get()?, look.settled.get()?);
         Some(shape.draw(&prepared, look.window.get(), words()).into_string())
     });
     let cursor = Memo::new(move |_| {
-        let (shape, prepared) = (shape.get()?, look.prepared.get()?);
+        let (shape, prepared) = (shape.get()?, look.settled.get()?);
         Some(shape.point(&prepared, look.cursor.get()))
     });
     let to = move |event: &PointerEvent| {

@@ -15,7 +15,7 @@ pub(super) fn view(look: Look) -> AnyView {
     let frame = NodeRef::<Div>::new();
     let layer = Memo::new(move |_| {
         let layout = look.layout();
-        let prepared = look.prepared.get()?;
+        let prepared = look.settled.get()?;
         Some(strip::draw(&prepared, (layout.left, layout.right), &look.ids.get_value()).into_string())
     });
     let size = Signal::derive(move || (look.layout().width, strip::HEIGHT));
