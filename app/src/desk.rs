@@ -5,7 +5,7 @@
 
 use crate::message::{Arrays, CourseFacts, Phase, Reply, Request, RoadArrays, RoadFacts, Task, lane_arrays};
 use solver::plan::{Lanes, Plan};
-use solver::road::{CourseKind, Document, FileError, Road, read, survey};
+use solver::road::{CourseKind, Document, FileError, Leg, Road, join, read, survey};
 use solver::truck::Truck;
 
 /// Takes the replies to one request, in order.
@@ -15,23 +15,53 @@ pub type Post<'a> = &'a mut dyn FnMut(Reply, Arrays);
 #[derive(Default)]
 pub struct Desk {
     held: Option<Held>,
-    /// Road facts that the page has: course and direction.
-    told: Option<(usize, bool)>,
+    /// Road that the page has the facts of.
+    told: Option<Shown>,
     last: Option<(Plan, Lanes)>,
 }
 
+/// A document, and the road made of one of its courses once that is known.
 struct Held {
     document: Document,
-    course: usize,
-    recorded: Road,
-    reversed: Option<Road>,
+    road: Option<Surveyed>,
 }
 
-impl Held {
-    fn road(&self, reversed: bool) -> &Road {
-        match (&self.reversed, reversed) {
-            (Some(road), true) => road,
-            (Some(_) | None, false) | (None, true) => &self.recorded,
+struct Surveyed {
+    course: usize,
+    recorded: Road,
+    /// A part or the other direction of it, made when it was first asked for.
+    other: Option<(Shown, Road)>,
+}
+
+/// Which road is shown: course, part, direction.
+#[derive(Clone, Copy, PartialEq)]
+struct Shown {
+    course: usize,
+    part: Option<(usize, usize)>,
+    reversed: bool,
+}
+
+impl Surveyed {
+    /// Makes the road asked for, unless it is there; gives what it is. A part that cannot stand
+    /// by itself is not cut: the whole road is shown.
+    fn prepare(&mut self, task: &Task) -> Shown {
+        let wanted = Shown { course: self.course, part: task.part, reversed: task.reversed };
+        let ready = self.other.as_ref().is_some_and(|(shown, _)| *shown == wanted);
+        if ready || (wanted.part.is_none() && !wanted.reversed) {
+            return wanted;
+        }
+        let part = wanted.part.and_then(|(from, to)| self.recorded.part(from, to));
+        let shown = Shown { part: wanted.part.filter(|_| part.is_some()), ..wanted };
+        let road = part.as_ref().unwrap_or(&self.recorded);
+        let road = if wanted.reversed { road.reversed() } else { road.clone() };
+        self.other = Some((shown, road));
+        shown
+    }
+
+    fn road(&self, shown: Shown) -> &Road {
+        match &self.other {
+            Some((other, road)) if *other == shown => road,
+            Some(_) | None => &self.recorded,
         }
     }
 }
@@ -43,45 +73,52 @@ impl Desk {
         Self::default()
     }
 
-    /// Answers a request; `file` holds the bytes sent along with [`Request::Open`].
-    pub fn answer(&mut self, request: Request, file: Option<Vec<u8>>, post: Post<'_>) {
-        match request {
-            Request::Open(task) => match self.open(&file.unwrap_or_default(), &task, post) {
-                Ok(()) => self.plan(&task, post),
-                Err(error) => post(Reply::Failed(error), Arrays::default()),
-            },
-            Request::Plan(task) => match self.turn_to(&task, post) {
-                Ok(true) => self.plan(&task, post),
-                Ok(false) => post(Reply::NoRoad, Arrays::default()),
-                Err(error) => post(Reply::Failed(error), Arrays::default()),
-            },
-            Request::Export => post(self.export(), Arrays::default()),
+    /// Answers a request; `files` holds the bytes sent along with [`Request::Open`].
+    pub fn answer(&mut self, request: Request, files: Vec<Vec<u8>>, post: Post<'_>) {
+        let (task, ready) = match request {
+            Request::Open(task, turned) => {
+                let opened = self.open(files, &turned, task.course, post);
+                (task, opened)
+            }
+            Request::Plan(task) => {
+                let turned = self.turn_to(task.course, post);
+                (task, turned)
+            }
+            Request::Export => return post(self.export(), Arrays::default()),
+        };
+        match ready {
+            Ok(()) => self.plan(&task, post),
+            Err(error) => post(Reply::Failed(error), Arrays::default()),
         }
     }
 
-    fn open(&mut self, bytes: &[u8], task: &Task, post: Post<'_>) -> Result<(), FileError> {
-        let document = read(bytes, &mut progress(Phase::Reading, post))?;
-        let (course, road) = first_road(&document, task.course, post)?;
-        self.hold(document, course, road);
+    fn open(
+        &mut self,
+        files: Vec<Vec<u8>>,
+        turned: &[bool],
+        course: Option<usize>,
+        post: Post<'_>,
+    ) -> Result<(), FileError> {
+        let document = read_all(files, turned, post)?;
+        let road = match course.or_else(|| only_usable(&document)) {
+            Some(course) => Some(first_survey(&document, course, post)?),
+            None => None,
+        };
+        self.held = Some(Held { document, road });
+        self.told = None;
+        self.last = None;
         Ok(())
     }
 
-    fn hold(&mut self, document: Document, course: usize, recorded: Road) {
-        self.held = Some(Held { document, course, recorded, reversed: None });
-        self.told = None;
-        self.last = None;
-    }
-
-    /// Surveys another track of the file where one is asked for; `false` without a file.
-    fn turn_to(&mut self, task: &Task, post: Post<'_>) -> Result<bool, FileError> {
-        let Some(held) = &mut self.held else { return Ok(false) };
-        if let Some(course) = task.course.filter(|course| *course != held.course) {
-            held.recorded = survey(&held.document, course, &mut progress(Phase::Surveying, post))?;
-            held.course = course;
-            held.reversed = None;
+    /// Surveys another track of what is held where one is asked for.
+    fn turn_to(&mut self, course: Option<usize>, post: Post<'_>) -> Result<(), FileError> {
+        let Some(held) = &mut self.held else { return Ok(()) };
+        let now = held.road.as_ref().map(|road| road.course);
+        if let Some(course) = course.filter(|course| Some(*course) != now) {
+            held.road = Some(first_survey(&held.document, course, post)?);
             self.told = None;
         }
-        Ok(true)
+        Ok(())
     }
 
     fn plan(&mut self, task: &Task, post: Post<'_>) {
@@ -96,17 +133,15 @@ impl Desk {
         let Some(held) = &mut self.held else {
             return post(Reply::NoRoad, Arrays::default());
         };
-        if task.reversed && held.reversed.is_none() {
-            held.reversed = Some(held.recorded.reversed());
+        let Some(surveyed) = &mut held.road else {
+            return post(Reply::Choose(courses(&held.document)), Arrays::default());
+        };
+        let shown = surveyed.prepare(task);
+        let road = surveyed.road(shown);
+        if self.told != Some(shown) {
+            post(Reply::Surveyed(Box::new(facts(&held.document, road, shown))), arrays(road).into_arrays());
+            self.told = Some(shown);
         }
-        let direction = (held.course, task.reversed);
-        if self.told != Some(direction) {
-            let road = held.road(task.reversed);
-            let facts = facts(&held.document, road, direction);
-            post(Reply::Surveyed(Box::new(facts)), arrays(road).into_arrays());
-            self.told = Some(direction);
-        }
-        let road = held.road(task.reversed);
         let answer = solver::analyse(road, &truck, &day, &mut progress(Phase::Planning, post));
         // Nobody stops the work here: the page cancels by ending the whole worker.
         let Some((plan, lanes)) = answer else {
@@ -117,13 +152,53 @@ impl Desk {
     }
 
     fn export(&self) -> Reply {
-        match (&self.held, &self.told, &self.last) {
-            (Some(held), Some((_, reversed)), Some((plan, lanes))) => {
-                Reply::Exported(solver::report::gpx::annotated(held.road(*reversed), plan, lanes))
+        let road = self.held.as_ref().and_then(|held| held.road.as_ref());
+        match (road, self.told, &self.last) {
+            (Some(road), Some(shown), Some((plan, lanes))) => {
+                Reply::Exported(solver::report::gpx::annotated(road.road(shown), plan, lanes))
             }
             (Some(_) | None, Some(_) | None, Some(_) | None) => Reply::NoRoad,
         }
     }
+}
+
+/// Reads each file and lets go of its bytes; several become one document.
+fn read_all(files: Vec<Vec<u8>>, turned: &[bool], post: Post<'_>) -> Result<Document, FileError> {
+    let count = files.len().max(1) as f32;
+    let mut documents = Vec::with_capacity(files.len());
+    for (index, bytes) in files.into_iter().enumerate() {
+        let mut report = |share: f32| {
+            post(Reply::Progress(Phase::Reading, (index as f32 + share) / count), Arrays::default());
+            true
+        };
+        documents.push(read(&bytes, &mut report)?);
+    }
+    if documents.len() == 1 {
+        return Ok(documents.remove(0));
+    }
+    let reversed = |index: usize| turned.get(index).copied().unwrap_or(false);
+    let legs: Vec<Leg<'_>> = documents
+        .iter()
+        .enumerate()
+        .map(|(index, document)| Leg { document, course: document.suggested(), reversed: reversed(index) })
+        .collect();
+    join(&legs)
+}
+
+/// The course to take without asking: the only one that could make a road, or, where none
+/// could, the one whose error tells most.
+fn only_usable(document: &Document) -> Option<usize> {
+    let mut usable = document.usable();
+    match (usable.next(), usable.next()) {
+        (Some(only), None) => Some(only),
+        (None, _) => Some(document.suggested()),
+        (Some(_), Some(_)) => None,
+    }
+}
+
+fn first_survey(document: &Document, course: usize, post: Post<'_>) -> Result<Surveyed, FileError> {
+    let recorded = survey(document, course, &mut progress(Phase::Surveying, post))?;
+    Ok(Surveyed { course, recorded, other: None })
 }
 
 fn progress<'a>(phase: Phase, post: &'a mut dyn FnMut(Reply, Arrays)) -> impl FnMut(f32) -> bool + 'a {
@@ -133,29 +208,18 @@ fn progress<'a>(phase: Phase, post: &'a mut dyn FnMut(Reply, Arrays)) -> impl Fn
     }
 }
 
-/// The track asked for, or else the suggested one, or else the first that makes a road: a file
-/// with one good track among poor ones is not refused.
-fn first_road(document: &Document, asked: Option<usize>, post: Post<'_>) -> Result<(usize, Road), FileError> {
-    let suggested = asked.unwrap_or_else(|| document.suggested());
-    let first_error = match survey(document, suggested, &mut progress(Phase::Surveying, post)) {
-        Ok(road) => return Ok((suggested, road)),
-        Err(error) => error,
-    };
-    let others = (0..document.courses().len()).filter(|course| *course != suggested && asked.is_none());
-    for course in others {
-        if let Ok(road) = survey(document, course, &mut progress(Phase::Surveying, post)) {
-            return Ok((course, road));
-        }
-    }
-    Err(first_error)
-}
-
-fn facts(document: &Document, road: &Road, (course, reversed): (usize, bool)) -> RoadFacts {
-    let told = document.courses().iter().map(|course| CourseFacts {
+fn courses(document: &Document) -> Vec<CourseFacts> {
+    let usable: Vec<usize> = document.usable().collect();
+    let told = document.courses().iter().enumerate().map(|(index, course)| CourseFacts {
         name: course.name.clone(),
         route: course.kind == CourseKind::Route,
         length_m: course.length_m,
+        usable: usable.contains(&index),
     });
+    told.collect()
+}
+
+fn facts(document: &Document, road: &Road, shown: Shown) -> RoadFacts {
     RoadFacts {
         name: road.name().to_owned(),
         length_m: road.length_m(),
@@ -166,9 +230,10 @@ fn facts(document: &Document, road: &Road, (course, reversed): (usize, bool)) ->
         places: road.places().to_vec(),
         findings: road.findings().to_vec(),
         unassessed: road.unassessed().to_vec(),
-        courses: told.collect(),
-        course,
-        reversed,
+        courses: courses(document),
+        course: shown.course,
+        part: shown.part,
+        reversed: shown.reversed,
     }
 }
 

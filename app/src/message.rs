@@ -13,8 +13,10 @@ use solver::truck::TruckSpec;
 /// What to work out.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Task {
-    /// Which track of the file; `None` leaves it to the reader.
+    /// Which track of the file; `None`: the only usable one, or else it is asked.
     pub course: Option<usize>,
+    /// Grid points of the road as recorded between which it is driven; `None` is all of it.
+    pub part: Option<(usize, usize)>,
     /// Against the direction of recording.
     pub reversed: bool,
     /// The truck as entered.
@@ -26,9 +28,10 @@ pub struct Task {
 /// From the page to the worker.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub enum Request {
-    /// Read the file sent along, then plan. A file that fails leaves the former road held.
-    Open(Task),
-    /// Plan on the file held.
+    /// Read the files sent along, join them in their order where there are several, then plan.
+    /// What fails leaves the former road held. For each file: whether it is driven backwards.
+    Open(Task, Vec<bool>),
+    /// Plan on what is held.
     Plan(Task),
     /// Write the road and plan answered last as a GPX file.
     Export,
@@ -52,6 +55,8 @@ pub enum Reply {
     Ready,
     /// How far it got, 0 to 1 within the phase.
     Progress(Phase, f32),
+    /// The file holds several roads: which one?
+    Choose(Vec<CourseFacts>),
     /// The road that the plan to follow is for; sent only when it is another one than before.
     /// Arrays: see [`RoadArrays`].
     Surveyed(Box<RoadFacts>),
@@ -94,6 +99,8 @@ pub struct RoadFacts {
     pub courses: Vec<CourseFacts>,
     /// Which of them this is.
     pub course: usize,
+    /// The part of the road as recorded that this is.
+    pub part: Option<(usize, usize)>,
     /// Against the direction of recording.
     pub reversed: bool,
 }
@@ -107,6 +114,8 @@ pub struct CourseFacts {
     pub route: bool,
     /// Length, m.
     pub length_m: f64,
+    /// Whether a road can be made of it, as far as heights and length tell.
+    pub usable: bool,
 }
 
 /// Arrays beside [`Reply::Surveyed`], in this order, one value a grid point.

@@ -82,30 +82,91 @@ for (const [file, expected] of [
   });
 }
 
-test("two files at once are refused with a remedy", async () => {
-  const visit = await openWorked();
-  const dataTransfer = await visit.page.evaluateHandle(() => {
+/** Drops several files at once. */
+async function dropAll(visit, files) {
+  const given = files.map(({ name, bytes }) => ({ name, text: bytes.toString("utf8") }));
+  const dataTransfer = await visit.page.evaluateHandle((given) => {
     const transfer = new DataTransfer();
-    for (const name of ["a.gpx", "b.gpx"]) transfer.items.add(new File(["<gpx/>"], name));
+    for (const { name, text } of given) transfer.items.add(new File([text], name));
     return transfer;
-  });
+  }, given);
   await visit.byId("drop-zone").dispatchEvent("drop", { dataTransfer });
-  assert.match(await read(visit, "drop-error"), /single GPX file/);
+}
+
+test("several files are joined once they are in order, and one that does not meet the other is told", async () => {
+  const visit = await openWorked();
+  const [there, back] = [{ ...hill, name: "a.gpx" }, { ...hill, name: "b.gpx" }];
+  await dropAll(visit, [back, there]);
+  assert.match(await read(visit, "leg-0"), /a\.gpx/);
+  await visit.byId("join").click();
+  assert.match(await read(visit, "file-error"), /File 2 begins 9\.0 km from where file 1 ends/);
+  await visit.byId("close-trouble").click();
+  assert.match(await read(visit, "road-name"), /invented demo/);
+  await dropAll(visit, [there, back]);
+  await visit.byId("turn-1").click();
+  await visit.byId("join").click();
+  await shows(visit, "Test hill");
+  assert.match(await read(visit, "road-ends"), /18\.0 km/);
+  assert.equal(await visit.byId("ask-order").count(), 0);
   visit.assertClean();
   await visit.close();
 });
 
-test("of several tracks in a file one is chosen", async () => {
+test("more files than can be joined are refused with a remedy", async () => {
+  const visit = await openWorked();
+  await dropAll(visit, Array.from({ length: 21 }, (_, k) => ({ ...hill, name: `${k}.gpx` })));
+  assert.match(await read(visit, "drop-error"), /Up to 20 files/);
+  visit.assertClean();
+  await visit.close();
+});
+
+test("of several tracks in a file it is asked which one is meant", async () => {
   const visit = await openWorked();
   const two = roadsFile("two.gpx", [
     ["Long one", [[1000, 0], [6000, -0.06], [1000, 0]]],
     ["Short one", [[1000, 0], [2000, -0.07], [1000, 0]]],
   ]);
   await dropFile(visit, "drop-zone", two);
-  await shows(visit, "Long one");
-  await visit.byId("course").selectOption("1");
+  assert.match(await read(visit, "ask-track"), /two\.gpx holds 2 roads/);
+  // Nothing is guessed: the former road stays until somebody answers.
+  assert.match(await read(visit, "road-name"), /invented demo/);
+  await visit.byId("drop-choice").click();
+  await visit.byId("ask-track").waitFor({ state: "detached" });
+  await settle(visit);
+  assert.match(await read(visit, "road-name"), /invented demo/);
+  await dropFile(visit, "drop-zone", two);
+  await visit.byId("track-1").click();
   await shows(visit, "Short one");
   assert.match(await read(visit, "road-ends"), /4\.0 km/);
+  await visit.byId("course").selectOption("0");
+  await shows(visit, "Long one");
+  visit.assertClean();
+  await visit.close();
+});
+
+test("a part of the road between the two handles is worked out alone, in either direction", async () => {
+  const visit = await openWorked();
+  await dropFile(visit, "drop-zone", hill);
+  await shows(visit, "Test hill");
+  assert.ok(await visit.byId("only-this").isDisabled());
+  const strip = await visit.byId("strip").locator(".strip-pad").boundingBox();
+  // The left handle, drawn to about a third of the road.
+  await visit.page.mouse.move(strip.x + 14, strip.y + strip.height / 2);
+  await visit.page.mouse.down();
+  await visit.page.mouse.move(strip.x + strip.width / 3, strip.y + strip.height / 2, { steps: 6 });
+  await visit.page.mouse.up();
+  await visit.byId("only-this").click();
+  await visit.byId("part").waitFor();
+  await settle(visit);
+  assert.match(await read(visit, "part"), /A part of the road: [23]\.\d.*9\.0 km as recorded/);
+  assert.match(await read(visit, "road-ends"), /^[56]\.\d km/);
+  await visit.byId("reverse").click();
+  await settle(visit);
+  assert.match(await read(visit, "part"), /[23]\.\d.*9\.0 km as recorded/);
+  await visit.byId("reverse").click();
+  await visit.byId("whole-road").click();
+  await visit.byId("part").waitFor({ state: "detached" });
+  assert.match(await read(visit, "road-ends"), /9\.0 km/);
   visit.assertClean();
   await visit.close();
 });

@@ -1,6 +1,7 @@
 //! What must hold for any road, truck and file.
 
 mod export;
+mod parts;
 mod physics;
 mod resampling;
 mod road;

@@ -28,7 +28,8 @@ fn hold(errors: &[Errors], grade: f64, steepest: f64) {
 #[test]
 fn exact_heights() {
     let errors = measure_all(Instrument::Exact);
-    hold(&errors, 0.10, 0.05);
+    // Rounded bends take up to 0.06 points off the steepest 500 m of a perfect file.
+    hold(&errors, 0.10, 0.07);
     no_bridges(&errors);
 }
 
@@ -42,8 +43,8 @@ fn recorder() {
 #[test]
 fn receiver() {
     let errors = measure_all(Instrument::Receiver);
-    // DIFFERENCE: aimed at 0.80 and 1.0; 0.804 and, on the worst of the 48 roads, 1.05.
-    hold(&errors, 0.81, 1.06);
+    // DIFFERENCE: the steepest 500 m aimed at 1.0; on the worst of the 48 roads it is 1.05.
+    hold(&errors, 0.80, 1.06);
     no_bridges(&errors);
 }
 

@@ -47,4 +47,4 @@ fn surveys_are_the_same() {
 }
 
 const DEMO_TEXT: u64 = 0xb918_fddb_ed2b_0084;
-const SURVEYS: [u64; 3] = [0x8457_d9a6_2358_2af8, 0x690d_e6aa_a483_087b, 0x7a77_3434_b25c_334c];
+const SURVEYS: [u64; 3] = [0x11d4_b478_8142_b2ee, 0x7b8b_5061_87da_d85a, 0x1740_2b43_7da9_e7b8];

@@ -34,18 +34,18 @@ fn scope() -> Option<DedicatedWorkerGlobalScope> {
     js_sys::global().dyn_into().ok()
 }
 
-/// A message is an array: the header, and the file where one is sent along.
+/// A message is an array: the header, and the files where some are sent along.
 fn hear(desk: &mut Desk, event: &MessageEvent) {
     let message: Array = event.data().unchecked_into();
     let header = message.get(0).unchecked_into::<Uint8Array>().to_vec();
     let Some((number, request)) = decode::<Request>(&header) else { return };
-    let file = match message.get(1).dyn_into::<Blob>().ok().map(|blob| read_file(&blob)) {
-        Some(Err(error)) => return post(number, &Reply::Failed(error), &Arrays::default()),
-        Some(Ok(bytes)) => Some(bytes),
-        None => None,
+    let blobs = message.iter().skip(1).filter_map(|it| it.dyn_into::<Blob>().ok());
+    let files = match read_files(blobs) {
+        Ok(files) => files,
+        Err(error) => return post(number, &Reply::Failed(error), &Arrays::default()),
     };
     let mut told_at = 0.0;
-    desk.answer(request, file, &mut |reply, arrays| {
+    desk.answer(request, files, &mut |reply, arrays| {
         if matches!(reply, Reply::Progress(..)) {
             let now = Date::now();
             if now - told_at < PROGRESS_GAP_MS {
@@ -57,15 +57,21 @@ fn hear(desk: &mut Desk, event: &MessageEvent) {
     });
 }
 
-/// The bytes of the file; one that is too large is not even read.
-fn read_file(blob: &Blob) -> Result<Vec<u8>, FileError> {
+/// The bytes of the files; what is too large in all is not even read.
+fn read_files(blobs: impl Iterator<Item = Blob>) -> Result<Vec<Vec<u8>>, FileError> {
+    let blobs: Vec<Blob> = blobs.collect();
     #[allow(clippy::cast_precision_loss, reason = "the bound is far below 2⁵²")]
     let most = bounds::MOST_BYTES as f64;
-    if blob.size() > most {
+    let all: f64 = blobs.iter().map(Blob::size).sum();
+    if all > most {
         #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a size in bytes")]
-        let size = blob.size() as usize;
+        let size = all as usize;
         return Err(FileError::TooLarge(Bound::Bytes(size)));
     }
+    blobs.iter().map(read_file).collect()
+}
+
+fn read_file(blob: &Blob) -> Result<Vec<u8>, FileError> {
     let buffer = FileReaderSync::new().and_then(|reader| reader.read_as_array_buffer(blob));
     // A file that was moved or locked after it was chosen reads as nothing.
     buffer.map(|buffer| Uint8Array::new(&buffer).to_vec()).map_err(|_| FileError::Empty)

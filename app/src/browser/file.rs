@@ -13,33 +13,19 @@ pub(crate) struct GivenFile {
     pub(crate) blob: Blob,
 }
 
-/// What a drop brought.
-pub(crate) enum Dropped {
-    /// One file.
-    File(GivenFile),
-    /// More than one.
-    Many,
-    /// Text, a link, a folder: no file.
-    Nothing,
-}
-
-/// The file chosen in a file field; the field is emptied, so that the same file can be chosen again.
-pub(crate) fn chosen(event: &Event) -> Option<GivenFile> {
-    let field: HtmlInputElement = event.target()?.dyn_into().ok()?;
-    let file = first(&field.files()?);
+/// The files chosen in a file field; the field is emptied, so that the same can be chosen again.
+pub(crate) fn chosen(event: &Event) -> Vec<GivenFile> {
+    let field = event.target().and_then(|target| target.dyn_into::<HtmlInputElement>().ok());
+    let Some(field) = field else { return Vec::new() };
+    let files = field.files().map(|files| all(&files)).unwrap_or_default();
     field.set_value("");
-    file
+    files
 }
 
-/// What was dropped.
-pub(crate) fn dropped(event: &DragEvent) -> Dropped {
-    let Some(files) = event.data_transfer().and_then(|transfer| transfer.files()) else {
-        return Dropped::Nothing;
-    };
-    if files.length() > 1 {
-        return Dropped::Many;
-    }
-    first(&files).map_or(Dropped::Nothing, Dropped::File)
+/// The files that were dropped; none where it was text, a link or a folder.
+pub(crate) fn dropped(event: &DragEvent) -> Vec<GivenFile> {
+    let files = event.data_transfer().and_then(|transfer| transfer.files());
+    files.map(|files| all(&files)).unwrap_or_default()
 }
 
 /// Whether what hovers over the page holds files.
@@ -53,9 +39,9 @@ pub(crate) fn left_the_page(event: &DragEvent) -> bool {
     event.related_target().is_none()
 }
 
-fn first(files: &FileList) -> Option<GivenFile> {
-    let file = files.get(0)?;
-    Some(GivenFile { name: file.name(), blob: file.into() })
+fn all(files: &FileList) -> Vec<GivenFile> {
+    let given = |file: web_sys::File| GivenFile { name: file.name(), blob: file.into() };
+    (0..files.length()).filter_map(|index| files.get(index)).map(given).collect()
 }
 
 /// Fetches a file from beside the page.

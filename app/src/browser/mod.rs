@@ -24,3 +24,10 @@ pub(crate) fn is_wide() -> bool {
     let query = window().and_then(|window| window.match_media("(min-width: 70rem)").ok().flatten());
     query.is_none_or(|query| query.matches())
 }
+
+/// Scrolls an element of the page into view.
+pub(crate) fn show_element(id: &str) {
+    if let Some(element) = document().and_then(|document| document.get_element_by_id(id)) {
+        element.scroll_into_view();
+    }
+}

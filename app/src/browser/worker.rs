@@ -61,10 +61,10 @@ impl WorkerClient {
         Some(Self { worker, _on_message: on_message, _on_error: on_error })
     }
 
-    /// Sends a header and, beside it, a file that the worker reads itself.
-    pub(crate) fn send(&self, header: &[u8], file: Option<&Blob>) -> bool {
+    /// Sends a header and, beside it, files that the worker reads itself.
+    pub(crate) fn send<'a>(&self, header: &[u8], files: impl Iterator<Item = &'a Blob>) -> bool {
         let message = Array::of1(&Uint8Array::from(header));
-        if let Some(file) = file {
+        for file in files {
             message.push(file);
         }
         self.worker.post_message(&message).is_ok()

@@ -4,13 +4,21 @@ use super::*;
 use solver::truck::Preset;
 
 fn task() -> Task {
-    Task { course: Some(2), reversed: true, truck: Preset::BDouble.spec(), day: Day::USUAL }
+    Task {
+        course: Some(2),
+        part: Some((30, 700)),
+        reversed: true,
+        truck: Preset::BDouble.spec(),
+        day: Day::USUAL,
+    }
 }
 
 #[test]
 fn requests_arrive_as_sent() {
     for (number, request) in
-        [Request::Open(task()), Request::Plan(task()), Request::Export].into_iter().enumerate()
+        [Request::Open(task(), vec![true, false]), Request::Plan(task()), Request::Export]
+            .into_iter()
+            .enumerate()
     {
         let number = u32::try_from(number).expect("three") + 7;
         let header = encode(number, &request);
@@ -37,10 +45,14 @@ fn replies_arrive_as_sent() {
 
 #[test]
 fn what_is_no_message_is_refused_without_a_panic() {
-    let header = encode(9, &Request::Open(task()));
+    let header = encode(9, &Request::Open(task(), vec![true, false]));
     assert_eq!(decode::<Request>(&[]), None);
     for cut in 0..header.len() {
         // A cut header may never be read as the whole one.
-        assert_ne!(decode::<Request>(&header[..cut]), Some((9, Request::Open(task()))), "{cut}");
+        assert_ne!(
+            decode::<Request>(&header[..cut]),
+            Some((9, Request::Open(task(), vec![true, false]))),
+            "{cut}"
+        );
     }
 }

@@ -1,25 +1,47 @@
-//! What is asked of the worker: a file, and what to make of it.
+//! What is asked of the worker: files, and what to make of them.
 
 use crate::browser::file::GivenFile;
 use crate::message::Task;
 
-/// A file, numbered so that two of the same name are told apart.
+/// A file on the way, and whether it is driven backwards.
+#[derive(Clone)]
+pub(crate) struct Leg {
+    /// The file.
+    pub(crate) file: GivenFile,
+    /// Driven against the direction of recording.
+    pub(crate) turned: bool,
+}
+
+/// One file, or several that are joined; numbered so that two of the same name are told apart.
 #[derive(Clone)]
 pub(super) struct Source {
     /// Its number.
     pub(super) number: u32,
-    /// The file.
-    pub(super) file: GivenFile,
+    /// The files in the order of travel; at least one.
+    pub(super) legs: Vec<Leg>,
     /// Whether it is the demo.
     pub(super) demo: bool,
+}
+
+impl Source {
+    /// The name to call it by: that of its files.
+    pub(super) fn name(&self) -> String {
+        let names: Vec<&str> = self.legs.iter().map(|leg| leg.file.name.as_str()).collect();
+        names.join(" + ")
+    }
+
+    /// For each file, whether it is driven backwards.
+    pub(super) fn turned(&self) -> Vec<bool> {
+        self.legs.iter().map(|leg| leg.turned).collect()
+    }
 }
 
 /// What is worked out, or wanted.
 #[derive(Clone)]
 pub(super) struct Asked {
-    /// The file.
+    /// The files.
     pub(super) source: Source,
-    /// Track, direction, truck, day.
+    /// Track, part, direction, truck, day.
     pub(super) task: Task,
 }
 
@@ -31,6 +53,7 @@ impl Asked {
             || other.task.course.is_none();
         self.source.number == other.source.number
             && same_course
+            && self.task.part == other.task.part
             && self.task.reversed == other.task.reversed
             && self.task.truck == other.task.truck
             && self.task.day == other.task.day

@@ -8,15 +8,16 @@ mod kept;
 mod result;
 mod work;
 
+pub(crate) use asked::Leg;
 pub(crate) use result::Worked;
 
-use crate::browser::file::{self, Dropped, GivenFile};
+use crate::browser::file::{self, GivenFile};
 use crate::browser::theme::Theme;
 use crate::browser::{download, theme, timer::Timer};
 use crate::chart::RoadPicture;
 use crate::entries::{Entries, Field};
 use crate::format::Units;
-use crate::message::Phase;
+use crate::message::{CourseFacts, Phase};
 use crate::words::{EntryProblem, WorkTrouble, words};
 use leptos::prelude::*;
 use solver::truck::Preset;
@@ -25,6 +26,8 @@ use work::Work;
 
 /// Quiet time after the last key before the road is worked out again, ms.
 const PAUSE_MS: i32 = 150;
+/// Most files that are joined.
+pub(crate) const MOST_LEGS: usize = 20;
 /// The demo, beside the page.
 const DEMO: &str = "./demo.gpx";
 
@@ -35,6 +38,15 @@ pub(crate) struct Progress {
     pub(crate) phase: Option<Phase>,
     /// 0 to 1 within the phase.
     pub(crate) share: f32,
+}
+
+/// A file that holds several roads, until one is chosen.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Choice {
+    /// Name of the file.
+    pub(crate) file: String,
+    /// Its tracks and routes.
+    pub(crate) courses: Vec<CourseFacts>,
 }
 
 /// One field: what is typed, and what is wrong with it.
@@ -61,6 +73,12 @@ pub(crate) struct Signals {
     pub(crate) worked: RwSignal<Option<Arc<Worked>>>,
     /// The result that the list of descents shows: a moment behind `worked`.
     pub(crate) listed: RwSignal<Option<Arc<Worked>>>,
+    /// The question which track of a file is meant.
+    pub(crate) choice: RwSignal<Option<Choice>>,
+    /// Files that are being put in order before they are joined; empty when none are.
+    pub(crate) legs: RwSignal<Vec<Leg>, LocalStorage>,
+    /// Stretch of the road to be looked at, m from the start: set by whoever names a place.
+    pub(crate) look_at: RwSignal<Option<(f64, f64)>>,
     /// What goes on.
     pub(crate) progress: RwSignal<Option<Progress>>,
     /// What went wrong last.
@@ -95,6 +113,9 @@ pub(crate) fn start() -> State {
         picture: RwSignal::new(None),
         worked: RwSignal::new(None),
         listed: RwSignal::new(None),
+        choice: RwSignal::new(None),
+        legs: RwSignal::new_local(Vec::new()),
+        look_at: RwSignal::new(None),
         progress: RwSignal::new(None),
         trouble: RwSignal::new(None),
         stale: RwSignal::new(false),
@@ -222,17 +243,30 @@ impl Signals {
         in_field || self.entries.with(|entries| entries.problem().is_some())
     }
 
-    /// Opens a file that was chosen.
-    pub(crate) fn open(&'static self, file: GivenFile) {
-        work::open(self, file, false);
+    /// Opens what was chosen or dropped: one file at once, several once they are in order.
+    pub(crate) fn open(&'static self, files: Vec<GivenFile>) {
+        let mut legs: Vec<Leg> = files.into_iter().map(|file| Leg { file, turned: false }).collect();
+        match legs.len() {
+            0 => self.trouble.set(Some(WorkTrouble::NotAFile)),
+            1 => {
+                self.legs.set(Vec::new());
+                work::open(self, legs, false);
+            }
+            2..=MOST_LEGS => {
+                legs.sort_by(|a, b| a.file.name.cmp(&b.file.name));
+                self.trouble.set(None);
+                self.legs.set(legs);
+            }
+            _ => self.trouble.set(Some(WorkTrouble::ManyFiles)),
+        }
     }
 
-    /// Opens what was dropped.
-    pub(crate) fn open_dropped(&'static self, dropped: Dropped) {
-        match dropped {
-            Dropped::File(file) => self.open(file),
-            Dropped::Many => self.trouble.set(Some(WorkTrouble::ManyFiles)),
-            Dropped::Nothing => self.trouble.set(Some(WorkTrouble::NotAFile)),
+    /// Joins the files in the order set.
+    pub(crate) fn join(&'static self) {
+        let legs = self.legs.get_untracked();
+        self.legs.set(Vec::new());
+        if !legs.is_empty() {
+            work::open(self, legs, false);
         }
     }
 
@@ -240,7 +274,7 @@ impl Signals {
     pub(crate) fn open_demo(&'static self) {
         leptos::task::spawn_local(async move {
             match file::fetch(DEMO).await {
-                Some(file) => work::open(self, file, true),
+                Some(file) => work::open(self, vec![Leg { file, turned: false }], true),
                 None => self.trouble.set(Some(WorkTrouble::DemoMissing)),
             }
         });
@@ -254,6 +288,23 @@ impl Signals {
     /// Takes another track of the file.
     pub(crate) fn take_course(&'static self, course: usize) {
         work::take_course(self, course);
+    }
+
+    /// Works out only a stretch of the road shown, by its grid points.
+    pub(crate) fn take_part(&'static self, from: usize, to: usize) {
+        if let Some(worked) = self.worked.get_untracked() {
+            work::take_part(self, Some(worked.recorded_part(from, to)));
+        }
+    }
+
+    /// Works out the whole road again.
+    pub(crate) fn take_all(&'static self) {
+        work::take_part(self, None);
+    }
+
+    /// Leaves the file whose tracks were asked about.
+    pub(crate) fn drop_choice(&'static self) {
+        work::drop_choice(self);
     }
 
     /// Gives up what is being worked out.

@@ -37,6 +37,20 @@ impl Worked {
         count * self.road.step_m
     }
 
+    /// Grid points of the road as recorded that two points of the road shown are, in the order
+    /// of recording.
+    pub(crate) fn recorded_part(&self, from: usize, to: usize) -> (usize, usize) {
+        let points = self.picture.points();
+        let start = self.road.part.map_or(0, |(start, _)| start);
+        let (from, to) = if self.road.reversed {
+            let last = points.saturating_sub(1);
+            (last.saturating_sub(to), last.saturating_sub(from))
+        } else {
+            (from, to)
+        };
+        (start + from, start + to)
+    }
+
     /// Heights of start and end, m.
     pub(crate) fn ends_m(&self) -> (f64, f64) {
         let heights = &self.picture.heights_m;
@@ -112,7 +126,7 @@ impl Surveyed {
             truck: truck.clone(),
             picture: Arc::new(picture),
             demo: asked.source.demo,
-            file: asked.source.file.name.clone(),
+            file: asked.source.name(),
         }
     }
 

@@ -5,10 +5,9 @@
 //! file does not wait: the worker at work is ended and another one started. A worker that is
 //! new holds no file, so the kept file goes along with the first question.
 
-use super::asked::{Asked, Source};
+use super::asked::{Asked, Leg, Source};
 use super::result::{Surveyed, Worked};
-use super::{Progress, Signals, State};
-use crate::browser::file::GivenFile;
+use super::{Choice, Progress, Signals, State};
 use crate::browser::timer::Timer;
 use crate::browser::worker::{Heard, WorkerClient};
 use crate::message::{Reply, Request, Task, decode, encode};
@@ -19,11 +18,12 @@ use std::sync::Arc;
 /// Workers started in vain before the page gives up.
 const MOST_STARTS: u32 = 2;
 
-/// Course and direction wanted, beside the entries.
+/// Course, part and direction wanted, beside the entries.
 #[derive(Clone)]
 struct Aim {
     source: Source,
     course: Option<usize>,
+    part: Option<(usize, usize)>,
     reversed: bool,
 }
 
@@ -65,14 +65,15 @@ fn cannot_start(state: State) {
     state.trouble.set(Some(WorkTrouble::CannotStart));
 }
 
-/// Wants another file. The number of files is bounded by how often a person drops one.
-pub(super) fn open(state: State, file: GivenFile, demo: bool) {
+/// Wants another file, or several joined. Their number is bounded by how often a person drops one.
+pub(super) fn open(state: State, legs: Vec<Leg>, demo: bool) {
     state.trouble.set(None);
+    state.choice.set(None);
     let busy = state.work.with_value(|work| work.out.is_some());
     state.work.update_value(|work| {
         work.sources += 1;
-        let source = Source { number: work.sources, file, demo };
-        work.aim = Some(Aim { source, course: None, reversed: false });
+        let source = Source { number: work.sources, legs, demo };
+        work.aim = Some(Aim { source, course: None, part: None, reversed: false });
         work.vain_starts = 0;
     });
     if busy || state.work.with_value(|work| work.client.is_none()) {
@@ -93,19 +94,42 @@ pub(super) fn turn_around(state: State) {
 
 /// Wants another track of the file.
 pub(super) fn take_course(state: State, course: usize) {
+    state.choice.set(None);
     state.work.update_value(|work| {
         if let Some(aim) = &mut work.aim {
-            aim.course = Some(course);
-            aim.reversed = false;
+            (aim.course, aim.part, aim.reversed) = (Some(course), None, false);
         }
     });
+    work_out(state);
+}
+
+/// Wants a part of the road, by grid points of the road as recorded; `None`: all of it.
+pub(super) fn take_part(state: State, part: Option<(usize, usize)>) {
+    state.work.update_value(|work| {
+        if let Some(aim) = &mut work.aim {
+            aim.part = part;
+        }
+    });
+    work_out(state);
+}
+
+/// Leaves the file whose tracks were asked about; what is shown stays.
+pub(super) fn drop_choice(state: State) {
+    state.choice.set(None);
+    state.work.update_value(back_to_shown);
     work_out(state);
 }
 
 fn wanted(state: State) -> Option<Asked> {
     let aim = state.work.with_value(|work| work.aim.clone())?;
     let entries = state.entries.get_untracked();
-    let task = Task { course: aim.course, reversed: aim.reversed, truck: entries.truck, day: entries.day };
+    let task = Task {
+        course: aim.course,
+        part: aim.part,
+        reversed: aim.reversed,
+        truck: entries.truck,
+        day: entries.day,
+    };
     Some(Asked { source: aim.source, task })
 }
 
@@ -125,7 +149,7 @@ pub(super) fn differs(state: State) -> bool {
 pub(super) fn work_out(state: State) {
     let differs = differs(state);
     state.stale.set(differs);
-    if untrack(|| state.is_blocked()) {
+    if untrack(|| state.is_blocked() || state.choice.with(Option::is_some)) {
         return;
     }
     let Some(wanted) = wanted(state) else { return };
@@ -149,13 +173,14 @@ fn ask(state: State, wanted: Asked) {
     state.work.update_value(|work| {
         work.number += 1;
         let held = work.holds == Some(wanted.source.number);
-        let (request, file) = if held {
-            (Request::Plan(wanted.task.clone()), None)
+        let (request, legs) = if held {
+            (Request::Plan(wanted.task.clone()), &[][..])
         } else {
-            (Request::Open(wanted.task.clone()), Some(&wanted.source.file.blob))
+            (Request::Open(wanted.task.clone(), wanted.source.turned()), &wanted.source.legs[..])
         };
         let header = encode(work.number, &request);
-        sent = work.client.as_ref().is_some_and(|client| client.send(&header, file));
+        let files = legs.iter().map(|leg| &leg.file.blob);
+        sent = work.client.as_ref().is_some_and(|client| client.send(&header, files));
         if sent {
             work.out = Some(wanted.clone());
         }
@@ -173,7 +198,7 @@ pub(super) fn export(state: State) {
         let idle = work.ready && work.out.is_none() && work.holds.is_some();
         work.number += u32::from(idle);
         let header = encode(work.number, &Request::Export);
-        idle && work.client.as_ref().is_some_and(|client| client.send(&header, None))
+        idle && work.client.as_ref().is_some_and(|client| client.send(&header, std::iter::empty()))
     });
     if sent != Some(true) {
         state.trouble.set(Some(WorkTrouble::CannotExport));
@@ -194,6 +219,7 @@ fn back_to_shown(work: &mut Work) {
     work.aim = work.shown.as_ref().map(|shown| Aim {
         source: shown.source.clone(),
         course: shown.task.course,
+        part: shown.task.part,
         reversed: shown.task.reversed,
     });
 }
@@ -235,6 +261,7 @@ fn hear(state: State, heard: &Heard) {
         }
         Reply::Panicked(detail) => state.work.update_value(|work| work.panic = Some(detail)),
         Reply::Progress(..)
+        | Reply::Choose(_)
         | Reply::Surveyed(_)
         | Reply::Planned(_)
         | Reply::Failed(_)
@@ -252,6 +279,16 @@ fn answered(state: State, reply: Reply, heard: &Heard) {
     match reply {
         Reply::Ready | Reply::Panicked(_) => {}
         Reply::Progress(phase, share) => state.progress.set(Some(Progress { phase: Some(phase), share })),
+        Reply::Choose(courses) => {
+            let name = state.work.try_update_value(|work| {
+                let asked = work.out.take()?;
+                work.holds = Some(asked.source.number);
+                Some(asked.source.name())
+            });
+            state.progress.set(None);
+            let name = name.flatten().unwrap_or_default();
+            state.choice.set(Some(Choice { file: name, courses }));
+        }
         Reply::Surveyed(facts) => {
             let surveyed = Surveyed::new(*facts, heard);
             state.work.update_value(|work| work.surveyed = Some(surveyed));
@@ -273,7 +310,7 @@ fn answered(state: State, reply: Reply, heard: &Heard) {
                 back_to_shown(work);
                 asked
             });
-            let name = asked.flatten().map(|asked| asked.source.file.name).unwrap_or_default();
+            let name = asked.flatten().map(|asked| asked.source.name()).unwrap_or_default();
             state.trouble.set(Some(WorkTrouble::File { name, error }));
             next(state);
         }
@@ -302,11 +339,13 @@ fn show(state: State, mut asked: Asked, worked: Worked) {
     if !same_road {
         state.chosen_descent.set(None);
     }
-    asked.task.course = Some(worked.road.course);
+    (asked.task.course, asked.task.part) = (Some(worked.road.course), worked.road.part);
     state.work.update_value(|work| {
         work.holds = Some(asked.source.number);
         if let Some(aim) = work.aim.as_mut().filter(|aim| aim.source.number == asked.source.number) {
             aim.course = aim.course.or(asked.task.course);
+            // A part that could not be cut is not wanted any more.
+            aim.part = aim.part.and(asked.task.part);
         }
         work.shown = Some(asked);
     });

@@ -39,6 +39,7 @@ fn facts(worked: &Arc<Worked>, descent: &Descent, units: Units) -> Vec<AnyView> 
     let all = [
         (w.advice_label(), vec![w.advice(descent, units), w.chosen_for(descent, units)]),
         ("", cut_short.into_iter().collect()),
+        (w.grades_label(), w.grades(descent, worked.road.base_length_m, units)),
         (w.governs_label(), vec![w.governs(descent, day, units)]),
         (w.heat_label(), heat.unwrap_or_default()),
         (w.other_mode_label(day), vec![w.other_mode(descent, day, units)]),

@@ -42,11 +42,13 @@ fn file_field(state: State) -> impl IntoView {
         <label class="file button primary">
             <input
                 type="file"
+                multiple
                 accept=".gpx,.xml,application/gpx+xml,application/xml,text/xml"
                 data-testid="file-input"
                 on:change=move |event| {
-                    if let Some(file) = file::chosen(&event) {
-                        state.open(file);
+                    let files = file::chosen(&event);
+                    if !files.is_empty() {
+                        state.open(files);
                     }
                 }
             />
@@ -75,6 +77,7 @@ fn bar(state: State, worked: &Arc<Worked>) -> impl IntoView + use<> {
                 {reversed.then(|| view! { <span class="tag">{w.reversed_mark()}</span> })}
             </p>
             {courses(state, worked)}
+            {part(state, worked)}
             {worked.demo.then(|| view! { <p class="demo-sentence" data-testid="demo">{w.demo_sentence()}</p> })}
         </div>
         <p class="ends" data-testid="road-ends">
@@ -93,6 +96,23 @@ fn bar(state: State, worked: &Arc<Worked>) -> impl IntoView + use<> {
             {w.reverse()}
         </button>
     }
+}
+
+/// Of a part: which, and the way back to the whole road.
+fn part(state: State, worked: &Arc<Worked>) -> Option<AnyView> {
+    let w = words();
+    let units = state.units.get_untracked();
+    let (from, to) = worked.road.part?;
+    let sentence = w.part_of(worked.place_m(from), worked.place_m(to), units);
+    let view = view! {
+        <p class="part" data-testid="part">
+            {sentence}
+            <button type="button" class="button" data-testid="whole-road" on:click=move |_| state.take_all()>
+                {w.whole_road()}
+            </button>
+        </p>
+    };
+    Some(view.into_any())
 }
 
 fn courses(state: State, worked: &Arc<Worked>) -> Option<AnyView> {

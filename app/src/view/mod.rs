@@ -2,6 +2,7 @@
 //! from [`crate::words`]; nothing is worked out here.
 
 mod answer;
+mod ask;
 mod choice;
 mod day;
 mod descents;
@@ -47,13 +48,14 @@ pub(crate) fn page() -> impl IntoView {
             on:drop=move |event| {
                 event.prevent_default();
                 hovers(false);
-                state.open_dropped(file::dropped(&event));
+                state.open(file::dropped(&event));
             }
         >
             <a class="skip" href="#answer">{words().skip_to_answer()}</a>
             {header::header(state)}
             {header::road_bar(state)}
             {trouble::trouble(state)}
+            {ask::ask(state)}
             <main>
                 <div class="results" class:stale=move || state.stale.get() aria-busy=move || busy(state)>
                     {trouble::progress(state)}
@@ -81,7 +83,13 @@ fn road_section(state: State) -> impl IntoView {
     let hidden = move || state.picture.with(Option::is_none);
     view! {
         <section class="card road" id="road" aria-label=words().road_section() hidden=hidden>
-            <RoadView picture=state.picture.into() units=units chosen_descent=state.chosen_descent/>
+            <RoadView
+                picture=state.picture.into()
+                units=units
+                chosen_descent=state.chosen_descent
+                look_at=state.look_at
+                take_part=move |(from, to)| state.take_part(from, to)
+            />
         </section>
     }
 }

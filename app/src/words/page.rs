@@ -1,5 +1,6 @@
 //! Words of the page's frame: names, buttons, files, progress, trouble.
 
+use crate::format::Units;
 use crate::message::Phase;
 use solver::road::FileError;
 
@@ -13,7 +14,7 @@ pub enum WorkTrouble {
         /// Why.
         error: FileError,
     },
-    /// More than one file was dropped.
+    /// More files at once than can be joined.
     ManyFiles,
     /// What was dropped is no file.
     NotAFile,
@@ -83,6 +84,30 @@ pub trait PageWords {
     fn reversed_mark(&self) -> &'static str;
     /// Label of the choice of tracks.
     fn course(&self) -> &'static str;
+    /// Asks which track of a file is meant.
+    fn which_track(&self, file: &str, count: usize) -> String;
+    /// Why a track cannot be chosen.
+    fn course_unusable(&self) -> &'static str;
+    /// Leaves what was asked about as it was.
+    fn leave_it(&self) -> &'static str;
+    /// Asks for the order of several files.
+    fn which_order(&self, count: usize) -> String;
+    /// What comes of it.
+    fn which_order_sentence(&self) -> &'static str;
+    /// Joins the files.
+    fn join(&self, count: usize) -> String;
+    /// Moves a file ahead.
+    fn leg_up(&self, name: &str) -> String;
+    /// Moves a file back.
+    fn leg_down(&self, name: &str) -> String;
+    /// Drives a file backwards.
+    fn turn_leg(&self) -> &'static str;
+    /// Leaves a file out.
+    fn leave_leg(&self, name: &str) -> String;
+    /// What part of the road is shown, m from its start as recorded.
+    fn part_of(&self, from_m: f64, to_m: f64, units: Units) -> String;
+    /// Back to the whole road.
+    fn whole_road(&self) -> &'static str;
     /// One choice.
     fn course_choice(&self, number: usize, name: &str, route: bool, length: &str) -> String;
     /// Phase of work.

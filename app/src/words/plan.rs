@@ -85,6 +85,10 @@ pub trait PlanWords {
     fn relief_label(&self) -> &'static str;
     /// One relief.
     fn relief(&self, from_m: f64, to_m: f64, units: Units) -> String;
+    /// Label of the grades.
+    fn grades_label(&self) -> &'static str;
+    /// Mean and steepest grades, each over its length; `base_m` is what the heights can hold.
+    fn grades(&self, descent: &Descent, base_m: f64, units: Units) -> Vec<String>;
     /// Label of the climb.
     fn climb_label(&self) -> &'static str;
     /// Gear that climbs the same hill.

@@ -22,8 +22,12 @@ pub trait RoadWords {
     fn finding(&self, finding: &Finding) -> String;
     /// Head of the spans that are not assessed.
     fn unassessed_head(&self, count: usize) -> String;
-    /// One of them.
-    fn unassessed(&self, span: &Span, step_m: f64, units: Units) -> String;
+    /// Why one of them is not, behind its place.
+    fn unassessed(&self, span: &Span) -> String;
+    /// Where something was found.
+    fn where_found(&self, from_m: f64, to_m: Option<f64>, units: Units) -> String;
+    /// Name of the button that shows a place.
+    fn show_place(&self, place: &str) -> String;
     /// That places entered are not all there are.
     fn places(&self, count: usize) -> String;
 }

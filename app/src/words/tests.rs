@@ -15,9 +15,9 @@ use solver::units::{Celsius, MetresPerSecond};
 fn planned(service_brakes: ServiceBrakes) -> (Plan, Day) {
     let entries = Entries::of(Preset::FiveAxle36);
     let day = Day { service_brakes, ..Day::USUAL };
-    let task = Task { course: None, reversed: false, truck: entries.truck, day };
+    let task = Task { course: None, part: None, reversed: false, truck: entries.truck, day };
     let mut plan = None;
-    Desk::new().answer(Request::Open(task), Some(hill()), &mut |reply, _| {
+    Desk::new().answer(Request::Open(task, vec![false]), vec![hill()], &mut |reply, _| {
         if let Reply::Planned(it) = reply {
             plan = Some(it);
         }

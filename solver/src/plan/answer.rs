@@ -78,6 +78,17 @@ pub enum Note {
     CannotClimb,
 }
 
+/// The steepest mean grade over a given length.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Steepest {
+    /// The length.
+    pub length: Metres,
+    /// Where it begins, from the start of the road.
+    pub from: Metres,
+    /// The grade, negative.
+    pub grade: Grade,
+}
+
 /// One descent, from its crest to its foot.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Descent {
@@ -97,6 +108,9 @@ pub struct Descent {
     pub mean: Grade,
     /// Steepest mean grade over a kilometre, or over the whole where it is shorter.
     pub steepest_km: Grade,
+    /// The steepest means over 100 m, 500 m and 1 km, as far as they fit; what is shorter than
+    /// the road's base length is not to be relied on.
+    pub steepest: Vec<Steepest>,
     /// The steepest sustained grade: what the gear is chosen for.
     pub sustained: Sustained,
     /// Hottest service brakes on arrival at the crest.

@@ -11,7 +11,7 @@ mod table;
 
 pub use answer::{
     Advice, Choice, Descent, GearRow, Governs, HeatStep, Lanes, NoSafeSpeed, Note, Plan, Relief, Snub,
-    StageSpan, Sustained, Table, Totals, Verdict,
+    StageSpan, Steepest, Sustained, Table, Totals, Verdict,
 };
 pub use table::table;
 
@@ -91,6 +91,7 @@ fn describe(
         drop: Metres(road.heights_m()[stretch.from] - road.heights_m()[stretch.to]),
         mean,
         steepest_km: kilometre,
+        steepest: steepest(road, stretch),
         sustained,
         brakes_at_crest: chosen.brakes_at_crest,
         choice,
@@ -104,6 +105,18 @@ fn describe(
         cut_short: stretch.cut_short,
     };
     (descent, hold)
+}
+
+/// Lengths over which the steepest grade of a descent is told, m.
+const STEEPEST_OVER: [f64; 3] = [100.0, 500.0, 1_000.0];
+
+fn steepest(road: &Road, stretch: &Stretch) -> Vec<Steepest> {
+    let over = |length: f64| {
+        let (at, grade) = road.steepest(stretch.from, stretch.to, length)?;
+        let from = Metres(at as f64 * road.step_m());
+        Some(Steepest { length: Metres(length), from, grade: Grade(grade) })
+    };
+    STEEPEST_OVER.into_iter().filter_map(over).collect()
 }
 
 fn totals(road: &Road, run: &Run) -> Totals {

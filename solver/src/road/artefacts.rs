@@ -6,6 +6,7 @@
 //! have: that is a tunnel (a bridge), and the line is used. What has no partner is not believed.
 
 use super::finding::{Finding, FindingKind, Unassessed};
+use super::order::ascending;
 use super::profile::Profile;
 use std::ops::Range;
 
@@ -128,10 +129,10 @@ fn bridge(
             }
         }
     }
-    pairs.sort_by_key(|(i, j)| flanks[*j].to - flanks[*i].from);
+    let shortest_first = ascending(pairs.iter().map(|(i, j)| (flanks[*j].to - flanks[*i].from) as f64));
     let mut used = vec![false; flanks.len()];
     let mut bridged: Vec<Finding> = Vec::new();
-    for (i, j) in pairs {
+    for (i, j) in shortest_first.into_iter().map(|index| pairs[index]) {
         // Whatever lies between is bridged with them.
         if used[i..=j].iter().any(|used| *used) {
             continue;
@@ -142,9 +143,9 @@ fn bridge(
         straighten(heights, from, to);
         bridged.push(tell_bridge(profile, from, to, off));
     }
-    bridged.sort_by(|a, b| a.from_m.unwrap_or(0.0).total_cmp(&b.from_m.unwrap_or(0.0)));
+    let along = ascending(bridged.iter().map(|finding| finding.from_m.unwrap_or(0.0)));
+    findings.extend(along.into_iter().map(|index| bridged[index].clone()));
     let any = !bridged.is_empty();
-    findings.append(&mut bridged);
     let mut keep = used.iter().map(|used| !used);
     flanks.retain(|_| keep.next().unwrap_or(true));
     any

@@ -4,6 +4,7 @@
 use super::bounds;
 use super::document::Fix;
 use super::finding::{Finding, FindingKind};
+use super::order::ascending;
 
 /// Points that are looked ahead for the way back from a jump.
 const LOOK_AHEAD: usize = 20;
@@ -210,14 +211,13 @@ fn report(
 
 /// The spacing that half of the length exceeds, metres: what the eye sees of the road.
 pub(super) fn spacing_m(along_m: &[f64]) -> f64 {
-    let mut steps: Vec<f64> = along_m.windows(2).map(|pair| pair[1] - pair[0]).collect();
-    steps.sort_unstable_by(f64::total_cmp);
+    let steps: Vec<f64> = along_m.windows(2).map(|pair| pair[1] - pair[0]).collect();
     let half = 0.5 * along_m.last().copied().unwrap_or(0.0);
     let mut sum = 0.0;
-    for step in &steps {
-        sum += step;
+    for index in ascending(steps.iter().copied()) {
+        sum += steps[index];
         if sum >= half {
-            return *step;
+            return steps[index];
         }
     }
     0.0

@@ -163,7 +163,7 @@ impl Document {
         }
     }
 
-    fn describe(&self, name: String, kind: CourseKind, parts: &[Range<usize>]) -> Course {
+    pub(super) fn describe(&self, name: String, kind: CourseKind, parts: &[Range<usize>]) -> Course {
         let mut course = Course { name, kind, points: 0, heights: 0, length_m: 0.0 };
         let mut last: Option<&Fix> = None;
         for fix in parts.iter().flat_map(|part| &self.fixes[part.clone()]) {
@@ -178,6 +178,24 @@ impl Document {
             last = Some(fix);
         }
         course
+    }
+
+    /// Waypoints and findings of another document, behind those of this one.
+    pub(super) fn take_rest(&mut self, other: &Document) {
+        self.waypoints.extend_from_slice(&other.waypoints);
+        self.findings.extend_from_slice(&other.findings);
+        self.unreadable_heights += other.unreadable_heights;
+    }
+
+    pub(super) fn put(&mut self, course: Course, parts: Vec<Range<usize>>) {
+        self.courses.push(course);
+        self.parts.push(parts);
+    }
+
+    /// Courses that could make a road: with heights, and not too short.
+    pub fn usable(&self) -> impl Iterator<Item = usize> {
+        let usable = |course: &Course| course.heights > 1 && course.length_m >= bounds::SHORTEST_ROAD_M;
+        (0..self.courses.len()).filter(move |index| usable(&self.courses[*index]))
     }
 
     /// The tracks and routes of the file, in its order; at least one.

@@ -126,6 +126,13 @@ pub enum FileError {
         /// Courses there are.
         found: usize,
     },
+    /// Two files that are to be joined do not meet.
+    LegsApart {
+        /// Number of the second of them, from 1.
+        leg: usize,
+        /// Distance between the end of the one and the start of the other, metres.
+        gap_m: f64,
+    },
     /// The caller asked to stop.
     Cancelled,
 }
@@ -249,6 +256,12 @@ impl fmt::Display for FileError {
                 f,
                 "Track number {} was asked for, but the file has {found}. Choose one of those.",
                 asked + 1
+            ),
+            FileError::LegsApart { leg, gap_m } => write!(
+                f,
+                "File {leg} begins {:.1} km from where file {} ends, so no road leads from the one to the other. Change the order, or turn one of them round.",
+                gap_m / 1000.0,
+                leg - 1
             ),
             FileError::Cancelled => write!(f, "Stopped as asked; choose a file to start again."),
         }

@@ -107,10 +107,12 @@ fn deviation(line: &Line, i: usize) -> Option<(f64, f64)> {
     if found < 2 || !h.is_finite() {
         return None;
     }
-    let pairs = &mut foretold[..found];
-    pairs.sort_unstable_by(|a, b| a.0.abs().total_cmp(&b.0.abs()));
+    let pairs = &foretold[..found];
     // The middle one of three, the smaller of two: the cautious one, it removes less.
-    Some(pairs[(found - 1) / 2])
+    let rank = (found - 1) / 2;
+    let below = |pair: &(f64, f64)| pairs.iter().filter(|other| other.0.abs() < pair.0.abs()).count();
+    let no_more = |pair: &(f64, f64)| pairs.iter().filter(|other| other.0.abs() <= pair.0.abs()).count();
+    pairs.iter().find(|pair| below(pair) <= rank && rank < no_more(pair)).copied()
 }
 
 /// Whether both neighbours lie on the same side by half of the deviation: the edge of a step, or

@@ -2,7 +2,7 @@
 //!
 //! ```text
 //! bytes ─ gpx ─▶ Document ─ clean, heights ─▶ Line ─ profile ─▶ Profile
-//!       ─ artefacts, quality, trend ─▶ heights ─ segments, places ─▶ Road
+//!       ─ artefacts, quality, trend, bends ─▶ heights ─ segments, places ─▶ Road
 //! ```
 //!
 //! [`read`] takes any bytes; [`survey`] makes a [`Road`] of one course in them. Nothing is
@@ -13,6 +13,7 @@
 //! counts from: only differences matter.
 
 mod artefacts;
+mod bends;
 pub mod bounds;
 mod clean;
 mod document;
@@ -20,6 +21,9 @@ mod error;
 mod finding;
 mod gpx;
 mod heights;
+mod join;
+mod order;
+mod part;
 mod places;
 mod profile;
 mod quality;
@@ -33,6 +37,7 @@ pub use document::{Course, CourseKind, Document};
 pub use error::{Bound, FileError, Foreign, Refusal};
 pub use finding::{Encoding, Finding, FindingKind, Unassessed};
 pub use gpx::read;
+pub use join::{Leg, join};
 pub use places::{Place, PlaceKind};
 pub use quality::{Class, Quality};
 pub use segments::GradeSegment;

@@ -2,6 +2,7 @@
 
 use super::bounds;
 use super::document::Waypoint;
+use super::order::ascending;
 use super::track;
 use serde::{Deserialize, Serialize};
 
@@ -52,7 +53,7 @@ impl PlaceKind {
     /// The kind that the words say; type before symbol before name.
     pub fn from_words(kind: &str, symbol: &str, name: &str) -> PlaceKind {
         for text in [kind, symbol, name] {
-            let text = text.to_lowercase();
+            let text = text.to_ascii_lowercase();
             let found =
                 PlaceKind::WORDS.iter().find(|(_, words)| words.iter().any(|word| has_word(&text, word)));
             if let Some((kind, _)) = found {
@@ -68,8 +69,14 @@ fn has_word(text: &str, word: &str) -> bool {
     text.match_indices(word).any(|(at, _)| {
         let before = text[..at].chars().next_back();
         let after = text[at + word.len()..].chars().next();
-        !before.is_some_and(char::is_alphabetic) && !after.is_some_and(char::is_alphabetic)
+        !before.is_some_and(is_letter) && !after.is_some_and(is_letter)
     })
+}
+
+/// Beyond ASCII everything counts as a letter: the words are English, and the tables that know
+/// better are larger than all of this file.
+fn is_letter(c: char) -> bool {
+    c.is_ascii_alphabetic() || !c.is_ascii()
 }
 
 /// A waypoint of the file that lies on the road.
@@ -88,7 +95,7 @@ pub struct Place {
 /// Puts each waypoint on the road wherever the road passes within 150 m, in the order of the
 /// road. A road that passes twice has the place twice.
 pub(super) fn snap(waypoints: &[Waypoint], positions: &[(f64, f64)]) -> Vec<Place> {
-    let mut places = Vec::new();
+    let mut places: Vec<Place> = Vec::new();
     for waypoint in waypoints {
         for (index, off_m) in passes(waypoint, positions) {
             places.push(Place {
@@ -99,9 +106,9 @@ pub(super) fn snap(waypoints: &[Waypoint], positions: &[(f64, f64)]) -> Vec<Plac
             });
         }
     }
-    // A stable sort: the file's order holds among places at the same point.
-    places.sort_by_key(|place| place.index);
-    places
+    // The file's order holds among places at the same point.
+    let order = ascending(places.iter().map(|place| place.index as f64));
+    order.into_iter().map(|index| places[index].clone()).collect()
 }
 
 /// The nearest point of each stretch of road within reach.

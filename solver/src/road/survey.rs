@@ -5,7 +5,7 @@ use super::error::{Bound, FileError};
 use super::finding::{Finding, FindingKind, Unassessed};
 use super::profile::{Profile, cells_in};
 use super::quality::{self, Class, Quality};
-use super::{Parts, Road, Span, artefacts, bounds, clean, heights, places, profile, segments, trend};
+use super::{Parts, Road, Span, artefacts, bends, bounds, clean, heights, places, profile, segments, trend};
 use std::ops::Range;
 
 /// A grade over this length, metres …
@@ -54,8 +54,8 @@ pub fn survey(
     }
     report(0.4)?;
     let before = quality::roughness(&mended, &spans, profile.step_m);
-    let lambda_m = Quality::new(before, before, from_terrain).lambda_m();
-    let filtered = filter_spans(&profile, mended, &spans, lambda_m, &mut report)?;
+    let judged = Quality::new(before, before, from_terrain);
+    let filtered = filter_spans(&profile, mended, &spans, judged, &mut report)?;
     let after = quality::roughness(&filtered, &spans, profile.step_m);
     let quality = Quality::new(before, after, from_terrain);
     tell_quality(quality, from_terrain, &mut findings);
@@ -157,15 +157,16 @@ fn filter_spans(
     profile: &Profile,
     mended: Vec<f64>,
     spans: &[Range<usize>],
-    lambda_m: f64,
+    quality: Quality,
     report: &mut dyn FnMut(f32) -> Result<(), FileError>,
 ) -> Result<Vec<f64>, FileError> {
     let mut heights = mended;
     let mut last: Option<usize> = None;
     for span in spans {
         report(0.4 + 0.5 * span.start as f32 / profile.why.len() as f32)?;
-        let trend = trend::filter(&heights[span.start..=span.end], lambda_m);
-        heights[span.start..=span.end].copy_from_slice(&trend.heights_m);
+        let trend = trend::filter(&heights[span.start..=span.end], quality.lambda_m());
+        let curve = cells_in(quality.class.vertical_curve_m(), profile.step_m);
+        heights[span.start..=span.end].copy_from_slice(&bends::round(&trend.heights_m, curve));
         match last {
             None => heights[..span.start].fill(trend.heights_m[0]),
             Some(from) => {

@@ -39,9 +39,7 @@ impl fmt::Display for Counted {
 impl fmt::Display for Finding {
     /// One sentence: what, how often, what was done, and the place along the road if it has one.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        self.tell_reading(f)?;
-        self.tell_points(f)?;
-        self.tell_heights(f)?;
+        self.what().fmt(f)?;
         match (self.from_m, self.to_m) {
             (Some(from), Some(to)) if to > from => {
                 write!(f, " (km {:.2} to {:.2}).", from / 1000.0, to / 1000.0)
@@ -52,8 +50,24 @@ impl fmt::Display for Finding {
     }
 }
 
+/// A finding without its place and without a full stop.
+struct What<'a>(&'a Finding);
+
+impl fmt::Display for What<'_> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.0.tell_reading(f)?;
+        self.0.tell_points(f)?;
+        self.0.tell_heights(f)
+    }
+}
+
 /// Each kind is told by one of the three; the other two say nothing of it.
 impl Finding {
+    /// What was found and done, without the place and without a full stop.
+    pub fn what(&self) -> impl fmt::Display {
+        What(self)
+    }
+
     /// What was repaired in the text of the file.
     fn tell_reading(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         use FindingKind as Kind;

@@ -7,7 +7,7 @@ use crate::words::words;
 use leptos::prelude::*;
 
 /// The bar.
-pub(super) fn view(look: Look) -> AnyView {
+pub(super) fn view(look: Look, take_part: Callback<(usize, usize)>) -> AnyView {
     let w = words();
     let fills = Reading::ALL.into_iter().map(|reading| fill(look, reading)).collect::<Vec<_>>();
     view! {
@@ -19,10 +19,29 @@ pub(super) fn view(look: Look) -> AnyView {
             <div class="zoom" role="group" aria-label=w.zoom()>
                 {zoom(look, "zoom-out", "−", w.zoom_out(), |look| look.zoom(1.0 / Window::ZOOM_STEP))}
                 {zoom(look, "zoom-in", "+", w.zoom_in(), |look| look.zoom(Window::ZOOM_STEP))}
+                {only_this(look, take_part)}
                 {zoom(look, "zoom-all", w.zoom_all(), w.zoom_all(), Look::show_all)}
             </div>
         </div>
         {legend(look)}
+    }
+    .into_any()
+}
+
+/// Works out only the stretch between the strip's two handles.
+fn only_this(look: Look, take_part: Callback<(usize, usize)>) -> AnyView {
+    let length = move || look.prepared.with(|it| it.as_ref().map_or(0.0, |it| it.picture.length_m()));
+    let whole = move || look.window.get().is_whole(length());
+    let take = move |_| {
+        if let Some(picture) = look.picture() {
+            let window = look.window.get_untracked();
+            take_part.run((picture.nearest(window.from), picture.nearest(window.to)));
+        }
+    };
+    view! {
+        <button type="button" class="zoom-button" data-testid="only-this" disabled=whole on:click=take>
+            {words().only_this()}
+        </button>
     }
     .into_any()
 }

@@ -165,6 +165,16 @@ impl Look {
         });
     }
 
+    /// A stretch named outside comes into view with the cursor on its start.
+    pub(super) fn follow(self, look_at: RwSignal<Option<(f64, f64)>>) {
+        Effect::new(move |_| {
+            let Some((from, to)) = look_at.get() else { return };
+            let Some(picture) = self.picture() else { return };
+            self.show(Window::around(from, to, picture.length_m()));
+            self.point(picture.nearest(from));
+        });
+    }
+
     /// The layout for the width that there is.
     pub(super) fn layout(self) -> Layout {
         let has = self

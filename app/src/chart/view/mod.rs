@@ -18,7 +18,8 @@ use std::sync::Arc;
 ///
 /// `picture` is what is drawn, `None` before the first answer; `chosen_descent` is the number
 /// of the descent that is looked at: set from outside it brings that descent into view, and a
-/// click on a bracket sets it.
+/// click on a bracket sets it. `look_at` brings a stretch into view, m from the start;
+/// `take_part` is told the grid points of a stretch that is to be worked out alone.
 #[component]
 pub fn RoadView(
     /// What is drawn.
@@ -27,13 +28,19 @@ pub fn RoadView(
     units: Signal<Units>,
     /// Number of the descent that is looked at.
     chosen_descent: RwSignal<Option<usize>>,
+    /// Stretch to be looked at.
+    look_at: RwSignal<Option<(f64, f64)>>,
+    /// Takes a part of the road.
+    #[prop(into)]
+    take_part: Callback<(usize, usize)>,
 ) -> impl IntoView {
     let look = Look::new(picture, units, chosen_descent);
+    look.follow(look_at);
     let known = Memo::new(move |_| look.prepared.with(Option::is_some));
     view! {
         <section class="road-view" data-testid="road-view" aria-label=words().picture()>
             {move || known.get().then(|| view! {
-                {bar::view(look)}
+                {bar::view(look, take_part)}
                 {picture::view(look)}
                 {strip::view(look)}
                 <div class="road-below">

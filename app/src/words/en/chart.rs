@@ -80,6 +80,9 @@ impl ChartWords for English {
     fn heat(&self, step: HeatStep) -> &'static str {
         self.heat_step(step)
     }
+    fn only_this(&self) -> &'static str {
+        "Only this part"
+    }
     fn not_assessed(&self) -> &'static str {
         "not assessed"
     }

@@ -1,6 +1,7 @@
 //! English words of the page's frame.
 
 use super::English;
+use crate::format::{self, Units};
 use crate::message::Phase;
 use crate::words::{PageWords, WorkTrouble};
 
@@ -71,6 +72,42 @@ impl PageWords for English {
     fn course(&self) -> &'static str {
         "Track in the file"
     }
+    fn which_track(&self, file: &str, count: usize) -> String {
+        format!("{file} holds {count} roads. Which one will you drive?")
+    }
+    fn course_unusable(&self) -> &'static str {
+        "without heights, or too short"
+    }
+    fn leave_it(&self) -> &'static str {
+        "Leave it"
+    }
+    fn which_order(&self, count: usize) -> String {
+        format!("{count} files: in which order are they driven?")
+    }
+    fn which_order_sentence(&self) -> &'static str {
+        "They are joined from top to bottom. Where one ends more than 2 km from the start of the next, the order or a direction is wrong."
+    }
+    fn join(&self, count: usize) -> String {
+        if count == 1 { "Open this file".to_owned() } else { format!("Join {count} files") }
+    }
+    fn leg_up(&self, name: &str) -> String {
+        format!("Drive {name} earlier")
+    }
+    fn leg_down(&self, name: &str) -> String {
+        format!("Drive {name} later")
+    }
+    fn turn_leg(&self) -> &'static str {
+        "Backwards"
+    }
+    fn leave_leg(&self, name: &str) -> String {
+        format!("Leave {name} out")
+    }
+    fn part_of(&self, from_m: f64, to_m: f64, units: Units) -> String {
+        format!("A part of the road: {} as recorded.", format::span(from_m, to_m, units))
+    }
+    fn whole_road(&self) -> &'static str {
+        "Take the whole road"
+    }
     fn course_choice(&self, number: usize, name: &str, route: bool, length: &str) -> String {
         let kind = if route { "route" } else { "track" };
         if name.is_empty() {
@@ -101,7 +138,7 @@ impl PageWords for English {
     fn trouble_head(&self, trouble: &WorkTrouble) -> String {
         match trouble {
             WorkTrouble::File { name, .. } => format!("“{name}” cannot be used"),
-            WorkTrouble::ManyFiles => "More than one file was dropped".to_owned(),
+            WorkTrouble::ManyFiles => "Too many files at once".to_owned(),
             WorkTrouble::NotAFile => "That was not a file".to_owned(),
             WorkTrouble::DemoMissing => "The demo road could not be loaded".to_owned(),
             WorkTrouble::CannotStart => "The calculation could not be started".to_owned(),
@@ -114,7 +151,7 @@ impl PageWords for English {
     fn trouble(&self, trouble: &WorkTrouble) -> String {
         match trouble {
             WorkTrouble::File { error, .. } => error.to_string(),
-            WorkTrouble::ManyFiles => "One road at a time: drop a single GPX file.".to_owned(),
+            WorkTrouble::ManyFiles => "Up to 20 files can be joined to one road. Choose fewer.".to_owned(),
             WorkTrouble::NotAFile => "Drop a GPX file, or use the button to choose one.".to_owned(),
             WorkTrouble::DemoMissing => {
                 "The page itself works: choose a GPX file of your own.".to_owned()
@@ -138,7 +175,7 @@ impl PageWords for English {
         "The road shown below is the former one."
     }
     fn not_current(&self) -> &'static str {
-        "The figures shown belong to the former entries."
+        "The figures shown belong to the entries or the road before."
     }
     fn export(&self) -> &'static str {
         "Save crests and gear changes as GPX"

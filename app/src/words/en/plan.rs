@@ -269,6 +269,12 @@ impl PlanWords for English {
             format::length(to_m - from_m, units)
         )
     }
+    fn grades_label(&self) -> &'static str {
+        "How steep"
+    }
+    fn grades(&self, descent: &Descent, base_m: f64, units: Units) -> Vec<String> {
+        detail::grades(descent, base_m, units)
+    }
     fn climb_label(&self) -> &'static str {
         "Up the same hill"
     }

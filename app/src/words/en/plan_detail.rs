@@ -33,6 +33,20 @@ pub(super) fn advice(descent: &Descent, units: Units) -> String {
     )
 }
 
+pub(super) fn grades(descent: &Descent, base_m: f64, units: Units) -> Vec<String> {
+    let mean = format!("{} on average.", format::grade(descent.mean.0));
+    let steepest = descent.steepest.iter().rev().map(|it| {
+        let doubt = if it.length.0 < base_m { "; the heights do not hold over so short a way" } else { "" };
+        format!(
+            "{} over the steepest {}, from {}{doubt}.",
+            format::grade(it.grade.0),
+            format::length(it.length.0, units),
+            format::distance(it.from.0, units)
+        )
+    });
+    std::iter::once(mean).chain(steepest).collect()
+}
+
 fn capital(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())

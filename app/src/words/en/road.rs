@@ -22,7 +22,12 @@ impl RoadWords for English {
     }
     fn quality(&self, road: &RoadFacts, units: Units) -> String {
         let base = format::length(road.base_length_m, units);
-        match road.quality.class {
+        let rough = format!(
+            "Nine in ten neighbouring stretches of 100 m differ by no more than {} points as recorded, {} after smoothing.",
+            format::tenths(road.quality.roughness_before),
+            format::tenths(road.quality.roughness_after)
+        );
+        let says = match road.quality.class {
             Class::Good => format!("Heights are good: a grade holds over {base} or more."),
             Class::Fair => {
                 format!("Heights are fair: a grade holds over {base} or more; shorter steps are not seen.")
@@ -30,7 +35,8 @@ impl RoadWords for English {
             Class::Poor => format!(
                 "Heights are poor: a grade holds over {base} or more, and is advisory only. Check it against the signs."
             ),
-        }
+        };
+        format!("{says} {rough}")
     }
     fn findings_head(&self, count: usize) -> String {
         if count == 1 {
@@ -43,7 +49,16 @@ impl RoadWords for English {
         "Nothing had to be repaired."
     }
     fn finding(&self, finding: &Finding) -> String {
-        finding.to_string()
+        format!("{}.", finding.what())
+    }
+    fn where_found(&self, from_m: f64, to_m: Option<f64>, units: Units) -> String {
+        match to_m.filter(|to_m| *to_m > from_m) {
+            Some(to_m) => format::span(from_m, to_m, units),
+            None => format!("from {}", format::distance(from_m, units)),
+        }
+    }
+    fn show_place(&self, place: &str) -> String {
+        format!("Show {place} on the road")
     }
     fn unassessed_head(&self, count: usize) -> String {
         if count == 1 {
@@ -52,10 +67,8 @@ impl RoadWords for English {
             format!("{count} stretches are not assessed: nothing is advised there")
         }
     }
-    fn unassessed(&self, span: &Span, step_m: f64, units: Units) -> String {
-        #[allow(clippy::cast_precision_loss, reason = "a road has far fewer than 2⁵² grid points")]
-        let at = |index: usize| index as f64 * step_m;
-        format!("{}: {}.", format::span(at(span.from), at(span.to), units), span.why)
+    fn unassessed(&self, span: &Span) -> String {
+        format!("{}.", span.why)
     }
     fn places(&self, count: usize) -> String {
         match count {

@@ -43,7 +43,8 @@ pub(super) fn read_number(written: &str) -> Number {
     if let Some(number) = read_comma(trimmed) {
         return number;
     }
-    let digits = trimmed.trim_end_matches(|c: char| c.is_alphabetic() || c == '\'' || c == '.');
+    let digits =
+        trimmed.trim_end_matches(|c: char| c.is_ascii_alphabetic() || !c.is_ascii() || c == '\'' || c == '.');
     let unit = trimmed[digits.len()..].trim_start_matches('.');
     let Some(value) = finite(digits.trim_end()) else {
         return Number::Unreadable;

@@ -1,6 +1,7 @@
 //! Counts what the reader repairs, and where the first case of each kind stood.
 
 use crate::road::finding::{Finding, FindingKind};
+use crate::road::order::ascending;
 
 /// Repairs that are counted while reading. The order is the order of the findings.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -71,12 +72,13 @@ impl Tally {
 
     /// The findings, with offsets turned into line numbers in one pass over the text.
     pub(super) fn into_findings(self, text: &str) -> Vec<Finding> {
-        let mut seen: Vec<(usize, Repair)> =
+        let seen: Vec<(usize, Repair)> =
             REPAIRS.into_iter().filter(|r| self.count(*r) > 0).map(|r| (self.first(r), r)).collect();
-        seen.sort_by_key(|(first, _)| *first);
         let mut lines = [0usize; REPAIRS.len()];
         let (mut line, mut from) = (1, 0);
-        for (first, repair) in &seen {
+        for (first, repair) in
+            ascending(seen.iter().map(|(first, _)| *first as f64)).into_iter().map(|i| &seen[i])
+        {
             line += count_newlines(&text.as_bytes()[from..*first]);
             from = *first;
             lines[*repair as usize] = line;
