@@ -74,6 +74,8 @@ pub fn key(entry: Entry) -> &'static str {
         Entry::SpeedLimit => "speed_limit",
         Entry::Reserve => "reserve",
         Entry::HeatLimit => "heat_limit",
+        Entry::RolloverThreshold => "rollover_threshold",
+        Entry::Superelevation => "superelevation",
     }
 }
 
@@ -206,7 +208,9 @@ impl Entries {
             | Entry::Headwind
             | Entry::SpeedLimit
             | Entry::Reserve
-            | Entry::HeatLimit => {}
+            | Entry::HeatLimit
+            | Entry::RolloverThreshold
+            | Entry::Superelevation => {}
         }
         Ok(())
     }

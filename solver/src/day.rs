@@ -78,6 +78,9 @@ pub struct Day {
     pub heat_limit_c: f64,
     /// How the service brakes may be used.
     pub service_brakes: ServiceBrakes,
+    /// Superelevation of the curves, rise over width; 0, flat, where nobody knows better.
+    #[serde(default)]
+    pub superelevation: f64,
 }
 
 impl Day {
@@ -91,6 +94,7 @@ impl Day {
         reserve: 0.15,
         heat_limit_c: 260.0,
         service_brakes: ServiceBrakes::InReserve,
+        superelevation: 0.0,
     };
 
     /// The value of a day's entry in its own unit; `None` for an entry of the truck.
@@ -114,6 +118,7 @@ impl Day {
             Entry::SpeedLimit => Some(&mut self.speed_limit_kmh),
             Entry::Reserve => Some(&mut self.reserve),
             Entry::HeatLimit => Some(&mut self.heat_limit_c),
+            Entry::Superelevation => Some(&mut self.superelevation),
             Entry::GrossMass
             | Entry::DriveAxleMass
             | Entry::RollingRadius
@@ -128,7 +133,8 @@ impl Day {
             | Entry::RetarderPeakPower
             | Entry::RetarderPeakSpeed
             | Entry::RetarderExponent
-            | Entry::RetarderCutOut => None,
+            | Entry::RetarderCutOut
+            | Entry::RolloverThreshold => None,
         }
     }
 

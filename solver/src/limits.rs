@@ -37,6 +37,8 @@ pub enum Entry {
     RetarderExponent,
     /// Engine speed below which the retarder is off.
     RetarderCutOut,
+    /// Lateral acceleration at which the vehicle would tip, standing on a tilt table.
+    RolloverThreshold,
     /// Air temperature.
     AirTemperature,
     /// Brake temperature at the start.
@@ -49,6 +51,8 @@ pub enum Entry {
     Reserve,
     /// Highest brake temperature.
     HeatLimit,
+    /// Superelevation of the curves.
+    Superelevation,
 }
 
 /// What kind of number an entry is; the page shows it in the units chosen.
@@ -163,7 +167,7 @@ macro_rules! limit {
 
 /// The table. Ranges are wide enough for any road-going heavy vehicle; they keep out slips
 /// of the finger and of the unit, not unusual trucks.
-pub const ALL: [Limit; 21] = [
+pub const ALL: [Limit; 23] = [
     limit!(GrossMass, Mass, 3_500.0, 200_000.0, 100.0, "Gross mass"),
     limit!(DriveAxleMass, Mass, 1_000.0, 60_000.0, 100.0, "Mass on the driven axles"),
     limit!(RollingRadius, Length, 0.30, 0.75, 0.001, "Rolling radius"),
@@ -179,12 +183,14 @@ pub const ALL: [Limit; 21] = [
     limit!(RetarderPeakSpeed, EngineSpeed, 1_000.0, 4_500.0, 50.0, "Engine speed of full retarding power"),
     limit!(RetarderExponent, Number, 1.0, 2.5, 0.05, "Rise of retarding power with engine speed"),
     limit!(RetarderCutOut, EngineSpeed, 500.0, 2_000.0, 50.0, "Cut-out engine speed"),
+    limit!(RolloverThreshold, Number, 0.2, 1.0, 0.01, "Rollover threshold"),
     limit!(AirTemperature, Temperature, -50.0, 60.0, 1.0, "Air temperature"),
     limit!(BrakesAtStart, Temperature, -50.0, 600.0, 1.0, "Brake temperature at the start"),
     limit!(Headwind, Speed, -80.0, 80.0, 1.0, "Headwind"),
     limit!(SpeedLimit, Speed, 10.0, 130.0, 1.0, "Speed limit"),
     limit!(Reserve, Share, 0.0, 1.0, 0.01, "Reserve of holding force"),
     limit!(HeatLimit, Temperature, 100.0, 600.0, 5.0, "Highest brake temperature"),
+    limit!(Superelevation, Share, 0.0, 0.12, 0.01, "Superelevation of curves"),
 ];
 
 /// Bounds of lists and of the search, each named so that no loop runs without one.

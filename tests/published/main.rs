@@ -1,5 +1,6 @@
 //! Values from outside the project, each with its source.
 
+mod curves;
 mod downgrade_temperature;
 mod forces;
 mod geodesic;

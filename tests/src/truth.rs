@@ -1,7 +1,7 @@
 //! How near the road comes to the truth on generated roads: the figures behind "can be trusted".
 
-use crate::generate::{Bump, Drive, Instrument, TrueRoad, gpx_text};
-use solver::road::{Class, FindingKind, Road, read, survey};
+use crate::generate::{Bend, Bump, Drive, Instrument, TrueRoad, gpx_text};
+use solver::road::{Class, Curve, FindingKind, Road, read, survey};
 
 /// Seeds of the roads of a survey of errors.
 pub const ROADS: std::ops::RangeInclusive<u64> = 1..=48;
@@ -135,4 +135,41 @@ pub fn bridges(road: &Road) -> usize {
             matches!(finding.kind, FindingKind::TunnelBridged { .. } | FindingKind::ViaductBridged { .. })
         })
         .count()
+}
+
+/// A bend of a true road and what the road found of it.
+#[derive(Clone, Copy, Debug)]
+pub struct Bent {
+    /// True radius, metres.
+    pub radius_m: f64,
+    /// True turn, radians, positive left.
+    pub turn: f64,
+    /// The curve found there, if any: the one that overlaps most.
+    pub found: Option<Curve>,
+}
+
+/// Shorter arcs than three or four recorded points have no radius to be found, metres.
+const SHORTEST_BEND_M: f64 = 50.0;
+
+/// Drives a random road and compares its bends of 50 m and more, and its hairpins, with the
+/// curves found.
+#[must_use]
+pub fn bends(instrument: Instrument, seed: u64) -> (Vec<Bent>, Road) {
+    let road = TrueRoad::random(seed, 20_000.0);
+    let ours = survey_drive(&road, &Drive::new(instrument, 15.0, seed ^ 0x5eed));
+    let scale = ours.length_m() / road.length_m() / ours.step_m();
+    let whole = |from_m: f64, bend: &Bend| {
+        (bend.length_m >= SHORTEST_BEND_M || 1.0 / bend.curvature.abs() < 30.0)
+            && from_m + bend.length_m < road.length_m()
+    };
+    let arcs = road.plan.placed().filter(|(from_m, bend)| bend.curvature.abs() > 0.0 && whole(*from_m, bend));
+    let bent = arcs.map(|(from_m, bend)| {
+        let (from, to) = (from_m * scale, (from_m + bend.length_m) * scale);
+        let overlap = |curve: &&Curve| (curve.to as f64).min(to) - (curve.from as f64).max(from);
+        let found = ours.curves().iter().filter(|curve| overlap(curve) > 0.0);
+        let found = found.max_by(|a, b| overlap(a).total_cmp(&overlap(b))).copied();
+        Bent { radius_m: 1.0 / bend.curvature.abs(), turn: -bend.curvature * bend.length_m, found }
+    });
+    let bent = bent.collect();
+    (bent, ours)
 }

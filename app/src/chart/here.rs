@@ -1,6 +1,6 @@
 //! What the cursor stands on.
 
-use super::picture::{RoadPicture, small, value};
+use super::picture::{Bend, RoadPicture, small, value};
 use solver::HeatStep;
 
 /// What is known of one point of the road. `None` is "not known here".
@@ -34,6 +34,8 @@ pub struct Here {
     pub descent: Option<(usize, f64)>,
     /// The next descent ahead: its number, and how far it is to its crest, m.
     pub next_descent: Option<(usize, f64)>,
+    /// The curve that the point lies on, where it asks for less than the limit.
+    pub bend: Option<Bend>,
     /// The next place ahead: its name, and how far it is, m.
     pub next_place: Option<(String, f64)>,
 }
@@ -133,6 +135,7 @@ impl Here {
             heat,
             descent: picture.descent_at(index).map(|it| (it.number, ahead(it.to))),
             next_descent: next.map(|it| (it.number, ahead(it.from))),
+            bend: picture.bend_at(index).copied(),
             next_place: place.map(|it| (it.name.clone(), ahead(it.at))),
         }
     }

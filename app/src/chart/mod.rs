@@ -48,6 +48,6 @@ mod sample;
 
 pub use here::{GradeHere, Here, ReadoutCell};
 pub use layout::Lane;
-pub use picture::{Bracket, Flag, RoadPicture, Slope, TemperatureBand};
+pub use picture::{Bend, Bracket, Flag, RoadPicture, Slope, TemperatureBand};
 pub use reading::{GradeStep, Reading, SPEED_STEP};
 pub use view::RoadView;

@@ -60,6 +60,8 @@ pub struct RoadPicture {
     pub speed_limit: f32,
     /// Descents in road order.
     pub descents: Vec<Bracket>,
+    /// Curves that ask for less than the limit, in road order.
+    pub bends: Vec<Bend>,
     /// Places along the road, in road order.
     pub places: Vec<Flag>,
 }
@@ -101,6 +103,23 @@ pub struct Bracket {
     pub steepest: f32,
     /// Verdict.
     pub verdict: Verdict,
+}
+
+/// A curve that asks for less than the limit.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Bend {
+    /// Grid index where it begins.
+    pub from: usize,
+    /// Grid index where it ends.
+    pub to: usize,
+    /// Estimated radius, m.
+    pub radius_m: f32,
+    /// It turns left.
+    pub left: bool,
+    /// It is a hairpin.
+    pub hairpin: bool,
+    /// The fastest that it should be taken, m/s.
+    pub speed: f32,
 }
 
 /// A place along the road.
@@ -164,6 +183,13 @@ impl RoadPicture {
     #[must_use]
     pub fn descent_at(&self, index: usize) -> Option<&Bracket> {
         self.descents.iter().rev().find(|it| it.from <= index && index <= it.to)
+    }
+
+    /// The curve that a point lies on.
+    #[must_use]
+    pub fn bend_at(&self, index: usize) -> Option<&Bend> {
+        let next = self.bends.partition_point(|bend| bend.to < index);
+        self.bends.get(next).filter(|bend| bend.from <= index)
     }
 
     /// The descent of a number.

@@ -13,6 +13,8 @@ use crate::words::ChartWords;
 const MARGIN: f64 = 22.0;
 /// Text size, px.
 const TEXT: f64 = 12.0;
+/// Rings of hairpins nearer than this are one, px.
+const HAIRPIN_PX: f64 = 4.0;
 /// Points of the shape nearer than this are one, px.
 const FINEST_PX: f64 = 1.5;
 
@@ -113,6 +115,7 @@ impl Shape {
         for (value, path) in &coloured {
             layer.path(&format!("plan-road {}", tones.class(*value)), path);
         }
+        self.draw_hairpins(&mut layer, prepared);
         self.draw_ends(&mut layer, words);
         self.draw_scale_bar(&mut layer, prepared);
         let corner = (self.size.0 - 12.0, 8.0);
@@ -139,6 +142,19 @@ impl Shape {
             let between = prepared.fill.get(pair[0].0..pair[1].0).unwrap_or(&[]);
             (pair, between.iter().flatten().copied().reduce(|a, b| reading.worse(a, b)))
         })
+    }
+
+    /// A ring on each hairpin, as far as they lie apart.
+    fn draw_hairpins(&self, layer: &mut Markup, prepared: &Prepared) {
+        let mut last: Option<(f64, f64)> = None;
+        for bend in prepared.picture.bends.iter().filter(|bend| bend.hairpin) {
+            let at = self.point(prepared, (bend.from + bend.to) / 2);
+            let far = last.is_none_or(|it| (it.0 - at.0).abs().max((it.1 - at.1).abs()) >= HAIRPIN_PX);
+            if far {
+                layer.circle("plan-hairpin", at, 3.5);
+                last = Some(at);
+            }
+        }
     }
 
     fn draw_ends(&self, layer: &mut Markup, words: &dyn ChartWords) {

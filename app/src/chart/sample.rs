@@ -1,7 +1,7 @@
 //! Roads for the tests of the picture. Invented: the lanes follow simple rules that look like
 //! a plan and are not one.
 
-use super::picture::{Bracket, Flag, RoadPicture, Slope};
+use super::picture::{Bend, Bracket, Flag, RoadPicture, Slope};
 use solver::road::PlaceKind;
 use solver::{HeatStep, Lanes, Verdict};
 
@@ -146,6 +146,17 @@ fn finish(step_m: f32, heights: Vec<f32>, slopes: Vec<Slope>, descents: Vec<Brac
         heat_limit_c: 260.0,
         start_c: 66.0,
         speed_limit: 80.0 / 3.6,
+        bends: vec![
+            Bend { from: crest + 40, to: crest + 46, radius_m: 15.0, left: true, hairpin: true, speed: 2.8 },
+            Bend {
+                from: crest + 90,
+                to: crest + 110,
+                radius_m: 80.0,
+                left: false,
+                hairpin: false,
+                speed: 9.0,
+            },
+        ],
         places: vec![
             flag(crest.saturating_sub(60), "Brake check area", PlaceKind::BrakeCheck),
             flag(crest + 540, "Escape ramp <left>", PlaceKind::EscapeRamp),

@@ -39,6 +39,7 @@ pub(crate) fn draw(scene: &Scene, layers: &mut Layers) {
         path.polyline(&clip(&piece, scene.layout.left, scene.layout.right));
     }
     layers.under.path("speed-line", &path);
+    draw_bends(scene, layers, &up);
     let mut rows = Rows::new(1);
     let text = scene.words.speed_limit(limit, scene.prepared.units);
     let width = text_width(&text, scene.layout.text_size());
@@ -48,6 +49,34 @@ pub(crate) fn draw(scene: &Scene, layers: &mut Layers) {
     write_figures(scene, layers, &up, &mut rows);
     write_marks(scene, layers, &up);
     scene.title(layers, Lane::Speed);
+}
+
+/// What each curve allows: a short bar on the road's line or above it.
+fn draw_bends(scene: &Scene, layers: &mut Layers, up: &Scale) {
+    let mut path = Path::default();
+    for bend in &scene.picture().bends {
+        let (from, to) = (scene.x(bend.from), scene.x(bend.to));
+        if to < scene.layout.left || from > scene.layout.right {
+            continue;
+        }
+        let y = up.at(f64::from(bend.speed));
+        let from = from.max(scene.layout.left);
+        path.polyline(&[(from, y), (to.max(from + 1.0).min(scene.layout.right), y)]);
+    }
+    layers.under.path("bend-cap", &path);
+    if scene.picture().bends.is_empty() {
+        return;
+    }
+    let (x, y) = sample_place(scene);
+    layers.over.line("bend-cap", (x, y - 4.0), (x + 18.0, y - 4.0));
+    layers.over.text("tick", Anchor::Start, (x + 22.0, y), scene.words.bend_caps());
+}
+
+/// Where the sample of the bars stands: beside the title, which is above the lane on a narrow
+/// picture and left of it on a wide one.
+fn sample_place(scene: &Scene) -> (f64, f64) {
+    let row = scene.layout.speed;
+    if scene.layout.compact { (scene.layout.left + 92.0, row.top - 4.0) } else { (2.0, row.middle() + 31.0) }
 }
 
 /// The speed of each stretch that is driven at one, above the line.
@@ -72,6 +101,10 @@ fn write_figures(scene: &Scene, layers: &mut Layers, up: &Scale, rows: &mut Rows
 fn write_marks(scene: &Scene, layers: &mut Layers, up: &Scale) {
     let unit = scene.prepared.units.metres_per_second_per_speed();
     for mark in nice_ticks(0.0, up.domain().1 / unit, 2).values {
+        let crowded = (up.at(mark * unit) + 4.0 - sample_place(scene).1).abs() < 11.0;
+        if !scene.layout.compact && crowded && !scene.picture().bends.is_empty() {
+            continue;
+        }
         let place =
             (scene.layout.left - 6.0, up.at(mark * unit).min(scene.layout.speed.bottom() - 2.0) + 4.0);
         layers.over.text("tick", Anchor::End, place, &format::whole(mark));

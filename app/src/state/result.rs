@@ -2,11 +2,11 @@
 
 use super::asked::Asked;
 use crate::browser::worker::Heard;
-use crate::chart::{Bracket, Flag, RoadPicture, Slope};
+use crate::chart::{Bend, Bracket, Flag, RoadPicture, Slope};
 use crate::message::{LANE_FLOATS, RoadArrays, RoadFacts};
 use solver::day::Day;
-use solver::plan::{Descent, Plan};
-use solver::road::Place;
+use solver::plan::{Descent, Plan, SlowCurve};
+use solver::road::{Place, Turn};
 use solver::truck::TruckSpec;
 use std::sync::Arc;
 
@@ -117,6 +117,7 @@ impl Surveyed {
             start_c: single(day.brakes_at_start_c),
             speed_limit: single(day.speed_limit().0),
             descents: plan.descents.iter().map(bracket).collect(),
+            bends: plan.curves.iter().map(bend).collect(),
             places: self.facts.places.iter().map(flag).collect(),
         };
         Worked {
@@ -149,6 +150,17 @@ fn bracket(descent: &Descent) -> Bracket {
         mean: single(descent.mean.0),
         steepest: single(descent.sustained.grade.0),
         verdict: descent.choice.verdict(),
+    }
+}
+
+fn bend(slow: &SlowCurve) -> Bend {
+    Bend {
+        from: slow.curve.from,
+        to: slow.curve.to,
+        radius_m: single(slow.curve.radius_m),
+        left: slow.curve.turn == Turn::Left,
+        hairpin: slow.curve.hairpin,
+        speed: single(slow.speed.0),
     }
 }
 

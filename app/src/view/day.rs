@@ -10,13 +10,14 @@ use leptos::prelude::*;
 use solver::day::{ServiceBrakes, Surface};
 use solver::limits::Entry;
 
-const FIELDS: [Entry; 6] = [
+const FIELDS: [Entry; 7] = [
     Entry::SpeedLimit,
     Entry::BrakesAtStart,
     Entry::AirTemperature,
     Entry::Headwind,
     Entry::Reserve,
     Entry::HeatLimit,
+    Entry::Superelevation,
 ];
 
 /// The day's panel.

@@ -41,6 +41,7 @@ fn facts(worked: &Arc<Worked>, descent: &Descent, units: Units) -> Vec<AnyView> 
         ("", cut_short.into_iter().collect()),
         (w.grades_label(), w.grades(descent, worked.road.base_length_m, units)),
         (w.governs_label(), vec![w.governs(descent, day, units)]),
+        (w.curves_label(), w.curves(&worked.plan, descent, worked.road.step_m, units)),
         (w.heat_label(), heat.unwrap_or_default()),
         (w.other_mode_label(day), vec![w.other_mode(descent, day, units)]),
         (w.heavier_label(), vec![w.heavier(descent.heavier.as_ref(), units)]),

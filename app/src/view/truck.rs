@@ -17,7 +17,7 @@ const FAST: [Field; 4] = [
     Field::Number(Entry::RetarderPeakPower),
 ];
 
-const REST: [Field; 12] = [
+const REST: [Field; 13] = [
     Field::Stages,
     Field::Number(Entry::HighestEngineSpeed),
     Field::Number(Entry::LowestEngineSpeed),
@@ -30,6 +30,7 @@ const REST: [Field; 12] = [
     Field::Number(Entry::RollingResistance),
     Field::Number(Entry::DragArea),
     Field::Number(Entry::AxleEfficiency),
+    Field::Number(Entry::RolloverThreshold),
 ];
 
 const LAST: Field = Field::Number(Entry::WheelInertia);

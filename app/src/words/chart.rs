@@ -32,6 +32,8 @@ pub trait ChartWords {
     fn short_stage(&self, stage: u8) -> String;
     /// A heat step.
     fn heat(&self, step: HeatStep) -> &'static str;
+    /// The bars of the speed lane: what curves allow.
+    fn bend_caps(&self) -> &'static str;
     /// Works out only what the window shows.
     fn only_this(&self) -> &'static str;
     /// Where the road was not assessed.

@@ -4,7 +4,7 @@ use super::Piece;
 use crate::format::Units;
 use solver::day::Day;
 use solver::motion::{Answer, Unusable};
-use solver::plan::{Advice, Choice, Descent, HeatStep, Note, Verdict};
+use solver::plan::{Advice, Choice, Descent, HeatStep, Note, Plan, Verdict};
 use solver::truck::Stage;
 
 /// Words of the plan.
@@ -89,6 +89,10 @@ pub trait PlanWords {
     fn grades_label(&self) -> &'static str;
     /// Mean and steepest grades, each over its length; `base_m` is what the heights can hold.
     fn grades(&self, descent: &Descent, base_m: f64, units: Units) -> Vec<String>;
+    /// Label of the curves.
+    fn curves_label(&self) -> &'static str;
+    /// Curves of the descent that ask for less than its speed; nothing where there are none.
+    fn curves(&self, plan: &Plan, descent: &Descent, step_m: f64, units: Units) -> Vec<String>;
     /// Label of the climb.
     fn climb_label(&self) -> &'static str;
     /// Gear that climbs the same hill.

@@ -57,8 +57,14 @@ fn both_ways_to_use_the_service_brakes_are_told_with_the_minutes_between() {
 fn no_safe_speed_says_why_and_what_would_change_it() {
     let (mut plan, day) = planned(ServiceBrakes::InReserve);
     let descent = &mut plan.descents[0];
-    for because in [Governs::SpeedLimit, Governs::EngineSpeed, Governs::Control, Governs::Grip, Governs::Heat]
-    {
+    for because in [
+        Governs::SpeedLimit,
+        Governs::EngineSpeed,
+        Governs::Control,
+        Governs::Curve,
+        Governs::Grip,
+        Governs::Heat,
+    ] {
         for held_at_mass_kg in [Some(20_050.0), None] {
             descent.choice = Choice::NoSafeSpeed(NoSafeSpeed {
                 because,

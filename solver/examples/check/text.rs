@@ -140,6 +140,7 @@ fn governs(governs: Governs) -> &'static str {
         Governs::SpeedLimit => "the speed limit",
         Governs::EngineSpeed => "engine speed",
         Governs::Control => "control",
+        Governs::Curve => "curves",
         Governs::Grip => "grip",
         Governs::Heat => "brake heat",
     }

@@ -3,7 +3,7 @@
 use super::forces::{Air, Trip};
 use super::step::Hold;
 use crate::constants::{LEAST_SLOWING, SERVICE_SLOWING};
-use crate::road::Road;
+use crate::road::{Curve, Road};
 use crate::units::{Grade, MetresPerSecond};
 
 /// The first hold that ends behind a cell: the one it lies in, or the next on the way.
@@ -25,6 +25,11 @@ pub(super) fn entry_caps(trip: Trip<'_>, road: &Road, from: usize, to: usize, ho
     let mut caps: Vec<f64> = (from..=to)
         .map(|point| limit.min(held(point)).min(point.checked_sub(1).map_or(f64::INFINITY, held)))
         .collect();
+    for (curve, speed) in curves_between(trip, road, from, to) {
+        for cap in &mut caps[curve.from.max(from) - from..=curve.to.min(to) - from] {
+            *cap = cap.min(speed.0);
+        }
+    }
     for k in (0..to - from).rev() {
         if caps[k] <= caps[k + 1] {
             continue;
@@ -39,6 +44,18 @@ pub(super) fn entry_caps(trip: Trip<'_>, road: &Road, from: usize, to: usize, ho
         caps[k] = caps[k].min(allowed);
     }
     caps
+}
+
+/// The curves that reach into `from..=to`, each with the speed at which it may be taken.
+pub(crate) fn curves_between<'a>(
+    trip: Trip<'a>,
+    road: &'a Road,
+    from: usize,
+    to: usize,
+) -> impl Iterator<Item = (&'a Curve, MetresPerSecond)> {
+    let first = road.curves().partition_point(|curve| curve.to < from);
+    let within = road.curves()[first..].iter().take_while(move |curve| curve.from <= to);
+    within.map(move |curve| (curve, trip.curve_speed(curve.radius_m)))
 }
 
 /// Deceleration in the lowest gear that does not overspeed, at full stage; negative where the

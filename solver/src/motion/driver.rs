@@ -115,8 +115,9 @@ impl Driver<'_> {
         let Some(hold) = scene.hold else {
             return fastest.min(scene.cap).max(WALKING_SPEED);
         };
-        if fastest <= scene.cap {
-            return fastest.max(WALKING_SPEED);
+        // The slack is for a hold that the retarder does not manage; nobody takes it into a curve.
+        if fastest <= scene.cap || scene.cap < hold.speed.0 {
+            return fastest.min(scene.cap).max(WALKING_SPEED);
         }
         let slowed = reach((demand - trip.retarding(gear, v, scene.grade, scene.air)).0);
         let overspeed = trip.truck.road_speed(gear, trip.truck.highest_engine_speed()).0;

@@ -4,6 +4,7 @@
 
 mod caps;
 mod control_speed;
+mod curve_speed;
 mod drive;
 mod driver;
 mod forces;
@@ -13,7 +14,9 @@ mod run;
 mod step;
 mod stopping;
 
+pub(crate) use caps::curves_between;
 pub use control_speed::{Answer, Unusable, control_speed, held_grade};
+pub use curve_speed::{curve_radius, design_side_friction, tipping_speed};
 pub use drive::{crawl, pulling_gear};
 pub use forces::{Air, Trip};
 pub use heat::{BrakeHeat, HeatLump};

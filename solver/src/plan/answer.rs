@@ -1,6 +1,7 @@
 //! What a plan says: plain data that crosses to the page, the card and the tests.
 
 use crate::motion::Answer;
+use crate::road::Curve;
 use crate::truck::{Gear, Stage};
 use crate::units::{Celsius, Grade, Joules, Metres, MetresPerSecond, RevPerMin, Seconds};
 use serde::{Deserialize, Serialize};
@@ -12,11 +13,31 @@ pub struct Plan {
     pub descents: Vec<Descent>,
     /// Sums over the road.
     pub totals: Totals,
+    /// Curves that ask for less than the speed limit, in road order.
+    pub curves: Vec<SlowCurve>,
     /// What holds for the whole plan and must be said with it.
     pub notes: Vec<Note>,
 }
 
+/// A curve that asks for less than the speed limit.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct SlowCurve {
+    /// Where it lies, its radius (an estimate) and which way it turns.
+    pub curve: Curve,
+    /// The fastest that this truck should take it on this day.
+    pub speed: MetresPerSecond,
+}
+
 impl Plan {
+    /// The curves of a descent that ask for less than its hold speed; all that ask for less
+    /// than the limit where there is none.
+    pub fn slow_curves(&self, descent: &Descent) -> impl Iterator<Item = &SlowCurve> {
+        let hold = descent.choice.advice().map_or(f64::INFINITY, |advice| advice.speed.0);
+        let (from, to) = (descent.from, descent.to);
+        let within = move |it: &&SlowCurve| it.curve.to > from && it.curve.from < to;
+        self.curves.iter().filter(within).filter(move |it| it.speed.0 < hold)
+    }
+
     /// The descent that decides whether and how the road can be driven: the worst verdict,
     /// then the hottest brakes, then the slowest; `None` on a road without a descent.
     #[must_use]
@@ -247,6 +268,9 @@ pub enum Governs {
     EngineSpeed,
     /// The retarder: faster, in any gear, it would not hold with the reserve asked for.
     Control,
+    /// Curves: nowhere on the descent could it be driven faster, or no gear of a faster speed
+    /// would still turn over in the slowest curve.
+    Curve,
     /// Grip of the driven axles.
     Grip,
     /// Heat of the service brakes.

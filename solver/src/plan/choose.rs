@@ -8,7 +8,7 @@
 use super::answer::{Advice, Choice, Governs, NoSafeSpeed, Snub, StageSpan, Verdict};
 use super::approach::Approach;
 use super::descents::Stretch;
-use super::margin::{HOLD_SHARE, SLOWEST_KMH, best_gear, held_by_margin, margin, speeds};
+use super::margin::{HOLD_SHARE, SLOWEST_KMH, best_gear, held_by_margin, margin, speeds, turns_over};
 use crate::day::ServiceBrakes;
 use crate::motion::{Hold, Run, Trip};
 use crate::road::Road;
@@ -29,6 +29,9 @@ const SNUB_BY: f64 = 5.0 * 0.447_04;
 /// …in about 3 s.
 const SNUB_TIME: f64 = 3.0;
 
+/// A hold speed that is missed by less than this, 1 km/h, is reached.
+const NEARLY: f64 = 1.0 / 3.6;
+
 /// Halvings in the search for a mass that is held.
 const MASS_HALVINGS: usize = 20;
 
@@ -39,6 +42,8 @@ pub(super) struct Ask<'a> {
     pub(super) road: &'a Road,
     pub(super) stretch: &'a Stretch,
     pub(super) approach: &'a Approach,
+    /// The slowest curve of the stretch; infinite without one.
+    pub(super) slowest_curve: MetresPerSecond,
 }
 
 /// A choice, and what the run needs of it even where no speed is safe.
@@ -69,6 +74,12 @@ struct Candidate {
 struct Driven {
     to_crest: Run,
     down: Run,
+}
+
+impl Driven {
+    fn fastest(&self) -> MetresPerSecond {
+        MetresPerSecond(self.down.samples.iter().map(|sample| sample.speed.0).fold(0.0, f64::max))
+    }
 }
 
 impl Ask<'_> {
@@ -127,8 +138,14 @@ impl Ask<'_> {
     ) -> Option<(Candidate, Driven)> {
         let candidate = self.candidate(speed, demanding, governs)?;
         let driven = self.drive(candidate, self.heat_limit());
-        if driven.is_none() {
-            *governs = Governs::Heat;
+        match &driven {
+            None => *governs = Governs::Heat,
+            // A speed that the curves never let it reach is no speed to hold.
+            Some(driven) if self.slowest_curve < speed && driven.fastest().0 < speed.0 - NEARLY => {
+                *governs = Governs::Curve;
+                return None;
+            }
+            Some(_) => {}
         }
         driven.map(|driven| (candidate, driven))
     }
@@ -160,10 +177,15 @@ impl Ask<'_> {
             Demanding::Margin(margin) => margin,
             Demanding::ServiceBrakes => self.trip.day.reserve,
         };
-        if let Some((gear, margin)) = best_gear(self.trip, speed, sustained.grade, air, wanted) {
+        let slowest = MetresPerSecond(self.slowest_curve.0.min(speed.0));
+        if let Some((gear, margin)) = best_gear(self.trip, speed, sustained.grade, air, wanted, slowest) {
             return Some(Candidate { gear, speed, margin });
         }
         let strongest = self.trip.lowest_gear_within(speed, HOLD_SHARE)?;
+        if !turns_over(self.trip, strongest, slowest) {
+            *governs = Governs::Curve;
+            return None;
+        }
         let margin = margin(self.trip, strongest, speed, sustained.grade, air);
         // Nobody should snub on snow or ice, whatever the heat limit says.
         let slippery = self.trip.day.surface.retarding_share() <= 0.0;

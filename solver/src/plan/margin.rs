@@ -1,7 +1,7 @@
 //! Candidates: which speeds and gears are tried, and what a gear has to spare.
 
 use crate::motion::{Air, Trip};
-use crate::truck::Gear;
+use crate::truck::{Gear, Stage};
 use crate::units::{Grade, MetresPerSecond};
 
 /// Share of the highest allowed engine speed at which a speed is held: the rest is kept for a
@@ -27,13 +27,25 @@ pub(super) fn margin(trip: Trip<'_>, gear: Gear, speed: MetresPerSecond, grade: 
     if demand <= 0.0 { f64::INFINITY } else { trip.retarding(gear, speed, grade, air).0 / demand - 1.0 }
 }
 
-/// The highest gear whose margin is at least `wanted` with the engine in its range.
+/// Share of the lowest useful engine speed at which the engine still turns over: a curve slower
+/// than that asks for another gear, and gears are not changed on a descent. Assumed.
+const STILL_TURNS: f64 = 0.60;
+
+/// Whether the engine still turns over in this gear at a speed.
+pub(super) fn turns_over(trip: Trip<'_>, gear: Gear, speed: MetresPerSecond) -> bool {
+    let lowest = trip.truck.lowest_engine_speed(Stage::OFF) * STILL_TURNS;
+    trip.truck.engine_speed(gear, speed) >= lowest
+}
+
+/// The highest gear whose margin is at least `wanted` with the engine in its range, at `speed`
+/// and, turning over, in a curve at `slowest`.
 pub(super) fn best_gear(
     trip: Trip<'_>,
     speed: MetresPerSecond,
     grade: Grade,
     air: Air,
     wanted: f64,
+    slowest: MetresPerSecond,
 ) -> Option<(Gear, f64)> {
     let lowest = trip.truck.lowest_engine_speed(trip.strongest_stage());
     let highest = trip.truck.highest_engine_speed() * HOLD_SHARE;
@@ -41,6 +53,7 @@ pub(super) fn best_gear(
         .gears()
         .rev()
         .filter(|gear| (lowest..=highest).contains(&trip.truck.engine_speed(*gear, speed)))
+        .filter(|gear| turns_over(trip, *gear, slowest))
         .map(|gear| (gear, margin(trip, gear, speed, grade, air)))
         .find(|(_, margin)| *margin >= wanted)
 }
@@ -48,6 +61,7 @@ pub(super) fn best_gear(
 /// Gear and speed at which the retarder alone holds a grade with the reserve asked for, heat
 /// left aside; `None` where it never does.
 pub(super) fn held_by_margin(trip: Trip<'_>, grade: Grade, air: Air) -> Option<(Gear, MetresPerSecond)> {
-    speeds(trip)
-        .find_map(|speed| best_gear(trip, speed, grade, air, trip.day.reserve).map(|(gear, _)| (gear, speed)))
+    speeds(trip).find_map(|speed| {
+        best_gear(trip, speed, grade, air, trip.day.reserve, speed).map(|(gear, _)| (gear, speed))
+    })
 }

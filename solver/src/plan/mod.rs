@@ -10,13 +10,13 @@ mod sustained;
 mod table;
 
 pub use answer::{
-    Advice, Choice, Descent, GearRow, Governs, HeatStep, Lanes, NoSafeSpeed, Note, Plan, Relief, Snub,
-    StageSpan, Steepest, Sustained, Table, Totals, Verdict,
+    Advice, Choice, Descent, GearRow, Governs, HeatStep, Lanes, NoSafeSpeed, Note, Plan, Relief, SlowCurve,
+    Snub, StageSpan, Steepest, Sustained, Table, Totals, Verdict,
 };
 pub use table::table;
 
 use crate::day::{Day, ServiceBrakes};
-use crate::motion::{Hold, Run, Trip, crawl};
+use crate::motion::{Hold, Run, Trip, crawl, curves_between};
 use crate::road::{Class, Road};
 use crate::truck::Truck;
 use crate::units::{Grade, Metres, MetresPerSecond};
@@ -57,7 +57,11 @@ pub fn plan(
     let start = Approach::start_state(trip, road);
     let run = Run::along(trip, road, 0, road.cells(), &holds, start);
     let lanes = lanes::lanes(trip, road, &run, &list);
-    let plan = Plan { totals: totals(road, &run), notes: notes(trip, road, &run, &list), descents: list };
+    let curves = curves_between(trip, road, 0, road.cells());
+    let slow = curves.filter(|(_, speed)| *speed < trip.top_speed());
+    let curves = slow.map(|(curve, speed)| SlowCurve { curve: *curve, speed }).collect();
+    let plan =
+        Plan { curves, totals: totals(road, &run), notes: notes(trip, road, &run, &list), descents: list };
     progress(1.0).then_some((plan, lanes))
 }
 
@@ -70,7 +74,9 @@ fn describe(
     approach: &Approach,
     number: usize,
 ) -> (Descent, Hold) {
-    let ask = Ask { trip, road, stretch, approach };
+    let curves = curves_between(trip, road, stretch.from, stretch.to);
+    let slowest_curve = MetresPerSecond(curves.map(|(_, speed)| speed.0).fold(f64::INFINITY, f64::min));
+    let ask = Ask { trip, road, stretch, approach, slowest_curve };
     let in_reserve = ask.choose(ServiceBrakes::InReserve);
     let snubbing = ask.choose(ServiceBrakes::MaySnub);
     let chosen = match trip.day.service_brakes {

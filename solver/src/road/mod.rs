@@ -16,6 +16,7 @@ mod artefacts;
 mod bends;
 pub mod bounds;
 mod clean;
+mod curves;
 mod document;
 mod error;
 mod finding;
@@ -33,6 +34,7 @@ mod telling;
 pub mod track;
 pub mod trend;
 
+pub use curves::{Curve, Turn};
 pub use document::{Course, CourseKind, Document};
 pub use error::{Bound, FileError, Foreign, Refusal};
 pub use finding::{Encoding, Finding, FindingKind, Unassessed};
@@ -74,6 +76,7 @@ pub struct Road {
     assessed: Vec<bool>,
     unassessed: Vec<Span>,
     segments: Vec<GradeSegment>,
+    curves: Vec<Curve>,
     quality: Quality,
     positions: Vec<(f64, f64)>,
     shape: geo::LineString<f64>,
@@ -92,6 +95,7 @@ struct Parts {
     recorded_m: Vec<f64>,
     unassessed: Vec<Span>,
     segments: Vec<GradeSegment>,
+    curves: Vec<Curve>,
     quality: Quality,
     positions: Vec<(f64, f64)>,
     places: Vec<Place>,
@@ -127,6 +131,7 @@ impl Road {
             assessed,
             unassessed: parts.unassessed,
             segments: parts.segments,
+            curves: parts.curves,
             quality: parts.quality,
             positions: parts.positions,
             shape,
@@ -162,6 +167,7 @@ impl Road {
             recorded_m: heights_m.clone(),
             heights_m,
             unassessed: Vec::new(),
+            curves: Vec::new(),
             quality: Quality { roughness_before: roughness, roughness_after: roughness, class: Class::Good },
             positions: Vec::new(),
             places: Vec::new(),
@@ -218,6 +224,12 @@ impl Road {
     /// Stretches of one grade; they tile the assessed cells.
     pub fn segments(&self) -> &[GradeSegment] {
         &self.segments
+    }
+
+    /// Curves in plan, in the order of the road; none where the file has no points, and none on
+    /// a road made from heights. They are known where heights are missing, too.
+    pub fn curves(&self) -> &[Curve] {
+        &self.curves
     }
 
     /// Stretches that are not assessed, in order.
@@ -303,6 +315,11 @@ impl Road {
         for segment in &mut road.segments {
             (segment.from, segment.to) = (last - segment.to, last - segment.from);
             segment.grade = -segment.grade;
+        }
+        road.curves.reverse();
+        for curve in &mut road.curves {
+            (curve.from, curve.to) = (last - curve.to, last - curve.from);
+            curve.turn = curve.turn.opposite();
         }
         road.unassessed.reverse();
         for span in &mut road.unassessed {

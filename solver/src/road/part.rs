@@ -1,6 +1,6 @@
 //! A part of a road, as a road.
 
-use super::{GradeSegment, Parts, Place, Road, Span, bounds};
+use super::{Curve, GradeSegment, Parts, Place, Road, Span, bounds};
 
 impl Road {
     /// The road between two grid points; indices beyond the end mean the end. `None` where that
@@ -18,6 +18,7 @@ impl Road {
         let cut = Cut { from, to };
         let segment =
             |s: &GradeSegment| cut.both(s.from, s.to).map(|(from, to)| GradeSegment { from, to, ..*s });
+        let curve = |c: &Curve| cut.both(c.from, c.to).map(|(from, to)| Curve { from, to, ..*c });
         let span = |s: &Span| cut.both(s.from, s.to).map(|(from, to)| Span { from, to, ..*s });
         let within = |place: &&Place| (from..=to).contains(&place.index);
         let shifted = |place: &Place| Place { index: place.index - from, ..place.clone() };
@@ -30,6 +31,7 @@ impl Road {
             recorded_m: self.recorded_m[from..=to].to_vec(),
             unassessed: self.unassessed.iter().filter_map(span).collect(),
             segments: self.segments.iter().filter_map(segment).collect(),
+            curves: self.curves.iter().filter_map(curve).collect(),
             quality: self.quality,
             positions,
             places: self.places.iter().filter(within).map(shifted).collect(),

@@ -5,7 +5,10 @@ use super::error::{Bound, FileError};
 use super::finding::{Finding, FindingKind, Unassessed};
 use super::profile::{Profile, cells_in};
 use super::quality::{self, Class, Quality};
-use super::{Parts, Road, Span, artefacts, bends, bounds, clean, heights, places, profile, segments, trend};
+use super::{
+    Parts, Road, Span, artefacts, bends, bounds, clean, curves, heights, places, profile, segments, track,
+    trend,
+};
 use std::ops::Range;
 
 /// A grade over this length, metres …
@@ -62,6 +65,7 @@ pub fn survey(
     tell_very_steep(&filtered, &spans, profile.step_m, &mut findings);
     complete_cut_off(&mut findings, &profile);
     let segments = segments::split(&filtered, &spans, profile.step_m, quality.class);
+    let curves = curves::find(&plan(&profile.positions), &known(&profile), profile.step_m);
     let places = places::snap(document.waypoints(), &profile.positions);
     report(1.0)?;
     Ok(Road::from_parts(Parts {
@@ -72,6 +76,7 @@ pub fn survey(
         heights_m: filtered,
         positions: profile.positions,
         segments,
+        curves,
         quality,
         places,
         findings,
@@ -110,6 +115,27 @@ fn check_line(document: &Document, line: &clean::Line) -> Result<(), FileError> 
         return Err(FileError::TooCoarse { found_m, needed_m: bounds::COARSEST_M });
     }
     Ok(())
+}
+
+/// The points seen from above, metres: step by step with the radii of each place, so that a
+/// curve is true to scale wherever it lies on a long road.
+fn plan(positions: &[(f64, f64)]) -> Vec<(f64, f64)> {
+    let mut at = (0.0, 0.0);
+    let mut plan = vec![at; positions.len().min(1)];
+    for pair in positions.windows(2) {
+        let ((lat, lon), (next_lat, next_lon)) = (pair[0], pair[1]);
+        let (meridian, parallel) = track::radii_m(0.5 * (lat + next_lat));
+        at.0 += track::turn_deg(lon, next_lon).to_radians() * parallel;
+        at.1 += (next_lat - lat).to_radians() * meridian;
+        plan.push(at);
+    }
+    plan
+}
+
+/// For each cell, whether the file has points there.
+fn known(profile: &Profile) -> Vec<bool> {
+    let known = |why: &Option<Unassessed>| !matches!(why, Some(Unassessed::Gap));
+    profile.why.iter().map(known).collect()
 }
 
 /// A cell counts as assessed only with a height at both ends.

@@ -229,8 +229,10 @@ fn base(name: &str, full_load: &[(f64, f64)], litres: f64, retarder_kw: f64) -> 
             stages: vec![1.0 / 3.0, 2.0 / 3.0, 1.0],
             cut_out_rpm: 850.0,
         }),
+        rollover_threshold_g: TruckSpec::ROLLOVER_THRESHOLD_G,
         axle_groups: Vec::new(),
         assumed: vec![
+            Entry::RolloverThreshold,
             Entry::LowestEngineSpeed,
             Entry::HighestEngineSpeed,
             Entry::AxleRatio,

@@ -44,13 +44,25 @@ pub struct TruckSpec {
     pub axle_efficiency: f64,
     /// Retarder.
     pub retarder: Retarder,
+    /// Static rollover threshold, g: the lateral acceleration at which it tips on a tilt table.
+    /// 0.35 where a file does not say: the least that one vehicle rule allows (ROLLOVER).
+    #[serde(default = "least_rollover_threshold")]
+    pub rollover_threshold_g: f64,
     /// Axle groups.
     pub axle_groups: Vec<AxleGroup>,
     /// Entries whose values are assumed, not printed by a source and not entered.
     pub assumed: Vec<Entry>,
 }
 
+fn least_rollover_threshold() -> f64 {
+    TruckSpec::ROLLOVER_THRESHOLD_G
+}
+
 impl TruckSpec {
+    /// Rollover threshold of a truck that nobody measured, g (ROLLOVER; printed for heavy
+    /// vehicles of one country, assumed elsewhere).
+    pub const ROLLOVER_THRESHOLD_G: f64 = 0.35;
+
     /// The value of an entry in its own unit; `None` for an entry of the day, and for one of
     /// a retarder that this truck does not have.
     #[must_use]
@@ -90,12 +102,14 @@ impl TruckSpec {
             Entry::RetarderPeakSpeed => self.compression_release().map(|it| &mut it.peak_rpm),
             Entry::RetarderExponent => self.compression_release().map(|it| &mut it.exponent),
             Entry::RetarderCutOut => self.compression_release().map(|it| &mut it.cut_out_rpm),
+            Entry::RolloverThreshold => Some(&mut self.rollover_threshold_g),
             Entry::AirTemperature
             | Entry::BrakesAtStart
             | Entry::Headwind
             | Entry::SpeedLimit
             | Entry::Reserve
-            | Entry::HeatLimit => None,
+            | Entry::HeatLimit
+            | Entry::Superelevation => None,
         }
     }
 

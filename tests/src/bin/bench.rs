@@ -5,6 +5,7 @@
 //! round, so that a machine that slows down slows all of them; the median of the rounds is
 //! shown, with the fastest and the slowest beside it.
 
+use solver::road::Turn;
 use solver::{Day, Preset, Truck, analyse, road};
 use std::{
     fmt::Write as _,
@@ -13,7 +14,7 @@ use std::{
     time::{Duration, Instant},
 };
 use tests::generate::{Drive, Instrument, TrueRoad, gpx_text};
-use tests::truth::{Errors, ROADS, mean, measure};
+use tests::truth::{Errors, ROADS, bends, mean, measure};
 
 /// Odd, so that the median is one of the measured times.
 const ROUNDS: usize = 7;
@@ -227,12 +228,40 @@ fn truth() {
     }
 }
 
+/// Radii found over true radii, by class of radius.
+fn radii() {
+    println!("\n| instrument | true radius, m | bends | seen | found/true: median | 90 % | other side |");
+    println!("|---|---|---|---|---|---|---|");
+    for instrument in [Instrument::Exact, Instrument::Recorder, Instrument::Receiver] {
+        let all: Vec<_> = ROADS.flat_map(|seed| bends(instrument, seed).0).collect();
+        for (least, most) in [(10.0, 18.0), (18.0, 30.0), (55.0, 120.0), (120.0, 250.0), (250.0, 500.0)] {
+            let class: Vec<_> = all.iter().filter(|b| b.radius_m >= least && b.radius_m < most).collect();
+            let seen: Vec<_> = class.iter().filter_map(|b| b.found.map(|found| (b, found))).collect();
+            let mut ratios: Vec<f64> = seen.iter().map(|(b, found)| found.radius_m / b.radius_m).collect();
+            ratios.sort_by(f64::total_cmp);
+            let at = |share: f64| {
+                let rank = (share * (ratios.len() as f64 - 1.0)) as usize;
+                ratios.get(rank).copied().unwrap_or(f64::NAN)
+            };
+            let wrong = seen.iter().filter(|(b, found)| (found.turn == Turn::Left) != (b.turn > 0.0)).count();
+            println!(
+                "| {instrument:?} | {least} to {most} | {} | {} | {:.2} | {:.2} | {wrong} |",
+                class.len(),
+                seen.len(),
+                at(0.5),
+                at(0.9)
+            );
+        }
+    }
+}
+
 fn main() -> ExitCode {
     let words: Vec<String> = std::env::args().skip(1).collect();
     match words.iter().map(String::as_str).collect::<Vec<_>>()[..] {
         [] => {}
         ["--truth"] => {
             truth();
+            radii();
             return ExitCode::SUCCESS;
         }
         _ => {

@@ -69,6 +69,15 @@ impl Plan {
         }
     }
 
+    /// The bends with where they begin, metres from the start.
+    pub fn placed(&self) -> impl Iterator<Item = (f64, Bend)> {
+        self.bends.iter().scan(0.0, |at_m, bend| {
+            let from_m = *at_m;
+            *at_m += bend.length_m;
+            Some((from_m, *bend))
+        })
+    }
+
     /// Latitude and longitude at increasing distances, degrees.
     #[must_use]
     pub fn places(&self, distances_m: &[f64]) -> Vec<(f64, f64)> {

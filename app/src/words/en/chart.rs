@@ -1,6 +1,7 @@
 //! English words of the road picture.
 
 use super::English;
+use super::plan_detail::side;
 use crate::chart::{Bracket, GradeStep, Here, Lane, Reading, ReadoutCell, SPEED_STEP};
 use crate::format::{self, Units};
 use crate::words::{ChartWords, PlanWords};
@@ -79,6 +80,9 @@ impl ChartWords for English {
     }
     fn heat(&self, step: HeatStep) -> &'static str {
         self.heat_step(step)
+    }
+    fn bend_caps(&self) -> &'static str {
+        "in curves"
     }
     fn only_this(&self) -> &'static str {
         "Only this part"
@@ -186,6 +190,15 @@ impl ChartWords for English {
                 parts.push(format!("Descent {number} begins in {}.", length(to_crest)))
             }
             (None, None) => parts.push("No descent ahead.".to_owned()),
+        }
+        if let Some(bend) = here.bend {
+            let kind = if bend.hairpin { "Hairpin" } else { "Curve" };
+            parts.push(format!(
+                "{kind} {}: at most {} (radius about {}, an estimate).",
+                side(bend.left),
+                format::hold_speed(f64::from(bend.speed), units),
+                format::height((f64::from(bend.radius_m) / 5.0).round() * 5.0, units)
+            ));
         }
         if let Some((name, ahead)) = &here.next_place {
             let place = if *ahead < 15.0 {

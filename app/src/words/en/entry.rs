@@ -59,6 +59,10 @@ impl EntryWords for English {
             Entry::BrakesAtStart => Some("Higher if you come from another hill."),
             Entry::SpeedLimit => Some("Posted, or your own."),
             Entry::RollingResistance => Some("The low end: easy-rolling tyres push more downhill."),
+            Entry::RolloverThreshold => {
+                Some("In g, from a tilt table; a high or loose load tips at less. Lower if in doubt.")
+            }
+            Entry::Superelevation => Some("How far curves lean inwards; 0 where you do not know."),
             Entry::DriveAxleMass
             | Entry::RollingRadius
             | Entry::WheelInertia

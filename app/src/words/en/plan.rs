@@ -6,7 +6,7 @@ use crate::format::{self, Units};
 use crate::words::{Piece, PlanWords};
 use solver::day::{Day, ServiceBrakes};
 use solver::motion::{Answer, Unusable};
-use solver::plan::{Advice, Choice, Descent, Governs, HeatStep, NoSafeSpeed, Note, Totals, Verdict};
+use solver::plan::{Advice, Choice, Descent, Governs, HeatStep, NoSafeSpeed, Note, Plan, Totals, Verdict};
 use solver::truck::Stage;
 
 fn plain(text: impl Into<String>) -> Piece {
@@ -275,6 +275,12 @@ impl PlanWords for English {
     fn grades(&self, descent: &Descent, base_m: f64, units: Units) -> Vec<String> {
         detail::grades(descent, base_m, units)
     }
+    fn curves_label(&self) -> &'static str {
+        "Curves"
+    }
+    fn curves(&self, plan: &Plan, descent: &Descent, step_m: f64, units: Units) -> Vec<String> {
+        detail::curves(plan, descent, step_m, units)
+    }
     fn climb_label(&self) -> &'static str {
         "Up the same hill"
     }
@@ -323,6 +329,10 @@ fn governs(advice: &Advice, day: &Day, units: Units) -> String {
         }
         Governs::EngineSpeed => "The highest allowed engine speed.".to_owned(),
         Governs::Control => control(advice.verdict, format::margin(day.reserve)),
+        Governs::Curve => {
+            "Curves: nowhere on it could it go faster, or no gear for it would still turn over in the slowest curve."
+                .to_owned()
+        }
         Governs::Grip => "Grip of the driven axles on this surface.".to_owned(),
         Governs::Heat => format!(
             "Brake heat: faster, a hard stop would pass {}.",
@@ -358,6 +368,11 @@ fn no_speed(none: &NoSafeSpeed, day: &Day, units: Units) -> String {
         }
         Governs::Control => {
             format!("Even at {slowest}, the slowest speed tried, the retarder does not hold it.")
+        }
+        Governs::Curve => {
+            format!(
+                "Even at {slowest}, the slowest speed tried, no gear would turn over in the slowest curve."
+            )
         }
         Governs::Grip => {
             format!("Even at {slowest}, the slowest speed tried, the driven axles lack the grip to hold it.")

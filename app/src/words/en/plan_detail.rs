@@ -3,7 +3,8 @@
 use super::minutes;
 use crate::format::{self, Units};
 use solver::motion::{Answer, Unusable};
-use solver::plan::{Choice, Descent, Totals};
+use solver::plan::{Choice, Descent, Plan, SlowCurve, Totals};
+use solver::road::{Curve, Turn};
 use solver::truck::Stage;
 
 pub(super) fn stage_name(stage: Stage) -> String {
@@ -45,6 +46,41 @@ pub(super) fn grades(descent: &Descent, base_m: f64, units: Units) -> Vec<String
         )
     });
     std::iter::once(mean).chain(steepest).collect()
+}
+
+pub(super) fn curves(plan: &Plan, descent: &Descent, step_m: f64, units: Units) -> Vec<String> {
+    let slow: Vec<&SlowCurve> = plan.slow_curves(descent).collect();
+    let Some(slowest) = slow.iter().min_by(|a, b| a.speed.0.total_cmp(&b.speed.0)) else {
+        return Vec::new();
+    };
+    let hairpins = slow.iter().filter(|it| it.curve.hairpin).count();
+    let count = match (slow.len(), hairpins) {
+        (1, 0) => "1 curve asks for less than this speed".to_owned(),
+        (1, _) => "1 hairpin asks for less than this speed".to_owned(),
+        (all, 0) => format!("{all} curves ask for less than this speed"),
+        (all, 1) => format!("{all} curves ask for less than this speed, 1 of them a hairpin"),
+        (all, some) => format!("{all} curves ask for less than this speed, {some} of them hairpins"),
+    };
+    #[allow(clippy::cast_precision_loss, reason = "a road has far fewer than 2⁵² grid points")]
+    let at = slowest.curve.from as f64 * step_m;
+    vec![
+        format!("{count}. The slowest: {}.", curve(&slowest.curve, slowest.speed.0, at, units)),
+        "Radii are estimates from the track; superelevation, sight and surface are not known.".to_owned(),
+    ]
+}
+
+fn curve(curve: &Curve, speed: f64, at_m: f64, units: Units) -> String {
+    format!(
+        "at most {} at {}, {}, radius about {}",
+        format::hold_speed(speed, units),
+        format::distance(at_m, units),
+        side(curve.turn == Turn::Left),
+        format::height((curve.radius_m / 5.0).round() * 5.0, units)
+    )
+}
+
+pub(super) fn side(left: bool) -> &'static str {
+    if left { "to the left" } else { "to the right" }
 }
 
 fn capital(text: &str) -> String {
