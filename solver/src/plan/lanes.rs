@@ -1,9 +1,76 @@
 //! The run as arrays for the pictures.
 
-use super::answer::{Choice, Descent, HeatStep, Lanes};
+use super::answer::{Choice, Descent};
 use crate::motion::{Run, Sample, Trip};
 use crate::road::Road;
 use crate::units::{Celsius, Grade, MetresPerSecond};
+use serde::{Deserialize, Serialize};
+
+/// The run along the road as arrays on the road's grid points, one value a point.
+///
+/// NaN, and [`Lanes::BLANK`] in the small integers, stand where the road was not assessed:
+/// draw nothing there.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Lanes {
+    /// Speed, m/s.
+    pub speed: Vec<f32>,
+    /// Engine speed, 1/min.
+    pub engine_speed: Vec<f32>,
+    /// Hottest axle group, °C.
+    pub temperature: Vec<f32>,
+    /// The same after one hard stop there, °C.
+    pub after_stop: Vec<f32>,
+    /// Share of what must be held that retarder and motoring carry, 0 to 1; 1 where nothing
+    /// must be held.
+    pub carried: Vec<f32>,
+    /// Gear.
+    pub gear: Vec<u8>,
+    /// Stage, 0 is off.
+    pub stage: Vec<u8>,
+    /// Heat step: see [`HeatStep`].
+    pub heat: Vec<u8>,
+}
+
+impl Lanes {
+    /// Stands in `gear`, `stage` and `heat` where nothing is said.
+    pub const BLANK: u8 = u8::MAX;
+}
+
+/// Steps of brake heat. Each is told by a word and a mark, never by colour alone.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+#[repr(u8)]
+pub enum HeatStep {
+    /// Below 30 % of the way from the temperature at the start to the limit. Assumed.
+    Cool = 0,
+    /// Below 60 % of that way.
+    Warm = 1,
+    /// Up to the limit.
+    Hot = 2,
+    /// A stop from here would pass the limit.
+    OverLimit = 3,
+}
+
+impl HeatStep {
+    /// All steps, the coolest first.
+    pub const ALL: [Self; 4] = [Self::Cool, Self::Warm, Self::Hot, Self::OverLimit];
+
+    /// The step of a temperature after a stop, on the way from `start` to `limit`.
+    #[must_use]
+    pub fn of(after_stop: Celsius, start: Celsius, limit: Celsius) -> Self {
+        if after_stop.0 > limit.0 {
+            return Self::OverLimit;
+        }
+        let way = (after_stop - start).0 / (limit - start).0;
+        if way < 0.3 {
+            Self::Cool
+        } else if way < 0.6 {
+            Self::Warm
+        } else {
+            Self::Hot
+        }
+    }
+}
 
 /// One value a grid point: the first from the start state, each next from the cell before it.
 /// Inside a descent gear and stage are those of the advice from the crest on: engaged before it,

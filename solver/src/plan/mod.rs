@@ -10,9 +10,10 @@ mod sustained;
 mod table;
 
 pub use answer::{
-    Advice, Choice, Descent, GearRow, Governs, HeatStep, Lanes, NoSafeSpeed, Note, Plan, Relief, SlowCurve,
-    Snub, StageSpan, Steepest, Sustained, Table, Totals, Verdict,
+    Advice, Choice, Descent, GearRow, Governs, NoSafeSpeed, Note, Plan, Relief, SlowCurve, Snub, StageSpan,
+    Steepest, Sustained, Table, Totals, Verdict,
 };
+pub use lanes::{HeatStep, Lanes};
 pub use table::table;
 
 use crate::day::{Day, ServiceBrakes};
