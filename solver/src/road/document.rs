@@ -28,6 +28,31 @@ impl Fix {
     }
 }
 
+/// Distances good to a thousandth, without a sine for each: radii are kept while the latitude
+/// hardly changes. For lengths that are told before any cleaning.
+#[derive(Default)]
+struct Ruler {
+    lat_deg: f64,
+    /// Metres in a degree of latitude and of longitude; 0 before the first.
+    degree_m: (f64, f64),
+}
+
+impl Ruler {
+    /// A latitude may be this far off, degrees: a thousandth of a radian at 45°.
+    const CHANGE_DEG: f64 = 0.05;
+
+    fn distance_m(&mut self, from: &Fix, to: &Fix) -> f64 {
+        if (to.lat_deg - self.lat_deg).abs() > Self::CHANGE_DEG || self.degree_m.0 <= 0.0 {
+            let (meridian, parallel) = track::radii_m(to.lat_deg);
+            self.lat_deg = to.lat_deg;
+            self.degree_m = (meridian.to_radians(), parallel.to_radians());
+        }
+        let north = (to.lat_deg - from.lat_deg) * self.degree_m.0;
+        let east = track::turn_deg(from.lon_deg, to.lon_deg) * self.degree_m.1;
+        (north * north + east * east).sqrt()
+    }
+}
+
 /// Whether a course was recorded or planned.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub enum CourseKind {
@@ -48,7 +73,7 @@ pub struct Course {
     pub points: usize,
     /// Number of those with a height.
     pub heights: usize,
-    /// Length before any cleaning, metres. Steps above 2 km of a track are not counted: they are
+    /// Length before any cleaning, metres, good to a thousandth. Steps above 2 km of a track are not counted: they are
     /// mostly points that are far off.
     pub length_m: f64,
 }
@@ -166,10 +191,11 @@ impl Document {
     pub(super) fn describe(&self, name: String, kind: CourseKind, parts: &[Range<usize>]) -> Course {
         let mut course = Course { name, kind, points: 0, heights: 0, length_m: 0.0 };
         let mut last: Option<&Fix> = None;
+        let mut ruler = Ruler::default();
         for fix in parts.iter().flat_map(|part| &self.fixes[part.clone()]) {
             course.points += 1;
             course.heights += usize::from(fix.height_m.is_finite());
-            let step_m = last.map_or(0.0, |before| before.distance_m(fix));
+            let step_m = last.map_or(0.0, |before| ruler.distance_m(before, fix));
             let counted = match kind {
                 CourseKind::Track => step_m <= bounds::JOIN_M,
                 CourseKind::Route => true,
