@@ -5,5 +5,6 @@ mod downgrade_temperature;
 mod forces;
 mod geodesic;
 mod regulation_13;
+mod service_brakes;
 mod stopping;
 mod trade;

@@ -248,5 +248,8 @@ mod tests {
         assert!(picture.slope_at(picture.points() - 1).is_some(), "the last point too");
         assert_eq!(picture.nearest(1e9), picture.points() - 1);
         assert_eq!(picture.nearest(-5.0), 0);
+        let bend = picture.bends[1];
+        assert_eq!(picture.bend_at(bend.from + 3), Some(&bend));
+        assert_eq!(picture.bend_at(bend.to + 1), None);
     }
 }

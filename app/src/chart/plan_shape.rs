@@ -13,8 +13,10 @@ use crate::words::ChartWords;
 const MARGIN: f64 = 22.0;
 /// Text size, px.
 const TEXT: f64 = 12.0;
-/// Rings of hairpins nearer than this are one, px.
-const HAIRPIN_PX: f64 = 4.0;
+/// Marks of curves nearer than this are one, px.
+const BEND_PX: f64 = 4.0;
+/// A curve has a mark where it asks for less than this share of the limit.
+const SLOW_SHARE: f32 = 0.6;
 /// Points of the shape nearer than this are one, px.
 const FINEST_PX: f64 = 1.5;
 
@@ -115,7 +117,7 @@ impl Shape {
         for (value, path) in &coloured {
             layer.path(&format!("plan-road {}", tones.class(*value)), path);
         }
-        self.draw_hairpins(&mut layer, prepared);
+        self.draw_bends(&mut layer, prepared);
         self.draw_ends(&mut layer, words);
         self.draw_scale_bar(&mut layer, prepared);
         let corner = (self.size.0 - 12.0, 8.0);
@@ -144,14 +146,20 @@ impl Shape {
         })
     }
 
-    /// A ring on each hairpin, as far as they lie apart.
-    fn draw_hairpins(&self, layer: &mut Markup, prepared: &Prepared) {
+    /// A ring on each hairpin, a dot on each other curve that asks for much less than the limit,
+    /// as far as they lie apart.
+    fn draw_bends(&self, layer: &mut Markup, prepared: &Prepared) {
+        let picture = &prepared.picture;
         let mut last: Option<(f64, f64)> = None;
-        for bend in prepared.picture.bends.iter().filter(|bend| bend.hairpin) {
+        for bend in &picture.bends {
+            if !bend.hairpin && bend.speed > SLOW_SHARE * picture.speed_limit {
+                continue;
+            }
             let at = self.point(prepared, (bend.from + bend.to) / 2);
-            let far = last.is_none_or(|it| (it.0 - at.0).abs().max((it.1 - at.1).abs()) >= HAIRPIN_PX);
+            let far = last.is_none_or(|it| (it.0 - at.0).abs().max((it.1 - at.1).abs()) >= BEND_PX);
             if far {
-                layer.circle("plan-hairpin", at, 3.5);
+                let (class, radius) = if bend.hairpin { ("plan-hairpin", 3.5) } else { ("plan-bend", 2.0) };
+                layer.circle(class, at, radius);
                 last = Some(at);
             }
         }

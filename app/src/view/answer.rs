@@ -119,6 +119,9 @@ fn facts(descent: &Descent, worked: &Arc<Worked>, units: Units) -> AnyView {
         fact(w.other_mode_label(day), "other-mode", vec![w.other_mode(descent, day, units)]),
         fact(w.heavier_label(), "heavier", vec![w.heavier(descent.heavier.as_ref(), units)]),
     ];
+    // Whoever reads the hold speed alone would take it through a hairpin.
+    let curves = w.curves(&worked.plan, descent, worked.road.step_m, units);
+    facts.extend((!curves.is_empty()).then(|| fact(w.curves_label(), "curves", curves)));
     facts.extend(heat.map(|heat| fact(w.heat_label(), "heat", vec![heat])));
     facts.into_any()
 }

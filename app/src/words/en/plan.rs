@@ -330,7 +330,7 @@ fn governs(advice: &Advice, day: &Day, units: Units) -> String {
         Governs::EngineSpeed => "The highest allowed engine speed.".to_owned(),
         Governs::Control => control(advice.verdict, format::margin(day.reserve)),
         Governs::Curve => {
-            "Curves: nowhere on it could it go faster, or no gear for it would still turn over in the slowest curve."
+            "Curves: they never let the truck get faster, or the gear for it would be too high for the slowest of them."
                 .to_owned()
         }
         Governs::Grip => "Grip of the driven axles on this surface.".to_owned(),
@@ -371,7 +371,7 @@ fn no_speed(none: &NoSafeSpeed, day: &Day, units: Units) -> String {
         }
         Governs::Curve => {
             format!(
-                "Even at {slowest}, the slowest speed tried, no gear would turn over in the slowest curve."
+                "Even at {slowest}, the slowest speed tried, every gear is too high for the slowest curve."
             )
         }
         Governs::Grip => {
