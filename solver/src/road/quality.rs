@@ -123,7 +123,7 @@ impl Quality {
     }
 
     /// Weight of a bend in the trend filter, metres on the 10 m grid: 30 for smooth heights, ten
-    /// times as much for every 1.2 points of roughness above 3.2, 300 at most.
+    /// times as much for every point of roughness above 3.2, 350 at most.
     ///
     /// Own choice by the errors on generated roads: recorders (R near 2) come out best at 15 to
     /// 30, receivers (4.8) and terrain (6.6) at 200 to 400. Without a step, so that a little more
@@ -132,10 +132,10 @@ impl Quality {
     pub(super) fn lambda_m(self) -> f64 {
         let least: f64 = match self.class {
             Class::Good => 30.0,
-            Class::Fair | Class::Poor => 53.0,
+            Class::Fair | Class::Poor => 60.0,
         };
-        let wanted = 30.0 * libm::pow(10.0, (self.roughness_before - 3.2) / 1.2);
-        wanted.clamp(least, 300.0)
+        let wanted = 30.0 * libm::pow(10.0, (self.roughness_before - 3.2) / 1.0);
+        wanted.clamp(least, 350.0)
     }
 }
 
