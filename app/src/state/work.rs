@@ -195,7 +195,9 @@ fn ask(state: State, wanted: Asked) {
 /// Asks for the GPX file with crests and changes; only of a result that is up to date.
 pub(super) fn export(state: State) {
     let sent = state.work.try_update_value(|work| {
-        let idle = work.ready && work.out.is_none() && work.holds.is_some();
+        // After a question about another file the worker holds that one, not the road shown.
+        let shown = work.shown.as_ref().map(|shown| shown.source.number);
+        let idle = work.ready && work.out.is_none() && work.holds.is_some() && work.holds == shown;
         work.number += u32::from(idle);
         let header = encode(work.number, &Request::Export);
         idle && work.client.as_ref().is_some_and(|client| client.send(&header, std::iter::empty()))
