@@ -149,6 +149,23 @@ impl Scene<'_> {
         layers.over.text("tick", Anchor::Start, (2.0, base + 16.0), unit);
     }
 
+    /// Base line of the sample of a lane's second line on a wide picture, px.
+    pub(crate) fn sample_base(&self, lane: Lane) -> f64 {
+        self.layout.lane(lane).middle() + 31.0
+    }
+
+    /// A sample of a lane's second line with its name: beside the title, which is above the lane
+    /// on a narrow picture (and `title_width` px wide there) and left of it on a wide one.
+    pub(crate) fn sample(&self, layers: &mut Layers, lane: Lane, title_width: f64, class: &str, name: &str) {
+        let (x, y) = if self.layout.compact {
+            (self.layout.left + title_width, self.layout.lane(lane).top - 4.0)
+        } else {
+            (2.0, self.sample_base(lane))
+        };
+        layers.over.line(class, (x, y - 4.0), (x + 18.0, y - 4.0));
+        layers.over.text("tick", Anchor::Start, (x + 22.0, y), name);
+    }
+
     /// Frames a lane.
     pub(crate) fn frame(&self, layers: &mut Layers, lane: Lane) {
         let row = self.layout.lane(lane);

@@ -67,16 +67,7 @@ fn draw_bends(scene: &Scene, layers: &mut Layers, up: &Scale) {
     if scene.picture().bends.is_empty() {
         return;
     }
-    let (x, y) = sample_place(scene);
-    layers.over.line("bend-cap", (x, y - 4.0), (x + 18.0, y - 4.0));
-    layers.over.text("tick", Anchor::Start, (x + 22.0, y), scene.words.bend_caps());
-}
-
-/// Where the sample of the bars stands: beside the title, which is above the lane on a narrow
-/// picture and left of it on a wide one.
-fn sample_place(scene: &Scene) -> (f64, f64) {
-    let row = scene.layout.speed;
-    if scene.layout.compact { (scene.layout.left + 92.0, row.top - 4.0) } else { (2.0, row.middle() + 31.0) }
+    scene.sample(layers, Lane::Speed, 92.0, "bend-cap", scene.words.bend_caps());
 }
 
 /// The speed of each stretch that is driven at one, above the line.
@@ -101,7 +92,7 @@ fn write_figures(scene: &Scene, layers: &mut Layers, up: &Scale, rows: &mut Rows
 fn write_marks(scene: &Scene, layers: &mut Layers, up: &Scale) {
     let unit = scene.prepared.units.metres_per_second_per_speed();
     for mark in nice_ticks(0.0, up.domain().1 / unit, 2).values {
-        let crowded = (up.at(mark * unit) + 4.0 - sample_place(scene).1).abs() < 11.0;
+        let crowded = (up.at(mark * unit) + 4.0 - scene.sample_base(Lane::Speed)).abs() < 11.0;
         if !scene.layout.compact && crowded && !scene.picture().bends.is_empty() {
             continue;
         }

@@ -81,19 +81,8 @@ fn draw_band(scene: &Scene, layers: &mut Layers, up: &Scale) {
 
 fn write_labels(scene: &Scene, layers: &mut Layers, y_limit: f64) {
     let limit = scene.words.heat_limit(f64::from(scene.picture().heat_limit_c), scene.prepared.units);
-    let (left, right) = (scene.layout.left, scene.layout.right);
-    layers.over.text("tick haloed", Anchor::End, (right - 4.0, y_limit - 4.0), &limit);
-    // A sample of the thin line with its name: beside the title, which is above the lane on a
-    // narrow picture and left of it on a wide one.
-    let row = scene.layout.temperature;
-    let (x, y) = if scene.layout.compact { (left + 74.0, row.top - 4.0) } else { (2.0, sample_base(scene)) };
-    layers.over.line("after-stop", (x, y - 4.0), (x + 18.0, y - 4.0));
-    layers.over.text("tick", Anchor::Start, (x + 22.0, y), scene.words.after_stop());
-}
-
-/// Base line of the sample on a wide picture, px.
-fn sample_base(scene: &Scene) -> f64 {
-    scene.layout.temperature.middle() + 31.0
+    layers.over.text("tick haloed", Anchor::End, (scene.layout.right - 4.0, y_limit - 4.0), &limit);
+    scene.sample(layers, Lane::Temperature, 74.0, "after-stop", scene.words.after_stop());
 }
 
 fn write_marks(scene: &Scene, layers: &mut Layers, up: &Scale) {
@@ -104,7 +93,7 @@ fn write_marks(scene: &Scene, layers: &mut Layers, up: &Scale) {
     let (low, high) = up.domain();
     for mark in nice_ticks(low * factor + offset, high * factor + offset, 3).values {
         let y = up.at((mark - offset) / factor).min(scene.layout.temperature.bottom() - 2.0) + 4.0;
-        if !scene.layout.compact && (y - sample_base(scene)).abs() < 11.0 {
+        if !scene.layout.compact && (y - scene.sample_base(Lane::Temperature)).abs() < 11.0 {
             continue;
         }
         layers.over.text("tick", Anchor::End, (scene.layout.left - 6.0, y), &format::whole(mark));

@@ -52,7 +52,7 @@ fn of_descent(road: &Road, descent: &Descent) -> Value {
         "foot_m": descent.foot.0,
         "drop_m": descent.drop.0,
         "mean_grade": descent.mean.0,
-        "steepest_km": descent.steepest_km.0,
+        "steepest_km": descent.steepest_km().0,
         "sustained_grade": descent.sustained.grade.0,
         "sustained_length_m": descent.sustained.length.0,
         "brakes_at_crest_c": descent.brakes_at_crest.0,

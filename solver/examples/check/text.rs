@@ -72,7 +72,7 @@ fn of_descent(out: &mut String, d: &Descent) {
         d.foot.0 / 1e3,
         d.drop.0,
         d.mean.0 * 100.0,
-        d.steepest_km.0 * 100.0,
+        d.steepest_km().0 * 100.0,
         d.sustained.grade.0 * 100.0,
         d.sustained.length.0
     );

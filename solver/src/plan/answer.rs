@@ -127,8 +127,6 @@ pub struct Descent {
     pub drop: Metres,
     /// Mean grade from crest to foot.
     pub mean: Grade,
-    /// Steepest mean grade over a kilometre, or over the whole where it is shorter.
-    pub steepest_km: Grade,
     /// The steepest means over 100 m, 500 m and 1 km, as far as they fit; what is shorter than
     /// the road's base length is not to be relied on.
     pub steepest: Vec<Steepest>,
@@ -155,6 +153,15 @@ pub struct Descent {
     pub climbs_in: Option<(Gear, MetresPerSecond)>,
     /// The descent ends where the road can no longer be assessed, not at its foot.
     pub cut_short: bool,
+}
+
+impl Descent {
+    /// Steepest mean grade over a kilometre, or over the whole where it is shorter.
+    #[must_use]
+    pub fn steepest_km(&self) -> Grade {
+        let kilometre = self.steepest.iter().find(|it| it.length.0 >= 1_000.0);
+        kilometre.map_or(self.mean, |it| it.grade)
+    }
 }
 
 /// The steepest sustained grade of a descent.

@@ -88,7 +88,6 @@ fn describe(
     let sustained = ask.sustained(hold.speed);
     let mean = Grade(road.mean_grade(stretch.from, stretch.to));
     let metre = |point: usize| Metres(point as f64 * road.step_m());
-    let kilometre = road.steepest(stretch.from, stretch.to, 1_000.0).map_or(mean, |(_, grade)| Grade(grade));
     let descent = Descent {
         number,
         from: stretch.from,
@@ -97,7 +96,6 @@ fn describe(
         foot: metre(stretch.to),
         drop: Metres(road.heights_m()[stretch.from] - road.heights_m()[stretch.to]),
         mean,
-        steepest_km: kilometre,
         steepest: steepest(road, stretch),
         sustained,
         brakes_at_crest: chosen.brakes_at_crest,

@@ -2,7 +2,7 @@
 //!
 //! ```text
 //! bytes ─ gpx ─▶ Document ─ clean, heights ─▶ Line ─ profile ─▶ Profile
-//!       ─ artefacts, quality, trend, bends ─▶ heights ─ segments, places ─▶ Road
+//!       ─ artefacts, quality, trend, vertical_curves ─▶ heights ─ segments, places ─▶ Road
 //! ```
 //!
 //! [`read`] takes any bytes; [`survey`] makes a [`Road`] of one course in them. Nothing is
@@ -13,7 +13,6 @@
 //! counts from: only differences matter.
 
 mod artefacts;
-mod bends;
 pub mod bounds;
 mod clean;
 mod curves;
@@ -33,6 +32,7 @@ mod survey;
 mod telling;
 pub mod track;
 pub mod trend;
+mod vertical_curves;
 
 pub use curves::{Curve, Turn};
 pub use document::{Course, CourseKind, Document};

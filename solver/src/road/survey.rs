@@ -6,8 +6,8 @@ use super::finding::{Finding, FindingKind, Unassessed};
 use super::profile::{Profile, cells_in};
 use super::quality::{self, Class, Quality};
 use super::{
-    Parts, Road, Span, artefacts, bends, bounds, clean, curves, heights, places, profile, segments, track,
-    trend,
+    Parts, Road, Span, artefacts, bounds, clean, curves, heights, places, profile, segments, track, trend,
+    vertical_curves,
 };
 use std::ops::Range;
 
@@ -192,7 +192,7 @@ fn filter_spans(
         report(0.4 + 0.5 * span.start as f32 / profile.why.len() as f32)?;
         let trend = trend::filter(&heights[span.start..=span.end], quality.lambda_m());
         let curve = cells_in(quality.class.vertical_curve_m(), profile.step_m);
-        heights[span.start..=span.end].copy_from_slice(&bends::round(&trend.heights_m, curve));
+        heights[span.start..=span.end].copy_from_slice(&vertical_curves::round(&trend.heights_m, curve));
         match last {
             None => heights[..span.start].fill(trend.heights_m[0]),
             Some(from) => {

@@ -1,7 +1,7 @@
 //! English words of the road picture.
 
 use super::English;
-use super::plan_detail::side;
+use super::plan_detail::{radius, side};
 use crate::chart::{Bracket, GradeStep, Here, Lane, Reading, ReadoutCell, SPEED_STEP};
 use crate::format::{self, Units};
 use crate::words::{ChartWords, PlanWords};
@@ -197,7 +197,7 @@ impl ChartWords for English {
                 "{kind} {}: at most {} (radius about {}, an estimate).",
                 side(bend.left),
                 format::hold_speed(f64::from(bend.speed), units),
-                format::height((f64::from(bend.radius_m) / 5.0).round() * 5.0, units)
+                radius(f64::from(bend.radius_m), units)
             ));
         }
         if let Some((name, ahead)) = &here.next_place {

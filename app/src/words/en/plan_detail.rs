@@ -75,8 +75,13 @@ fn curve(curve: &Curve, speed: f64, at_m: f64, units: Units) -> String {
         format::hold_speed(speed, units),
         format::distance(at_m, units),
         side(curve.turn == Turn::Left),
-        format::height((curve.radius_m / 5.0).round() * 5.0, units)
+        radius(curve.radius_m, units)
     )
+}
+
+/// An estimate, told no finer than it is.
+pub(super) fn radius(radius_m: f64, units: Units) -> String {
+    format::height((radius_m / 5.0).round() * 5.0, units)
 }
 
 pub(super) fn side(left: bool) -> &'static str {
