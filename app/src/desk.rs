@@ -4,7 +4,6 @@
 //! or track is only planned again. A file that fails leaves what was held before.
 
 use crate::message::{Arrays, CourseFacts, Phase, Reply, Request, RoadArrays, RoadFacts, Task, lane_arrays};
-use solver::plan::{Lanes, Plan};
 use solver::road::{CourseKind, Document, FileError, Leg, Road, join, read, survey};
 use solver::truck::Truck;
 
@@ -17,7 +16,6 @@ pub struct Desk {
     held: Option<Held>,
     /// Road that the page has the facts of.
     told: Option<Shown>,
-    last: Option<(Plan, Lanes)>,
 }
 
 /// A document, and the road made of one of its courses once that is known.
@@ -84,7 +82,7 @@ impl Desk {
                 let turned = self.turn_to(task.course, post);
                 (task, turned)
             }
-            Request::Export => return post(self.export(), Arrays::default()),
+            Request::HandOver => return self.hand_over(post),
         };
         match ready {
             Ok(()) => self.plan(&task, post),
@@ -106,7 +104,6 @@ impl Desk {
         };
         self.held = Some(Held { document, road });
         self.told = None;
-        self.last = None;
         Ok(())
     }
 
@@ -147,17 +144,15 @@ impl Desk {
         let Some((plan, lanes)) = answer else {
             return post(Reply::Failed(FileError::Cancelled), Arrays::default());
         };
-        post(Reply::Planned(plan.clone()), lane_arrays(&lanes));
-        self.last = Some((plan, lanes));
+        post(Reply::Planned(plan), lane_arrays(&lanes));
     }
 
-    fn export(&self) -> Reply {
+    fn hand_over(&self, post: Post<'_>) {
         let road = self.held.as_ref().and_then(|held| held.road.as_ref());
-        match (road, self.told, &self.last) {
-            (Some(road), Some(shown), Some((plan, lanes))) => {
-                Reply::Exported(solver::report::gpx::annotated(road.road(shown), plan, lanes))
-            }
-            (Some(_) | None, Some(_) | None, Some(_) | None) => Reply::NoRoad,
+        let road = road.zip(self.told).map(|(surveyed, shown)| surveyed.road(shown));
+        match road.and_then(|road| postcard::to_allocvec(road).ok()) {
+            Some(bytes) => post(Reply::HandedOver, Arrays { floats: Vec::new(), bytes: vec![bytes] }),
+            None => post(Reply::NoRoad, Arrays::default()),
         }
     }
 }

@@ -5,7 +5,7 @@ use crate::words::EntryProblem;
 use serde::{Deserialize, Serialize};
 use solver::day::Day;
 use solver::limits::{self, Entry, bounds};
-use solver::truck::{Preset, Retarder, TruckError, TruckSpec};
+use solver::truck::{Preset, Retarder, RetarderKind, TableRow, Transmission, TruckError, TruckSpec};
 
 /// A field of the page: one number, or one of the two lists.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -16,16 +16,18 @@ pub enum Field {
     Gears,
     /// Retarder stages.
     Stages,
+    /// Retarder table by speed and stage.
+    Table,
 }
 
 impl Field {
     /// Number of fields.
-    pub const COUNT: usize = limits::ALL.len() + 2;
+    pub const COUNT: usize = limits::ALL.len() + 3;
 
     /// All fields.
     pub fn all() -> impl Iterator<Item = Self> {
         let numbers = limits::ALL.into_iter().map(|limit| Self::Number(limit.entry));
-        numbers.chain([Self::Gears, Self::Stages])
+        numbers.chain([Self::Gears, Self::Stages, Self::Table])
     }
 
     /// Its place among [`Field::all`].
@@ -35,6 +37,7 @@ impl Field {
             Self::Number(entry) => entry as usize,
             Self::Gears => limits::ALL.len(),
             Self::Stages => limits::ALL.len() + 1,
+            Self::Table => limits::ALL.len() + 2,
         }
     }
 
@@ -45,6 +48,7 @@ impl Field {
             Self::Number(entry) => key(entry),
             Self::Gears => "gears",
             Self::Stages => "stages",
+            Self::Table => "retarder_table",
         }
     }
 }
@@ -76,6 +80,19 @@ pub fn key(entry: Entry) -> &'static str {
         Entry::HeatLimit => "heat_limit",
         Entry::RolloverThreshold => "rollover_threshold",
         Entry::Superelevation => "superelevation",
+        Entry::RetarderDelay => "retarder_delay",
+        Entry::RetardingScale => "retarding_scale",
+        Entry::ShaftTorque => "shaft_torque",
+        Entry::ShaftSpeed => "shaft_speed",
+        Entry::ShortPower => "short_power",
+        Entry::ShortTime => "short_time",
+        Entry::SustainedPower => "sustained_power",
+        Entry::SustainedSpeed => "sustained_speed",
+        Entry::HotShare => "hot_share",
+        Entry::WarmUpTime => "warm_up_time",
+        Entry::LockUpGear => "lock_up_gear",
+        Entry::LockUpSpeed => "lock_up_speed",
+        Entry::BrakeCheckStop => "brake_check_stop",
     }
 }
 
@@ -126,7 +143,8 @@ impl Entries {
         match field {
             Field::Number(entry) => self.get(entry).is_some(),
             Field::Gears => true,
-            Field::Stages => !self.truck.retarder.stages().is_empty(),
+            Field::Stages => !self.truck.retarder.shares().is_empty(),
+            Field::Table => matches!(self.truck.retarder, Retarder::Table(_)),
         }
     }
 
@@ -141,7 +159,7 @@ impl Entries {
     pub fn is_assumed(&self, field: Field) -> bool {
         match field {
             Field::Number(entry) => self.truck.is_assumed(entry),
-            Field::Gears | Field::Stages => false,
+            Field::Gears | Field::Stages | Field::Table => false,
         }
     }
 
@@ -154,7 +172,8 @@ impl Entries {
                 self.get(entry).map_or_else(String::new, |value| shown.text(value))
             }
             Field::Gears => list(&self.truck.gears, 1.0),
-            Field::Stages => list(self.truck.retarder.stages(), 100.0),
+            Field::Stages => list(self.truck.retarder.shares(), 100.0),
+            Field::Table => rows(&self.truck.retarder),
         }
     }
 
@@ -172,6 +191,14 @@ impl Entries {
             Field::Stages => {
                 let shares = numbers(text, bounds::STAGES).ok_or(EntryProblem::Truck(TruckError::Stages))?;
                 self.try_truck(TruckError::Stages, |truck| set_stages(truck, &shares))
+            }
+            Field::Table => {
+                let rows = table_rows(text).ok_or(EntryProblem::Truck(TruckError::Table))?;
+                self.try_truck(TruckError::Table, |truck| {
+                    if let Retarder::Table(table) = &mut truck.retarder {
+                        table.rows = rows;
+                    }
+                })
             }
         }
     }
@@ -210,9 +237,38 @@ impl Entries {
             | Entry::Reserve
             | Entry::HeatLimit
             | Entry::RolloverThreshold
-            | Entry::Superelevation => {}
+            | Entry::Superelevation
+            | Entry::RetarderDelay
+            | Entry::RetardingScale
+            | Entry::ShaftTorque
+            | Entry::ShaftSpeed
+            | Entry::ShortPower
+            | Entry::ShortTime
+            | Entry::SustainedPower
+            | Entry::SustainedSpeed
+            | Entry::HotShare
+            | Entry::WarmUpTime
+            | Entry::LockUpGear
+            | Entry::LockUpSpeed
+            | Entry::BrakeCheckStop => {}
         }
         Ok(())
+    }
+
+    /// Takes another kind of retarder, with assumed numbers to be written over.
+    pub fn take_retarder(&mut self, kind: RetarderKind) {
+        self.truck.take_retarder(kind);
+        self.preset = None;
+    }
+
+    /// Takes another gearbox; the gears stay.
+    pub fn take_transmission(&mut self, transmission: Transmission) {
+        self.truck.transmission = transmission;
+        self.preset = None;
+        let own = [Entry::LockUpGear, Entry::LockUpSpeed];
+        self.truck.assumed.retain(|entry| !own.contains(entry));
+        let has: Vec<Entry> = own.into_iter().filter(|entry| self.get(*entry).is_some()).collect();
+        self.truck.assumed.extend(has);
     }
 
     /// A lighter load is lighter on the driven axles too. The share is that of the preset and
@@ -244,10 +300,25 @@ impl Entries {
 }
 
 fn set_stages(truck: &mut TruckSpec, per_cent: &[f64]) {
-    match &mut truck.retarder {
-        Retarder::None => {}
-        Retarder::CompressionRelease(it) => it.stages = per_cent.iter().map(|share| share / 100.0).collect(),
+    if let Some(stages) = truck.shares_mut() {
+        *stages = per_cent.iter().map(|share| share / 100.0).collect();
     }
+}
+
+/// A retarder table as text: a line a speed, with the values of its stages behind it.
+fn rows(retarder: &Retarder) -> String {
+    let Retarder::Table(table) = retarder else { return String::new() };
+    let line = |row: &TableRow| format!("{}: {}", list(&[row.rpm], 1.0), list(&row.values, 1.0));
+    table.rows.iter().map(line).collect::<Vec<_>>().join("\n")
+}
+
+/// Reads it back; `None` where a line has no speed or no value.
+fn table_rows(text: &str) -> Option<Vec<TableRow>> {
+    let row = |line: &str| {
+        let (first, rest) = line.split_once(':').or_else(|| line.trim().split_once(char::is_whitespace))?;
+        Some(TableRow { rpm: parse_number(first)?, values: numbers(rest, bounds::STAGES)? })
+    };
+    text.lines().filter(|line| !line.trim().is_empty()).map(row).collect()
 }
 
 /// Numbers with blanks between, each with as many decimals as it needs up to two.

@@ -2,14 +2,15 @@
 //!
 //! ```text
 //! file, entries ─ state ─ message ─▶ worker (desk ─ solver) ─ message ─▶ state ─ view, chart
+//!                    └──── road ────▶ study worker (study_desk ─ solver) ─────┘
 //! ```
 //!
-//! The worker is built from [`desk`] and [`message`] alone, without the feature `page`.
+//! The workers are built from [`desk`], [`study_desk`] and [`message`] alone, without the
+//! feature `page`. The first answers fast; the second is loaded when it has, and looks further.
 //! Only `state` asks the worker; everything of the browser is in `browser`; sentences are in
 //! [`words`], quantities become text in [`format`]; [`chart`] takes plain slices.
 
-#[cfg(feature = "page")]
-mod browser;
+pub mod browser;
 #[cfg(feature = "page")]
 pub mod chart;
 pub mod desk;
@@ -20,6 +21,7 @@ pub mod format;
 pub mod message;
 #[cfg(feature = "page")]
 mod state;
+pub mod study_desk;
 #[cfg(test)]
 mod test_roads;
 #[cfg(feature = "page")]

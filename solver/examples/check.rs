@@ -7,7 +7,9 @@
 //!   --reverse             drive the road the other way
 //!   --course N            the N-th track or route of the file, from 1
 //!   --preset NAME         a truck to begin with (five-axle-36t, five-axle-40t, rigid-18t,
-//!                         tipper-26t, b-double-62t, coach)
+//!                         tipper-26t, b-double-62t, coach, coach-converter)
+//!   --retarder KIND       another kind of retarder with assumed numbers (none,
+//!                         compression-release, exhaust-valve, hydrodynamic, electromagnetic, …)
 //!   --truck TRUCK.json    a truck of one's own: the fields of `TruckSpec`
 //!   --day DAY.json        a day of one's own: the fields of `Day`
 //!   --mass-kg N           gross mass; the driven axles keep their share of it
@@ -16,6 +18,7 @@
 //!   --height-m N          height of that grade, 0 if not given
 //!   --gpx-out FILE        write the annotated road as GPX 1.1
 //!   --print-truck         print the truck as JSON, to begin one's own with
+//!   --study               what if, and how sure: JSON
 //!   --json                print JSON instead of text
 //! ```
 //!
@@ -83,6 +86,11 @@ fn run(arguments: &Arguments) -> Result<String, String> {
             if let Some(out) = &arguments.gpx_out {
                 let text = solver::report::gpx::annotated(&road, &plan, &lanes);
                 std::fs::write(out, text).map_err(|e| format!("{out} could not be written: {e}."))?;
+            }
+            if arguments.study {
+                let study = solver::study::study(&road, &truck, &day, &plan);
+                let sure = solver::study::sureness(&road, &truck, &day, &plan, &mut |_| true);
+                return check::json::pretty(&(study, sure.map(|(sureness, _)| sureness)));
             }
             if arguments.json {
                 check::json::of_road(&road, &plan)

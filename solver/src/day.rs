@@ -33,17 +33,6 @@ impl Surface {
             Self::Ice => 0.05,
         }
     }
-
-    /// Share of that friction which the drive axles may spend on retarding. Assumed:
-    /// half in the wet, none where a locked drive axle cannot be caught again.
-    #[must_use]
-    pub fn retarding_share(self) -> f64 {
-        match self {
-            Self::Dry => 1.0,
-            Self::Wet => 0.5,
-            Self::Snow | Self::Ice => 0.0,
-        }
-    }
 }
 
 /// How the service brakes may be used on a descent.
@@ -54,6 +43,38 @@ pub enum ServiceBrakes {
     InReserve,
     /// Snubs within the heat limit are allowed for a faster descent.
     MaySnub,
+}
+
+/// What hangs on the driven axles.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Load {
+    /// Loaded.
+    #[default]
+    Laden,
+    /// Empty: little weight on the driven axles.
+    Empty,
+    /// A tractor without its trailer.
+    NoTrailer,
+}
+
+impl Load {
+    /// All.
+    pub const ALL: [Self; 3] = [Self::Laden, Self::Empty, Self::NoTrailer];
+}
+
+/// Why no retarder stage is recommended. Guidance conflicts here; the cautious reading wins.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Withheld {
+    /// Packed snow.
+    Snow,
+    /// Ice.
+    Ice,
+    /// Empty on a wet road.
+    EmptyInTheWet,
+    /// Without a trailer on a wet road.
+    NoTrailerInTheWet,
 }
 
 /// The entries of the day. Build it with [`Day::checked`] after changing it.
@@ -81,6 +102,12 @@ pub struct Day {
     /// Superelevation of the curves, rise over width; 0, flat, where nobody knows better.
     #[serde(default)]
     pub superelevation: f64,
+    /// What hangs on the driven axles.
+    #[serde(default)]
+    pub load: Load,
+    /// Time that the truck stands at each brake check on the road, min; 0 drives past.
+    #[serde(default)]
+    pub brake_check_stop_min: f64,
 }
 
 impl Day {
@@ -95,7 +122,32 @@ impl Day {
         heat_limit_c: 260.0,
         service_brakes: ServiceBrakes::InReserve,
         superelevation: 0.0,
+        load: Load::Laden,
+        brake_check_stop_min: 0.0,
     };
+
+    /// Why no retarder stage is recommended; `None` where stages may be used.
+    #[must_use]
+    pub fn withheld(&self) -> Option<Withheld> {
+        match (self.surface, self.load) {
+            (Surface::Dry, _) | (Surface::Wet, Load::Laden) => None,
+            (Surface::Wet, Load::Empty) => Some(Withheld::EmptyInTheWet),
+            (Surface::Wet, Load::NoTrailer) => Some(Withheld::NoTrailerInTheWet),
+            (Surface::Snow, _) => Some(Withheld::Snow),
+            (Surface::Ice, _) => Some(Withheld::Ice),
+        }
+    }
+
+    /// Share of the surface's friction which the driven axles may spend on retarding. Assumed:
+    /// half in the wet, none where a locked driven axle cannot be caught again.
+    #[must_use]
+    pub fn retarding_share(&self) -> f64 {
+        match (self.withheld(), self.surface) {
+            (Some(_), _) => 0.0,
+            (None, Surface::Dry) => 1.0,
+            (None, Surface::Wet | Surface::Snow | Surface::Ice) => 0.5,
+        }
+    }
 
     /// The value of a day's entry in its own unit; `None` for an entry of the truck.
     #[must_use]
@@ -119,6 +171,7 @@ impl Day {
             Entry::Reserve => Some(&mut self.reserve),
             Entry::HeatLimit => Some(&mut self.heat_limit_c),
             Entry::Superelevation => Some(&mut self.superelevation),
+            Entry::BrakeCheckStop => Some(&mut self.brake_check_stop_min),
             Entry::GrossMass
             | Entry::DriveAxleMass
             | Entry::RollingRadius
@@ -134,7 +187,19 @@ impl Day {
             | Entry::RetarderPeakSpeed
             | Entry::RetarderExponent
             | Entry::RetarderCutOut
-            | Entry::RolloverThreshold => None,
+            | Entry::RolloverThreshold
+            | Entry::RetarderDelay
+            | Entry::RetardingScale
+            | Entry::ShaftTorque
+            | Entry::ShaftSpeed
+            | Entry::ShortPower
+            | Entry::ShortTime
+            | Entry::SustainedPower
+            | Entry::SustainedSpeed
+            | Entry::HotShare
+            | Entry::WarmUpTime
+            | Entry::LockUpGear
+            | Entry::LockUpSpeed => None,
         }
     }
 

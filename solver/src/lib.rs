@@ -4,12 +4,12 @@
 //! within stated bounds; entries become a [`truck::Truck`] that can be computed with; the two
 //! meet in [`motion`] (forces, control speed, heat, the run along the road), from which
 //! [`plan`] chooses a gear, a stage and a speed for every descent, and [`report`] makes what
-//! leaves the program.
+//! leaves the program. [`study`] looks further from a plan: how sure it is, and what if.
 //!
 //! ```text
 //! bytes ─ road ─▶ Road ─┐
-//!                       ├─ plan ─▶ Plan ─ report ─▶ exports
-//! TruckSpec ─ truck ─▶ Truck ─┘
+//!                       ├─ plan ─▶ Plan ─┬─ report ─▶ exports
+//! TruckSpec ─ truck ─▶ Truck ─┘         └─ study ─▶ Study, Sureness
 //! ```
 //!
 //! The crate reads no clock, no file and no source of chance: the same input gives the same
@@ -26,10 +26,11 @@ pub mod motion;
 pub mod plan;
 pub mod report;
 pub mod road;
+pub mod study;
 pub mod truck;
 pub mod units;
 
-pub use day::{Day, ServiceBrakes, Surface};
+pub use day::{Day, Load, ServiceBrakes, Surface, Withheld};
 pub use limits::{Entry, Limit, OutOfRange, Quantity};
 pub use motion::{Answer, Trip, Unusable};
 pub use plan::{

@@ -53,6 +53,32 @@ pub enum Entry {
     HeatLimit,
     /// Superelevation of the curves.
     Superelevation,
+    /// Time after a shift until a retarder at the engine holds again.
+    RetarderDelay,
+    /// What the retarder was found to give over what its data say.
+    RetardingScale,
+    /// Torque of a retarder on the propeller shaft.
+    ShaftTorque,
+    /// Shaft speed from which that torque is there, or at which it peaks.
+    ShaftSpeed,
+    /// Power of a hydrodynamic retarder for a short time.
+    ShortPower,
+    /// How long.
+    ShortTime,
+    /// Power that the coolant carries for good.
+    SustainedPower,
+    /// Engine speed for which that is stated.
+    SustainedSpeed,
+    /// Hot torque over cold torque of an electromagnetic retarder.
+    HotShare,
+    /// Time in which it becomes hot.
+    WarmUpTime,
+    /// Lowest gear in which a torque converter locks up.
+    LockUpGear,
+    /// Engine speed below which the lock-up opens.
+    LockUpSpeed,
+    /// Time stood at each brake check.
+    BrakeCheckStop,
 }
 
 /// What kind of number an entry is; the page shows it in the units chosen.
@@ -80,6 +106,12 @@ pub enum Quantity {
     Temperature,
     /// km/h.
     Speed,
+    /// N·m.
+    Torque,
+    /// s.
+    Time,
+    /// min.
+    Minutes,
 }
 
 impl Quantity {
@@ -97,6 +129,9 @@ impl Quantity {
             Self::Power => "kW",
             Self::Temperature => "°C",
             Self::Speed => "km/h",
+            Self::Torque => "N·m",
+            Self::Time => "s",
+            Self::Minutes => "min",
         }
     }
 }
@@ -167,7 +202,7 @@ macro_rules! limit {
 
 /// The table. Ranges are wide enough for any road-going heavy vehicle; they keep out slips
 /// of the finger and of the unit, not unusual trucks.
-pub const ALL: [Limit; 23] = [
+pub const ALL: [Limit; 36] = [
     limit!(GrossMass, Mass, 3_500.0, 200_000.0, 100.0, "Gross mass"),
     limit!(DriveAxleMass, Mass, 1_000.0, 60_000.0, 100.0, "Mass on the driven axles"),
     limit!(RollingRadius, Length, 0.30, 0.75, 0.001, "Rolling radius"),
@@ -191,6 +226,19 @@ pub const ALL: [Limit; 23] = [
     limit!(Reserve, Share, 0.0, 1.0, 0.01, "Reserve of holding force"),
     limit!(HeatLimit, Temperature, 100.0, 600.0, 5.0, "Highest brake temperature"),
     limit!(Superelevation, Share, 0.0, 0.12, 0.01, "Superelevation of curves"),
+    limit!(RetarderDelay, Time, 0.0, 5.0, 0.1, "Delay of the retarder after a shift"),
+    limit!(RetardingScale, Share, 0.3, 1.5, 0.01, "Measured over assumed retarding"),
+    limit!(ShaftTorque, Torque, 200.0, 6_000.0, 50.0, "Retarder torque at the propeller shaft"),
+    limit!(ShaftSpeed, EngineSpeed, 200.0, 3_000.0, 50.0, "Shaft speed of that torque"),
+    limit!(ShortPower, Power, 20.0, 1_000.0, 5.0, "Short-term power of the retarder"),
+    limit!(ShortTime, Time, 5.0, 600.0, 5.0, "Time of the short-term power"),
+    limit!(SustainedPower, Power, 20.0, 800.0, 5.0, "Sustained power of the retarder"),
+    limit!(SustainedSpeed, EngineSpeed, 800.0, 3_000.0, 50.0, "Engine speed of the sustained power"),
+    limit!(HotShare, Share, 0.2, 1.0, 0.05, "Hot over cold torque"),
+    limit!(WarmUpTime, Time, 20.0, 1_200.0, 10.0, "Warm-up time of the retarder"),
+    limit!(LockUpGear, Number, 1.0, 12.0, 1.0, "Lowest gear with lock-up"),
+    limit!(LockUpSpeed, EngineSpeed, 700.0, 2_000.0, 50.0, "Engine speed at which the lock-up opens"),
+    limit!(BrakeCheckStop, Minutes, 0.0, 120.0, 5.0, "Time at each brake check"),
 ];
 
 /// Bounds of lists and of the search, each named so that no loop runs without one.
@@ -199,6 +247,12 @@ pub mod bounds {
     pub const GEARS: usize = 32;
     /// Most retarder stages, "off" not counted.
     pub const STAGES: usize = 12;
+    /// Most rows of a retarder table.
+    pub const TABLE_ROWS: usize = 24;
+    /// Lowest and highest speed of a retarder table, 1/min.
+    pub const TABLE_RPM: (f64, f64) = (200.0, 5_000.0);
+    /// Largest value of a retarder table, kW or N·m.
+    pub const TABLE_VALUE: f64 = 10_000.0;
     /// Most points of an engine curve.
     pub const CURVE_POINTS: usize = 64;
     /// Most axle groups.

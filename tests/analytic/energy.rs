@@ -23,7 +23,7 @@ fn run(truck: &Truck, day: &Day, road: &Road, hold_kmh: f64) -> (Run, State) {
     let trip = Trip { truck, day };
     let speed = MetresPerSecond::from_kmh(hold_kmh);
     let gear = trip.lowest_gear_within(speed, 0.95).expect("a gear");
-    let start = State { speed, gear, brakes: BrakeHeat::uniform(Celsius(66.0)) };
+    let start = State::settled(speed, gear, BrakeHeat::uniform(Celsius(66.0)));
     let hold = Hold { from: 0, to: road.cells(), gear, speed };
     (Run::along(trip, road, 0, road.cells(), &[hold], start), start)
 }

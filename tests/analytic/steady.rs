@@ -23,7 +23,7 @@ fn a_held_slope_is_steady() {
     let trip = Trip { truck: &truck, day: &day };
     let speed = MetresPerSecond::from_kmh(35.0);
     let gear = trip.lowest_gear_within(speed, 0.95).expect("a gear");
-    let start = State { speed, gear, brakes: BrakeHeat::uniform(day.air()) };
+    let start = State::settled(speed, gear, BrakeHeat::uniform(day.air()));
     let hold = Hold { from: 0, to: road.cells(), gear, speed };
     let run = Run::along(trip, &road, 0, road.cells(), &[hold], start);
     for sample in &run.samples {
@@ -46,11 +46,12 @@ fn a_gear_too_high_takes_the_service_brakes() {
     let gear = truck
         .gears()
         .find(|gear| {
-            control_speed(trip, *gear, truck.full_stage(), Grade(GRADE), Metres(300.0)) == Answer::Overruns
+            control_speed(trip, *gear, truck.full_stage(), Grade(GRADE), Metres(300.0))
+                == Answer::Overruns { above: None }
         })
         .expect("a gear overruns");
     let speed = truck.road_speed(gear, truck.highest_engine_speed() * 0.8);
-    let start = State { speed, gear, brakes: BrakeHeat::uniform(Celsius(66.0)) };
+    let start = State::settled(speed, gear, BrakeHeat::uniform(Celsius(66.0)));
     let hold = Hold { from: 0, to: road.cells(), gear, speed };
     let run = Run::along(trip, &road, 0, road.cells(), &[hold], start);
     let end = run.end.speed;

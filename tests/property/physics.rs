@@ -27,7 +27,7 @@ fn settled(answer: Answer) -> f64 {
     match answer {
         Answer::Settles { speed, .. } => speed.0,
         Answer::MoreThanNeeded => 0.0,
-        Answer::Overruns | Answer::NotUsable(_) => f64::INFINITY,
+        Answer::Overruns { .. } | Answer::NotUsable(_) => f64::INFINITY,
     }
 }
 
@@ -80,7 +80,7 @@ proptest! {
         let road = Road::from_heights("flat", 10.0, vec![100.0; 500]).expect("a road");
         let speed = MetresPerSecond::from_kmh(kmh);
         let gear = trip.lowest_gear_within(speed, 1.0).expect("a gear");
-        let start = State { speed, gear, brakes: BrakeHeat::uniform(Celsius(start_c)) };
+        let start = State::settled(speed, gear, BrakeHeat::uniform(Celsius(start_c)));
         let run = Run::along(trip, &road, 0, road.cells(), &[], start);
         prop_assert!(run.ledger.service.0.abs() < f64::MIN_POSITIVE);
         prop_assert!(run.samples.windows(2).all(|pair| pair[1].hottest <= pair[0].hottest));

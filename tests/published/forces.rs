@@ -3,7 +3,7 @@
 
 use solver::day::Day;
 use solver::motion::{Answer, Trip, control_speed, held_grade};
-use solver::truck::{Preset, Stage};
+use solver::truck::{Preset, Stage, Truck, Warmth};
 use solver::units::{Grade, Metres, MetresPerSecond};
 use tests::evidence::check;
 use tests::trucks::{preset, standard_day, truck};
@@ -53,9 +53,9 @@ fn axle_efficiency_both_ways() {
     let (printed, lossless) = (with(0.955), with(1.0));
     for gear in printed.gears() {
         let speed = printed.road_speed(gear, solver::units::RevPerMin(1_500.0));
-        let full = printed.full_stage();
-        let held =
-            printed.holding_force(gear, full, speed, 1.0) / lossless.holding_force(gear, full, speed, 1.0);
+        let held_by =
+            |truck: &Truck| truck.holding_force(gear, truck.full_stage(), speed, 1.0, Warmth::SUSTAINED);
+        let held = held_by(&printed) / held_by(&lossless);
         let pulled = printed.pulling_force(gear, speed) / lossless.pulling_force(gear, speed);
         check("overrunning", 1.0 / 0.955, held, 1e-12);
         check("driving", 0.955, pulled, 1e-12);

@@ -1,7 +1,7 @@
 //! Trucks and days that several checks use.
 
 use solver::day::Day;
-use solver::truck::{CompressionRelease, Preset, Retarder, Truck, TruckSpec};
+use solver::truck::{EngineBrake, EngineCurve, Preset, Retarder, Truck, TruckSpec};
 
 /// Metres per second in one mile per hour. Exact.
 pub const MPH: f64 = 0.447_04;
@@ -39,13 +39,9 @@ pub fn loaded_80_000_lb(retarder: Retarder) -> TruckSpec {
 /// A retarder of this peak power at the governed speed of the presets, in thirds.
 #[must_use]
 pub fn in_thirds(peak_power_kw: f64) -> Retarder {
-    Retarder::CompressionRelease(CompressionRelease {
-        peak_power_kw,
-        peak_rpm: 2_100.0,
-        exponent: 1.85,
-        stages: vec![1.0 / 3.0, 2.0 / 3.0, 1.0],
-        cut_out_rpm: 850.0,
-    })
+    let curve = EngineCurve { peak_power_kw, peak_rpm: 2_100.0, exponent: 1.85, cut_out_rpm: 850.0 };
+    let brake = EngineBrake::CompressionRelease(curve);
+    Retarder::Engine { brake, stages: vec![1.0 / 3.0, 2.0 / 3.0, 1.0] }
 }
 
 /// A gearbox with a gear for any speed: as many close steps as a truck may have.

@@ -35,7 +35,7 @@ pub(crate) const RULES: [(&str, Rule); 7] = [
 
 /// The rooms of the solver, and whom each may import. Data flows one way: a room knows those
 /// below it and nobody above.
-const LAYERS: [(&str, &[&str]); 10] = [
+const LAYERS: [(&str, &[&str]); 11] = [
     ("units", &[]),
     ("atmosphere", &["units"]),
     ("constants", &["units"]),
@@ -45,6 +45,7 @@ const LAYERS: [(&str, &[&str]); 10] = [
     ("truck", &BASE),
     ("motion", &["units", "atmosphere", "constants", "limits", "day", "road", "truck"]),
     ("plan", &["units", "constants", "limits", "day", "road", "truck", "motion"]),
+    ("study", &["units", "constants", "limits", "day", "road", "truck", "motion", "plan"]),
     ("report", &["units", "constants", "limits", "day", "road", "truck", "motion", "plan"]),
 ];
 const BASE: [&str; 3] = ["units", "constants", "limits"];
@@ -89,13 +90,14 @@ pub(crate) fn solver_layers(path: &str, text: &str) -> Vec<Breach> {
     found
 }
 
-/// The browser's raw bindings stay in one folder, and in the worker's own program.
+/// The browser's raw bindings stay in one folder, and in the workers' own programs.
 pub(crate) fn browser_bindings(path: &str, text: &str) -> Vec<Breach> {
     let in_app = path.starts_with("app/src/") && path.ends_with(".rs");
     let in_solver = path.starts_with("solver/src/") && path.ends_with(".rs");
     let allowed = path.starts_with("app/src/browser/")
         || path == "app/src/browser.rs"
-        || path == "app/src/bin/worker.rs";
+        || path == "app/src/bin/worker.rs"
+        || path == "app/src/bin/study.rs";
     if allowed || !(in_app || in_solver) {
         return Vec::new();
     }

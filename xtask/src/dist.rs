@@ -1,6 +1,6 @@
 //! What happens to the page after Trunk has built it.
 //!
-//! Trunk leaves the worker's files without a hash in their names. A page from a cache would
+//! Trunk leaves the workers' files without a hash in their names. A page from a cache would
 //! then meet a newer worker. So the worker's glue and the line that starts it become one
 //! script, script and module get their hashes, and the page learns the name from its
 //! `<meta name="worker-script">`.
@@ -15,35 +15,42 @@ use base64::{Engine, prelude::BASE64_STANDARD};
 use sha2::{Digest, Sha256};
 use std::{fs, path::Path};
 
-/// What `app/index.html` says before the build puts the real name.
-const WORKER_BEFORE: &str = r#"<meta name="worker-script" content="./worker_loader.js">"#;
+/// What `app/index.html` says of a worker: its loader before the build puts the real name.
+fn meta(worker: &str, script: &str) -> String {
+    format!(r#"<meta name="{worker}-script" content="./{script}">"#)
+}
+
+/// The workers: the first answers, the second looks further.
+const WORKERS: [&str; 2] = ["worker", "study"];
 const CHARSET: &str = r#"<meta charset="utf-8">"#;
 
-/// Gives the worker its hashed names and the page its policy.
+/// Gives the workers their hashed names and the page its policy.
 ///
 /// # Errors
 /// A sentence when a file or a tag that must be there is not.
 pub(crate) fn finish(dist: &Path) -> Outcome {
-    let worker = name_worker(dist)?;
     let index = dist.join("index.html");
-    let html = read_text(&index)?;
-    let html = put_worker(&html, &worker)?;
+    let mut html = read_text(&index)?;
+    for worker in WORKERS {
+        let script = name_worker(dist, worker)?;
+        html = put_worker(&html, worker, &script)?;
+    }
     let html = put_policy(&html)?;
     write(&index, html.as_bytes())
 }
 
 /// Makes `worker-HASH.js` and `worker-HASH.wasm`; gives the name of the script.
-fn name_worker(dist: &Path) -> Outcome<String> {
-    let module = dist.join("worker_bg.wasm");
+fn name_worker(dist: &Path, worker: &str) -> Outcome<String> {
+    let module = dist.join(format!("{worker}_bg.wasm"));
     let bytes = read(&module)?;
-    let module_name = format!("worker-{}.wasm", short_hash(&bytes));
-    let glue = read_text(&dist.join("worker.js"))?;
+    let module_name = format!("{worker}-{}.wasm", short_hash(&bytes));
+    let glue = read_text(&dist.join(format!("{worker}.js")))?;
     let script = worker_script(&glue, &module_name);
-    let script_name = format!("worker-{}.js", short_hash(script.as_bytes()));
+    let script_name = format!("{worker}-{}.js", short_hash(script.as_bytes()));
     write(&dist.join(&module_name), &bytes)?;
     write(&dist.join(&script_name), script.as_bytes())?;
-    for old in ["worker_bg.wasm", "worker.js", "worker_loader.js"] {
-        let path = dist.join(old);
+    for old in ["_bg.wasm", ".js", "_loader.js"] {
+        let path = dist.join(format!("{worker}{old}"));
         fs::remove_file(&path).map_err(|error| format!("cannot remove {}: {error}", path.display()))?;
     }
     Ok(script_name)
@@ -58,12 +65,12 @@ fn worker_script(glue: &str, module_name: &str) -> String {
     )
 }
 
-fn put_worker(html: &str, script_name: &str) -> Outcome<String> {
-    if html.matches(WORKER_BEFORE).count() != 1 {
-        return Err(format!("app/index.html must hold once, as is: {WORKER_BEFORE}"));
+fn put_worker(html: &str, worker: &str, script_name: &str) -> Outcome<String> {
+    let before = meta(worker, &format!("{worker}_loader.js"));
+    if html.matches(&before).count() != 1 {
+        return Err(format!("app/index.html must hold once, as is: {before}"));
     }
-    let after = format!(r#"<meta name="worker-script" content="./{script_name}">"#);
-    Ok(html.replace(WORKER_BEFORE, &after))
+    Ok(html.replace(&before, &meta(worker, script_name)))
 }
 
 /// Puts the policy right behind the character set: it must stand before every script.
@@ -128,6 +135,7 @@ mod tests {
 
     const PAGE: &str = "<!doctype html><head><meta charset=\"utf-8\">\n\
         <meta name=\"worker-script\" content=\"./worker_loader.js\">\n\
+        <meta name=\"study-script\" content=\"./study_loader.js\">\n\
         <script type=\"module\">alert(1)</script><script src=\"x.js\"></script></head>";
 
     #[test]
@@ -145,7 +153,7 @@ mod tests {
         assert!(put_policy("<head></head>").is_err());
         assert!(put_policy("<head><script></script><meta charset=\"utf-8\">").is_err());
         assert!(put_policy("<meta charset=\"utf-8\"><script>open").is_err());
-        assert!(put_worker("<head></head>", "w.js").is_err());
+        assert!(put_worker("<head></head>", "worker", "w.js").is_err());
     }
 
     #[test]
@@ -158,6 +166,9 @@ mod tests {
                 ("worker.js", "let wasm_bindgen;"),
                 ("worker_bg.wasm", module),
                 ("worker_loader.js", "old"),
+                ("study.js", "let wasm_bindgen;"),
+                ("study_bg.wasm", "study"),
+                ("study_loader.js", "old"),
             ] {
                 fs::write(dist.join(name), text).expect("a file in it");
             }

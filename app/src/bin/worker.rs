@@ -3,43 +3,28 @@
 //! Nothing here decides anything; requests are answered by [`app::desk::Desk`]. Leptos is not
 //! linked. The page cancels by ending the worker.
 
+use app::browser::scope::{listen, post};
 use app::desk::Desk;
-use app::message::{Arrays, Reply, Request, decode, encode};
-use js_sys::{Array, Date, Float32Array, Uint8Array};
+use app::message::{Arrays, Reply, Request, decode};
+use js_sys::{Date, Uint8Array};
 use solver::road::{Bound, FileError, bounds};
-use std::cell::RefCell;
-use std::rc::Rc;
 use wasm_bindgen::prelude::*;
-use web_sys::{Blob, DedicatedWorkerGlobalScope, FileReaderSync, MessageEvent};
+use web_sys::{Blob, FileReaderSync};
 
 /// Least time between two progress messages, ms: twenty a second are enough for an eye.
 const PROGRESS_GAP_MS: f64 = 50.0;
 
 fn main() {
     std::panic::set_hook(Box::new(|panic| post(0, &Reply::Panicked(panic.to_string()), &Arrays::default())));
-    let desk = Rc::new(RefCell::new(Desk::new()));
-    let listener = Closure::<dyn FnMut(MessageEvent)>::new(move |event: MessageEvent| {
-        if let Ok(mut desk) = desk.try_borrow_mut() {
-            hear(&mut desk, &event);
-        }
-    });
-    if let Some(scope) = scope() {
-        scope.set_onmessage(Some(listener.as_ref().unchecked_ref()));
-    }
-    listener.forget();
+    let mut desk = Desk::new();
+    listen(move |header, parts| hear(&mut desk, header, parts));
     post(0, &Reply::Ready, &Arrays::default());
 }
 
-fn scope() -> Option<DedicatedWorkerGlobalScope> {
-    js_sys::global().dyn_into().ok()
-}
-
-/// A message is an array: the header, and the files where some are sent along.
-fn hear(desk: &mut Desk, event: &MessageEvent) {
-    let message: Array = event.data().unchecked_into();
-    let header = message.get(0).unchecked_into::<Uint8Array>().to_vec();
-    let Some((number, request)) = decode::<Request>(&header) else { return };
-    let blobs = message.iter().skip(1).filter_map(|it| it.dyn_into::<Blob>().ok());
+/// A request, and the files where some are sent along.
+fn hear(desk: &mut Desk, header: &[u8], parts: Vec<JsValue>) {
+    let Some((number, request)) = decode::<Request>(header) else { return };
+    let blobs = parts.into_iter().filter_map(|it| it.dyn_into::<Blob>().ok());
     let files = match read_files(blobs) {
         Ok(files) => files,
         Err(error) => return post(number, &Reply::Failed(error), &Arrays::default()),
@@ -75,22 +60,4 @@ fn read_file(blob: &Blob) -> Result<Vec<u8>, FileError> {
     let buffer = FileReaderSync::new().and_then(|reader| reader.read_as_array_buffer(blob));
     // A file that was moved or locked after it was chosen reads as nothing.
     buffer.map(|buffer| Uint8Array::new(&buffer).to_vec()).map_err(|_| FileError::Empty)
-}
-
-fn post(number: u32, reply: &Reply, arrays: &Arrays) {
-    let Some(scope) = scope() else { return };
-    let message = Array::of1(&Uint8Array::from(encode(number, reply).as_slice()));
-    let transfer = Array::new();
-    for floats in &arrays.floats {
-        let array = Float32Array::from(floats.as_slice());
-        transfer.push(&array.buffer());
-        message.push(&array);
-    }
-    for bytes in &arrays.bytes {
-        let array = Uint8Array::from(bytes.as_slice());
-        transfer.push(&array.buffer());
-        message.push(&array);
-    }
-    // Fails only where a value cannot be cloned; these can.
-    let _ = scope.post_message_with_transfer(&message, &transfer);
 }

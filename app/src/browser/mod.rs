@@ -1,30 +1,43 @@
 //! Everything of the browser. Nothing here panics where an interface is missing: a page
 //! without storage still works, it only forgets.
 
+#[cfg(feature = "page")]
 pub(crate) mod download;
+#[cfg(feature = "page")]
 pub(crate) mod file;
+#[cfg(feature = "page")]
 pub(crate) mod frame;
+pub mod scope;
+#[cfg(feature = "page")]
 pub(crate) mod storage;
+#[cfg(feature = "page")]
 pub(crate) mod theme;
+#[cfg(feature = "page")]
 pub(crate) mod timer;
+#[cfg(feature = "page")]
 pub(crate) mod worker;
 
+#[cfg(feature = "page")]
 use web_sys::{Document, Window};
 
+#[cfg(feature = "page")]
 fn window() -> Option<Window> {
     web_sys::window()
 }
 
+#[cfg(feature = "page")]
 fn document() -> Option<Document> {
     window()?.document()
 }
 
+#[cfg(feature = "page")]
 /// Whether there is room for two columns.
 pub(crate) fn is_wide() -> bool {
     let query = window().and_then(|window| window.match_media("(min-width: 70rem)").ok().flatten());
     query.is_none_or(|query| query.matches())
 }
 
+#[cfg(feature = "page")]
 /// Scrolls an element of the page into view.
 pub(crate) fn show_element(id: &str) {
     if let Some(element) = document().and_then(|document| document.get_element_by_id(id)) {

@@ -12,6 +12,21 @@ pub(crate) struct WorkerClient {
     _on_error: Closure<dyn FnMut(Event)>,
 }
 
+/// Bytes as they came from one worker, to be sent on to another.
+#[derive(Clone)]
+pub(crate) struct RawBytes {
+    bytes: Uint8Array,
+}
+
+/// Which worker.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum WorkerKind {
+    /// The one that reads, plans and answers first.
+    First,
+    /// The one that looks further.
+    Study,
+}
+
 /// A message of the worker: its header and the arrays beside it.
 pub(crate) struct Heard {
     message: Array,
@@ -35,6 +50,11 @@ impl Heard {
         array.map(|array| array.to_vec().into()).unwrap_or_default()
     }
 
+    /// The array of bytes at a place behind the header, as it is.
+    pub(crate) fn raw(&self, place: usize) -> Option<RawBytes> {
+        self.at(place).dyn_into::<Uint8Array>().ok().map(|bytes| RawBytes { bytes })
+    }
+
     fn at(&self, place: usize) -> JsValue {
         u32::try_from(place + 1).map_or(JsValue::UNDEFINED, |index| self.message.get(index))
     }
@@ -46,10 +66,11 @@ impl WorkerClient {
     /// `failed` is called when the script or its module cannot be loaded, and when the worker
     /// stops on an error.
     pub(crate) fn start(
+        kind: WorkerKind,
         mut heard: impl FnMut(Heard) + 'static,
         mut failed: impl FnMut() + 'static,
     ) -> Option<Self> {
-        let worker = Worker::new(&script_address()?).ok()?;
+        let worker = Worker::new(&script_address(kind)?).ok()?;
         let on_message = Closure::<dyn FnMut(MessageEvent)>::new(move |event: MessageEvent| {
             if let Ok(message) = event.data().dyn_into::<Array>() {
                 heard(Heard { message });
@@ -59,6 +80,15 @@ impl WorkerClient {
         worker.set_onmessage(Some(on_message.as_ref().unchecked_ref()));
         worker.set_onerror(Some(on_error.as_ref().unchecked_ref()));
         Some(Self { worker, _on_message: on_message, _on_error: on_error })
+    }
+
+    /// Sends a header and, beside it, bytes where there are some; they are copied.
+    pub(crate) fn send_bytes(&self, header: &[u8], bytes: Option<&RawBytes>) -> bool {
+        let message = Array::of1(&Uint8Array::from(header));
+        if let Some(RawBytes { bytes }) = bytes {
+            message.push(bytes);
+        }
+        self.worker.post_message(&message).is_ok()
     }
 
     /// Sends a header and, beside it, files that the worker reads itself.
@@ -80,7 +110,11 @@ impl Drop for WorkerClient {
 }
 
 /// The build writes the worker's name, with its hash, into the page.
-fn script_address() -> Option<String> {
-    let meta = super::document()?.query_selector("meta[name=worker-script]").ok()??;
+fn script_address(kind: WorkerKind) -> Option<String> {
+    let name = match kind {
+        WorkerKind::First => "meta[name=worker-script]",
+        WorkerKind::Study => "meta[name=study-script]",
+    };
+    let meta = super::document()?.query_selector(name).ok()??;
     meta.get_attribute("content")
 }

@@ -52,7 +52,7 @@ fn small_power(base: f64, times: u8) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::draw;
-    use crate::chart::TemperatureBand;
+    use crate::chart::Ends;
     use crate::chart::layout::Layout;
     use crate::chart::reading::Reading;
     use crate::chart::sample;
@@ -136,7 +136,7 @@ mod tests {
         };
         assert!(!under(&picture).contains("sureness"));
         let shifted = |by: f32| picture.temperature.iter().map(|it| it + by).collect();
-        picture.temperature_band = Some(TemperatureBand { low: shifted(-20.0), high: shifted(25.0) });
+        picture.temperature_band = Some(Ends { low: shifted(-20.0), high: shifted(25.0) });
         assert_eq!(under(&picture).matches("sureness").count(), 1);
     }
 

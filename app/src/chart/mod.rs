@@ -15,6 +15,7 @@
 //! [`drawing`]. To add a reading: a variant of [`Reading`], then follow the compiler.
 
 mod axis;
+mod band;
 mod bands;
 mod brackets;
 mod cursor;
@@ -48,6 +49,6 @@ mod sample;
 
 pub use here::{GradeHere, Here, ReadoutCell};
 pub use layout::Lane;
-pub use picture::{Bend, Bracket, Flag, RoadPicture, Slope, TemperatureBand};
+pub use picture::{Bend, Bracket, Ends, Flag, RoadPicture, Slope};
 pub use reading::{GradeStep, Reading, SPEED_STEP};
 pub use view::RoadView;

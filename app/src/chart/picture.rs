@@ -35,7 +35,9 @@ pub struct RoadPicture {
     /// The same after one hard stop there, °C.
     pub after_stop: Arc<[f32]>,
     /// 5 and 95 % ends of the brake temperature, °C; `None` until they are worked out.
-    pub temperature_band: Option<TemperatureBand>,
+    pub temperature_band: Option<Ends>,
+    /// 5 and 95 % ends of the speed, m/s.
+    pub speed_band: Option<Ends>,
     /// Share of what must be held that retarder and motoring carry, 0 to 1.
     pub carried: Arc<[f32]>,
     /// Gear; [`Lanes::BLANK`] where nothing is said.
@@ -66,12 +68,12 @@ pub struct RoadPicture {
     pub places: Vec<Flag>,
 }
 
-/// Between these ends the brake temperature lies with 90 % sureness.
+/// Between these ends a value lies in nine of ten runs.
 #[derive(Debug, Clone, PartialEq)]
-pub struct TemperatureBand {
-    /// 5 % end, °C.
+pub struct Ends {
+    /// 5 % end.
     pub low: Arc<[f32]>,
-    /// 95 % end, °C.
+    /// 95 % end.
     pub high: Arc<[f32]>,
 }
 

@@ -137,6 +137,7 @@ fn finish(step_m: f32, heights: Vec<f32>, slopes: Vec<Slope>, descents: Vec<Brac
         stage: pick(&|i| driven(grades[i]).2),
         heat: pick(&|i| heat_step(warm[i]) as u8),
         temperature_band: None,
+        speed_band: None,
         assessed: assessed.clone().into(),
         east_m: east.into(),
         north_m: north.into(),

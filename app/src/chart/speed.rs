@@ -1,5 +1,6 @@
 //! The speed lane: a line with figures, and the limit.
 
+use super::band::between;
 use super::bands::{Band, bands};
 use super::decimate::clip;
 use super::label::{Rows, text_width};
@@ -34,6 +35,9 @@ pub(crate) fn draw(scene: &Scene, layers: &mut Layers) {
     let limit = f64::from(scene.picture().speed_limit);
     let y_limit = up.at(limit);
     layers.under.line("limit", (scene.layout.left, y_limit), (scene.layout.right, y_limit));
+    if let Some(band) = &scene.picture().speed_band {
+        layers.under.path("sureness", &between(scene, band, &up, scene.layout.speed.top + 1.0));
+    }
     let mut path = Path::default();
     for piece in scene.lines(&scene.picture().speed, &up) {
         path.polyline(&clip(&piece, scene.layout.left, scene.layout.right));

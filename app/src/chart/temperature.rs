@@ -1,6 +1,6 @@
 //! The temperature lane: brakes now, brakes after one hard stop, and the limit.
 
-use super::decimate::clip;
+use super::band::{between, inside};
 use super::layout::Lane;
 use super::markup::Anchor;
 use super::path::Path;
@@ -51,12 +51,7 @@ pub(crate) fn draw(scene: &Scene, layers: &mut Layers) {
 }
 
 fn pieces(scene: &Scene, values: &[f32], up: &Scale) -> Vec<Vec<(f64, f64)>> {
-    let top = scene.layout.temperature.top + 1.0;
-    let kept = |piece: Vec<(f64, f64)>| {
-        let inside: Vec<_> = piece.into_iter().map(|(x, y)| (x, y.max(top))).collect();
-        clip(&inside, scene.layout.left, scene.layout.right)
-    };
-    scene.lines(values, up).into_iter().map(kept).collect()
+    inside(scene, values, up, scene.layout.temperature.top + 1.0)
 }
 
 fn joined(all: &[Vec<(f64, f64)>]) -> Path {
@@ -67,16 +62,10 @@ fn joined(all: &[Vec<(f64, f64)>]) -> Path {
     path
 }
 
-/// The 5 to 95 % band, where it has been worked out: out along one end, back along the other.
+/// The 5 to 95 % band, where it has been worked out.
 fn draw_band(scene: &Scene, layers: &mut Layers, up: &Scale) {
     let Some(band) = &scene.picture().temperature_band else { return };
-    let mut path = Path::default();
-    for (below, above) in pieces(scene, &band.low, up).iter().zip(pieces(scene, &band.high, up)) {
-        let outline: Vec<_> = above.iter().chain(below.iter().rev()).copied().collect();
-        path.polyline(&outline);
-        path.close();
-    }
-    layers.under.path("sureness", &path);
+    layers.under.path("sureness", &between(scene, band, up, scene.layout.temperature.top + 1.0));
 }
 
 fn write_labels(scene: &Scene, layers: &mut Layers, y_limit: f64) {

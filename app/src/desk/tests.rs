@@ -79,7 +79,7 @@ fn a_rotten_file_leaves_the_former_road() {
 fn what_cannot_be_done_is_said() {
     let mut desk = Desk::new();
     assert!(matches!(&ask(&mut desk, Request::Plan(task()), None)[..], [(Reply::NoRoad, _)]));
-    assert!(matches!(&ask(&mut desk, Request::Export, None)[..], [(Reply::NoRoad, _)]));
+    assert!(matches!(&ask(&mut desk, Request::HandOver, None)[..], [(Reply::NoRoad, _)]));
     let mut bad = task();
     bad.truck.gears.clear();
     let replies = ask(&mut desk, Request::Open(bad, vec![false]), Some(hill()));
@@ -87,12 +87,17 @@ fn what_cannot_be_done_is_said() {
 }
 
 #[test]
-fn the_export_is_of_the_plan_answered_last() {
+fn the_road_handed_over_is_the_one_shown() {
     let mut desk = Desk::new();
     ask(&mut desk, Request::Open(task(), vec![false]), Some(hill()));
-    let replies = ask(&mut desk, Request::Export, None);
-    let [(Reply::Exported(text), _)] = &replies[..] else { panic!("{replies:?}") };
-    assert!(text.contains("<wpt") && text.contains("</gpx>"), "{text}");
+    let back = ask(&mut desk, Request::Plan(Task { reversed: true, ..task() }), None);
+    let replies = ask(&mut desk, Request::HandOver, None);
+    let ([(Reply::Surveyed(_), shown), _], [(Reply::HandedOver, arrays)]) = (&back[..], &replies[..]) else {
+        panic!("{replies:?}");
+    };
+    let road: Road = postcard::from_bytes(&arrays.bytes[0]).expect("a road");
+    let heights: Vec<f32> = road.heights_m().iter().map(|height| *height as f32).collect();
+    assert_eq!(heights, shown.floats[0]);
 }
 
 /// Two roads in one file: the test hill, and the same again under another name.

@@ -16,6 +16,8 @@ pub struct Shown {
     pub multiple: f64,
 }
 
+/// Newton metres in a pound-force foot.
+const NEWTON_METRES_PER_POUND_FOOT: f64 = 1.355_817_948;
 const INCHES_PER_METRE: f64 = 12.0 / METRES_PER_FOOT;
 
 /// How a quantity is shown in these units.
@@ -39,6 +41,10 @@ pub fn shown_as(quantity: Quantity, units: Units) -> Shown {
         (Quantity::Power, Units::Imperial) => to(1.0, plain("hp", 1.0 / KILOWATTS_PER_HORSEPOWER)),
         (Quantity::Temperature, Units::Metric) => plain("°C", 1.0),
         (Quantity::Temperature, Units::Imperial) => to(1.0, Shown { offset: 32.0, ..plain("°F", 1.8) }),
+        (Quantity::Torque, Units::Metric) => plain("N·m", 1.0),
+        (Quantity::Torque, Units::Imperial) => to(1.0, plain("lb·ft", 1.0 / NEWTON_METRES_PER_POUND_FOOT)),
+        (Quantity::Time, Units::Metric | Units::Imperial) => plain("s", 1.0),
+        (Quantity::Minutes, Units::Metric | Units::Imperial) => plain("min", 1.0),
         (Quantity::Speed, Units::Metric) => plain("km/h", 1.0),
         (Quantity::Speed, Units::Imperial) => {
             let kmh = Units::Imperial.metres_per_second_per_speed() * 3.6;

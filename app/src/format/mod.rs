@@ -22,6 +22,7 @@ const METRES_PER_MILE: f64 = 1_609.344;
 const METRES_PER_FOOT: f64 = 0.3048;
 const KILOGRAMS_PER_POUND: f64 = 0.453_592_37;
 const KILOWATTS_PER_HORSEPOWER: f64 = 0.745_699_872;
+const LITRES_PER_US_GALLON: f64 = 3.785_411_784;
 /// Between a number and its unit: “15” at the end of a line and “%” on the next are misread.
 pub(crate) const NO_BREAK: char = '\u{a0}';
 /// Sums of floats may end a hair below a whole number; without this 40 km/h would become 39.
@@ -241,6 +242,32 @@ pub fn grade(rise_over_run: f64) -> String {
 #[must_use]
 pub fn margin(share: f64) -> String {
     format!("{}{NO_BREAK}%", whole(floor(share * 100.0)))
+}
+
+/// A share to the nearest whole per cent: “18 %”.
+#[must_use]
+pub fn share(share: f64) -> String {
+    format!("{}{NO_BREAK}%", whole((share * 100.0).round()))
+}
+
+/// Fuel: “17 l”, “4.4 gal”.
+#[must_use]
+pub fn fuel(litres: f64, units: Units) -> String {
+    match units {
+        Units::Metric => format!("{}{NO_BREAK}l", whole(litres.round())),
+        Units::Imperial => format!("{}{NO_BREAK}gal", tenths(litres / LITRES_PER_US_GALLON)),
+    }
+}
+
+/// A power: “212 kW”, “284 hp”.
+#[must_use]
+pub fn power(watts: f64, units: Units) -> String {
+    match units {
+        Units::Metric => format!("{}{NO_BREAK}kW", whole((watts / 1e3).round())),
+        Units::Imperial => {
+            format!("{}{NO_BREAK}hp", whole((watts / 1e3 / KILOWATTS_PER_HORSEPOWER).round()))
+        }
+    }
 }
 
 /// A mass: “36.3 t”, “80,000 lb”.

@@ -16,7 +16,7 @@ fn task() -> Task {
 #[test]
 fn requests_arrive_as_sent() {
     for (number, request) in
-        [Request::Open(task(), vec![true, false]), Request::Plan(task()), Request::Export]
+        [Request::Open(task(), vec![true, false]), Request::Plan(task()), Request::HandOver]
             .into_iter()
             .enumerate()
     {
@@ -34,7 +34,7 @@ fn replies_arrive_as_sent() {
         Reply::Failed(FileError::TooShort { found_m: 120.5, needed_m: 500.0 }),
         Reply::TruckRefused("sentence".to_owned()),
         Reply::NoRoad,
-        Reply::Exported("<gpx/>".to_owned()),
+        Reply::HandedOver,
         Reply::Panicked("detail".to_owned()),
     ];
     for reply in replies {

@@ -9,7 +9,7 @@ use solver::truck::Preset;
 
 /// The name carries a number: it counts up when the shape of [`Kept`] changes, and what was
 /// kept in the old shape is then forgotten rather than misread.
-const NAME: &str = "steadygrade.kept.1";
+const NAME: &str = "steadygrade.kept.2";
 
 /// Remembered choices.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

@@ -6,10 +6,12 @@
 mod asked;
 mod kept;
 mod result;
+mod study;
 mod work;
 
 pub(crate) use asked::Leg;
 pub(crate) use result::Worked;
+pub(crate) use study::MeasuredSignal;
 
 use crate::browser::file::{self, GivenFile};
 use crate::browser::theme::Theme;
@@ -17,11 +19,14 @@ use crate::browser::{download, theme, timer::Timer};
 use crate::chart::RoadPicture;
 use crate::entries::{Entries, Field};
 use crate::format::Units;
+use crate::message::study::Seen;
 use crate::message::{CourseFacts, Phase};
 use crate::words::{EntryProblem, WorkTrouble, words};
 use leptos::prelude::*;
+use solver::study::{Study, Sureness};
 use solver::truck::Preset;
 use std::sync::Arc;
+use study::StudyWork;
 use work::Work;
 
 /// Quiet time after the last key before the road is worked out again, ms.
@@ -89,7 +94,16 @@ pub(crate) struct Signals {
     pub(crate) chosen_descent: RwSignal<Option<usize>>,
     /// Whether a file hovers over the page.
     pub(crate) hovering: RwSignal<bool>,
+    /// What follows from the plan shown, once it is worked out.
+    pub(crate) study: RwSignal<Option<Arc<Study>>>,
+    /// How sure the plan shown is, once it is worked out.
+    pub(crate) sureness: RwSignal<Option<Arc<Sureness>>>,
+    /// How far that got, 0 to 1.
+    pub(crate) studying: RwSignal<Option<f32>>,
+    /// What was measured last.
+    pub(crate) measured: RwSignal<MeasuredSignal>,
     work: StoredValue<Work, LocalStorage>,
+    study_work: StoredValue<StudyWork, LocalStorage>,
     pause: StoredValue<Option<Timer>, LocalStorage>,
     rest: StoredValue<Option<Timer>, LocalStorage>,
 }
@@ -121,7 +135,12 @@ pub(crate) fn start() -> State {
         stale: RwSignal::new(false),
         chosen_descent: RwSignal::new(None),
         hovering: RwSignal::new(false),
+        study: RwSignal::new(None),
+        sureness: RwSignal::new(None),
+        studying: RwSignal::new(None),
+        measured: RwSignal::new(None),
         work: StoredValue::new_local(Work::default()),
+        study_work: StoredValue::new_local(StudyWork::default()),
         pause: StoredValue::new_local(None),
         rest: StoredValue::new_local(None),
     }));
@@ -187,7 +206,7 @@ impl Signals {
         for field in Field::all() {
             let of_truck = match field {
                 Field::Number(entry) => truck.get(entry).is_some(),
-                Field::Gears | Field::Stages => true,
+                Field::Gears | Field::Stages | Field::Table => true,
             };
             if of_truck {
                 self.field(field).problem.set(None);
@@ -320,7 +339,26 @@ impl Signals {
 
     /// Asks for the GPX file with crests and changes.
     pub(crate) fn export(&'static self) {
-        work::export(self);
+        study::export(self);
+    }
+
+    /// Asks what the retarder gave.
+    pub(crate) fn measure(&'static self, seen: Seen) {
+        self.measured.set(None);
+        study::measure(self, seen);
+    }
+
+    /// Changes the truck otherwise than by a field.
+    pub(crate) fn change_truck(&'static self, change: impl FnOnce(&mut Entries)) {
+        self.entries.update(change);
+        for field in Field::all() {
+            if !self.entries.with_untracked(|entries| entries.has(field)) {
+                self.field(field).problem.set(None);
+            }
+        }
+        self.fill_fields();
+        self.keep();
+        self.work_out_later();
     }
 
     fn save_export(&self, text: &str) {

@@ -7,9 +7,10 @@
 
 use super::asked::{Asked, Leg, Source};
 use super::result::{Surveyed, Worked};
+use super::study;
 use super::{Choice, Progress, Signals, State};
 use crate::browser::timer::Timer;
-use crate::browser::worker::{Heard, WorkerClient};
+use crate::browser::worker::{Heard, WorkerClient, WorkerKind};
 use crate::message::{Reply, Request, Task, decode, encode};
 use crate::words::WorkTrouble;
 use leptos::prelude::*;
@@ -45,7 +46,8 @@ pub(super) struct Work {
 
 /// Starts a worker in place of the one that may be running.
 pub(super) fn start_worker(state: State) {
-    let client = WorkerClient::start(move |heard| hear(state, &heard), move || stopped(state));
+    let client =
+        WorkerClient::start(WorkerKind::First, move |heard| hear(state, &heard), move || stopped(state));
     let started = client.is_some();
     state.work.update_value(|work| {
         work.client = client;
@@ -192,19 +194,18 @@ fn ask(state: State, wanted: Asked) {
     }
 }
 
-/// Asks for the GPX file with crests and changes; only of a result that is up to date.
-pub(super) fn export(state: State) {
+/// Asks for the road shown, for a study of it; `false` where the worker does not hold it or is
+/// busy.
+pub(super) fn hand_over(state: State) -> bool {
     let sent = state.work.try_update_value(|work| {
         // After a question about another file the worker holds that one, not the road shown.
         let shown = work.shown.as_ref().map(|shown| shown.source.number);
         let idle = work.ready && work.out.is_none() && work.holds.is_some() && work.holds == shown;
         work.number += u32::from(idle);
-        let header = encode(work.number, &Request::Export);
+        let header = encode(work.number, &Request::HandOver);
         idle && work.client.as_ref().is_some_and(|client| client.send(&header, std::iter::empty()))
     });
-    if sent != Some(true) {
-        state.trouble.set(Some(WorkTrouble::CannotExport));
-    }
+    sent == Some(true)
 }
 
 /// Gives up: the worker is ended, and what is shown is what is wanted again as far as file,
@@ -269,7 +270,7 @@ fn hear(state: State, heard: &Heard) {
         | Reply::Failed(_)
         | Reply::TruckRefused(_)
         | Reply::NoRoad
-        | Reply::Exported(_) => {
+        | Reply::HandedOver => {
             if number == state.work.with_value(|work| work.number) {
                 answered(state, reply, heard);
             }
@@ -329,7 +330,7 @@ fn answered(state: State, reply: Reply, heard: &Heard) {
             });
             next(state);
         }
-        Reply::Exported(text) => state.save_export(&text),
+        Reply::HandedOver => study::take_road(state, heard.raw(0)),
     }
 }
 
@@ -357,6 +358,7 @@ fn show(state: State, mut asked: Asked, worked: Worked) {
 /// The picture now, the texts and the list of descents each in a task of its own: a long road
 /// has a hundred rows, and the page must stay live in between.
 fn show_in_turn(state: State, worked: Arc<Worked>) {
+    study::forget(state);
     state.picture.set(Some(worked.picture.clone()));
     later(state, move || {
         state.worked.set(Some(worked.clone()));
@@ -364,6 +366,7 @@ fn show_in_turn(state: State, worked: Arc<Worked>) {
         later(state, move || {
             state.listed.set(Some(worked.clone()));
             next(state);
+            study::follow(state);
         });
     });
 }

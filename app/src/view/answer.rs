@@ -1,7 +1,9 @@
 //! The answer: the sentence that decides, and what must be said with it.
 
+use super::detail::{changes, place_of};
 use super::of_result;
 use super::part::{fact, list};
+use super::study::{on_the_road, sure_and_lost};
 use super::verdict::chip;
 use crate::format::Units;
 use crate::state::{State, Worked};
@@ -13,7 +15,7 @@ use std::sync::Arc;
 /// The first and largest part of the page.
 pub(super) fn answer(state: State) -> AnyView {
     let w = words();
-    let content = of_result(state, move |worked| content(&worked, state.units.get_untracked()));
+    let content = of_result(state, move |worked| content(state, &worked, state.units.get_untracked()));
     let empty = move || {
         let nothing = state.worked.with(Option::is_none) && state.progress.with(Option::is_none);
         nothing.then(|| {
@@ -36,10 +38,10 @@ pub(super) fn answer(state: State) -> AnyView {
     .into_any()
 }
 
-fn content(worked: &Arc<Worked>, units: Units) -> AnyView {
+fn content(state: State, worked: &Arc<Worked>, units: Units) -> AnyView {
     let plan = &worked.plan;
     let deciding = match plan.deciding() {
-        Some(descent) => decided(descent, worked, units),
+        Some(descent) => decided(state, descent, worked, units),
         None => level(worked),
     };
     let notes = plan.notes.iter().map(|note| words().note(*note).to_owned());
@@ -54,7 +56,7 @@ fn level(worked: &Arc<Worked>) -> AnyView {
     .into_any()
 }
 
-fn decided(descent: &Descent, worked: &Arc<Worked>, units: Units) -> AnyView {
+fn decided(state: State, descent: &Descent, worked: &Arc<Worked>, units: Units) -> AnyView {
     let w = words();
     let sentence = w.decides(descent, worked.plan.descents.len(), units);
     let snub = descent.choice.advice().and_then(|advice| w.snub(advice, units));
@@ -68,7 +70,11 @@ fn decided(descent: &Descent, worked: &Arc<Worked>, units: Units) -> AnyView {
         </p>
         {snub.map(|snub| view! { <p class="snub" data-testid="snub">{snub}</p> })}
         {along(worked, units)}
-        <dl class="facts">{facts(descent, worked, units)}</dl>
+        <dl class="facts">
+            {facts(descent, worked, units)}
+            {sure_and_lost(state, place_of(descent), units)}
+            {on_the_road(state, units)}
+        </dl>
     }
     .into_any()
 }
@@ -119,6 +125,8 @@ fn facts(descent: &Descent, worked: &Arc<Worked>, units: Units) -> AnyView {
         fact(w.other_mode_label(day), "other-mode", vec![w.other_mode(descent, day, units)]),
         fact(w.heavier_label(), "heavier", vec![w.heavier(descent.heavier.as_ref(), units)]),
     ];
+    let change = changes(descent, day, units);
+    facts.extend((!change.is_empty()).then(|| fact(w.change_label(), "change", change)));
     // Whoever reads the hold speed alone would take it through a hairpin.
     let curves = w.curves(&worked.plan, descent, worked.road.step_m, units);
     facts.extend((!curves.is_empty()).then(|| fact(w.curves_label(), "curves", curves)));

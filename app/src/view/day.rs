@@ -7,16 +7,17 @@ use crate::entries::Field;
 use crate::state::State;
 use crate::words::words;
 use leptos::prelude::*;
-use solver::day::{ServiceBrakes, Surface};
+use solver::day::{Load, ServiceBrakes, Surface};
 use solver::limits::Entry;
 
-const FIELDS: [Entry; 7] = [
+const FIELDS: [Entry; 8] = [
     Entry::SpeedLimit,
     Entry::BrakesAtStart,
     Entry::AirTemperature,
     Entry::Headwind,
     Entry::Reserve,
     Entry::HeatLimit,
+    Entry::BrakeCheckStop,
     Entry::Superelevation,
 ];
 
@@ -31,6 +32,7 @@ pub(super) fn day(state: State) -> AnyView {
         <details class="card panel" open=browser::is_wide() data-testid="day-panel">
             <summary><h2>{w.day_head()}</h2><span class="now">{now}</span></summary>
             {surface(state)}
+            {load(state)}
             {service_brakes(state)}
             {FIELDS.into_iter().map(|it| entry(state, Field::Number(it))).collect_view()}
             <button type="button" class="button small" data-testid="usual-day" on:click=move |_| state.take_usual_day()>
@@ -58,6 +60,26 @@ fn surface(state: State) -> impl IntoView {
         <div class="entry">
             <span class="label">{w.surface_label()}</span>
             {choice(w.surface_label(), "surface", options.collect(), chosen, choose)}
+        </div>
+    }
+}
+
+fn load(state: State) -> impl IntoView {
+    let w = words();
+    let options = Load::ALL.into_iter().map(|load| {
+        let key = match load {
+            Load::Laden => "laden",
+            Load::Empty => "empty",
+            Load::NoTrailer => "no-trailer",
+        };
+        (load, key, w.load(load))
+    });
+    let chosen = move || state.entries.with(|entries| entries.day.load);
+    let choose = move |load| state.change_day(|day| day.load = load);
+    view! {
+        <div class="entry">
+            <span class="label">{w.load_label()}</span>
+            {choice(w.load_label(), "load", options.collect(), chosen, choose)}
         </div>
     }
 }

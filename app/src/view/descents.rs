@@ -79,7 +79,7 @@ fn row(state: State, worked: &Arc<Worked>, descent: &Descent, units: Units) -> A
     // The descent is found again by its number: it lives in the shared plan, not here.
     let details = move || {
         let found = worked.plan.descents.iter().find(|descent| descent.number == number);
-        found.filter(|_| open()).map(|descent| detail(&worked, descent, units))
+        found.filter(|_| open()).map(|descent| detail(state, &worked, descent, units))
     };
     let figures = figures(descent, units);
     view! {

@@ -1,26 +1,38 @@
 //! One descent in full.
 
 use super::part::fact;
+use super::study::{Where, slowing_on, sure_and_lost};
 use super::table::table;
 use crate::format::{self, Units};
-use crate::state::Worked;
+use crate::state::{State, Worked};
 use crate::words::words;
 use leptos::prelude::*;
+use solver::day::Day;
 use solver::plan::{Descent, StageSpan};
 use std::sync::Arc;
 
 /// Everything that is known of a descent.
-pub(super) fn detail(worked: &Arc<Worked>, descent: &Descent, units: Units) -> AnyView {
+pub(super) fn detail(state: State, worked: &Arc<Worked>, descent: &Descent, units: Units) -> AnyView {
+    let at = place_of(descent);
     view! {
         <div class="detail" data-testid=format!("detail-{}", descent.number)>
             <div class="detail-grid">
                 {sign(descent, units)}
-                <dl class="facts">{facts(worked, descent, units)}</dl>
+                <dl class="facts">
+                    {facts(worked, descent, units)}
+                    {sure_and_lost(state, at, units)}
+                    {slowing_on(state, at, units)}
+                </dl>
             </div>
             {table(descent, units)}
         </div>
     }
     .into_any()
+}
+
+/// Where a descent lies, for what is worked out later.
+pub(super) fn place_of(descent: &Descent) -> Where {
+    Where { number: descent.number, crest_m: descent.crest.0, foot_m: descent.foot.0 }
 }
 
 fn facts(worked: &Arc<Worked>, descent: &Descent, units: Units) -> Vec<AnyView> {
@@ -41,11 +53,13 @@ fn facts(worked: &Arc<Worked>, descent: &Descent, units: Units) -> Vec<AnyView> 
         ("", cut_short.into_iter().collect()),
         (w.grades_label(), w.grades(descent, worked.road.base_length_m, units)),
         (w.governs_label(), vec![w.governs(descent, day, units)]),
+        (w.change_label(), changes(descent, day, units)),
         (w.curves_label(), w.curves(&worked.plan, descent, worked.road.step_m, units)),
         (w.heat_label(), heat.unwrap_or_default()),
         (w.other_mode_label(day), vec![w.other_mode(descent, day, units)]),
         (w.heavier_label(), vec![w.heavier(descent.heavier.as_ref(), units)]),
         (w.climb_label(), vec![w.climb(descent, units)]),
+        (w.carried_label(), descent.carried.map(|it| w.carried(it, units)).into_iter().collect()),
         (w.relief_label(), reliefs.collect()),
         (w.way_label(), stages(worked, descent, units)),
     ];
@@ -53,6 +67,11 @@ fn facts(worked: &Arc<Worked>, descent: &Descent, units: Units) -> Vec<AnyView> 
         .filter(|(_, lines)| !lines.is_empty())
         .map(|(label, lines)| fact(label, "", lines))
         .collect()
+}
+
+/// What would let the retarder hold it with the reserve; nothing where it does.
+pub(super) fn changes(descent: &Descent, day: &Day, units: Units) -> Vec<String> {
+    descent.change.as_ref().map(|change| words().change(change, day.reserve, units)).unwrap_or_default()
 }
 
 /// The descent as a road sign would state it: whole numbers on a board.

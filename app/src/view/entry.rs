@@ -25,7 +25,7 @@ fn field_view(state: State, field: Field) -> AnyView {
         let text = at.text.get();
         at.problem.get().map(|problem| w.problem(problem, &text, state.units.get()))
     };
-    let is_list = matches!(field, Field::Gears | Field::Stages);
+    let is_list = !matches!(field, Field::Number(_));
     view! {
         <div class="entry" class:wrong=move || is_wrong.get() class:list=is_list>
             <label for=id.clone()>
@@ -65,11 +65,15 @@ fn input(state: State, field: Field, id: String, described: String) -> AnyView {
             />
         }
         .into_any(),
-        Field::Gears | Field::Stages => view! {
+        Field::Gears | Field::Stages | Field::Table => view! {
             <textarea
                 id=id.clone()
                 data-testid=id
-                rows=if field == Field::Gears { "2" } else { "1" }
+                rows=match field {
+                    Field::Gears => "2",
+                    Field::Table => "6",
+                    Field::Stages | Field::Number(_) => "1",
+                }
                 autocomplete="off"
                 spellcheck="false"
                 aria-describedby=described
@@ -88,13 +92,14 @@ fn label(field: Field) -> &'static str {
         Field::Number(entry) => w.entry(entry),
         Field::Gears => w.gears(),
         Field::Stages => w.stages(),
+        Field::Table => w.retarder_table(),
     }
 }
 
 fn unit(field: Field, state: State) -> &'static str {
     match field {
         Field::Number(entry) => shown_as(limits::of(entry).quantity, state.units.get()).unit,
-        Field::Gears => "",
+        Field::Gears | Field::Table => "",
         Field::Stages => "%",
     }
 }
@@ -111,5 +116,8 @@ fn about_text(field: Field, state: State) -> String {
         }
         Field::Gears => w.gears_hint().to_owned(),
         Field::Stages => w.stages_hint().to_owned(),
+        Field::Table => {
+            w.retarder_table_hint(state.entries.with(|entries| entries.truck.retarder.kind())).to_owned()
+        }
     }
 }

@@ -9,8 +9,10 @@ mod descents;
 mod detail;
 mod entry;
 mod header;
+mod measured;
 mod part;
 mod road;
+mod study;
 mod table;
 mod trouble;
 mod truck;
@@ -66,6 +68,7 @@ pub(crate) fn page() -> impl IntoView {
                 <aside class="entries">
                     {truck::truck(state)}
                     {day::day(state)}
+                    {measured::measured(state)}
                     {road::facts(state)}
                 </aside>
             </main>

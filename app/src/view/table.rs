@@ -68,7 +68,7 @@ fn cell(answer: &Answer, advised: bool, units: Units) -> AnyView {
     let class = match answer {
         Answer::Settles { .. } => "settles",
         Answer::MoreThanNeeded => "more",
-        Answer::Overruns => "overruns",
+        Answer::Overruns { .. } => "overruns",
         Answer::NotUsable(_) => "unusable",
     };
     view! {

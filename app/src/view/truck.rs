@@ -1,5 +1,6 @@
 //! The truck's entries: what changes from load to load first, the rest folded.
 
+use super::choice::choice;
 use super::entry::entry;
 use super::part::list;
 use crate::browser;
@@ -8,17 +9,30 @@ use crate::state::State;
 use crate::words::{EntryProblem, words};
 use leptos::prelude::*;
 use solver::limits::Entry;
-use solver::truck::Preset;
+use solver::truck::{Preset, RetarderKind, Transmission};
 
-const FAST: [Field; 4] = [
-    Field::Number(Entry::GrossMass),
-    Field::Gears,
-    Field::Number(Entry::AxleRatio),
+const FAST: [Field; 3] = [Field::Number(Entry::GrossMass), Field::Gears, Field::Number(Entry::AxleRatio)];
+
+/// Behind the choice of the retarder; a truck has some of them.
+const STRENGTH: [Field; 4] = [
     Field::Number(Entry::RetarderPeakPower),
+    Field::Number(Entry::ShaftTorque),
+    Field::Number(Entry::SustainedPower),
+    Field::Table,
 ];
 
-const REST: [Field; 13] = [
+const REST: [Field; 24] = [
     Field::Stages,
+    Field::Number(Entry::ShaftSpeed),
+    Field::Number(Entry::ShortPower),
+    Field::Number(Entry::ShortTime),
+    Field::Number(Entry::SustainedSpeed),
+    Field::Number(Entry::HotShare),
+    Field::Number(Entry::WarmUpTime),
+    Field::Number(Entry::RetarderDelay),
+    Field::Number(Entry::RetardingScale),
+    Field::Number(Entry::LockUpGear),
+    Field::Number(Entry::LockUpSpeed),
     Field::Number(Entry::HighestEngineSpeed),
     Field::Number(Entry::LowestEngineSpeed),
     Field::Number(Entry::RetarderPeakSpeed),
@@ -31,9 +45,8 @@ const REST: [Field; 13] = [
     Field::Number(Entry::DragArea),
     Field::Number(Entry::AxleEfficiency),
     Field::Number(Entry::RolloverThreshold),
+    Field::Number(Entry::WheelInertia),
 ];
-
-const LAST: Field = Field::Number(Entry::WheelInertia);
 
 /// The truck's panel.
 pub(super) fn truck(state: State) -> AnyView {
@@ -48,10 +61,13 @@ pub(super) fn truck(state: State) -> AnyView {
             <summary><h2>{w.truck_head()}</h2><span class="now">{name}</span></summary>
             {presets(state)}
             {FAST.into_iter().map(|field| entry(state, field)).collect_view()}
+            {retarder(state)}
+            {STRENGTH.into_iter().map(|field| entry(state, field)).collect_view()}
             <p class="problem" role="status" data-testid="truck-problem">{together}</p>
             <details class="more" data-testid="more-entries">
                 <summary>{w.more_entries()}</summary>
-                {REST.into_iter().chain([LAST]).map(|field| entry(state, field)).collect_view()}
+                {transmission(state)}
+                {REST.into_iter().map(|field| entry(state, field)).collect_view()}
                 {axle_groups(state)}
                 <p class="about">{w.assumed_sentence()}</p>
             </details>
@@ -84,6 +100,60 @@ fn presets(state: State) -> impl IntoView {
                 <option value="" disabled>{w.own_truck()}</option>
                 {Preset::ALL.into_iter().map(option).collect_view()}
             </select>
+        </div>
+    }
+}
+
+fn retarder(state: State) -> impl IntoView {
+    let w = words();
+    let kind = Memo::new(move |_| state.entries.with(|entries| entries.truck.retarder.kind()));
+    let option =
+        move |it: RetarderKind| view! { <option value=it.key()>{w.retarder(it)}</option> }.into_any();
+    let choose = move |event| {
+        if let Some(kind) = RetarderKind::by_key(&event_target_value(&event)) {
+            state.change_truck(|entries| entries.take_retarder(kind));
+        }
+    };
+    view! {
+        <div class="entry">
+            <label for="entry-retarder">{w.retarder_label()}</label>
+            <select
+                id="entry-retarder"
+                data-testid="entry-retarder"
+                prop:value=move || kind.get().key()
+                on:change=choose
+            >
+                {RetarderKind::ALL.into_iter().map(option).collect_view()}
+            </select>
+        </div>
+    }
+}
+
+fn transmission(state: State) -> impl IntoView {
+    let w = words();
+    let all = [
+        (Transmission::Manual, "manual"),
+        (Transmission::Automated, "automated"),
+        (Transmission::CONVERTER, "converter"),
+    ];
+    let options = all.map(|(it, key)| (key, key, w.transmission(it)));
+    let chosen = move || {
+        state.entries.with(|entries| match entries.truck.transmission {
+            Transmission::Manual => "manual",
+            Transmission::Automated => "automated",
+            Transmission::TorqueConverter { .. } => "converter",
+        })
+    };
+    let choose = move |key: &'static str| {
+        let found = all.into_iter().find(|(_, it)| *it == key);
+        if let Some((it, _)) = found.filter(|_| chosen() != key) {
+            state.change_truck(|entries| entries.take_transmission(it));
+        }
+    };
+    view! {
+        <div class="entry">
+            <span class="label">{w.transmission_label()}</span>
+            {choice(w.transmission_label(), "transmission", options.to_vec(), chosen, choose)}
         </div>
     }
 }

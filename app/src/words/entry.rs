@@ -1,9 +1,9 @@
 //! Words of the entries of truck and day.
 
 use crate::format::Units;
-use solver::day::{ServiceBrakes, Surface};
+use solver::day::{Load, ServiceBrakes, Surface};
 use solver::limits::Entry;
-use solver::truck::{AxleGroup, Preset, TruckError};
+use solver::truck::{AxleGroup, Preset, RetarderKind, Transmission, TruckError};
 
 /// Why an entry is not taken.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -50,6 +50,22 @@ pub trait EntryWords {
     fn stages(&self) -> &'static str;
     /// Hint of the stages.
     fn stages_hint(&self) -> &'static str;
+    /// Label of the retarder table.
+    fn retarder_table(&self) -> &'static str;
+    /// Hint of the retarder table.
+    fn retarder_table_hint(&self, kind: RetarderKind) -> &'static str;
+    /// Label of the retarder kinds.
+    fn retarder_label(&self) -> &'static str;
+    /// A kind of retarder.
+    fn retarder(&self, kind: RetarderKind) -> &'static str;
+    /// Label of the gearboxes.
+    fn transmission_label(&self) -> &'static str;
+    /// A gearbox.
+    fn transmission(&self, transmission: Transmission) -> &'static str;
+    /// Label of the load.
+    fn load_label(&self) -> &'static str;
+    /// A state of loading.
+    fn load(&self, load: Load) -> &'static str;
     /// Label of the axle groups.
     fn axle_groups(&self) -> &'static str;
     /// One axle group.

@@ -11,17 +11,22 @@ mod entry;
 mod page;
 mod plan;
 mod road;
+mod study;
 
 pub use chart::ChartWords;
 pub use entry::{EntryProblem, EntryWords};
 pub use page::{PageWords, WorkTrouble};
 pub use plan::PlanWords;
 pub use road::RoadWords;
+pub use study::StudyWords;
 
 /// All that a language must be able to say.
-pub trait Words: Send + Sync + PageWords + PlanWords + EntryWords + RoadWords + ChartWords {}
+pub trait Words:
+    Send + Sync + PageWords + PlanWords + StudyWords + EntryWords + RoadWords + ChartWords
+{
+}
 
-impl<T: Send + Sync + PageWords + PlanWords + EntryWords + RoadWords + ChartWords> Words for T {}
+impl<T: Send + Sync + PageWords + PlanWords + StudyWords + EntryWords + RoadWords + ChartWords> Words for T {}
 
 /// The words of the language chosen.
 #[must_use]

@@ -6,11 +6,12 @@ use crate::entries::Entries;
 use crate::format::Units::{Imperial, Metric};
 use crate::message::{Reply, Request, Task};
 use crate::test_roads::hill;
-use solver::day::{Day, ServiceBrakes};
+use solver::day::{Day, ServiceBrakes, Withheld};
 use solver::limits::{self, Entry};
-use solver::plan::{Choice, Governs, NoSafeSpeed, Note, Plan, Verdict};
+use solver::plan::{Change, Choice, Governs, NoSafeSpeed, Note, Plan, Verdict};
+use solver::study::{DescentSureness, Input, Lost};
 use solver::truck::{Preset, TruckError};
-use solver::units::{Celsius, MetresPerSecond};
+use solver::units::{Celsius, Kilograms, Metres, MetresPerSecond};
 
 fn planned(service_brakes: ServiceBrakes) -> (Plan, Day) {
     let entries = Entries::of(Preset::FiveAxle36);
@@ -54,9 +55,10 @@ fn both_ways_to_use_the_service_brakes_are_told_with_the_minutes_between() {
 }
 
 #[test]
-fn no_safe_speed_says_why_and_what_would_change_it() {
+fn no_safe_speed_says_why() {
     let (mut plan, day) = planned(ServiceBrakes::InReserve);
     let descent = &mut plan.descents[0];
+    let gear = descent.hold().gear;
     for because in [
         Governs::SpeedLimit,
         Governs::EngineSpeed,
@@ -65,22 +67,69 @@ fn no_safe_speed_says_why_and_what_would_change_it() {
         Governs::Grip,
         Governs::Heat,
     ] {
-        for held_at_mass_kg in [Some(20_050.0), None] {
-            descent.choice = Choice::NoSafeSpeed(NoSafeSpeed {
-                because,
-                slowest: MetresPerSecond(2.0),
-                hottest_after_stop: Celsius(300.0),
-                held_at_mass_kg,
-            });
-            let text = words().governs(descent, &day, Metric);
-            assert!(text.contains("another road"), "{text}");
-            assert_eq!(text.contains("At 20.0\u{a0}t or less"), held_at_mass_kg.is_some(), "{text}");
-            let sentence = joined(&words().decides(descent, 1, Metric));
-            assert!(sentence.contains("no safe speed was found"), "{sentence}");
-            assert!(sentence.contains("do not take this truck down"), "{sentence}");
-            assert_eq!(descent.choice.verdict(), Verdict::NoSafeSpeed);
-        }
+        descent.choice = Choice::NoSafeSpeed(NoSafeSpeed {
+            because,
+            slowest: MetresPerSecond(2.0),
+            gear,
+            hottest_after_stop: Celsius(300.0),
+        });
+        let text = words().governs(descent, &day, Metric);
+        assert!(text.contains("another road"), "{text}");
+        let sentence = joined(&words().decides(descent, 1, Metric));
+        assert!(sentence.contains("no safe speed was found"), "{sentence}");
+        assert!(sentence.contains("do not take this truck down"), "{sentence}");
+        assert_eq!(descent.choice.verdict(), Verdict::NoSafeSpeed);
     }
+}
+
+#[test]
+fn what_would_change_it_is_told_on_the_cautious_side() {
+    let change = Change {
+        mass: Some(Kilograms(20_050.0)),
+        retarding: Some(1.231),
+        reserve: Some(0.049),
+        cool_to: Some(Celsius(150.0)),
+    };
+    let text = words().change(&change, 0.15, Metric).join(" ");
+    assert!(text.contains("At 20.0\u{a0}t or less"), "{text}");
+    assert!(text.contains("24\u{a0}% more retarding"), "{text}");
+    assert!(text.contains("at most 4\u{a0}% in reserve can be kept, not 15\u{a0}%"), "{text}");
+    assert!(text.contains("no warmer than 150\u{a0}°C"), "{text}");
+    let none = Change { mass: None, retarding: None, reserve: None, cool_to: None };
+    assert_eq!(words().change(&none, 0.15, Metric), ["No lighter load would change that."]);
+}
+
+#[test]
+fn a_lost_retarder_is_told_with_what_is_left() {
+    let lost = |stop, held, neither| Lost {
+        stop_until: stop,
+        held_from: held,
+        neither_from: neither,
+        ramps: Vec::new(),
+    };
+    let at = |metres| Some(Metres(metres));
+    let text = words().lost(&lost(at(9_000.0), at(1_000.0), None), 1_000.0, 9_000.0, Metric).join(" ");
+    assert!(text.contains("from anywhere on the way") && text.contains("to the foot within"), "{text}");
+    assert!(text.contains("does not mean that there is none"), "{text}");
+    let text = words().lost(&lost(at(4_000.0), None, at(4_000.0)), 1_000.0, 9_000.0, Metric).join(" ");
+    assert!(text.contains("as far as 4.0\u{a0}km; not behind it"), "{text}");
+    assert!(text.contains("could not hold it to the foot: stop."), "{text}");
+    assert!(text.contains("From 4.0\u{a0}km on neither"), "{text}");
+}
+
+#[test]
+fn how_sure_it_is_is_told_in_runs() {
+    let sure = DescentSureness {
+        held: 256,
+        kept: 12,
+        after_stop_c: (101.0, 149.0),
+        fastest: (5.0, 6.0),
+        matters: vec![(Input::Cooling, 0.8), (Input::Mass, 0.1), (Input::Wind, 0.06)],
+    };
+    let text = words().sure(&sure, 256, Metric).join(" ");
+    assert!(text.contains("held the speed in all 256.") && text.contains("in 12 of 256."), "{text}");
+    assert!(text.contains("between 105\u{a0}°C and 150\u{a0}°C"), "{text}");
+    assert!(text.contains("from how well the brakes cool, then the mass."), "{text}");
 }
 
 #[test]
@@ -101,7 +150,12 @@ fn a_problem_names_the_range_in_the_units_shown() {
 #[test]
 fn sentences_end_and_are_not_empty() {
     let notes = [
-        Note::StagesWithheld,
+        Note::StagesWithheld(Withheld::Ice),
+        Note::StagesWithheld(Withheld::Snow),
+        Note::StagesWithheld(Withheld::EmptyInTheWet),
+        Note::StagesWithheld(Withheld::NoTrailerInTheWet),
+        Note::WetCap,
+        Note::HoldByHand,
         Note::StartsInDescent,
         Note::PartlyUnassessed,
         Note::PoorHeights,

@@ -1,7 +1,7 @@
 //! The words of the command line.
 
 use solver::day::{Day, ServiceBrakes};
-use solver::truck::{Preset, Truck, TruckSpec};
+use solver::truck::{Preset, RetarderKind, Truck, TruckSpec};
 use solver::units::{Grade, Metres};
 
 pub(crate) enum Job {
@@ -21,6 +21,8 @@ pub(crate) struct Arguments {
     day_file: Option<String>,
     mass_kg: Option<f64>,
     may_snub: bool,
+    retarder: Option<RetarderKind>,
+    pub(crate) study: bool,
 }
 
 const USAGE: &str = "Say which road: check ROAD.gpx [--reverse] [--preset NAME | --truck TRUCK.json] \
@@ -40,6 +42,8 @@ impl Arguments {
             day_file: None,
             mass_kg: None,
             may_snub: false,
+            retarder: None,
+            study: false,
         };
         let (mut path, mut grade, mut height, mut print_truck) = (None, None, 0.0, false);
         let mut words = words;
@@ -48,6 +52,8 @@ impl Arguments {
             match word.as_str() {
                 "--reverse" => read.reverse = true,
                 "--json" => read.json = true,
+                "--study" => read.study = true,
+                "--retarder" => read.retarder = Some(retarder(&next()?)?),
                 "--may-snub" => read.may_snub = true,
                 "--print-truck" => print_truck = true,
                 "--preset" => read.preset = preset(&next()?)?,
@@ -80,6 +86,9 @@ impl Arguments {
             spec.drive_axle_mass_kg *= mass_kg / spec.gross_mass_kg;
             spec.gross_mass_kg = mass_kg;
         }
+        if let Some(kind) = self.retarder {
+            spec.take_retarder(kind);
+        }
         Truck::new(spec).map_err(|e| e.to_string())
     }
 
@@ -99,6 +108,13 @@ fn preset(key: &str) -> Result<Preset, String> {
     Preset::by_key(key).ok_or_else(|| {
         let keys: Vec<&str> = Preset::ALL.iter().map(|preset| preset.key()).collect();
         format!("There is no preset {key}. Choose one of {}.", keys.join(", "))
+    })
+}
+
+fn retarder(key: &str) -> Result<RetarderKind, String> {
+    RetarderKind::by_key(key).ok_or_else(|| {
+        let keys: Vec<&str> = RetarderKind::ALL.iter().map(|kind| kind.key()).collect();
+        format!("There is no retarder {key}. Choose one of {}.", keys.join(", "))
     })
 }
 

@@ -116,9 +116,8 @@ fn of_choice(choice: &Choice) -> String {
             )
         }
         Choice::NoSafeSpeed(none) => {
-            let mass = none.held_at_mass_kg.map_or("no mass".to_owned(), |kg| format!("{:.1} t", kg / 1e3));
             format!(
-                "no safe speed found, down to {:.0} km/h, because of {}; the retarder would hold {mass}",
+                "no safe speed found, down to {:.0} km/h, because of {}",
                 none.slowest.kmh(),
                 governs(none.because)
             )
@@ -148,7 +147,9 @@ fn governs(governs: Governs) -> &'static str {
 
 fn of_note(note: Note) -> &'static str {
     match note {
-        Note::StagesWithheld => "The surface is too slippery to recommend a retarder stage.",
+        Note::StagesWithheld(_) => "No retarder stage is recommended on this surface with this load.",
+        Note::WetCap => "Wet: the retarder is counted with half of what the driven axles grip.",
+        Note::HoldByHand => "Hold the gear by hand: the gearbox would choose another.",
         Note::StartsInDescent => {
             "The road starts in the middle of a descent: what the brakes went through before is unknown."
         }
@@ -192,9 +193,11 @@ fn of_answer(answer: &Answer) -> String {
             format!("settles at {:.1} ({:.0})", speed.kmh(), engine_speed.0)
         }
         Answer::MoreThanNeeded => "more than needed".to_owned(),
-        Answer::Overruns => "overruns".to_owned(),
+        Answer::Overruns { above: None } => "overruns".to_owned(),
+        Answer::Overruns { above: Some(speed) } => format!("overruns above {:.1}", speed.kmh()),
         Answer::NotUsable(Unusable::Slippery) => "not usable: slippery".to_owned(),
         Answer::NotUsable(Unusable::Grip) => "not usable: grip".to_owned(),
+        Answer::NotUsable(Unusable::Unlocked) => "not usable: converter open".to_owned(),
         Answer::NotUsable(Unusable::CutOut) => "not usable: cut out".to_owned(),
     }
 }

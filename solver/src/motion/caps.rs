@@ -2,8 +2,8 @@
 
 use super::forces::{Air, Trip};
 use super::step::Hold;
-use crate::constants::{LEAST_SLOWING, SERVICE_SLOWING};
-use crate::road::{Curve, Road};
+use crate::constants::{LEAST_SLOWING, SERVICE_SLOWING, WALKING_SPEED};
+use crate::road::{Curve, Place, PlaceKind, Road};
 use crate::units::{Grade, MetresPerSecond};
 
 /// The first hold that ends behind a cell: the one it lies in, or the next on the way.
@@ -30,6 +30,9 @@ pub(super) fn entry_caps(trip: Trip<'_>, road: &Road, from: usize, to: usize, ho
             *cap = cap.min(speed.0);
         }
     }
+    for stop in brake_check_stops(trip, road, from, to) {
+        caps[stop - from] = WALKING_SPEED;
+    }
     for k in (0..to - from).rev() {
         if caps[k] <= caps[k + 1] {
             continue;
@@ -44,6 +47,20 @@ pub(super) fn entry_caps(trip: Trip<'_>, road: &Road, from: usize, to: usize, ho
         caps[k] = caps[k].min(allowed);
     }
     caps
+}
+
+/// Grid points behind `from` at which the day asks the truck to stand for a brake check.
+pub(super) fn brake_check_stops<'a>(
+    trip: Trip<'_>,
+    road: &'a Road,
+    from: usize,
+    to: usize,
+) -> impl Iterator<Item = usize> + use<'a> {
+    let stands = trip.day.brake_check_stop_min > 0.0;
+    let asked = move |place: &&Place| {
+        stands && place.kind == PlaceKind::BrakeCheck && place.index > from && place.index <= to
+    };
+    road.places().iter().filter(asked).map(|place| place.index)
 }
 
 /// The curves that reach into `from..=to`, each with the speed at which it may be taken.

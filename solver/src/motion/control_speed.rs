@@ -19,9 +19,12 @@ pub enum Answer {
     /// It holds back more than needed over the whole range of engine speed: a lower stage or
     /// a higher gear would do.
     MoreThanNeeded,
-    /// It overruns: up to the highest allowed engine speed it needs the service brakes or a
-    /// lower gear.
-    Overruns,
+    /// It overruns: it needs the service brakes or a lower gear.
+    Overruns {
+        /// From this speed on, where it holds below; `None` at every speed of the gear. A truck
+        /// that has got faster than this is not caught again.
+        above: Option<MetresPerSecond>,
+    },
     /// It must not or cannot be used.
     NotUsable(Unusable),
 }
@@ -36,6 +39,8 @@ pub enum Unusable {
     Grip,
     /// The retarder is cut out up to the highest allowed engine speed.
     CutOut,
+    /// The torque converter does not lock up in this gear.
+    Unlocked,
 }
 
 /// Samples of the engine-speed range in the search for the lowest crossing.
@@ -48,7 +53,8 @@ const HALVINGS: usize = 50;
 /// The root is the lowest one at which holding force less demand rises through zero, with the
 /// demand greater everywhere below it: a far higher root, where air drag takes over, is no
 /// control speed. Where holding is more than needed at the lowest engine speed but not
-/// further up, nothing catches a truck that has got faster, and the answer is `Overruns`.
+/// further up, nothing catches a truck that has got faster, and the answer is `Overruns` with
+/// the speed from which on.
 #[must_use]
 pub fn control_speed(trip: Trip<'_>, gear: Gear, stage: Stage, grade: Grade, height: Metres) -> Answer {
     if stage != Stage::OFF && trip.grip_for_retarding(grade).0 <= 0.0 {
@@ -56,6 +62,9 @@ pub fn control_speed(trip: Trip<'_>, gear: Gear, stage: Stage, grade: Grade, hei
     }
     let low = trip.truck.lowest_engine_speed(stage);
     let high = trip.truck.highest_engine_speed();
+    if !trip.truck.is_coupled(gear) {
+        return Answer::NotUsable(Unusable::Unlocked);
+    }
     if low >= high {
         return Answer::NotUsable(Unusable::CutOut);
     }
@@ -69,11 +78,17 @@ pub fn control_speed(trip: Trip<'_>, gear: Gear, stage: Stage, grade: Grade, hei
     let speed_at = |k: usize| slowest + (fastest - slowest) * (k as f64 / SAMPLES as f64);
     let held_at = |k: usize| surplus(speed_at(k)) >= 0.0;
     if held_at(0) {
-        let throughout = (1..=SAMPLES).all(held_at);
-        return if throughout { Answer::MoreThanNeeded } else { Answer::Overruns };
+        return match (1..=SAMPLES).find(|k| !held_at(*k)) {
+            None => Answer::MoreThanNeeded,
+            Some(lost) => {
+                let lacking = |v: f64| -surplus(v);
+                let above = crossing(lacking, speed_at(lost - 1), speed_at(lost));
+                Answer::Overruns { above: Some(MetresPerSecond(above)) }
+            }
+        };
     }
     let Some(first) = (1..=SAMPLES).find(|k| held_at(*k)) else {
-        return Answer::Overruns;
+        return Answer::Overruns { above: None };
     };
     let speed = MetresPerSecond(crossing(surplus, speed_at(first - 1), speed_at(first)));
     if stage != Stage::OFF && trip.holding(gear, stage, speed, air) > trip.grip_for_retarding(grade) {

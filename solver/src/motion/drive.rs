@@ -22,12 +22,25 @@ pub fn pulling_gear(trip: Trip<'_>, speed: MetresPerSecond) -> (Gear, Newtons) {
     if pull.0 > 0.0 {
         return (gear, pull);
     }
-    let first = truck.spec().full_load.first().map_or(0.0, |p| p.engine_speed_rpm);
-    let starting = truck.road_speed(gear, crate::units::RevPerMin(first));
-    if speed < starting {
-        return (gear, truck.pulling_force(gear, starting * (1.0 + 1e-9)));
+    let slipping = pull_in(trip, gear, speed);
+    if slipping.0 > 0.0 {
+        return (gear, slipping);
     }
     (truck.gears().next_back().unwrap_or(gear), Newtons(0.0))
+}
+
+/// The pull of a gear at full load; in the lowest gear, slower than the engine turns, that of a
+/// slipping clutch.
+#[must_use]
+pub(super) fn pull_in(trip: Trip<'_>, gear: Gear, speed: MetresPerSecond) -> Newtons {
+    let pull = trip.truck.pulling_force(gear, speed);
+    if pull.0 > 0.0 {
+        return pull;
+    }
+    let first = trip.truck.spec().full_load.first().map_or(0.0, |p| p.engine_speed_rpm);
+    let starting = trip.truck.road_speed(gear, crate::units::RevPerMin(first));
+    let lowest = trip.truck.gears().next() == Some(gear);
+    if lowest && speed < starting { trip.truck.pulling_force(gear, starting * (1.0 + 1e-9)) } else { pull }
 }
 
 /// The highest gear that pulls at least `need` at this speed with a useful engine speed, or

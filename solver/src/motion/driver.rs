@@ -1,15 +1,33 @@
 //! The driver: what is done in one cell of the forward pass.
 
-use super::drive::{cruising_gear, pulling_gear};
+use super::drive::{cruising_gear, pull_in, pulling_gear};
 use super::forces::{Air, Trip};
+use super::fuel::fuel_power;
 use super::ledger::Ledger;
-use super::step::{Hold, Sample, State};
+use super::step::{Hold, Sample, Shift, State};
 use crate::constants::{SPEED_SLACK, WALKING_SPEED};
 use crate::truck::{Gear, Stage};
-use crate::units::{Grade, Joules, Metres, MetresPerSecond, Newtons};
+use crate::units::{Grade, Joules, Metres, MetresPerSecond, Newtons, Seconds};
 
 /// Pull that a gear must have to spare before the driver shifts up to it. Assumed.
 const PULL_TO_SPARE: f64 = 1.1;
+
+/// A gear is kept at full load while it pulls this share of what the best one would. Assumed:
+/// steps of common gearboxes are 1.2 to 1.4.
+const NEAR_BEST: f64 = 0.75;
+
+/// Nobody changes up again for comfort sooner than this after a change, s. Assumed.
+const DWELL_S: f64 = 10.0;
+
+/// Slowing down, a gear is kept down to this share of the highest engine speed: each change costs
+/// the retarder for a while, so gears are skipped. Assumed.
+const SLOW_IN_GEAR: f64 = 0.6;
+
+/// At this share of its governed speed an engine gains no more. Assumed.
+const REVVED_OUT: f64 = 0.97;
+
+/// Within this of its cap, m/s, the truck cruises.
+const AT_CAP: f64 = 0.3;
 
 /// One cell and what is asked there.
 pub(super) struct Scene<'a> {
@@ -17,7 +35,7 @@ pub(super) struct Scene<'a> {
     pub(super) air: Air,
     pub(super) step: f64,
     pub(super) hold: Option<&'a Hold>,
-    /// The next hold on the way.
+    /// The hold that the driver makes ready for.
     pub(super) ahead: Option<&'a Hold>,
     pub(super) cap: f64,
 }
@@ -33,8 +51,19 @@ impl Driver<'_> {
     /// Drives one cell.
     pub(super) fn step(&mut self, scene: &Scene<'_>) -> Sample {
         let gear = self.gear_for(scene);
-        let next = self.next_speed(scene, gear);
-        self.book(scene, gear, next)
+        if gear != self.state.gear {
+            let demand = self.trip.demand(self.state.speed, scene.grade, scene.air);
+            self.change_to(gear, demand.0 <= 0.0);
+        }
+        let next = self.next_speed(scene);
+        self.book(scene, next)
+    }
+
+    /// Stands for a while and lets the brakes cool.
+    pub(super) fn rest(&mut self, time: Seconds) {
+        let still = MetresPerSecond(0.0);
+        self.state.brakes = self.state.brakes.after(self.trip, crate::units::Watts(0.0), still, time);
+        self.ledger.time = self.ledger.time + time;
     }
 
     /// A cell of which nothing is known: the brakes are not credited with cooling there, and
@@ -58,29 +87,79 @@ impl Driver<'_> {
             return hold.gear;
         }
         let (trip, now) = (self.trip, self.state);
-        if scene.cap < now.speed.0 {
-            return self.gear_to_slow(scene);
+        if now.shift.open.0 > 0.0 {
+            return now.gear;
         }
         let demand = trip.demand(now.speed, scene.grade, scene.air);
-        if demand.0 > 0.0 { self.gear_to_hold(scene, demand) } else { self.gear_to_pull(-demand) }
+        if scene.cap < now.speed.0 {
+            return if demand.0 > 0.0 || scene.ahead.is_some() {
+                self.gear_to_slow(scene)
+            } else {
+                self.gear_to_pull_at(MetresPerSecond(scene.cap.max(WALKING_SPEED)))
+            };
+        }
+        if demand.0 > 0.0 { self.gear_to_hold(scene, demand) } else { self.gear_to_pull(scene, -demand) }
     }
 
-    /// Ahead of a hold: down through the gears as speed falls, to that of the hold, so that it
-    /// is engaged before the crest.
+    /// A change while pulling costs its time on the clock, not speed: on cells of ten metres a
+    /// pull that comes and goes would make a crawling truck hunt. A change while holding leaves
+    /// the work to the service brakes until the retarder is back.
+    fn change_to(&mut self, gear: Gear, pulling: bool) {
+        let truck = self.trip.truck;
+        let open = truck.spec().transmission.shift_time();
+        if pulling {
+            self.ledger.time = self.ledger.time + open;
+            self.state.gear = gear;
+            self.state.shift = Shift { since: Seconds(0.0), ..Shift::NONE };
+            return;
+        }
+        self.state.gear = gear;
+        let delay = open + Seconds(truck.spec().retarder_delay_s);
+        self.state.shift = Shift { open, delay, since: Seconds(0.0) };
+    }
+
+    /// Slowing with the retarder: down in few steps, never below the gear of the hold ahead, which
+    /// is engaged as soon as the engine can bear it.
     fn gear_to_slow(&self, scene: &Scene<'_>) -> Gear {
-        let now = self.state;
-        let lowest = self.trip.lowest_gear_within(now.speed, 1.0).unwrap_or(now.gear);
-        scene.ahead.map_or(lowest, |hold| lowest.max(hold.gear))
+        let (trip, now) = (self.trip, self.state);
+        let lowest = trip.lowest_gear_within(now.speed, 1.0).unwrap_or(now.gear);
+        let wanted = scene.ahead.map_or(lowest, |hold| lowest.max(hold.gear));
+        let engine = trip.truck.engine_speed(now.gear, now.speed);
+        let kept = engine >= trip.truck.highest_engine_speed() * SLOW_IN_GEAR && now.gear > wanted;
+        let engages = scene.ahead.is_some_and(|hold| wanted == hold.gear);
+        if kept && !engages { now.gear } else { wanted }
     }
 
-    fn gear_to_pull(&self, need: Newtons) -> Gear {
-        let (truck, now) = (self.trip.truck, self.state);
-        let engine = truck.engine_speed(now.gear, now.speed);
-        let in_range = engine.0 >= truck.spec().lowest_rpm && engine <= truck.governed_speed();
-        let pulls = truck.pulling_force(now.gear, now.speed) >= need;
-        let wanted = cruising_gear(self.trip, now.speed, need * PULL_TO_SPARE);
+    /// Slowing up a hill: the gear that will pull at the lower speed, changed to once.
+    fn gear_to_pull_at(&self, speed: MetresPerSecond) -> Gear {
+        let (trip, now) = (self.trip, self.state);
+        let (best, most) = pulling_gear(trip, speed);
+        if pull_in(trip, now.gear, speed).0 >= NEAR_BEST * most.0 { now.gear } else { best }
+    }
+
+    /// At full load the gear that pulls most, changed when another would pull clearly more; at
+    /// the cap the highest that is enough.
+    fn gear_to_pull(&self, scene: &Scene<'_>, need: Newtons) -> Gear {
+        let (trip, now) = (self.trip, self.state);
+        if now.speed.0 < scene.cap - AT_CAP {
+            let engine = trip.truck.engine_speed(now.gear, now.speed);
+            if engine >= trip.truck.governed_speed() * REVVED_OUT {
+                // Up into the next gear that still climbs; where none does the engine stays so.
+                let pulls = |gear: &Gear| trip.truck.pulling_force(*gear, now.speed) > need;
+                let next = trip.truck.gears().filter(|gear| *gear > now.gear).find(pulls);
+                return next.unwrap_or(now.gear);
+            }
+            let (best, most) = pulling_gear(trip, now.speed);
+            let enough = most.0 <= 0.0 || pull_in(trip, now.gear, now.speed).0 >= NEAR_BEST * most.0;
+            return if enough { now.gear } else { best };
+        }
+        let engine = trip.truck.engine_speed(now.gear, now.speed);
+        let in_range = engine.0 >= trip.truck.spec().lowest_rpm && engine <= trip.truck.governed_speed();
+        let pulls = trip.truck.pulling_force(now.gear, now.speed) >= need;
+        let wanted = cruising_gear(trip, now.speed, need * PULL_TO_SPARE);
         let far = wanted.number().abs_diff(now.gear.number()) >= 2;
-        if in_range && pulls && !far { now.gear } else { wanted }
+        let early = now.shift.since.0 < DWELL_S;
+        if in_range && pulls && (!far || early) { now.gear } else { wanted }
     }
 
     fn gear_to_hold(&self, scene: &Scene<'_>, demand: Newtons) -> Gear {
@@ -97,18 +176,54 @@ impl Driver<'_> {
         found.or_else(|| trip.lowest_gear_within(now.speed, 1.0)).unwrap_or(now.gear)
     }
 
+    /// Shares of a cell in which a gear change leaves the engine uncoupled, and in which a
+    /// retarder at the engine is not back yet.
+    fn away(&self, scene: &Scene<'_>, speed: MetresPerSecond) -> (f64, f64) {
+        let shift = self.state.shift;
+        let time = scene.step / speed.0.max(WALKING_SPEED);
+        let share = |left: Seconds| (left.0 / time).min(1.0);
+        (share(shift.open), share(shift.delay))
+    }
+
+    /// What holds back without the service brakes: all of it, or what a gear change leaves.
+    fn able(&self, scene: &Scene<'_>, speed: MetresPerSecond) -> Newtons {
+        let State { gear, retarder, .. } = self.state;
+        let trip = self.trip;
+        let full = trip.retarding_as_warm(gear, speed, scene.grade, scene.air, retarder);
+        let (open, delayed) = self.away(scene, speed);
+        if delayed <= 0.0 {
+            return full;
+        }
+        let motoring = trip.holding(gear, Stage::OFF, speed, scene.air);
+        if trip.truck.spec().retarder.is_at_engine() {
+            full * (1.0 - delayed) + motoring * (delayed - open)
+        } else {
+            full - motoring * open
+        }
+    }
+
     /// Speed at the end of the cell: as fast as full load brings it and the cap lets it; in a
     /// hold that the retarder does not manage, faster by the slack at most.
-    fn next_speed(&mut self, scene: &Scene<'_>, gear: Gear) -> f64 {
-        let (trip, v) = (self.trip, self.state.speed);
+    fn next_speed(&mut self, scene: &Scene<'_>) -> f64 {
+        let (trip, State { speed: v, gear, .. }) = (self.trip, self.state);
         let mass = trip.truck.rotating_factor(gear) * trip.truck.mass().0;
         let way = scene.step / scene.grade.sin_cos().1;
-        let demand = trip.demand(v, scene.grade, scene.air);
         let reach = |force: f64| (v.0 * v.0 + 2.0 * force / mass * way).max(0.0).sqrt();
-        let rolling = reach(demand.0);
+        // Air drag is taken in the middle of the cell: that makes the step exact to second order.
+        let demand = |force: f64| {
+            let middle = MetresPerSecond(0.5 * (v.0 + reach(force)));
+            trip.demand(middle, scene.grade, scene.air).0
+        };
+        let first = trip.demand(v, scene.grade, scene.air).0;
+        let rolling = reach(demand(first));
         // On the throttle only where gravity alone does not bring it to the cap.
-        let fastest =
-            if rolling >= scene.cap { rolling } else { reach((demand + pulling_gear(trip, v).1).0) };
+        let fastest = if rolling >= scene.cap {
+            rolling
+        } else {
+            let pull = pull_in(trip, gear, v).0;
+            let governed = trip.truck.road_speed(gear, trip.truck.governed_speed()).0;
+            reach(demand(first + pull) + pull).min(governed.max(rolling).max(v.0))
+        };
         if fastest < WALKING_SPEED {
             self.stalled = true;
         }
@@ -119,15 +234,17 @@ impl Driver<'_> {
         if fastest <= scene.cap || scene.cap < hold.speed.0 {
             return fastest.min(scene.cap).max(WALKING_SPEED);
         }
-        let slowed = reach((demand - trip.retarding(gear, v, scene.grade, scene.air)).0);
+        let held = first - self.able(scene, v).0;
+        let middle = MetresPerSecond(0.5 * (v.0 + reach(held)));
+        let slowed = reach(demand(held) - self.able(scene, middle).0);
         let overspeed = trip.truck.road_speed(gear, trip.truck.highest_engine_speed()).0;
         let slack = (hold.speed.0 + SPEED_SLACK).min(overspeed).max(scene.cap);
         slowed.clamp(scene.cap.min(fastest), slack.min(fastest))
     }
 
     /// Books the cell: what kept the truck at that pace, and the heat of it.
-    fn book(&mut self, scene: &Scene<'_>, gear: Gear, next: f64) -> Sample {
-        let (trip, v) = (self.trip, self.state.speed.0);
+    fn book(&mut self, scene: &Scene<'_>, next: f64) -> Sample {
+        let (trip, v, gear) = (self.trip, self.state.speed.0, self.state.gear);
         let way = Metres(scene.step / scene.grade.sin_cos().1);
         let mean = MetresPerSecond(0.5 * (v + next));
         let time = way / mean;
@@ -137,8 +254,8 @@ impl Driver<'_> {
         // Positive: this much held the truck back. Negative: this much pulled it.
         let control = Newtons(demand.0 - kinetic.0 / way.0);
         let to_hold = Newtons(control.0.max(0.0));
-        let able = trip.retarding(gear, mean, scene.grade, scene.air);
-        let held = Newtons(to_hold.0.min(able.0));
+        let pull = Newtons((-control.0).max(0.0));
+        let held = Newtons(to_hold.0.min(self.able(scene, mean).0));
         let braked = to_hold - held;
         let l = &mut self.ledger;
         l.gravity = l.gravity + trip.gravity(scene.grade) * way;
@@ -146,11 +263,14 @@ impl Driver<'_> {
         l.air = l.air - trip.air_drag(mean, scene.air) * way;
         l.holding = l.holding - held * way;
         l.service = l.service - braked * way;
-        l.pulling = l.pulling + Newtons((-control.0).max(0.0)) * way;
+        l.pulling = l.pulling + pull * way;
+        l.fuel = l.fuel + fuel_power(trip, gear, mean, pull) * time;
         l.kinetic = l.kinetic + kinetic;
         l.time = l.time + time;
         let brakes = self.state.brakes.after(trip, braked * mean, mean, time);
-        self.state = State { speed: MetresPerSecond(next), gear, brakes };
+        let retarder = self.warmed(scene, held, mean, time);
+        let shift = self.state.shift.after(time);
+        self.state = State { speed: MetresPerSecond(next), gear, brakes, retarder, shift };
         Sample {
             speed: self.state.speed,
             gear,
@@ -159,5 +279,26 @@ impl Driver<'_> {
             after_stop: brakes.hottest_after_stop(trip, self.state.speed, scene.grade),
             carried: if to_hold.0 > 0.0 { held / to_hold } else { 1.0 },
         }
+    }
+
+    /// How warm the retarder on the shaft becomes: what is held beyond motoring is shared with a
+    /// brake at the engine as their full forces are.
+    fn warmed(
+        &self,
+        scene: &Scene<'_>,
+        held: Newtons,
+        speed: MetresPerSecond,
+        time: Seconds,
+    ) -> crate::truck::Warmth {
+        let State { gear, retarder: from, .. } = self.state;
+        let truck = self.trip.truck;
+        if truck.spec().retarder.driveline().is_none() {
+            return from;
+        }
+        let force = |stage| truck.holding_force(gear, stage, speed, scene.air.altitude_factor, from).0;
+        let (off, full) = (force(Stage::OFF), force(truck.full_stage()));
+        let share = if full > off { ((held.0 - off) / (full - off)).clamp(0.0, 1.0) } else { 0.0 };
+        let power = truck.shaft_power(gear, truck.full_stage(), speed, from) * share;
+        truck.warmed(from, power, truck.engine_speed(gear, speed), time)
     }
 }

@@ -4,7 +4,7 @@ use crate::atmosphere::{density, density_ratio};
 use crate::constants::GRAVITY;
 use crate::day::Day;
 use crate::road::Road;
-use crate::truck::{Gear, Stage, Truck};
+use crate::truck::{Gear, Stage, Truck, Warmth};
 use crate::units::{Grade, Metres, MetresPerSecond, Newtons};
 
 /// The air at a place on a day.
@@ -76,28 +76,41 @@ impl Trip<'_> {
         self.gravity(grade) - self.rolling(grade) - self.air_drag(speed, air)
     }
 
-    /// Holding force of gear and stage, with the engine's part scaled by the density of the
-    /// air at that height. Assumed, cautious: no printed law was found.
+    /// Holding force of gear and stage that lasts, with the engine's part scaled by the density
+    /// of the air at that height. Assumed, cautious: no printed law was found.
     #[must_use]
     pub fn holding(self, gear: Gear, stage: Stage, speed: MetresPerSecond, air: Air) -> Newtons {
-        self.truck.holding_force(gear, stage, speed, air.altitude_factor)
+        self.truck.holding_force(gear, stage, speed, air.altitude_factor, Warmth::SUSTAINED)
     }
 
     /// Force that the driven axles may spend on retarding: μ·k·m_drive·g·cos θ.
     #[must_use]
     pub fn grip_for_retarding(self, grade: Grade) -> Newtons {
-        let surface = self.day.surface;
         let load = self.truck.spec().drive_axle_mass_kg * GRAVITY * grade.sin_cos().1;
-        Newtons(surface.friction() * surface.retarding_share() * load)
+        Newtons(self.day.surface.friction() * self.day.retarding_share() * load)
     }
 
     /// Force of gear and the strongest stage that may be used, kept within the grip of the
-    /// driven axles. Motoring cannot be turned down and counts whole.
+    /// driven axles: what lasts. Motoring cannot be turned down and counts whole.
     #[must_use]
     pub fn retarding(self, gear: Gear, speed: MetresPerSecond, grade: Grade, air: Air) -> Newtons {
-        let full = self.holding(gear, self.strongest_stage(), speed, air);
-        let motoring = self.holding(gear, Stage::OFF, speed, air);
-        Newtons(full.0.min(self.grip_for_retarding(grade).0.max(motoring.0)))
+        self.retarding_as_warm(gear, speed, grade, air, Warmth::SUSTAINED)
+    }
+
+    /// The same with the retarder as warm as it is.
+    #[must_use]
+    pub fn retarding_as_warm(
+        self,
+        gear: Gear,
+        speed: MetresPerSecond,
+        grade: Grade,
+        air: Air,
+        warmth: Warmth,
+    ) -> Newtons {
+        let held = |stage| self.truck.holding_force(gear, stage, speed, air.altitude_factor, warmth).0;
+        let full = held(self.strongest_stage());
+        let grip = self.grip_for_retarding(grade).0;
+        Newtons(if full <= grip { full } else { grip.max(held(Stage::OFF)) })
     }
 
     /// The weakest stage that holds `need`, or the strongest that may be used.
@@ -114,7 +127,7 @@ impl Trip<'_> {
     /// The strongest stage that the surface lets be recommended.
     #[must_use]
     pub fn strongest_stage(self) -> Stage {
-        if self.day.surface.retarding_share() > 0.0 { self.truck.full_stage() } else { Stage::OFF }
+        if self.day.retarding_share() > 0.0 { self.truck.full_stage() } else { Stage::OFF }
     }
 
     /// The fastest that the truck may go: the day's limit, or the highest allowed engine speed

@@ -24,6 +24,13 @@ impl HeatLump {
         let settled = air.0 + power.0 / self.cooling;
         Celsius(settled + (from.0 - settled) * libm::exp(-self.cooling * time.0 / self.capacity))
     }
+
+    /// The temperature from which [`HeatLump::after`] leads to `to`.
+    #[must_use]
+    pub fn before(self, to: Celsius, air: Celsius, power: Watts, time: Seconds) -> Celsius {
+        let settled = air.0 + power.0 / self.cooling;
+        Celsius(settled + (to.0 - settled) * libm::exp(self.cooling * time.0 / self.capacity))
+    }
 }
 
 /// Temperatures of a truck's axle groups.
@@ -43,7 +50,8 @@ impl BrakeHeat {
     #[must_use]
     pub fn after(mut self, trip: Trip<'_>, power: Watts, speed: MetresPerSecond, time: Seconds) -> Self {
         for (temperature, group) in self.temperatures.iter_mut().zip(groups(trip)) {
-            let lump = HeatLump { capacity: group.heat_capacity(), cooling: group.cooling(speed) };
+            let lump =
+                HeatLump { capacity: group.heat_capacity(), cooling: trip.truck.cooling(group, speed) };
             let share = power * group.effort_share;
             *temperature = lump.after(Celsius(*temperature), trip.day.air(), share, time).0;
         }
@@ -61,9 +69,20 @@ impl BrakeHeat {
     /// stopping distance. Rolling, air, engine and retarder are left out: the cautious side.
     #[must_use]
     pub fn hottest_after_stop(&self, trip: Trip<'_>, speed: MetresPerSecond, grade: Grade) -> Celsius {
-        let work = stopping_work(trip, speed, grade);
+        self.hottest_with(trip, stopping_work(trip, speed, grade))
+    }
+
+    /// The hottest group after this work of the service brakes, done at once.
+    #[must_use]
+    pub fn hottest_with(&self, trip: Trip<'_>, work: Joules) -> Celsius {
         let after = |(t, group): (f64, &AxleGroup)| t + work.0 * group.effort_share / group.heat_capacity();
         Celsius(self.each(trip).map(after).fold(f64::NEG_INFINITY, f64::max))
+    }
+
+    /// Temperature of a group by its index.
+    #[must_use]
+    pub fn of_group(&self, index: usize) -> Celsius {
+        Celsius(self.temperatures[index])
     }
 
     fn each<'a>(&'a self, trip: Trip<'a>) -> impl Iterator<Item = (f64, &'a AxleGroup)> {

@@ -3,7 +3,7 @@
 use crate::units::{Joules, Seconds};
 
 /// The books: work done on the truck since the run began, each entry with its sign as seen
-/// from the truck. Their sum is the change of kinetic energy.
+/// from the truck. The sum of the forces' work is the change of kinetic energy.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Ledger {
     /// By gravity.
@@ -18,6 +18,8 @@ pub struct Ledger {
     pub service: Joules,
     /// By the engine pulling; not negative.
     pub pulling: Joules,
+    /// Energy of the fuel burnt; it is no work on the truck and stands beside the books.
+    pub fuel: Joules,
     /// Change of kinetic energy, rotating parts included.
     pub kinetic: Joules,
     /// Time.
@@ -32,6 +34,7 @@ impl Ledger {
         holding: Joules(0.0),
         service: Joules(0.0),
         pulling: Joules(0.0),
+        fuel: Joules(0.0),
         kinetic: Joules(0.0),
         time: Seconds(0.0),
     };

@@ -1,8 +1,8 @@
 //! What a run is made of: the holds it keeps, the state it starts from, the samples it leaves.
 
 use super::heat::BrakeHeat;
-use crate::truck::Gear;
-use crate::units::{Celsius, MetresPerSecond, Newtons};
+use crate::truck::{Gear, Warmth};
+use crate::units::{Celsius, MetresPerSecond, Newtons, Seconds};
 
 /// A stretch to be driven in one gear at a held speed.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -26,6 +26,39 @@ pub struct State {
     pub gear: Gear,
     /// The service brakes.
     pub brakes: BrakeHeat,
+    /// The retarder on the propeller shaft.
+    pub retarder: Warmth,
+    /// The gear change that is under way.
+    pub shift: Shift,
+}
+
+impl State {
+    /// At a speed in a gear, with the retarder cold and no shift under way.
+    #[must_use]
+    pub fn settled(speed: MetresPerSecond, gear: Gear, brakes: BrakeHeat) -> Self {
+        Self { speed, gear, brakes, retarder: Warmth::COLD, shift: Shift::NONE }
+    }
+}
+
+/// What a gear change still takes.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Shift {
+    /// Time until the engine is coupled again: it neither pulls nor holds until then.
+    pub open: Seconds,
+    /// Time until a retarder at the engine holds again.
+    pub delay: Seconds,
+    /// Time since the gear was changed.
+    pub since: Seconds,
+}
+
+impl Shift {
+    /// None under way.
+    pub const NONE: Self = Self { open: Seconds(0.0), delay: Seconds(0.0), since: Seconds(f64::INFINITY) };
+
+    pub(super) fn after(self, time: Seconds) -> Self {
+        let left = |of: Seconds| Seconds((of - time).0.max(0.0));
+        Self { open: left(self.open), delay: left(self.delay), since: self.since + time }
+    }
 }
 
 /// What holds in one cell.

@@ -1,6 +1,6 @@
 //! Stopping: distance and deceleration.
 
-use crate::units::{Metres, MetresPerSecond};
+use crate::units::{Grade, Metres, MetresPerSecond};
 
 /// Distance in which a constant deceleration (m/s²) stops the truck: v²/(2·a).
 #[must_use]
@@ -13,4 +13,14 @@ pub fn stopping_distance(speed: MetresPerSecond, deceleration: f64) -> Metres {
 #[must_use]
 pub fn mean_deceleration(from: MetresPerSecond, to: MetresPerSecond, way: Metres) -> f64 {
     (from.0 * from.0 - to.0 * to.0) / (2.0 * way.0)
+}
+
+/// Length of an escape ramp that stops a vehicle: V²/(254·(R + G)), V in km/h, R the rolling
+/// resistance of its bed as a share of weight, G its grade, uphill positive (RAMP, a design guide
+/// of highway authorities, value from memory). `None` where R + G is not above zero: nothing
+/// stops it there.
+#[must_use]
+pub fn ramp_length(speed: MetresPerSecond, rolling_resistance: f64, grade: Grade) -> Option<Metres> {
+    let resistance = rolling_resistance + grade.0;
+    (resistance > 0.0).then(|| Metres(speed.kmh() * speed.kmh() / (254.0 * resistance)))
 }

@@ -1,9 +1,10 @@
 //! What a plan says: plain data that crosses to the page, the card and the tests.
 
-use crate::motion::Answer;
+use crate::day::Withheld;
+use crate::motion::{Answer, Hold};
 use crate::road::Curve;
 use crate::truck::{Gear, Stage};
-use crate::units::{Celsius, Grade, Joules, Metres, MetresPerSecond, RevPerMin, Seconds};
+use crate::units::{Celsius, Grade, Joules, Kilograms, Metres, MetresPerSecond, RevPerMin, Seconds};
 use serde::{Deserialize, Serialize};
 
 /// The plan of one road for one truck on one day.
@@ -82,13 +83,19 @@ pub struct Totals {
     pub hottest_after_stop: Celsius,
     /// Slowest speed on a climb; `None` where the road does not climb.
     pub crawl: Option<MetresPerSecond>,
+    /// Energy of the fuel burnt.
+    pub fuel: Joules,
 }
 
 /// What must be said with the whole plan.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Note {
-    /// The surface is too slippery to recommend a retarder stage.
-    StagesWithheld,
+    /// No retarder stage is recommended, and why.
+    StagesWithheld(Withheld),
+    /// Wet: what the retarder may do is capped.
+    WetCap,
+    /// The gearbox would choose gears by itself.
+    HoldByHand,
     /// The road starts in the middle of a descent: what the brakes went through before is unknown.
     StartsInDescent,
     /// Parts of the road could not be assessed; nothing is said there.
@@ -149,6 +156,11 @@ pub struct Descent {
     pub stages: Vec<StageSpan>,
     /// Flat or rising stretches inside, too short to shift up on.
     pub reliefs: Vec<Relief>,
+    /// What would let the retarder hold it with the reserve; `None` where it does.
+    pub change: Option<Change>,
+    /// Speed carried into a rise that follows within a kilometre of the foot, as driven by the
+    /// plan; nobody should release early for more.
+    pub carried: Option<Carried>,
     /// Gear and speed that climb the same hill at full load; `None` where none does.
     pub climbs_in: Option<(Gear, MetresPerSecond)>,
     /// The descent ends where the road can no longer be assessed, not at its foot.
@@ -156,6 +168,16 @@ pub struct Descent {
 }
 
 impl Descent {
+    /// How the run of the plan takes it; where no speed is safe, at the slowest tried.
+    #[must_use]
+    pub fn hold(&self) -> Hold {
+        let (gear, speed) = match &self.choice {
+            Choice::Held(advice) => (advice.gear, advice.speed),
+            Choice::NoSafeSpeed(none) => (none.gear, none.slowest),
+        };
+        Hold { from: self.from, to: self.to, gear, speed }
+    }
+
     /// Steepest mean grade over a kilometre, or over the whole where it is shorter.
     #[must_use]
     pub fn steepest_km(&self) -> Grade {
@@ -263,6 +285,8 @@ pub struct Snub {
     pub on: Seconds,
     /// Time between, on the steepest sustained grade.
     pub off: Seconds,
+    /// How often on this descent, about.
+    pub count: u32,
 }
 
 /// What keeps the speed from being higher.
@@ -291,11 +315,33 @@ pub struct NoSafeSpeed {
     pub because: Governs,
     /// The slowest speed tried.
     pub slowest: MetresPerSecond,
+    /// Its gear.
+    pub gear: Gear,
     /// Hottest brakes after a stop at that speed.
     pub hottest_after_stop: Celsius,
-    /// Gross mass at which the descent would be held with the service brakes in reserve,
-    /// kg; `None` where not even an empty truck would.
-    pub held_at_mass_kg: Option<f64>,
+}
+
+/// What would let the retarder hold a descent with the reserve asked for, each by itself.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Change {
+    /// This gross mass; `None` where not even an empty truck would be held.
+    pub mass: Option<Kilograms>,
+    /// This much more retarding than the truck has, as a factor; `None` where no factor in
+    /// reach would do.
+    pub retarding: Option<f64>,
+    /// The reserve that is kept as it is, at some speed; `None` where it does not hold at all.
+    pub reserve: Option<f64>,
+    /// Brakes no warmer than this at the crest, where heat is what rules it out.
+    pub cool_to: Option<Celsius>,
+}
+
+/// What a descent carries into the rise behind it.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Carried {
+    /// Where the rise begins.
+    pub at: Metres,
+    /// Speed there.
+    pub speed: MetresPerSecond,
 }
 
 /// The answers of every gear and stage on one grade.

@@ -33,11 +33,8 @@ impl Approach {
         let grade = Grade(road.mean_grade(0, first).max(0.0));
         let height = Metres(road.heights_m()[0]);
         let speed = crawl(trip, grade, height).map_or(MetresPerSecond(0.0), |(_, speed)| speed);
-        State {
-            speed,
-            gear: pulling_gear(trip, speed).0,
-            brakes: BrakeHeat::uniform(Celsius(trip.day.brakes_at_start_c)),
-        }
+        let brakes = BrakeHeat::uniform(Celsius(trip.day.brakes_at_start_c));
+        State::settled(speed, pulling_gear(trip, speed).0, brakes)
     }
 
     /// Drives on to where slowing for a crest begins; nowhere where that is behind.

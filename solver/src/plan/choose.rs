@@ -8,12 +8,12 @@
 use super::answer::{Advice, Choice, Governs, NoSafeSpeed, Snub, StageSpan, Verdict};
 use super::approach::Approach;
 use super::descents::Stretch;
-use super::margin::{HOLD_SHARE, SLOWEST_KMH, best_gear, held_by_margin, margin, speeds, turns_over};
+use super::margin::{HOLD_SHARE, best_gear, margin, speeds, turns_over};
 use crate::day::ServiceBrakes;
 use crate::motion::{Hold, Run, Trip};
 use crate::road::Road;
 use crate::truck::{Gear, Stage};
-use crate::units::{Celsius, Grade, Kilograms, Metres, MetresPerSecond, Seconds};
+use crate::units::{Celsius, Grade, Joules, Metres, MetresPerSecond, Newtons, Seconds};
 
 /// Steps of the hold speed in one stride of the search.
 const STRIDE: usize = 4;
@@ -31,9 +31,6 @@ const SNUB_TIME: f64 = 3.0;
 
 /// A hold speed that is missed by less than this, 1 km/h, is reached.
 const NEARLY: f64 = 1.0 / 3.6;
-
-/// Halvings in the search for a mass that is held.
-const MASS_HALVINGS: usize = 20;
 
 /// What is asked: this truck, down this stretch, coming from there.
 #[derive(Clone, Copy)]
@@ -188,7 +185,7 @@ impl Ask<'_> {
         }
         let margin = margin(self.trip, strongest, speed, sustained.grade, air);
         // Nobody should snub on snow or ice, whatever the heat limit says.
-        let slippery = self.trip.day.surface.retarding_share() <= 0.0;
+        let slippery = self.trip.day.retarding_share() <= 0.0;
         if demanding == Demanding::ServiceBrakes && !slippery && margin >= LEAST_CARRIED - 1.0 {
             return Some(Candidate { gear: strongest, speed, margin });
         }
@@ -235,7 +232,7 @@ impl Ask<'_> {
             holding_work: -driven.down.ledger.holding,
             service_work: -driven.down.ledger.service,
             time: driven.down.ledger.time,
-            snub: self.snub(candidate),
+            snub: self.snub(candidate, -driven.down.ledger.service),
         };
         Chosen {
             choice: Choice::Held(advice),
@@ -244,8 +241,9 @@ impl Ask<'_> {
         }
     }
 
-    /// Snubs on the steepest sustained grade, where the retarder does not hold it.
-    fn snub(&self, candidate: Candidate) -> Option<Snub> {
+    /// Snubs on the steepest sustained grade, where the retarder does not hold it; so many that
+    /// together they do `work`, what the service brakes take on the way down.
+    fn snub(&self, candidate: Candidate, work: Joules) -> Option<Snub> {
         if candidate.margin >= 0.0 {
             return None;
         }
@@ -256,8 +254,12 @@ impl Ask<'_> {
         let mass = self.trip.truck.mass().0 * self.trip.truck.rotating_factor(gear);
         let demand = self.trip.demand(speed, sustained.grade, air);
         let held = self.trip.retarding(gear, speed, sustained.grade, air);
-        let gaining = (demand - held).0 / mass;
-        Some(Snub { from: speed, to, on: Seconds(SNUB_TIME), off: Seconds((speed - to).0 / gaining) })
+        let pushing = (demand - held).0;
+        let braking = Newtons(pushing + mass * (speed - to).0 / SNUB_TIME);
+        let each = braking * ((speed + to) * 0.5) * Seconds(SNUB_TIME);
+        let count = (work / each).ceil().max(1.0);
+        let off = Seconds((speed - to).0 * mass / pushing);
+        Some(Snub { from: speed, to, on: Seconds(SNUB_TIME), off, count: count as u32 })
     }
 
     /// The weakest stage that holds on each grade of the stretch, neighbours joined.
@@ -277,7 +279,7 @@ impl Ask<'_> {
         spans
     }
 
-    /// No speed keeps the limits: how near the slowest came, and which mass would be held.
+    /// No speed keeps the limits: how near the slowest came.
     fn none_found(&self, because: Governs) -> Chosen {
         let slowest = speeds(self.trip).last().unwrap_or(self.trip.top_speed());
         let first = self.trip.truck.gears().next();
@@ -289,38 +291,9 @@ impl Ask<'_> {
             (driven.down.hottest_after_stop(), driven.to_crest.end.brakes.hottest(self.trip))
         });
         Chosen {
-            choice: Choice::NoSafeSpeed(NoSafeSpeed {
-                because,
-                slowest,
-                hottest_after_stop: hottest,
-                held_at_mass_kg: self.held_mass().map(|mass| mass.0),
-            }),
+            choice: Choice::NoSafeSpeed(NoSafeSpeed { because, slowest, gear, hottest_after_stop: hottest }),
             hold: self.hold(candidate),
             brakes_at_crest: crest,
         }
-    }
-
-    /// The largest mass that the retarder alone holds at some speed on this descent.
-    fn held_mass(&self) -> Option<Kilograms> {
-        let holds = |factor: f64| {
-            self.trip.truck.heavier(factor).is_some_and(|truck| {
-                let trip = Trip { truck: &truck, ..self.trip };
-                let sustained = Ask { trip, ..*self }.sustained(MetresPerSecond::from_kmh(SLOWEST_KMH));
-                held_by_margin(trip, sustained.grade, trip.air(sustained.height)).is_some()
-            })
-        };
-        let (mut light, mut heavy) = (0.25, 1.0);
-        if !holds(light) {
-            return None;
-        }
-        for _ in 0..MASS_HALVINGS {
-            let middle = 0.5 * (light + heavy);
-            if holds(middle) {
-                light = middle;
-            } else {
-                heavy = middle;
-            }
-        }
-        Some(self.trip.truck.mass() * light)
     }
 }

@@ -58,6 +58,18 @@ pub(super) fn best_gear(
         .find(|(_, margin)| *margin >= wanted)
 }
 
+/// The largest margin at any speed and gear tried; `None` where no gear is in its range.
+pub(super) fn best_reserve(trip: Trip<'_>, grade: Grade, air: Air) -> Option<f64> {
+    let at = |speed| best_gear_of_all(trip, speed, grade, air);
+    speeds(trip).filter_map(at).max_by(f64::total_cmp)
+}
+
+fn best_gear_of_all(trip: Trip<'_>, speed: MetresPerSecond, grade: Grade, air: Air) -> Option<f64> {
+    let gear = trip.lowest_gear_within(speed, HOLD_SHARE)?;
+    let lowest = trip.truck.lowest_engine_speed(trip.strongest_stage());
+    (trip.truck.engine_speed(gear, speed) >= lowest).then(|| margin(trip, gear, speed, grade, air))
+}
+
 /// Gear and speed at which the retarder alone holds a grade with the reserve asked for, heat
 /// left aside; `None` where it never does.
 pub(super) fn held_by_margin(trip: Trip<'_>, grade: Grade, air: Air) -> Option<(Gear, MetresPerSecond)> {

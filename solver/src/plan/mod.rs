@@ -2,6 +2,7 @@
 
 mod answer;
 mod approach;
+mod change;
 mod choose;
 mod descents;
 mod lanes;
@@ -10,14 +11,14 @@ mod sustained;
 mod table;
 
 pub use answer::{
-    Advice, Choice, Descent, GearRow, Governs, NoSafeSpeed, Note, Plan, Relief, SlowCurve, Snub, StageSpan,
-    Steepest, Sustained, Table, Totals, Verdict,
+    Advice, Carried, Change, Choice, Descent, GearRow, Governs, NoSafeSpeed, Note, Plan, Relief, SlowCurve,
+    Snub, StageSpan, Steepest, Sustained, Table, Totals, Verdict,
 };
 pub use lanes::{HeatStep, Lanes};
 pub use table::table;
 
 use crate::day::{Day, ServiceBrakes};
-use crate::motion::{Hold, Run, Trip, crawl, curves_between};
+use crate::motion::{Hold, Run, State, Trip, crawl, curves_between};
 use crate::road::{Class, Road};
 use crate::truck::Truck;
 use crate::units::{Grade, Metres, MetresPerSecond};
@@ -55,15 +56,23 @@ pub fn plan(
             return None;
         }
     }
-    let start = Approach::start_state(trip, road);
+    let start = start_state(trip, road);
     let run = Run::along(trip, road, 0, road.cells(), &holds, start);
     let lanes = lanes::lanes(trip, road, &run, &list);
     let curves = curves_between(trip, road, 0, road.cells());
     let slow = curves.filter(|(_, speed)| *speed < trip.top_speed());
     let curves = slow.map(|(curve, speed)| SlowCurve { curve: *curve, speed }).collect();
+    carry(road, &run, &mut list);
     let plan =
         Plan { curves, totals: totals(road, &run), notes: notes(trip, road, &run, &list), descents: list };
     progress(1.0).then_some((plan, lanes))
+}
+
+/// How a truck comes onto a road: at the speed that it would keep there, with the brakes as
+/// entered.
+#[must_use]
+pub fn start_state(trip: Trip<'_>, road: &Road) -> State {
+    Approach::start_state(trip, road)
 }
 
 /// Everything that is said of one descent, and the hold that the run is driven with.
@@ -106,6 +115,8 @@ fn describe(
         table: table(trip, sustained.grade, sustained.height),
         stages: ask.stage_spans(&hold),
         reliefs: stretch.reliefs.clone(),
+        change: ask.change(chosen),
+        carried: None,
         climbs_in: crawl(trip, -mean, sustained.height),
         cut_short: stretch.cut_short,
     };
@@ -122,6 +133,30 @@ fn steepest(road: &Road, stretch: &Stretch) -> Vec<Steepest> {
         Some(Steepest { length: Metres(length), from, grade: Grade(grade) })
     };
     STEEPEST_OVER.into_iter().filter_map(over).collect()
+}
+
+/// Tells of each descent what speed it carries into a rise.
+fn carry(road: &Road, run: &Run, list: &mut [Descent]) {
+    /// A rise is as steep as this…
+    const RISE: f64 = 0.02;
+    /// …over this length, m,…
+    const OVER_M: f64 = 200.0;
+    /// …and begins this far behind the foot at most, m. All assumed.
+    const WITHIN_M: f64 = 1_000.0;
+    let cells = |metres: f64| (metres / road.step_m()) as usize;
+    for descent in list {
+        let last = (descent.to + cells(WITHIN_M)).min(road.cells().saturating_sub(cells(OVER_M)));
+        let rises = |at: &usize| {
+            let to = at + cells(OVER_M);
+            road.assessed()[*at..to].iter().all(|it| *it) && road.mean_grade(*at, to) >= RISE
+        };
+        let held = matches!(descent.choice, Choice::Held(_));
+        let found = (descent.to..last).find(rises).filter(|_| held && !descent.cut_short);
+        descent.carried = found.map(|at| Carried {
+            at: Metres(at as f64 * road.step_m()),
+            speed: run.samples[at.saturating_sub(1)].speed,
+        });
+    }
 }
 
 fn totals(road: &Road, run: &Run) -> Totals {
@@ -145,18 +180,25 @@ fn totals(road: &Road, run: &Run) -> Totals {
         hottest: run.hottest(),
         hottest_after_stop: run.hottest_after_stop(),
         crawl: crawl.map(MetresPerSecond),
+        fuel: run.ledger.fuel,
     }
 }
 
 fn notes(trip: Trip<'_>, road: &Road, run: &Run, descents: &[Descent]) -> Vec<Note> {
     let first_assessed = road.assessed().iter().position(|assessed| *assessed).unwrap_or(0);
     let starts_in_descent = descents.first().is_some_and(|d| d.from <= first_assessed);
+    let wet = trip.day.withheld().is_none() && trip.day.retarding_share() < 1.0;
+    let has_retarder = !trip.truck.full_stage().is_off();
+    let withheld = trip.day.withheld().filter(|_| has_retarder).map(Note::StagesWithheld);
+    let by_hand = trip.truck.spec().transmission.chooses_gears() && !descents.is_empty();
     let told = [
-        (Note::StagesWithheld, trip.strongest_stage() < trip.truck.full_stage()),
+        (Note::WetCap, wet && has_retarder),
+        (Note::HoldByHand, by_hand),
         (Note::StartsInDescent, starts_in_descent),
         (Note::PartlyUnassessed, road.assessed().iter().any(|assessed| !assessed)),
         (Note::PoorHeights, road.quality().class == Class::Poor),
         (Note::CannotClimb, run.stalled),
     ];
-    told.into_iter().filter(|(_, holds)| *holds).map(|(note, _)| note).collect()
+    let told = told.into_iter().filter(|(_, holds)| *holds).map(|(note, _)| note);
+    withheld.into_iter().chain(told).collect()
 }

@@ -15,11 +15,13 @@
 mod artefacts;
 pub mod bounds;
 mod clean;
+mod coarser;
 mod curves;
 mod document;
 mod error;
 mod finding;
 mod gpx;
+mod handed;
 mod heights;
 mod join;
 mod order;
@@ -30,6 +32,7 @@ mod quality;
 mod segments;
 mod survey;
 mod telling;
+mod tilt;
 pub mod track;
 pub mod trend;
 mod vertical_curves;
@@ -65,7 +68,8 @@ pub struct Span {
 /// A road has `cells()` cells and one grid point more. Invariants: heights are finite; cells
 /// that cannot be trusted are marked; segments tile the assessed cells without overlap and keep
 /// the whole drop of each assessed span.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, Serialize, Deserialize)]
+#[serde(try_from = "Parts", into = "Parts")]
 pub struct Road {
     name: String,
     step_m: f64,
@@ -88,6 +92,7 @@ pub struct Road {
 }
 
 /// What a survey found, to be made a road.
+#[derive(Serialize, Deserialize)]
 struct Parts {
     name: String,
     step_m: f64,

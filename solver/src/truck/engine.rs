@@ -16,6 +16,10 @@ pub struct TorquePoint {
 /// Full-load torque, N·m, on the straight line between two points of `curve`; zero outside
 /// the curve: nothing is extrapolated. `curve` is ordered by engine speed.
 pub(super) fn full_load_torque(curve: &[TorquePoint], speed: RevPerMin) -> f64 {
+    let (Some(first), Some(last)) = (curve.first(), curve.last()) else { return 0.0 };
+    if speed.0 < first.engine_speed_rpm || speed.0 > last.engine_speed_rpm {
+        return 0.0;
+    }
     let after = curve.partition_point(|p| p.engine_speed_rpm < speed.0);
     let Some(right) = curve.get(after) else {
         return 0.0;

@@ -9,16 +9,21 @@ mod gearbox;
 mod presets;
 mod retarder;
 mod spec;
+mod transmission;
 mod tyres;
 
 pub use brakes::{AxleGroup, AxlePlace, BrakeKind};
 pub use engine::TorquePoint;
 pub use presets::{Preset, gear_sets};
-pub use retarder::{CompressionRelease, Retarder};
+pub use retarder::{
+    Driveline, Electromagnetic, EngineBrake, EngineCurve, EnteredTable, Hydrodynamic, Retarder, RetarderKind,
+    TableOf, TableRow, Warmth,
+};
 pub use spec::{TruckError, TruckSpec};
+pub use transmission::Transmission;
 pub use tyres::{SIZES as TYRE_SIZES, TyreSize};
 
-use crate::units::{Kilograms, MetresPerSecond, Newtons, RevPerMin, Watts};
+use crate::units::{Kilograms, MetresPerSecond, Newtons, RevPerMin, Seconds, Watts};
 
 /// A gear by its number, first gear 1. Only a [`Truck`] hands them out, so the number fits.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, serde::Serialize, serde::Deserialize)]
@@ -46,6 +51,12 @@ impl Stage {
     /// Retarder off: the motoring engine alone.
     pub const OFF: Self = Self(0);
 
+    /// Whether it is off.
+    #[must_use]
+    pub fn is_off(self) -> bool {
+        self == Self::OFF
+    }
+
     /// Its number; 0 is off.
     #[must_use]
     pub fn number(self) -> u8 {
@@ -57,6 +68,8 @@ impl Stage {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Truck {
     spec: TruckSpec,
+    /// Cooling of the service brakes as a multiple of the model's.
+    cooling: f64,
 }
 
 impl Truck {
@@ -66,7 +79,7 @@ impl Truck {
     /// [`TruckError`] says in a sentence what to change.
     pub fn new(spec: TruckSpec) -> Result<Self, TruckError> {
         spec.check()?;
-        Ok(Self { spec })
+        Ok(Self { spec, cooling: 1.0 })
     }
 
     /// What was entered.
@@ -85,6 +98,51 @@ impl Truck {
         Self::new(spec).ok()
     }
 
+    /// The same truck with this multiple of its retarding.
+    #[must_use]
+    pub fn with_retarding(&self, factor: f64) -> Self {
+        let mut truck = self.clone();
+        truck.spec.retarding_scale *= factor;
+        truck
+    }
+
+    /// The same truck with its mass, rolling resistance, drag area, retarding and cooling of the
+    /// service brakes each times a factor near 1: for the spread of what was entered, which may
+    /// lie a little outside what may be entered.
+    #[must_use]
+    pub(crate) fn shaken(&self, mass: f64, rolling: f64, drag: f64, retarding: f64, cooling: f64) -> Self {
+        let mut truck = self.with_retarding(retarding);
+        truck.spec.gross_mass_kg *= mass;
+        truck.spec.drive_axle_mass_kg *= mass;
+        truck.spec.rolling_resistance *= rolling;
+        truck.spec.drag_area_m2 *= drag;
+        truck.cooling *= cooling;
+        truck
+    }
+
+    /// The same truck with one axle group doing only a share of its braking, and the others the
+    /// rest; `None` where there is no other.
+    #[must_use]
+    pub fn out_of_adjustment(&self, group: usize, does: f64) -> Option<Self> {
+        let mut truck = self.clone();
+        let groups = &mut truck.spec.axle_groups;
+        let own = groups.get(group)?.effort_share;
+        let others = 1.0 - own;
+        if groups.len() < 2 || others <= 0.0 {
+            return None;
+        }
+        for (index, it) in groups.iter_mut().enumerate() {
+            it.effort_share *= if index == group { does } else { (1.0 - own * does) / others };
+        }
+        Some(truck)
+    }
+
+    /// Heat that the brakes of a group give to the air per kelvin above it, W/K.
+    #[must_use]
+    pub fn cooling(&self, group: &AxleGroup, speed: MetresPerSecond) -> f64 {
+        group.cooling(speed) * self.cooling
+    }
+
     /// Gross combination mass.
     #[must_use]
     pub fn mass(&self) -> Kilograms {
@@ -101,7 +159,7 @@ impl Truck {
     /// Stages, "off" first.
     pub fn stages(&self) -> impl DoubleEndedIterator<Item = Stage> + use<> {
         #[allow(clippy::cast_possible_truncation, reason = "bounds::STAGES is far below 255")]
-        let count = self.spec.retarder.stages().len() as u8;
+        let count = self.spec.retarder.stage_count() as u8;
         (0..=count).map(Stage)
     }
 
@@ -135,11 +193,33 @@ impl Truck {
     }
 
     /// Lowest engine speed of use with this stage: that of the engine, or the retarder's
-    /// cut-out where a stage is on and cuts out later.
+    /// cut-out where a stage is on and cuts out later, or that at which a lock-up opens.
     #[must_use]
     pub fn lowest_engine_speed(&self, stage: Stage) -> RevPerMin {
         let cut_out = if stage == Stage::OFF { 0.0 } else { self.spec.retarder.cut_out_rpm() };
-        RevPerMin(self.spec.lowest_rpm.max(cut_out))
+        let lock_up = match self.spec.transmission {
+            Transmission::Manual | Transmission::Automated => 0.0,
+            Transmission::TorqueConverter { lock_up_rpm, .. } => lock_up_rpm,
+        };
+        RevPerMin(self.spec.lowest_rpm.max(cut_out).max(lock_up))
+    }
+
+    /// Whether the engine can hold anything back in a gear: not behind an open torque converter.
+    #[must_use]
+    pub fn is_coupled(&self, gear: Gear) -> bool {
+        match self.spec.transmission {
+            Transmission::Manual | Transmission::Automated => true,
+            Transmission::TorqueConverter { lock_up_gear, .. } => f64::from(gear.0) >= lock_up_gear,
+        }
+    }
+
+    fn is_locked(&self, gear: Gear, speed: RevPerMin) -> bool {
+        let open_below = match self.spec.transmission {
+            Transmission::Manual | Transmission::Automated => 0.0,
+            Transmission::TorqueConverter { lock_up_rpm, .. } => lock_up_rpm,
+        };
+        // A speed held at the very edge of the lock-up is rounded both ways.
+        self.is_coupled(gear) && speed.0 >= open_below * (1.0 - 1e-9)
     }
 
     /// Highest engine speed allowed with the wheels driving the engine.
@@ -165,25 +245,58 @@ impl Truck {
     #[must_use]
     pub fn retarding_power(&self, stage: Stage, speed: RevPerMin) -> Watts {
         let motoring = self.motoring_power(speed);
-        let share = match stage.0.checked_sub(1) {
-            None => return motoring,
-            Some(index) => self.spec.retarder.stages()[usize::from(index)],
-        };
-        match self.spec.retarder.full_power(speed) {
+        let Some(index) = stage.0.checked_sub(1) else { return motoring };
+        match self.spec.retarder.engine_power(usize::from(index), speed, motoring) {
             None => motoring,
-            Some(full) => motoring + (full - motoring).max_zero() * share,
+            Some(full) => motoring + (full - motoring).max_zero() * self.spec.retarding_scale,
         }
     }
 
-    /// Force at the wheels that holds the truck back, with `altitude` scaling what the engine
-    /// does: [(T_engine + T_gearbox loss)·g]·i_a/(r·η). On overrun the losses help.
+    /// Torque of a retarder on the propeller shaft with the stage on, N·m.
     #[must_use]
-    pub fn holding_force(&self, gear: Gear, stage: Stage, speed: MetresPerSecond, altitude: f64) -> Newtons {
+    pub fn shaft_torque(&self, gear: Gear, stage: Stage, speed: MetresPerSecond, warmth: Warmth) -> f64 {
+        let Some(index) = stage.0.checked_sub(1) else { return 0.0 };
+        let engine = self.engine_speed(gear, speed);
+        let shaft = RevPerMin(engine.0 / self.ratio(gear));
+        let torque = self.spec.retarder.shaft_torque(usize::from(index), shaft, engine, warmth);
+        torque * self.spec.retarding_scale
+    }
+
+    /// Force at the wheels that holds the truck back, with `altitude` scaling what the engine
+    /// does: [(T_engine + T_gearbox loss)·g + T_shaft]·i_a/(r·η). On overrun the losses help.
+    /// Behind an open torque converter only a retarder on the shaft is counted.
+    #[must_use]
+    pub fn holding_force(
+        &self,
+        gear: Gear,
+        stage: Stage,
+        speed: MetresPerSecond,
+        altitude: f64,
+        warmth: Warmth,
+    ) -> Newtons {
         let engine_speed = self.engine_speed(gear, speed);
-        let power = self.retarding_power(stage, engine_speed).0 * altitude;
-        let torque = power / engine_speed.radians_per_second();
-        let loss = gearbox::loss_torque(self.ratio(gear), engine_speed, torque);
-        Newtons((torque + loss) * self.turns(gear) / self.spec.axle_efficiency)
+        let shaft = self.shaft_torque(gear, stage, speed, warmth) / self.ratio(gear);
+        let engine = if self.is_locked(gear, engine_speed) {
+            let power = self.retarding_power(stage, engine_speed).0 * altitude;
+            let torque = power / engine_speed.radians_per_second();
+            torque + gearbox::loss_torque(self.ratio(gear), engine_speed, torque)
+        } else {
+            0.0
+        };
+        Newtons((engine + shaft) * self.turns(gear) / self.spec.axle_efficiency)
+    }
+
+    /// Power that the shaft takes up with the stage on.
+    #[must_use]
+    pub fn shaft_power(&self, gear: Gear, stage: Stage, speed: MetresPerSecond, warmth: Warmth) -> Watts {
+        let shaft = RevPerMin(self.engine_speed(gear, speed).0 / self.ratio(gear));
+        Watts(self.shaft_torque(gear, stage, speed, warmth) * shaft.radians_per_second())
+    }
+
+    /// How warm the retarder is after `time` in which the shaft took up `power`.
+    #[must_use]
+    pub fn warmed(&self, from: Warmth, power: Watts, engine: RevPerMin, time: Seconds) -> Warmth {
+        self.spec.retarder.warmed(from, power, engine, time)
     }
 
     /// Force at the wheels with full load in a gear; zero where the engine speed is off its
@@ -191,13 +304,28 @@ impl Truck {
     #[must_use]
     pub fn pulling_force(&self, gear: Gear, speed: MetresPerSecond) -> Newtons {
         let engine_speed = self.engine_speed(gear, speed);
-        let torque = engine::full_load_torque(&self.spec.full_load, engine_speed);
+        let torque = self.full_load_torque(engine_speed);
         if torque <= 0.0 {
             return Newtons(0.0);
         }
         let loss = gearbox::loss_torque(self.ratio(gear), engine_speed, torque);
         let turned = (torque - loss).max(0.0);
         Newtons(turned * self.turns(gear) * self.spec.axle_efficiency)
+    }
+
+    /// Full-load torque, N·m; zero off the engine's curve.
+    #[must_use]
+    pub fn full_load_torque(&self, speed: RevPerMin) -> f64 {
+        engine::full_load_torque(&self.spec.full_load, speed)
+    }
+
+    /// Torque of the engine, N·m, that pulls with this force at the wheels.
+    #[must_use]
+    pub fn torque_to_pull(&self, gear: Gear, speed: MetresPerSecond, pull: Newtons) -> f64 {
+        let engine_speed = self.engine_speed(gear, speed);
+        let turned = pull.0 / (self.turns(gear) * self.spec.axle_efficiency);
+        // The loss is a share of the torque sought: near enough with that share of what is turned.
+        turned + gearbox::loss_torque(self.ratio(gear), engine_speed, turned)
     }
 
     /// Rated power: the largest on the full-load curve.

@@ -2,7 +2,10 @@
 
 use super::brakes::AxleGroup;
 use super::engine::TorquePoint;
-use super::retarder::{CompressionRelease, Retarder};
+use super::retarder::{
+    Driveline, Electromagnetic, EngineBrake, EngineCurve, EngineSize, Hydrodynamic, Retarder, RetarderKind,
+};
+use super::transmission::Transmission;
 use crate::limits::{self, Entry, OutOfRange, bounds};
 use serde::{Deserialize, Serialize};
 use std::fmt;
@@ -42,8 +45,17 @@ pub struct TruckSpec {
     pub axle_ratio: f64,
     /// Axle efficiency.
     pub axle_efficiency: f64,
+    /// Gearbox; shifted by hand where a file does not say.
+    #[serde(default)]
+    pub transmission: Transmission,
     /// Retarder.
     pub retarder: Retarder,
+    /// Time after a shift until a retarder at the engine holds again, s.
+    #[serde(default = "usual_delay")]
+    pub retarder_delay_s: f64,
+    /// What the retarder was found to give over what its data say; 1 where nobody measured.
+    #[serde(default = "as_its_data_say")]
+    pub retarding_scale: f64,
     /// Static rollover threshold, g: the lateral acceleration at which it tips on a tilt table.
     /// 0.35 where a file does not say: the least that one vehicle rule allows (ROLLOVER).
     #[serde(default = "least_rollover_threshold")]
@@ -58,7 +70,18 @@ fn least_rollover_threshold() -> f64 {
     TruckSpec::ROLLOVER_THRESHOLD_G
 }
 
+fn usual_delay() -> f64 {
+    TruckSpec::RETARDER_DELAY_S
+}
+
+fn as_its_data_say() -> f64 {
+    1.0
+}
+
 impl TruckSpec {
+    /// Delay of a retarder after a shift that nobody timed, s. Assumed.
+    pub const RETARDER_DELAY_S: f64 = 1.0;
+
     /// Rollover threshold of a truck that nobody measured, g (ROLLOVER; printed for heavy
     /// vehicles of one country, assumed elsewhere).
     pub const ROLLOVER_THRESHOLD_G: f64 = 0.35;
@@ -98,10 +121,28 @@ impl TruckSpec {
             Entry::HighestEngineSpeed => Some(&mut self.highest_rpm),
             Entry::AxleRatio => Some(&mut self.axle_ratio),
             Entry::AxleEfficiency => Some(&mut self.axle_efficiency),
-            Entry::RetarderPeakPower => self.compression_release().map(|it| &mut it.peak_power_kw),
-            Entry::RetarderPeakSpeed => self.compression_release().map(|it| &mut it.peak_rpm),
-            Entry::RetarderExponent => self.compression_release().map(|it| &mut it.exponent),
-            Entry::RetarderCutOut => self.compression_release().map(|it| &mut it.cut_out_rpm),
+            Entry::RetarderPeakPower => self.engine_curve().map(|it| &mut it.peak_power_kw),
+            Entry::RetarderPeakSpeed => self.engine_curve().map(|it| &mut it.peak_rpm),
+            Entry::RetarderExponent => self.engine_curve().map(|it| &mut it.exponent),
+            Entry::RetarderCutOut => self.engine_curve().map(|it| &mut it.cut_out_rpm),
+            Entry::ShaftTorque => self.retarder.driveline_mut().map(Driveline::torque_mut),
+            Entry::ShaftSpeed => self.retarder.driveline_mut().map(Driveline::speed_mut),
+            Entry::ShortPower => self.hydrodynamic().map(|it| &mut it.short_power_kw),
+            Entry::ShortTime => self.hydrodynamic().map(|it| &mut it.short_time_s),
+            Entry::SustainedPower => self.hydrodynamic().map(|it| &mut it.sustained_power_kw),
+            Entry::SustainedSpeed => self.hydrodynamic().map(|it| &mut it.sustained_rpm),
+            Entry::HotShare => self.electromagnetic().map(|it| &mut it.hot_share),
+            Entry::WarmUpTime => self.electromagnetic().map(|it| &mut it.warm_up_s),
+            Entry::RetarderDelay => self.retarder.is_at_engine().then_some(&mut self.retarder_delay_s),
+            Entry::RetardingScale => (self.retarder.stage_count() > 0).then_some(&mut self.retarding_scale),
+            Entry::LockUpGear => match &mut self.transmission {
+                Transmission::TorqueConverter { lock_up_gear, .. } => Some(lock_up_gear),
+                Transmission::Manual | Transmission::Automated => None,
+            },
+            Entry::LockUpSpeed => match &mut self.transmission {
+                Transmission::TorqueConverter { lock_up_rpm, .. } => Some(lock_up_rpm),
+                Transmission::Manual | Transmission::Automated => None,
+            },
             Entry::RolloverThreshold => Some(&mut self.rollover_threshold_g),
             Entry::AirTemperature
             | Entry::BrakesAtStart
@@ -109,15 +150,49 @@ impl TruckSpec {
             | Entry::SpeedLimit
             | Entry::Reserve
             | Entry::HeatLimit
-            | Entry::Superelevation => None,
+            | Entry::Superelevation
+            | Entry::BrakeCheckStop => None,
         }
     }
 
-    fn compression_release(&mut self) -> Option<&mut CompressionRelease> {
-        match &mut self.retarder {
-            Retarder::None => None,
-            Retarder::CompressionRelease(it) => Some(it),
+    fn engine_curve(&mut self) -> Option<&mut EngineCurve> {
+        self.retarder.brake_mut().map(EngineBrake::curve_mut)
+    }
+
+    fn hydrodynamic(&mut self) -> Option<&mut Hydrodynamic> {
+        match self.retarder.driveline_mut()? {
+            Driveline::Hydrodynamic(it) => Some(it),
+            Driveline::Electromagnetic(_) => None,
         }
+    }
+
+    fn electromagnetic(&mut self) -> Option<&mut Electromagnetic> {
+        match self.retarder.driveline_mut()? {
+            Driveline::Hydrodynamic(_) => None,
+            Driveline::Electromagnetic(it) => Some(it),
+        }
+    }
+
+    /// Takes a retarder of another kind with assumed numbers; one of the same kind stays.
+    pub fn take_retarder(&mut self, kind: RetarderKind) {
+        if self.retarder.kind() == kind {
+            return;
+        }
+        let rated = |p: &TorquePoint| p.torque_nm * p.engine_speed_rpm * std::f64::consts::PI / 30.0;
+        self.retarder = kind.assumed(EngineSize {
+            litres: self.displacement_l,
+            rated_kw: self.full_load.iter().map(rated).fold(0.0, f64::max) / 1e3,
+            highest_rpm: self.highest_rpm,
+        });
+        self.retarding_scale = 1.0;
+        self.assumed.retain(|entry| !RetarderKind::entries().contains(entry));
+        let own = RetarderKind::entries().into_iter().filter(|entry| self.get(*entry).is_some());
+        self.assumed.extend(own.collect::<Vec<_>>());
+    }
+
+    /// Shares of full retarding by stage, where they can be set.
+    pub fn shares_mut(&mut self) -> Option<&mut Vec<f64>> {
+        self.retarder.shares_mut()
     }
 
     /// Checks every entry and list against the table of limits.
@@ -138,7 +213,7 @@ impl TruckSpec {
         }
         check_gears(&self.gears)?;
         check_full_load(&self.full_load)?;
-        check_stages(self.retarder.stages(), &self.retarder)?;
+        check_retarder(&self.retarder)?;
         check_axle_groups(&self.axle_groups)
     }
 }
@@ -167,10 +242,14 @@ fn check_full_load(curve: &[TorquePoint]) -> Result<(), TruckError> {
     Ok(())
 }
 
-fn check_stages(stages: &[f64], retarder: &Retarder) -> Result<(), TruckError> {
-    if matches!(retarder, Retarder::None) {
-        return Ok(());
-    }
+fn check_retarder(retarder: &Retarder) -> Result<(), TruckError> {
+    let stages = match retarder {
+        Retarder::None => return Ok(()),
+        Retarder::Table(table) => return table.is_sound().then_some(()).ok_or(TruckError::Table),
+        Retarder::Engine { stages, .. }
+        | Retarder::Driveline { stages, .. }
+        | Retarder::Both { stages, .. } => stages,
+    };
     let rising = stages.windows(2).all(|pair| pair[0] < pair[1]);
     let whole = stages.last().is_some_and(|last| (last - 1.0).abs() < 1e-9);
     let positive = stages.first().is_some_and(|first| *first > 0.0);
@@ -205,6 +284,8 @@ pub enum TruckError {
     FullLoad,
     /// Stage shares not rising to 1.
     Stages,
+    /// An entered table of retarding that cannot be read between its rows.
+    Table,
     /// Axle groups missing, or shares that are not 1 in sum.
     AxleGroups,
 }
@@ -235,6 +316,14 @@ impl fmt::Display for TruckError {
             Self::Stages => write!(
                 f,
                 "Retarder stages must be 1 to {} shares above 0, rising, the last one 1.",
+                bounds::STAGES
+            ),
+            Self::Table => write!(
+                f,
+                "The retarder table needs 2 to {} rows by rising speed ({} to {} 1/min), each with the same 1 to {} values, none smaller than the one before it in its row.",
+                bounds::TABLE_ROWS,
+                bounds::TABLE_RPM.0,
+                bounds::TABLE_RPM.1,
                 bounds::STAGES
             ),
             Self::AxleGroups => write!(

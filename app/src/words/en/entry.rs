@@ -3,9 +3,9 @@
 use super::English;
 use crate::format::{Units, shown_as};
 use crate::words::{EntryProblem, EntryWords};
-use solver::day::{ServiceBrakes, Surface};
+use solver::day::{Load, ServiceBrakes, Surface};
 use solver::limits::{self, Entry};
-use solver::truck::{AxleGroup, AxlePlace, BrakeKind, Preset, TruckError};
+use solver::truck::{AxleGroup, AxlePlace, BrakeKind, Preset, RetarderKind, Transmission, TruckError};
 
 impl EntryWords for English {
     fn truck_head(&self) -> &'static str {
@@ -31,6 +31,8 @@ impl EntryWords for English {
             (Preset::BDouble, Units::Imperial) => "Nine-axle double, 137,800 lb",
             (Preset::Coach, Units::Metric) => "Intercity coach, 19 t",
             (Preset::Coach, Units::Imperial) => "Intercity coach, 41,900 lb",
+            (Preset::CoachConverter, Units::Metric) => "Intercity coach, converter, 19 t",
+            (Preset::CoachConverter, Units::Imperial) => "Intercity coach, converter, 41,900 lb",
         }
     }
     fn own_truck(&self) -> &'static str {
@@ -63,7 +65,24 @@ impl EntryWords for English {
                 Some("In g, from a tilt table; a high or loose load tips at less. Lower if in doubt.")
             }
             Entry::Superelevation => Some("How far curves lean inwards; 0 where you do not know."),
-            Entry::DriveAxleMass
+            Entry::RetarderDelay => Some("It comes back so long after the clutch has closed."),
+            Entry::RetardingScale => Some("100 unless what held today was measured."),
+            Entry::ShortPower => Some("What it gives for the short time below, from cold."),
+            Entry::SustainedPower => {
+                Some("What the engine’s coolant carries away for good. Plans count on this.")
+            }
+            Entry::SustainedSpeed => Some("Below it the coolant is pumped more slowly and carries less."),
+            Entry::HotShare => {
+                Some("Torque of the hot retarder over that of the cold one. Plans count on hot.")
+            }
+            Entry::LockUpGear => Some("In lower gears the open converter lets the engine hold nothing."),
+            Entry::BrakeCheckStop => Some("Time to cool at each brake check in the file; 0 drives past."),
+            Entry::ShaftTorque
+            | Entry::ShaftSpeed
+            | Entry::ShortTime
+            | Entry::WarmUpTime
+            | Entry::LockUpSpeed
+            | Entry::DriveAxleMass
             | Entry::RollingRadius
             | Entry::WheelInertia
             | Entry::DragArea
@@ -106,6 +125,7 @@ impl EntryWords for English {
                 | TruckError::Gears
                 | TruckError::FullLoad
                 | TruckError::Stages
+                | TruckError::Table
                 | TruckError::AxleGroups),
             ) => error.to_string(),
         }
@@ -121,6 +141,66 @@ impl EntryWords for English {
     }
     fn stages_hint(&self) -> &'static str {
         "Share of full retarding by stage in per cent, weakest first, the last 100."
+    }
+    fn retarder_table(&self) -> &'static str {
+        "Retarder by speed and stage"
+    }
+    fn retarder_table_hint(&self, kind: RetarderKind) -> &'static str {
+        match kind {
+            RetarderKind::ShaftTorqueTable => {
+                "A line a speed: shaft speed, a colon, then the torque of each stage in N·m, weakest first. Outside the table it counts as off."
+            }
+            RetarderKind::None
+            | RetarderKind::CompressionRelease
+            | RetarderKind::ExhaustValve
+            | RetarderKind::Hydrodynamic
+            | RetarderKind::Electromagnetic
+            | RetarderKind::CompressionAndHydrodynamic
+            | RetarderKind::ExhaustAndHydrodynamic
+            | RetarderKind::CompressionAndElectromagnetic
+            | RetarderKind::ExhaustAndElectromagnetic
+            | RetarderKind::EnginePowerTable => {
+                "A line a speed: engine speed, a colon, then the power of each stage in kW, weakest first. Outside the table it counts as off."
+            }
+        }
+    }
+    fn retarder_label(&self) -> &'static str {
+        "Retarder"
+    }
+    fn retarder(&self, kind: RetarderKind) -> &'static str {
+        match kind {
+            RetarderKind::None => "none",
+            RetarderKind::CompressionRelease => "engine brake, compression release",
+            RetarderKind::ExhaustValve => "exhaust brake",
+            RetarderKind::Hydrodynamic => "driveline, hydrodynamic",
+            RetarderKind::Electromagnetic => "driveline, electromagnetic",
+            RetarderKind::CompressionAndHydrodynamic => "compression release and hydrodynamic",
+            RetarderKind::ExhaustAndHydrodynamic => "exhaust brake and hydrodynamic",
+            RetarderKind::CompressionAndElectromagnetic => "compression release and electromagnetic",
+            RetarderKind::ExhaustAndElectromagnetic => "exhaust brake and electromagnetic",
+            RetarderKind::EnginePowerTable => "my own table, at the engine",
+            RetarderKind::ShaftTorqueTable => "my own table, at the shaft",
+        }
+    }
+    fn transmission_label(&self) -> &'static str {
+        "Gearbox"
+    }
+    fn transmission(&self, transmission: Transmission) -> &'static str {
+        match transmission {
+            Transmission::Manual => "by hand",
+            Transmission::Automated => "automated",
+            Transmission::TorqueConverter { .. } => "torque converter",
+        }
+    }
+    fn load_label(&self) -> &'static str {
+        "Load"
+    }
+    fn load(&self, load: Load) -> &'static str {
+        match load {
+            Load::Laden => "loaded",
+            Load::Empty => "empty",
+            Load::NoTrailer => "no trailer",
+        }
     }
     fn axle_groups(&self) -> &'static str {
         "Braked axles"

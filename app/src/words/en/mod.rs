@@ -6,6 +6,8 @@ mod page;
 mod plan;
 mod plan_detail;
 mod road;
+mod study;
+mod why;
 
 /// English words. Trade terms as in printed driver manuals; plain short sentences.
 pub(super) struct English;

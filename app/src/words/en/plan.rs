@@ -1,12 +1,13 @@
 //! English words of the answer: verdict, deciding sentence, what governs, cautions.
 
 use super::plan_detail::{self as detail, stage_name};
+use super::why;
 use super::{English, minutes};
 use crate::format::{self, Units};
 use crate::words::{Piece, PlanWords};
 use solver::day::{Day, ServiceBrakes};
 use solver::motion::{Answer, Unusable};
-use solver::plan::{Advice, Choice, Descent, Governs, HeatStep, NoSafeSpeed, Note, Plan, Totals, Verdict};
+use solver::plan::{Advice, Choice, Descent, HeatStep, Note, Plan, Totals, Verdict};
 use solver::truck::Stage;
 
 fn plain(text: impl Into<String>) -> Piece {
@@ -115,8 +116,8 @@ impl PlanWords for English {
     }
     fn governs(&self, descent: &Descent, day: &Day, units: Units) -> String {
         match &descent.choice {
-            Choice::Held(advice) => governs(advice, day, units),
-            Choice::NoSafeSpeed(none) => no_speed(none, day, units),
+            Choice::Held(advice) => why::governs(advice, day, units),
+            Choice::NoSafeSpeed(none) => why::no_speed(none, day, units),
         }
     }
     fn other_mode_label(&self, day: &Day) -> &'static str {
@@ -166,11 +167,12 @@ impl PlanWords for English {
     fn snub(&self, advice: &Advice, units: Units) -> Option<String> {
         advice.snub.map(|snub| {
             format!(
-                "Snub: at {} brake down to {} in about {:.0} s, release, and again after about {:.0} s on the steepest part. Do not drag the brakes.",
+                "Snub: at {} brake down to {} in about {:.0} s, release, and again after about {:.0} s on the steepest part; about {} in all. Do not drag the brakes.",
                 format::hold_speed(snub.from.0, units),
                 format::hold_speed(snub.to.0, units),
                 snub.on.0,
-                snub.off.0
+                snub.off.0,
+                if snub.count == 1 { "1 snub".to_owned() } else { format!("{} snubs", snub.count) }
             )
         })
     }
@@ -200,21 +202,7 @@ impl PlanWords for English {
         ]
     }
     fn note(&self, note: Note) -> &'static str {
-        match note {
-            Note::StagesWithheld => {
-                "No retarder stage is advised on snow or ice: the driven axles could break away. Gears and speeds here count on the unfuelled engine alone. In doubt do not start down: wait until the road is treated."
-            }
-            Note::StartsInDescent => {
-                "The road starts in the middle of a descent. What the brakes went through before is not known: enter their temperature under Day."
-            }
-            Note::PartlyUnassessed => {
-                "Part of the road could not be assessed. It is left blank, and nothing is advised there."
-            }
-            Note::PoorHeights => {
-                "The heights of this file are poor: grades are advisory only. Check them against the signs."
-            }
-            Note::CannotClimb => "At full load this truck cannot climb a part of this road in any gear.",
-        }
+        why::note(note)
     }
     fn descents_head(&self, count: usize) -> String {
         match count {
@@ -320,75 +308,4 @@ impl PlanWords for English {
     fn totals(&self, totals: &Totals, units: Units) -> String {
         detail::totals(totals, units)
     }
-}
-
-fn governs(advice: &Advice, day: &Day, units: Units) -> String {
-    match advice.governs {
-        Governs::SpeedLimit => {
-            format!("The speed limit entered, {}.", format::hold_speed(day.speed_limit_kmh / 3.6, units))
-        }
-        Governs::EngineSpeed => "The highest allowed engine speed.".to_owned(),
-        Governs::Control => control(advice.verdict, format::margin(day.reserve)),
-        Governs::Curve => {
-            "Curves: they never let the truck get faster, or the gear for it would be too high for the slowest of them."
-                .to_owned()
-        }
-        Governs::Grip => "Grip of the driven axles on this surface.".to_owned(),
-        Governs::Heat => format!(
-            "Brake heat: faster, a hard stop would pass {}.",
-            format::entered_temperature(day.heat_limit_c, units)
-        ),
-    }
-}
-
-/// What faster would mean depends on what there is at this speed.
-fn control(verdict: Verdict, reserve: String) -> String {
-    match verdict {
-        Verdict::RetarderHolds => {
-            format!("Control: in any faster gear the retarder would not hold with {reserve} in reserve.")
-        }
-        Verdict::LittleInReserve => format!(
-            "Control: in any faster gear the retarder would not hold at all. Even here the {reserve} in reserve is not there."
-        ),
-        Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => {
-            "Control: faster, engine and retarder would carry less than half of it, whatever the brake heat."
-                .to_owned()
-        }
-    }
-}
-
-fn no_speed(none: &NoSafeSpeed, day: &Day, units: Units) -> String {
-    let slowest = format::met_speed(none.slowest.0, units);
-    let because = match none.because {
-        Governs::SpeedLimit => {
-            format!("Even the slowest speed tried, {slowest}, is above the speed limit entered.")
-        }
-        Governs::EngineSpeed => {
-            format!("Even at {slowest}, the slowest speed tried, the engine would turn too fast.")
-        }
-        Governs::Control => {
-            format!("Even at {slowest}, the slowest speed tried, the retarder does not hold it.")
-        }
-        Governs::Curve => {
-            format!(
-                "Even at {slowest}, the slowest speed tried, every gear is too high for the slowest curve."
-            )
-        }
-        Governs::Grip => {
-            format!("Even at {slowest}, the slowest speed tried, the driven axles lack the grip to hold it.")
-        }
-        Governs::Heat => format!(
-            "Even at {slowest}, the slowest speed tried, the brakes would reach about {} after a hard stop; the limit is {}.",
-            format::temperature(none.hottest_after_stop.0, units),
-            format::entered_temperature(day.heat_limit_c, units)
-        ),
-    };
-    let remedy = match none.held_at_mass_kg {
-        Some(mass) => format!(
-            "At {} or less it would be held with the service brakes in reserve. Otherwise take another road.",
-            format::mass_at_most(mass, units)
-        ),
-        None => "No lighter load would change that: take another road.".to_owned(),
-    };
-    format!("{because} {remedy}")
 }

@@ -118,7 +118,9 @@ pub(super) fn answer(answer: &Answer, units: Units) -> (String, Option<String>) 
             (format::met_speed(speed.0, units), Some(format::engine_speed(engine_speed.0)))
         }
         Answer::MoreThanNeeded => ("more than needed".to_owned(), None),
-        Answer::Overruns => ("overruns".to_owned(), None),
+        Answer::Overruns { above } => {
+            ("overruns".to_owned(), above.map(|speed| format!("above {}", format::met_speed(speed.0, units))))
+        }
         Answer::NotUsable(why) => ("not usable".to_owned(), Some(unusable(*why).to_owned())),
     }
 }
@@ -128,6 +130,7 @@ pub(super) fn unusable(why: Unusable) -> &'static str {
         Unusable::Slippery => "too slippery",
         Unusable::Grip => "too little grip",
         Unusable::CutOut => "cut out",
+        Unusable::Unlocked => "converter open",
     }
 }
 
@@ -152,5 +155,16 @@ pub(super) fn totals(totals: &Totals, units: Units) -> String {
         format::height(totals.fall.0, units),
         format::work(totals.holding_work.0),
         format::work(totals.service_work.0)
+    ) + &fuel(totals, units)
+}
+
+/// Fuel, and the share of the braking work that the service brakes take.
+fn fuel(totals: &Totals, units: Units) -> String {
+    let braking = totals.holding_work.0 + totals.service_work.0;
+    let share = if braking > 0.0 { totals.service_work.0 / braking } else { 0.0 };
+    format!(
+        " That is {} of the braking for the service brakes. Fuel: about {}.",
+        format::share(share),
+        format::fuel(solver::motion::litres_of_fuel(totals.fuel), units)
     )
 }

@@ -1,36 +1,15 @@
-//! Compression-release engine brake.
+//! Compression-release engine brake: exhaust valves open near the top of compression.
 
-use crate::units::{RevPerMin, Watts};
-use serde::{Deserialize, Serialize};
+use super::engine_curve::EngineCurve;
 
-/// Its power by engine speed: P = P_peak·(n/n_peak)^x up to the peak speed.
-///
-/// No printed curve of power by speed was found. The exponent (1.85 in the presets) is an
-/// estimate and is entered; peak power of 20 to 30 kW a litre, 0.8 to 1.1 of the engine's
-/// rated power, is common practice, no source. Above the peak speed the peak is kept: the
-/// curve is not extrapolated upwards.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct CompressionRelease {
-    /// Retarding power of all stages at the peak speed, motoring included, kW.
-    pub peak_power_kw: f64,
-    /// Engine speed of that power, 1/min.
-    pub peak_rpm: f64,
-    /// Exponent x.
-    pub exponent: f64,
-    /// Share of full retarding by stage, weakest first, the last one 1. Six cylinders in
-    /// thirds are ⅓, ⅔, 1.
-    pub stages: Vec<f64>,
-    /// Off below this engine speed, 1/min.
-    pub cut_out_rpm: f64,
-}
+/// Peak power per litre, kW: the middle of 20 to 30 (common practice, no source).
+const KW_PER_LITRE: f64 = 25.0;
+/// Largest share of the engine's rated power: 0.8 to 1.1 is common practice, no source.
+const SHARE_OF_RATED: (f64, f64) = (0.8, 1.0);
 
-impl CompressionRelease {
-    pub(super) fn full_power(&self, speed: RevPerMin) -> Option<Watts> {
-        if speed.0 < self.cut_out_rpm {
-            return None;
-        }
-        let share = (speed.0 / self.peak_rpm).min(1.0);
-        Some(Watts(self.peak_power_kw * 1e3 * libm::pow(share, self.exponent)))
-    }
+/// One for an engine of this size and rated power that nobody has described further. Assumed.
+pub(super) fn assumed(litres: f64, rated_kw: f64, highest_rpm: f64) -> EngineCurve {
+    let (least, most) = SHARE_OF_RATED;
+    let peak = (KW_PER_LITRE * litres).clamp(least * rated_kw, (most * rated_kw).max(least * rated_kw));
+    EngineCurve { peak_power_kw: peak.round(), peak_rpm: highest_rpm, exponent: 1.85, cut_out_rpm: 850.0 }
 }

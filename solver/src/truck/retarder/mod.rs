@@ -3,48 +3,247 @@
 //! To add a kind, write its file, add the variant, and follow the compiler.
 
 mod compression_release;
+mod electromagnetic;
+mod engine_curve;
+mod entered_table;
+mod exhaust_valve;
+mod hydrodynamic;
+mod kind;
+mod warmth;
 
-pub use compression_release::CompressionRelease;
+pub use electromagnetic::Electromagnetic;
+pub use engine_curve::EngineCurve;
+pub use entered_table::{EnteredTable, TableOf, TableRow};
+pub use hydrodynamic::Hydrodynamic;
+pub(super) use kind::EngineSize;
+pub use kind::RetarderKind;
+pub use warmth::Warmth;
 
-use crate::units::{RevPerMin, Watts};
+use crate::units::{RevPerMin, Seconds, Watts};
 use serde::{Deserialize, Serialize};
 
 /// The retarder of a truck.
+///
+/// Stages are the shares of full retarding, weakest first, the last one 1; "off" is not among
+/// them. Where engine and driveline work together one lever asks the same share of both.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
+#[serde(rename_all = "snake_case", deny_unknown_fields)]
 pub enum Retarder {
     /// None: the motoring engine alone holds.
     None,
-    /// The engine's exhaust valves open near the top of compression.
-    CompressionRelease(CompressionRelease),
+    /// At the engine.
+    Engine {
+        /// Which.
+        brake: EngineBrake,
+        /// Shares by stage.
+        stages: Vec<f64>,
+    },
+    /// On the propeller shaft.
+    Driveline {
+        /// Which.
+        retarder: Driveline,
+        /// Shares by stage.
+        stages: Vec<f64>,
+    },
+    /// At the engine and on the propeller shaft.
+    Both {
+        /// At the engine.
+        brake: EngineBrake,
+        /// On the shaft.
+        retarder: Driveline,
+        /// Shares by stage.
+        stages: Vec<f64>,
+    },
+    /// As entered by speed and stage.
+    Table(EnteredTable),
+}
+
+/// A retarder at the engine.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum EngineBrake {
+    /// Exhaust valves that open near the top of compression.
+    CompressionRelease(EngineCurve),
+    /// A valve in the exhaust pipe.
+    ExhaustValve(EngineCurve),
+}
+
+impl EngineBrake {
+    /// Its curve.
+    #[must_use]
+    pub fn curve(&self) -> &EngineCurve {
+        match self {
+            Self::CompressionRelease(curve) | Self::ExhaustValve(curve) => curve,
+        }
+    }
+
+    pub(super) fn curve_mut(&mut self) -> &mut EngineCurve {
+        match self {
+            Self::CompressionRelease(curve) | Self::ExhaustValve(curve) => curve,
+        }
+    }
+}
+
+/// A retarder on the propeller shaft.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Driveline {
+    /// Hydrodynamic.
+    Hydrodynamic(Hydrodynamic),
+    /// Electromagnetic.
+    Electromagnetic(Electromagnetic),
+}
+
+impl Driveline {
+    pub(super) fn torque_mut(&mut self) -> &mut f64 {
+        match self {
+            Self::Hydrodynamic(it) => &mut it.torque_nm,
+            Self::Electromagnetic(it) => &mut it.torque_nm,
+        }
+    }
+
+    pub(super) fn speed_mut(&mut self) -> &mut f64 {
+        match self {
+            Self::Hydrodynamic(it) => &mut it.full_torque_rpm,
+            Self::Electromagnetic(it) => &mut it.peak_rpm,
+        }
+    }
 }
 
 impl Retarder {
-    /// Shares of full retarding by stage, weakest first, "off" not among them.
+    /// Shares of full retarding by stage; empty where there is none, and for an entered table,
+    /// which has a column a stage.
     #[must_use]
-    pub fn stages(&self) -> &[f64] {
+    pub fn shares(&self) -> &[f64] {
         match self {
-            Self::None => &[],
-            Self::CompressionRelease(it) => &it.stages,
+            Self::None | Self::Table(_) => &[],
+            Self::Engine { stages, .. } | Self::Driveline { stages, .. } | Self::Both { stages, .. } => {
+                stages
+            }
         }
     }
 
-    /// Power of all stages at the engine with motoring included; `None` where the retarder
-    /// is cut out.
-    #[must_use]
-    pub(super) fn full_power(&self, speed: RevPerMin) -> Option<Watts> {
+    pub(super) fn shares_mut(&mut self) -> Option<&mut Vec<f64>> {
         match self {
-            Self::None => None,
-            Self::CompressionRelease(it) => it.full_power(speed),
+            Self::None | Self::Table(_) => None,
+            Self::Engine { stages, .. } | Self::Driveline { stages, .. } | Self::Both { stages, .. } => {
+                Some(stages)
+            }
         }
     }
 
-    /// Engine speed below which it is off, 1/min; zero where there is none.
+    /// Number of stages, "off" not counted.
+    #[must_use]
+    pub fn stage_count(&self) -> usize {
+        match self {
+            Self::Table(table) => table.stages(),
+            Self::None | Self::Engine { .. } | Self::Driveline { .. } | Self::Both { .. } => {
+                self.shares().len()
+            }
+        }
+    }
+
+    /// Its part at the engine, where there is one with a curve.
+    #[must_use]
+    pub fn brake(&self) -> Option<&EngineBrake> {
+        match self {
+            Self::None | Self::Driveline { .. } | Self::Table(_) => None,
+            Self::Engine { brake, .. } | Self::Both { brake, .. } => Some(brake),
+        }
+    }
+
+    pub(super) fn brake_mut(&mut self) -> Option<&mut EngineBrake> {
+        match self {
+            Self::None | Self::Driveline { .. } | Self::Table(_) => None,
+            Self::Engine { brake, .. } | Self::Both { brake, .. } => Some(brake),
+        }
+    }
+
+    /// Its part on the propeller shaft, where there is one with a shape of its own.
+    #[must_use]
+    pub fn driveline(&self) -> Option<&Driveline> {
+        match self {
+            Self::None | Self::Engine { .. } | Self::Table(_) => None,
+            Self::Driveline { retarder, .. } | Self::Both { retarder, .. } => Some(retarder),
+        }
+    }
+
+    pub(super) fn driveline_mut(&mut self) -> Option<&mut Driveline> {
+        match self {
+            Self::None | Self::Engine { .. } | Self::Table(_) => None,
+            Self::Driveline { retarder, .. } | Self::Both { retarder, .. } => Some(retarder),
+        }
+    }
+
+    /// Power at the engine of the stage with this index, 0 the weakest, motoring included;
+    /// `None` where nothing at the engine is on.
+    pub(super) fn engine_power(&self, stage: usize, speed: RevPerMin, motoring: Watts) -> Option<Watts> {
+        match self {
+            Self::None | Self::Driveline { .. } => None,
+            Self::Engine { brake, stages } | Self::Both { brake, stages, .. } => {
+                let full = brake.curve().full_power(speed)?;
+                Some(motoring + (full - motoring) * stages[stage])
+            }
+            Self::Table(table) => match table.of {
+                TableOf::EnginePower => table.at(stage, speed).map(|kilowatts| Watts(kilowatts * 1e3)),
+                TableOf::ShaftTorque => None,
+            },
+        }
+    }
+
+    /// Torque at the propeller shaft of the stage with this index, N·m.
+    pub(super) fn shaft_torque(
+        &self,
+        stage: usize,
+        shaft: RevPerMin,
+        engine: RevPerMin,
+        warmth: Warmth,
+    ) -> f64 {
+        match self {
+            Self::None | Self::Engine { .. } => 0.0,
+            Self::Driveline { retarder, stages } | Self::Both { retarder, stages, .. } => {
+                let full = match retarder {
+                    Driveline::Hydrodynamic(it) => it.full_torque(shaft, engine, warmth),
+                    Driveline::Electromagnetic(it) => it.full_torque(shaft, warmth),
+                };
+                full * stages[stage]
+            }
+            Self::Table(table) => match table.of {
+                TableOf::EnginePower => 0.0,
+                TableOf::ShaftTorque => table.at(stage, shaft).unwrap_or(0.0),
+            },
+        }
+    }
+
+    /// How warm it is after `time` with this power at the shaft.
+    pub(super) fn warmed(&self, from: Warmth, power: Watts, engine: RevPerMin, time: Seconds) -> Warmth {
+        match self.driveline() {
+            Some(Driveline::Hydrodynamic(it)) => it.warmed(from, power, engine, time),
+            Some(Driveline::Electromagnetic(it)) => it.warmed(from, power, time),
+            None => from,
+        }
+    }
+
+    /// Engine speed below which its part at the engine is off, 1/min; zero without one.
     #[must_use]
     pub fn cut_out_rpm(&self) -> f64 {
         match self {
-            Self::None => 0.0,
-            Self::CompressionRelease(it) => it.cut_out_rpm,
+            Self::None | Self::Driveline { .. } => 0.0,
+            Self::Engine { brake, .. } | Self::Both { brake, .. } => brake.curve().cut_out_rpm,
+            Self::Table(table) => match table.of {
+                TableOf::EnginePower => table.lowest_rpm(),
+                TableOf::ShaftTorque => 0.0,
+            },
+        }
+    }
+
+    /// Whether some of it works at the engine, and so is off whenever the clutch opens.
+    #[must_use]
+    pub fn is_at_engine(&self) -> bool {
+        match self {
+            Self::None | Self::Driveline { .. } => false,
+            Self::Engine { .. } | Self::Both { .. } => true,
+            Self::Table(table) => table.of == TableOf::EnginePower,
         }
     }
 }

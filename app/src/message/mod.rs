@@ -4,6 +4,8 @@
 //! copy. Requests are numbered; an answer carries the number of its request, so that a late
 //! one can be told and dropped.
 
+pub mod study;
+
 use serde::{Deserialize, Serialize, de::DeserializeOwned};
 use solver::day::Day;
 use solver::plan::Plan;
@@ -33,8 +35,8 @@ pub enum Request {
     Open(Task, Vec<bool>),
     /// Plan on what is held.
     Plan(Task),
-    /// Write the road and plan answered last as a GPX file.
-    Export,
+    /// Give the road that is shown, for a study of it.
+    HandOver,
 }
 
 /// What the worker is at.
@@ -68,8 +70,8 @@ pub enum Reply {
     TruckRefused(String),
     /// A plan was asked for, but no file is held.
     NoRoad,
-    /// The GPX file asked for.
-    Exported(String),
+    /// The road that was asked for, in bytes beside this.
+    HandedOver,
     /// The worker is about to stop: what its panic said.
     Panicked(String),
 }

@@ -1,0 +1,62 @@
+//! What page and study worker say to each other.
+
+use super::Arrays;
+use serde::{Deserialize, Serialize};
+use solver::day::Day;
+use solver::study::{Bands, Measured, NotMeasured, Study, Sureness};
+use solver::truck::TruckSpec;
+
+/// From the page to the study worker.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub enum StudyRequest {
+    /// Study the road handed over last, or the one whose bytes come along.
+    Study(TruckSpec, Day),
+    /// Tell what the retarder gave.
+    Measure(TruckSpec, Day, Seen),
+    /// Write the road and plan studied last as a GPX file.
+    Export,
+}
+
+/// What a driver saw on a grade.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Seen {
+    /// Number of the gear.
+    pub gear: u8,
+    /// Number of the stage.
+    pub stage: u8,
+    /// Engine speed, 1/min.
+    pub engine_rpm: f64,
+    /// Steady speed, m/s.
+    pub speed: f64,
+    /// Rise over run, negative downhill.
+    pub grade: f64,
+    /// Height above the sea, m.
+    pub height_m: f64,
+}
+
+/// From the study worker to the page.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub enum StudyReply {
+    /// Loaded. Number 0.
+    Ready,
+    /// What the study found.
+    Studied(Study),
+    /// How far the runs got, 0 to 1.
+    Progress(f32),
+    /// How sure the plan is, with bands beside it; `None` where that is not worked out.
+    Sure(Option<Sureness>),
+    /// What was measured.
+    Measured(Result<Measured, NotMeasured>),
+    /// The GPX file asked for.
+    Exported(String),
+    /// There is nothing to study or to write.
+    Nothing,
+}
+
+/// Bands in the order in which they cross.
+#[must_use]
+pub fn band_arrays(bands: Bands) -> Arrays {
+    let [slow, fast] = bands.speed;
+    let [cool, hot] = bands.temperature;
+    Arrays { floats: vec![slow, fast, cool, hot], bytes: Vec::new() }
+}

@@ -1,0 +1,213 @@
+//! The conversation with the study worker: what is looked at further once an answer stands.
+//!
+//! A moment after a result is shown the first worker hands the road over, and the study worker
+//! is asked for all that follows from the plan. A new result ends a study that is still at work:
+//! the worker is ended with it, and started again with the road that is kept here.
+
+use super::{State, work};
+use crate::browser::timer::Timer;
+use crate::browser::worker::{Heard, RawBytes, WorkerClient, WorkerKind};
+use crate::chart::{Ends, RoadPicture};
+use crate::message::study::{Seen, StudyReply, StudyRequest};
+use crate::message::{RoadFacts, decode, encode};
+use crate::words::WorkTrouble;
+use leptos::prelude::*;
+use solver::study::{Measured, NotMeasured};
+use std::sync::Arc;
+
+/// Quiet time after a result before it is studied, ms: whoever types on is not kept from it.
+const PAUSE_MS: i32 = 400;
+
+/// Where the conversation stands.
+#[derive(Default)]
+pub(super) struct StudyWork {
+    client: Option<WorkerClient>,
+    ready: bool,
+    number: u32,
+    /// Questions without their last answer.
+    out: u32,
+    /// The road's bytes, and whose they are.
+    road: Option<(Arc<RoadFacts>, RawBytes)>,
+    /// The road that the worker has.
+    holds: Option<Arc<RoadFacts>>,
+    /// What waits for the worker or for the road.
+    waiting: Vec<StudyRequest>,
+    pause: Option<Timer>,
+}
+
+/// What a measurement came to.
+pub(crate) type MeasuredSignal = Option<Result<Measured, NotMeasured>>;
+
+/// A new result is shown: what the last study said is not about it.
+pub(super) fn forget(state: State) {
+    state.study.set(None);
+    state.sureness.set(None);
+    state.studying.set(None);
+    let busy = state.study_work.try_update_value(|work| {
+        work.waiting.clear();
+        work.pause = None;
+        work.out > 0
+    });
+    if busy == Some(true) {
+        end(state);
+    }
+}
+
+/// Studies the result shown, in a moment.
+pub(super) fn follow(state: State) {
+    let timer = Timer::after(PAUSE_MS, move || {
+        let truck = state.worked.with_untracked(|worked| {
+            worked.as_ref().filter(|it| !it.plan.descents.is_empty()).map(|it| (it.truck.clone(), it.day))
+        });
+        if let Some((truck, day)) = truck {
+            ask(state, StudyRequest::Study(truck, day));
+        }
+    });
+    state.study_work.update_value(|work| work.pause = timer);
+}
+
+/// Asks for the GPX file with crests and changes of the result shown.
+pub(super) fn export(state: State) {
+    let Some((truck, day)) =
+        state.worked.with_untracked(|worked| worked.as_ref().map(|it| (it.truck.clone(), it.day)))
+    else {
+        return;
+    };
+    // The file is that of the plan studied last: where none is, it is studied first.
+    let studied = state.study.with_untracked(Option::is_some);
+    if !studied {
+        state.study_work.update_value(|work| work.pause = None);
+        ask(state, StudyRequest::Study(truck, day));
+    }
+    ask(state, StudyRequest::Export);
+}
+
+/// Asks what the retarder gave.
+pub(super) fn measure(state: State, seen: Seen) {
+    let entries = state.entries.get_untracked();
+    ask(state, StudyRequest::Measure(entries.truck, entries.day, seen));
+}
+
+fn ask(state: State, request: StudyRequest) {
+    state.study_work.update_value(|work| work.waiting.push(request));
+    send(state);
+}
+
+/// Sends what waits as far as worker and road are there, and sees to it that they come.
+fn send(state: State) {
+    if !state.study_work.with_value(|work| work.client.is_some()) {
+        start(state);
+    }
+    if !state.study_work.with_value(|work| work.ready) {
+        return;
+    }
+    let shown = state.worked.with_untracked(|worked| worked.as_ref().map(|it| it.road.clone()));
+    let same = |road: Option<&Arc<RoadFacts>>| match (road, &shown) {
+        (Some(road), Some(shown)) => Arc::ptr_eq(road, shown),
+        (None, _) | (_, None) => false,
+    };
+    let (held, kept) = state
+        .study_work
+        .with_value(|work| (same(work.holds.as_ref()), same(work.road.as_ref().map(|(facts, _)| facts))));
+    let needs_road = state
+        .study_work
+        .with_value(|work| work.waiting.iter().any(|it| !matches!(it, StudyRequest::Measure(..))));
+    if needs_road && !held && !kept {
+        // The answer comes through `take_road`; a worker that is busy answers with a result.
+        if !work::hand_over(state) {
+            cannot(state);
+        }
+        return;
+    }
+    state.study_work.update_value(|work| {
+        for request in std::mem::take(&mut work.waiting) {
+            work.number += 1;
+            let bytes = work.road.as_ref().filter(|_| needs_road && work.holds.is_none());
+            let header = encode(work.number, &request);
+            let sent =
+                work.client.as_ref().is_some_and(|client| client.send_bytes(&header, bytes.map(|it| &it.1)));
+            if let Some((facts, _)) = bytes {
+                work.holds = Some(facts.clone());
+            }
+            work.out += u32::from(sent);
+        }
+    });
+}
+
+/// The first worker handed the road over.
+pub(super) fn take_road(state: State, bytes: Option<RawBytes>) {
+    let shown = state.worked.with_untracked(|worked| worked.as_ref().map(|it| it.road.clone()));
+    state.study_work.update_value(|work| {
+        work.road = shown.zip(bytes);
+        work.holds = None;
+    });
+    if state.study_work.with_value(|work| work.road.is_some()) {
+        send(state);
+    }
+}
+
+fn start(state: State) {
+    let client = WorkerClient::start(
+        WorkerKind::Study,
+        move |heard| hear(state, &heard),
+        move || {
+            end(state);
+            cannot(state);
+        },
+    );
+    state.study_work.update_value(|work| {
+        work.client = client;
+        work.ready = false;
+    });
+}
+
+fn end(state: State) {
+    state.study_work.update_value(|work| {
+        work.client = None;
+        work.ready = false;
+        work.out = 0;
+        work.holds = None;
+    });
+}
+
+/// Without a study the answer stands as it is; who asked to save is told.
+fn cannot(state: State) {
+    state.studying.set(None);
+    let saving = state.study_work.try_update_value(|work| {
+        let saving = work.waiting.contains(&StudyRequest::Export);
+        work.waiting.clear();
+        saving
+    });
+    if saving == Some(true) {
+        state.trouble.set(Some(WorkTrouble::CannotExport));
+    }
+}
+
+fn hear(state: State, heard: &Heard) {
+    let Some((_, reply)) = decode::<StudyReply>(&heard.header()) else { return };
+    let last = !matches!(reply, StudyReply::Ready | StudyReply::Studied(_) | StudyReply::Progress(_));
+    state.study_work.update_value(|work| {
+        work.ready = true;
+        work.out = work.out.saturating_sub(u32::from(last));
+    });
+    match reply {
+        StudyReply::Ready => send(state),
+        StudyReply::Studied(study) => state.study.set(Some(Arc::new(study))),
+        StudyReply::Progress(share) => state.studying.set(Some(share)),
+        StudyReply::Sure(sureness) => {
+            state.studying.set(None);
+            if sureness.is_some() {
+                state.picture.update(|picture| *picture = picture.take().map(|it| with_bands(&it, heard)));
+            }
+            state.sureness.set(sureness.map(Arc::new));
+        }
+        StudyReply::Measured(result) => state.measured.set(Some(result)),
+        StudyReply::Exported(text) => state.save_export(&text),
+        StudyReply::Nothing => state.studying.set(None),
+    }
+}
+
+fn with_bands(picture: &RoadPicture, heard: &Heard) -> Arc<RoadPicture> {
+    let ends = |at: usize| Ends { low: heard.floats(at), high: heard.floats(at + 1) };
+    Arc::new(RoadPicture { speed_band: Some(ends(0)), temperature_band: Some(ends(2)), ..picture.clone() })
+}

@@ -1,0 +1,90 @@
+//! Where studies are made: what the study worker does, without anything of a browser.
+
+use crate::message::Arrays;
+use crate::message::study::{Seen, StudyReply, StudyRequest, band_arrays};
+use solver::day::Day;
+use solver::motion::Trip;
+use solver::plan::{Lanes, Plan};
+use solver::road::Road;
+use solver::study::{measured, study, sureness};
+use solver::truck::{Truck, TruckSpec};
+use solver::units::{Grade, Metres, MetresPerSecond, RevPerMin};
+
+/// Takes the replies to one request, in order.
+pub type Post<'a> = &'a mut dyn FnMut(StudyReply, Arrays);
+
+/// What is kept between requests.
+#[derive(Default)]
+pub struct StudyDesk {
+    road: Option<Road>,
+    last: Option<(Plan, Lanes)>,
+}
+
+impl StudyDesk {
+    /// A desk with nothing on it.
+    #[must_use]
+    pub fn new() -> Self {
+        Self::default()
+    }
+
+    /// Answers a request; `road` holds the bytes of another road where some come along.
+    pub fn answer(&mut self, request: StudyRequest, road: Option<Vec<u8>>, post: Post<'_>) {
+        if let Some(bytes) = road {
+            self.road = postcard::from_bytes(&bytes).ok();
+            self.last = None;
+        }
+        match request {
+            StudyRequest::Study(truck, day) => self.study(truck, &day, post),
+            StudyRequest::Measure(truck, day, seen) => measure(truck, &day, seen, post),
+            StudyRequest::Export => self.export(post),
+        }
+    }
+
+    fn study(&mut self, spec: TruckSpec, day: &Day, post: Post<'_>) {
+        let (Some(road), Ok(truck)) = (&self.road, Truck::new(spec)) else {
+            return post(StudyReply::Nothing, Arrays::default());
+        };
+        // The plan is worked out again rather than sent along: it is quick, and surely that of
+        // this road, truck and day.
+        let Some((plan, lanes)) = solver::analyse(road, &truck, day, &mut |_| true) else {
+            return post(StudyReply::Nothing, Arrays::default());
+        };
+        post(StudyReply::Studied(study(road, &truck, day, &plan)), Arrays::default());
+        let mut progress = |share: f32| {
+            post(StudyReply::Progress(share), Arrays::default());
+            true
+        };
+        let sure = sureness(road, &truck, day, &plan, &mut progress);
+        self.last = Some((plan, lanes));
+        match sure {
+            Some((sureness, bands)) => post(StudyReply::Sure(Some(sureness)), band_arrays(bands)),
+            None => post(StudyReply::Sure(None), Arrays::default()),
+        }
+    }
+
+    fn export(&self, post: Post<'_>) {
+        let reply = match (&self.road, &self.last) {
+            (Some(road), Some((plan, lanes))) => {
+                StudyReply::Exported(solver::report::gpx::annotated(road, plan, lanes))
+            }
+            (Some(_) | None, Some(_) | None) => StudyReply::Nothing,
+        };
+        post(reply, Arrays::default());
+    }
+}
+
+fn measure(spec: TruckSpec, day: &Day, seen: Seen, post: Post<'_>) {
+    let reply = match Truck::new(spec) {
+        Err(_) => StudyReply::Nothing,
+        Ok(truck) => {
+            let trip = Trip { truck: &truck, day };
+            let (engine, speed) = (RevPerMin(seen.engine_rpm), MetresPerSecond(seen.speed));
+            let (grade, height) = (Grade(seen.grade), Metres(seen.height_m));
+            StudyReply::Measured(measured(trip, seen.gear, seen.stage, engine, speed, grade, height))
+        }
+    };
+    post(reply, Arrays::default());
+}
+
+#[cfg(test)]
+mod tests;

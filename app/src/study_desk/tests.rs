@@ -1,0 +1,80 @@
+//! The study worker's part without a browser: a road in, a study and a file out.
+
+use super::*;
+use crate::desk::Desk;
+use crate::message::{Reply, Request, Task};
+use crate::test_roads::hill;
+use solver::study::RUNS;
+use solver::truck::Preset;
+
+fn handed_over() -> Vec<u8> {
+    let mut desk = Desk::new();
+    let truck = Preset::FiveAxle36.spec();
+    let task = Task { course: None, part: None, reversed: false, truck, day: Day::USUAL };
+    desk.answer(Request::Open(task, vec![false]), vec![hill()], &mut |_, _| ());
+    let mut bytes = Vec::new();
+    desk.answer(Request::HandOver, Vec::new(), &mut |reply, mut arrays| {
+        assert_eq!(reply, Reply::HandedOver);
+        bytes = arrays.bytes.remove(0);
+    });
+    bytes
+}
+
+fn ask(desk: &mut StudyDesk, request: StudyRequest, road: Option<Vec<u8>>) -> Vec<(StudyReply, Arrays)> {
+    let mut replies = Vec::new();
+    desk.answer(request, road, &mut |reply, arrays| {
+        if !matches!(reply, StudyReply::Progress(..)) {
+            replies.push((reply, arrays));
+        }
+    });
+    replies
+}
+
+fn study_it() -> StudyRequest {
+    StudyRequest::Study(Preset::FiveAxle36.spec(), Day::USUAL)
+}
+
+#[test]
+fn a_road_is_studied_and_its_plan_written() {
+    let mut desk = StudyDesk::new();
+    let replies = ask(&mut desk, study_it(), Some(handed_over()));
+    let [(StudyReply::Studied(study), _), (StudyReply::Sure(Some(sure)), bands)] = &replies[..] else {
+        panic!("{replies:?}");
+    };
+    assert_eq!((study.lost.len(), study.adjustment.len(), sure.descents.len()), (1, 3, 1));
+    assert_eq!(sure.runs, RUNS);
+    let points = bands.floats[0].len();
+    assert!(bands.floats.len() == 4 && bands.floats.iter().all(|it| it.len() == points));
+    for (low, high) in [(0, 1), (2, 3)] {
+        assert!(bands.floats[low].iter().zip(&bands.floats[high]).all(|(low, high)| low <= high));
+    }
+    let replies = ask(&mut desk, StudyRequest::Export, None);
+    let [(StudyReply::Exported(text), _)] = &replies[..] else { panic!("{replies:?}") };
+    assert!(text.contains("<wpt") && text.contains("</gpx>"), "{text}");
+}
+
+#[test]
+fn without_a_road_nothing_is_studied_or_written() {
+    let mut desk = StudyDesk::new();
+    for (request, road) in [
+        (study_it(), None),
+        (StudyRequest::Export, None),
+        (study_it(), Some(vec![1, 2, 3])),
+        (study_it(), Some(Vec::new())),
+    ] {
+        let replies = ask(&mut desk, request, road);
+        assert!(matches!(&replies[..], [(StudyReply::Nothing, _)]), "{replies:?}");
+    }
+}
+
+#[test]
+fn what_was_seen_is_measured_without_a_road() {
+    let truck = Truck::new(Preset::FiveAxle36.spec()).expect("a preset");
+    let gear = truck.gears().nth(4).expect("ten gears");
+    let engine_rpm = 1_900.0;
+    let speed = truck.road_speed(gear, RevPerMin(engine_rpm)).0;
+    let seen = Seen { gear: 5, stage: 3, engine_rpm, speed, grade: -0.09, height_m: 0.0 };
+    let request = StudyRequest::Measure(Preset::FiveAxle36.spec(), Day::USUAL, seen);
+    let replies = ask(&mut StudyDesk::new(), request, None);
+    assert!(matches!(&replies[..], [(StudyReply::Measured(Ok(_)), _)]), "{replies:?}");
+}

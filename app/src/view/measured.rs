@@ -1,0 +1,154 @@
+//! What held today: a steady speed that was seen, and what it says of the retarder.
+
+use crate::format::{parse_number, shown_as};
+use crate::message::study::Seen;
+use crate::state::State;
+use crate::words::words;
+use leptos::prelude::*;
+use solver::limits::{Entry, Quantity};
+
+/// The fields: gear, stage, engine speed, steady speed, grade, place.
+const FIELDS: [&str; 6] = ["gear", "stage", "engine", "speed", "grade", "place"];
+
+/// The panel.
+pub(super) fn measured(state: State) -> AnyView {
+    let w = words();
+    let texts = FIELDS.map(|_| RwSignal::new(String::new()));
+    let missing = RwSignal::new(false);
+    let unit = move |index: usize| {
+        let units = state.units.get();
+        match index {
+            2 => "/min",
+            3 => shown_as(Quantity::Speed, units).unit,
+            4 => "%",
+            5 => units.distance(),
+            _ => "",
+        }
+    };
+    let field = move |index: usize| {
+        let id = format!("seen-{}", FIELDS[index]);
+        view! {
+            <div class="entry">
+                <label for=id.clone()>{w.measured_fields()[index]}</label>
+                <span class="box">
+                    <input
+                        id=id.clone()
+                        data-testid=id
+                        type="text"
+                        inputmode="decimal"
+                        autocomplete="off"
+                        prop:value=move || texts[index].get()
+                        on:input=move |event| texts[index].set(event_target_value(&event))
+                    />
+                    <span class="unit">{move || unit(index)}</span>
+                </span>
+            </div>
+        }
+        .into_any()
+    };
+    let work_out = move |_| {
+        let seen = read(state, &texts.map(|text| text.get_untracked()));
+        missing.set(seen.is_none());
+        state.measured.set(None);
+        if let Some(seen) = seen {
+            state.measure(seen);
+        }
+    };
+    view! {
+        <details class="card panel" data-testid="measured-panel" hidden=move || no_retarder(state)>
+            <summary><h2>{w.measured_head()}</h2></summary>
+            <p class="about">{w.measured_sentence()}</p>
+            {(0..FIELDS.len()).map(field).collect_view()}
+            <p class="about">{w.measured_place_hint()}</p>
+            <button type="button" class="button small" data-testid="measure" on:click=work_out>{w.measure()}</button>
+            <p class="problem" role="status">{move || missing.get().then(|| w.measured_missing())}</p>
+            {result(state)}
+        </details>
+    }
+    .into_any()
+}
+
+fn no_retarder(state: State) -> bool {
+    state.entries.with(|entries| entries.get(Entry::RetardingScale).is_none())
+}
+
+/// What came of it, and the buttons that plan with it or no longer do.
+fn result(state: State) -> impl IntoView {
+    let w = words();
+    let content = move || {
+        let units = state.units.get();
+        match state.measured.get()? {
+            Ok(it) => {
+                let take = move |_| {
+                    state.change_truck(|entries| entries.truck.set(Entry::RetardingScale, it.scale));
+                };
+                let button = view! {
+                    <button type="button" class="button small" data-testid="use-measured" on:click=take>
+                        {w.use_measured()}
+                    </button>
+                };
+                Some(vec![
+                    view! { <p data-testid="measured">{w.measured(&it, units)}</p> }.into_any(),
+                    button.into_any(),
+                ])
+            }
+            Err(why) => Some(vec![
+                view! { <p class="problem" data-testid="not-measured">{w.not_measured(&why)}</p> }.into_any(),
+            ]),
+        }
+    };
+    let in_use = move || {
+        let scale = state.entries.with(|entries| entries.get(Entry::RetardingScale))?;
+        ((scale - 1.0).abs() > 1e-9).then(|| {
+            let undo = move |_| state.change_truck(|entries| entries.truck.set(Entry::RetardingScale, 1.0));
+            view! {
+                <p>{w.scale_in_use(scale)}</p>
+                <button type="button" class="button small" data-testid="undo-measured" on:click=undo>
+                    {w.undo_measured()}
+                </button>
+            }
+        })
+    };
+    view! { <div role="status">{content}</div>{in_use} }
+}
+
+/// What was typed; `None` where something is missing or no number.
+fn read(state: State, texts: &[String]) -> Option<Seen> {
+    let units = state.units.get_untracked();
+    let number = |index: usize| texts.get(index).and_then(|text| parse_number(text));
+    #[allow(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "checked to be a small whole number"
+    )]
+    let whole = |index: usize| {
+        let value = number(index)?;
+        ((0.0..=64.0).contains(&value) && (value - value.round()).abs() < 1e-9).then_some(value as u8)
+    };
+    let place = number(5).map(|at| at * units.metres_per_distance());
+    let (grade, height_m) = match place {
+        Some(at_m) => grade_at(state, at_m)?,
+        None => (-number(4)?.abs() / 100.0, 0.0),
+    };
+    Some(Seen {
+        gear: whole(0)?,
+        stage: whole(1)?,
+        engine_rpm: number(2)?,
+        speed: number(3)? * units.metres_per_second_per_speed(),
+        grade,
+        height_m,
+    })
+}
+
+/// Grade of the stretch that a place of the road shown lies on, and its height.
+fn grade_at(state: State, at_m: f64) -> Option<(f64, f64)> {
+    state.worked.with_untracked(|worked| {
+        let worked = worked.as_ref()?;
+        let on_it = |it: &&solver::road::GradeSegment| {
+            worked.place_m(it.from) <= at_m && at_m <= worked.place_m(it.to)
+        };
+        let segment = worked.road.segments.iter().find(on_it)?;
+        let height = worked.picture.heights_m.get(segment.from)?;
+        Some((segment.grade, f64::from(*height)))
+    })
+}

@@ -1,0 +1,259 @@
+//! English words of what follows from a plan.
+
+use super::English;
+use super::plan_detail::radius;
+use crate::format::{self, Units};
+use crate::words::StudyWords;
+use solver::plan::{Carried, Change};
+use solver::study::{Adjustment, DescentSureness, Input, Lost, Measured, NotMeasured, SlowFor, Slowing};
+use solver::truck::AxlePlace;
+
+impl StudyWords for English {
+    fn change_label(&self) -> &'static str {
+        "What would change it"
+    }
+    fn change(&self, change: &Change, reserve: f64, units: Units) -> Vec<String> {
+        let mass = match change.mass {
+            Some(mass) => format!(
+                "At {} or less the retarder would hold it with the reserve.",
+                format::mass_at_most(mass.0, units)
+            ),
+            None => "No lighter load would change that.".to_owned(),
+        };
+        let retarding = change.retarding.map(|factor| {
+            // Rounded up: what is named must be enough.
+            let more = ((factor - 1.0) * 100.0).ceil().max(1.0);
+            format!("So would {}\u{a0}% more retarding than this truck has.", format::whole(more))
+        });
+        let kept = change.reserve.map(|kept| {
+            let (kept, asked) = (format::margin(kept), format::margin(reserve));
+            format!("As it is, at most {kept} in reserve can be kept, not {asked}.")
+        });
+        let cool = change.cool_to.map(|at| {
+            let at = format::entered_temperature(at.0, units);
+            format!(
+                "With brakes no warmer than {at} at the crest the limit would be kept: let them cool first."
+            )
+        });
+        [Some(mass), retarding, kept, cool].into_iter().flatten().collect()
+    }
+    fn carried_label(&self) -> &'static str {
+        "Into the next rise"
+    }
+    fn carried(&self, carried: Carried, units: Units) -> String {
+        format!(
+            "Held to the foot like this, it enters the rise at {} with about {}. Do not release early for more.",
+            format::distance(carried.at.0, units),
+            format::met_speed(carried.speed.0, units)
+        )
+    }
+    fn sure_label(&self) -> &'static str {
+        "How sure"
+    }
+    fn sure(&self, sure: &DescentSureness, runs: usize, units: Units) -> Vec<String> {
+        let held = of_runs(sure.held, runs, "the retarder alone held the speed");
+        let kept = of_runs(sure.kept, runs, "brakes and one hard stop kept the limit");
+        let (cool, hot) = sure.after_stop_c;
+        let heat = format!(
+            "In nine of ten the brakes were between {} and {} after a hard stop.",
+            format::temperature(f64::from(cool), units),
+            format::temperature(f64::from(hot), units)
+        );
+        let what = sure.matters.iter().take(2).map(|(input, _)| input_name(*input)).collect::<Vec<_>>();
+        let matters =
+            (!what.is_empty()).then(|| format!("Most of that spread comes from {}.", what.join(", then ")));
+        let intro = format!(
+            "Driven {runs} times with grades, mass, resistance, wind, retarder and brakes each a little off:"
+        );
+        [Some(intro), Some(held), Some(kept), Some(heat), matters].into_iter().flatten().collect()
+    }
+    fn studying(&self, share: f32) -> String {
+        format!("Working out how sure this is: {}", format::share(f64::from(share)))
+    }
+    fn lost_label(&self) -> &'static str {
+        "If the retarder is lost"
+    }
+    fn lost(&self, lost: &Lost, crest_m: f64, foot_m: f64, units: Units) -> Vec<String> {
+        let stop = match lost.stop_until {
+            Some(until) if until.0 >= foot_m => {
+                "Braking hard within two seconds stops the truck within the heat limit from anywhere on the way."
+                    .to_owned()
+            }
+            Some(until) => format!(
+                "Braking hard within two seconds stops the truck within the heat limit as far as {}; not behind it.",
+                format::distance(until.0, units)
+            ),
+            None => "Not even at the crest would a hard stop keep the heat limit.".to_owned(),
+        };
+        let hold = match lost.held_from {
+            Some(from) if from.0 <= crest_m => {
+                "The service brakes could also hold it at its speed to the foot within the limit.".to_owned()
+            }
+            Some(from) => format!(
+                "Only from {} on could the service brakes hold it at its speed to the foot; before that, stop.",
+                format::distance(from.0, units)
+            ),
+            None => "The service brakes could not hold it to the foot: stop.".to_owned(),
+        };
+        let neither = lost
+            .neither_from
+            .map(|from| format!("From {} on neither would keep the limit.", format::distance(from.0, units)));
+        let ramps = lost.ramps.iter().map(|ramp| {
+            format!(
+                "Escape ramp at {}: rolling from {} without any brakes it would be met with about {}; a level bed of gravel would need about {}.",
+                format::distance(ramp.at.0, units),
+                format::distance(ramp.lost_at.0, units),
+                format::met_speed(ramp.speed.0, units),
+                format::height(ramp.needs.0, units)
+            )
+        });
+        let none = lost
+            .ramps
+            .is_empty()
+            .then(|| "No escape ramp is in the file; that does not mean that there is none.".to_owned());
+        let first = [Some(stop), Some(hold), neither].into_iter().flatten();
+        first.chain(ramps).chain(none).collect()
+    }
+    fn adjustment_label(&self) -> &'static str {
+        "Brakes out of adjustment"
+    }
+    fn adjustment(&self, all: &[Adjustment], units: Units) -> Vec<String> {
+        let one = |it: &Adjustment| {
+            let heat = format::temperature(it.hottest_after_stop.0, units);
+            let kept = if it.kept { "" } else { ", over the limit" };
+            format!("{}: about {heat} after a hard stop{kept}.", place(it.place))
+        };
+        let intro =
+            "If one axle group braked only half as much, the others would be hotter on the whole road.";
+        std::iter::once(intro.to_owned()).chain(all.iter().map(one)).collect()
+    }
+    fn slowing_label(&self) -> &'static str {
+        "Slowing for what lies ahead"
+    }
+    fn slowing(&self, slowing: &Slowing, units: Units) -> String {
+        let at = format::distance(slowing.at.0, units);
+        let what = what_for(&slowing.what, slowing.to.0, units);
+        let how = match slowing.lift_off {
+            Some((from, speed)) => {
+                let rest = slowing.cut_out.map_or_else(String::new, |off| {
+                    format!(" down to {}, then the service brakes", format::met_speed(off.0, units))
+                });
+                format!(
+                    "lift off at {} ({}): full stage in gear {} is enough{rest}",
+                    format::distance(from.0, units),
+                    format::met_speed(speed.0, units),
+                    slowing.gear.number()
+                )
+            }
+            None => "the retarder alone is not enough: brake early".to_owned(),
+        };
+        format!(
+            "{at}, {what}: {how}. The service brakes alone would need {} and reach about {}.",
+            format::height(slowing.brakes_need.0, units),
+            format::temperature(slowing.brakes_after.0, units)
+        )
+    }
+    fn slowing_more(&self, count: usize) -> String {
+        format!("and {count} more on this road")
+    }
+    fn measured_head(&self) -> &'static str {
+        "What held today"
+    }
+    fn measured_sentence(&self) -> &'static str {
+        "You held a steady speed on a hill with the retarder alone, no throttle and no service brake? Enter what you saw, afterwards and parked: it tells what your retarder really gives with the mass and day entered above."
+    }
+    fn measured_fields(&self) -> [&'static str; 6] {
+        ["Gear", "Stage", "Engine speed", "Steady speed", "Grade, downhill", "or: place on the road shown"]
+    }
+    fn measured_place_hint(&self) -> &'static str {
+        "Where a place is given, grade and height there are taken instead."
+    }
+    fn measure(&self) -> &'static str {
+        "Work it out"
+    }
+    fn measured_missing(&self) -> &'static str {
+        "Enter gear, stage, engine speed and steady speed, and a downgrade or a place on a descent of the road shown, all as numbers."
+    }
+    fn measured(&self, measured: &Measured, units: Units) -> String {
+        format!(
+            "At {} it held with {}; the truck’s data give {}. That is {} of what they say for the retarder.",
+            format::engine_speed(measured.engine_speed.0),
+            format::power(measured.power.0, units),
+            format::power(measured.assumed.0, units),
+            format::share(measured.scale)
+        )
+    }
+    fn not_measured(&self, why: &NotMeasured) -> String {
+        match why {
+            NotMeasured::NoSuchStage => "This truck has no such gear or stage.".to_owned(),
+            NotMeasured::Off => "With the retarder off nothing is told about it: enter a stage.".to_owned(),
+            NotMeasured::NotPushed => {
+                "That grade does not push this truck at that speed: enter a steeper stretch.".to_owned()
+            }
+            NotMeasured::GaugesDiffer(turning) => format!(
+                "In that gear at that speed the engine would turn at about {}: gear, axle ratio, tyre or one of the two figures is wrong.",
+                format::engine_speed(turning.0)
+            ),
+            NotMeasured::OutOfReach(factor) => format!(
+                "The retarder would have to give {} of what its data say. Rather the mass, the grade or the stage is not as entered, or the service brakes helped.",
+                format::share(*factor)
+            ),
+        }
+    }
+    fn use_measured(&self) -> &'static str {
+        "Plan with this"
+    }
+    fn undo_measured(&self) -> &'static str {
+        "Back to the truck’s data"
+    }
+    fn scale_in_use(&self, scale: f64) -> String {
+        format!("Plans count on {} of the retarder’s data.", format::share(scale))
+    }
+}
+
+/// “in all 256 …”, “in 12 of 256 …”.
+fn of_runs(count: usize, runs: usize, what: &str) -> String {
+    let of = match count {
+        0 => format!("in none of {runs}"),
+        all if all == runs => format!("in all {runs}"),
+        some => format!("in {some} of {runs}"),
+    };
+    format!("{what} {of}.")
+}
+
+fn input_name(input: Input) -> &'static str {
+    match input {
+        Input::Grade => "the grades",
+        Input::Mass => "the mass",
+        Input::Rolling => "rolling resistance",
+        Input::Drag => "air drag",
+        Input::Retarder => "what the retarder gives",
+        Input::Wind => "the wind",
+        Input::BrakesAtStart => "the brakes at the start",
+        Input::Cooling => "how well the brakes cool",
+    }
+}
+
+fn place(place: AxlePlace) -> &'static str {
+    match place {
+        AxlePlace::Steer => "Steer axle",
+        AxlePlace::Drive => "Driven axles",
+        AxlePlace::Trailer => "Trailer",
+    }
+}
+
+fn what_for(what: &SlowFor, to: f64, units: Units) -> String {
+    let named = |kind: &str, name: &str| {
+        if name.is_empty() { kind.to_owned() } else { format!("{kind} “{name}”") }
+    };
+    match what {
+        SlowFor::Curve(radius_m) => {
+            format!("curve of about {} for {}", radius(*radius_m, units), format::hold_speed(to, units))
+        }
+        SlowFor::Stop(name) => format!("{}, stop", named("a place to stop", name)),
+        SlowFor::BrakeCheck(name) => format!("{}, stop", named("brake check", name)),
+        SlowFor::Town(name) => {
+            format!("{}, {} unless signs say otherwise", named("town", name), format::hold_speed(to, units))
+        }
+    }
+}

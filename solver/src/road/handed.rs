@@ -1,0 +1,42 @@
+//! A road on its way from one thread to another.
+
+use super::{Parts, Road};
+
+impl From<Road> for Parts {
+    fn from(road: Road) -> Self {
+        Self {
+            name: road.name,
+            step_m: road.step_m,
+            heights_m: road.heights_m,
+            recorded_m: road.recorded_m,
+            unassessed: road.unassessed,
+            segments: road.segments,
+            curves: road.curves,
+            quality: road.quality,
+            positions: road.positions,
+            places: road.places,
+            findings: road.findings,
+        }
+    }
+}
+
+impl TryFrom<Parts> for Road {
+    type Error = &'static str;
+
+    /// What arrives must be a road as it was: nothing here is repaired.
+    fn try_from(parts: Parts) -> Result<Self, Self::Error> {
+        let points = parts.heights_m.len();
+        let cells = points.saturating_sub(1);
+        let on_it = |from: usize, to: usize| from < to && to <= cells;
+        let sound = points >= 2
+            && parts.step_m > 0.0
+            && parts.heights_m.iter().all(|height| height.is_finite())
+            && parts.recorded_m.len() == points
+            && (parts.positions.is_empty() || parts.positions.len() == points)
+            && parts.unassessed.iter().all(|it| on_it(it.from, it.to))
+            && parts.segments.iter().all(|it| on_it(it.from, it.to))
+            && parts.curves.iter().all(|it| on_it(it.from, it.to))
+            && parts.places.iter().all(|it| it.index < points);
+        if sound { Ok(Self::from_parts(parts)) } else { Err("not a road") }
+    }
+}

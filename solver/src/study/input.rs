@@ -1,0 +1,145 @@
+//! What is not known exactly, how far it may be off, and the points at which it is tried.
+
+use serde::{Deserialize, Serialize};
+
+/// An input with a spread.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Input {
+    /// Grades, within what the road's heights allow.
+    Grade,
+    /// Gross mass, ± 5 %.
+    Mass,
+    /// Rolling resistance, ± 15 %.
+    Rolling,
+    /// Drag area, ± 10 %.
+    Drag,
+    /// What the retarder gives, ± 10 %.
+    Retarder,
+    /// Wind, ± 10 km/h.
+    Wind,
+    /// Brakes at the start, ± 15 K.
+    BrakesAtStart,
+    /// Cooling of the brakes, from half to twice: measured axles differ that much.
+    Cooling,
+}
+
+impl Input {
+    /// All inputs.
+    pub const ALL: [Self; 8] = [
+        Self::Grade,
+        Self::Mass,
+        Self::Rolling,
+        Self::Drag,
+        Self::Retarder,
+        Self::Wind,
+        Self::BrakesAtStart,
+        Self::Cooling,
+    ];
+}
+
+/// Numbers that a sample needs: one an input, and one more for the grade.
+const DIMENSIONS: usize = Input::ALL.len() + 1;
+
+/// One sample: every input somewhere within its spread. All spreads but that of the grade are
+/// assumed, and each value within is as likely as another.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Sample {
+    at: [f64; DIMENSIONS],
+}
+
+impl Sample {
+    /// Sample of this number: an additive recurrence with the powers of the root of
+    /// x^(d+1) = x + 1, which fills the cube evenly (M. Roberts 2018, from memory). The same
+    /// on every machine.
+    pub(super) fn number(index: usize) -> Self {
+        let root = root(DIMENSIONS);
+        let mut step = 1.0;
+        let at = std::array::from_fn(|_| {
+            step /= root;
+            let value = 0.5 + step * (index as f64 + 1.0);
+            value - value.floor()
+        });
+        Self { at }
+    }
+
+    /// Where the input lies within its spread, 0 to 1.
+    pub(super) fn share(&self, input: Input) -> f64 {
+        self.at[input as usize]
+    }
+
+    /// The second number of the grade.
+    pub(super) fn wave_length_share(&self) -> f64 {
+        self.at[DIMENSIONS - 1]
+    }
+
+    /// −1 to 1.
+    fn side(&self, input: Input) -> f64 {
+        2.0 * self.share(input) - 1.0
+    }
+
+    pub(super) fn mass(&self) -> f64 {
+        1.0 + 0.05 * self.side(Input::Mass)
+    }
+
+    pub(super) fn rolling(&self) -> f64 {
+        1.0 + 0.15 * self.side(Input::Rolling)
+    }
+
+    pub(super) fn drag(&self) -> f64 {
+        1.0 + 0.10 * self.side(Input::Drag)
+    }
+
+    pub(super) fn retarder(&self) -> f64 {
+        1.0 + 0.10 * self.side(Input::Retarder)
+    }
+
+    pub(super) fn wind_kmh(&self) -> f64 {
+        10.0 * self.side(Input::Wind)
+    }
+
+    pub(super) fn brakes_at_start_k(&self) -> f64 {
+        15.0 * self.side(Input::BrakesAtStart)
+    }
+
+    /// ½ to 2.
+    pub(super) fn cooling(&self) -> f64 {
+        libm::exp2(self.side(Input::Cooling))
+    }
+
+    /// Share of its half-width by which the grade is off at a distance: a wave of random phase
+    /// and of a random length from 1 to 16 km, so that errors of neighbouring stretches belong
+    /// together and those of a whole pass do not add up.
+    pub(super) fn grade_error(&self, at_m: f64) -> f64 {
+        let length = 1_000.0 * libm::exp2(4.0 * self.wave_length_share());
+        let turns = at_m / length + self.share(Input::Grade);
+        libm::sin(2.0 * std::f64::consts::PI * (turns - turns.floor()))
+    }
+}
+
+/// The root of x^(d+1) = x + 1 above 1, by its fixed point.
+fn root(dimensions: usize) -> f64 {
+    let mut x: f64 = 1.5;
+    for _ in 0..60 {
+        x = libm::pow(1.0 + x, 1.0 / (dimensions as f64 + 1.0));
+    }
+    x
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn samples_fill_each_input_evenly() {
+        const N: usize = 256;
+        for input in Input::ALL {
+            let shares = (0..N).map(|k| Sample::number(k).share(input));
+            let mut counts = [0; 8];
+            for share in shares {
+                counts[(share * 8.0) as usize] += 1;
+            }
+            assert!(counts.iter().all(|count| (28..=36).contains(count)), "{input:?}: {counts:?}");
+        }
+    }
+}

@@ -1,0 +1,181 @@
+//! The retarder lost: from where the truck can still be stopped, or held to the foot.
+
+use crate::limits::bounds::AXLE_GROUPS;
+use crate::motion::{HeatLump, State, Trip, ramp_length};
+use crate::plan::Descent;
+use crate::road::{PlaceKind, Road};
+use crate::truck::Stage;
+use crate::units::{Celsius, Grade, Metres, MetresPerSecond};
+use serde::{Deserialize, Serialize};
+
+/// Time until the driver has understood and brakes, s. Assumed.
+const REACTION_S: f64 = 2.0;
+
+/// Rolling resistance of a bed of loose gravel, as a share of weight (RAMP, value from memory).
+const GRAVEL: f64 = 0.25;
+
+/// A ramp is looked for this far behind the foot, m. Assumed.
+const BEHIND_FOOT_M: f64 = 2_000.0;
+
+/// What is left on a descent when the retarder is lost.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Lost {
+    /// The last point, m from the start of the road, from which the service brakes and the
+    /// engine still stop the truck within the heat limit, whatever was passed before; the foot
+    /// where that holds all the way; `None` where not even at the crest.
+    pub stop_until: Option<Metres>,
+    /// From here on they hold it at its speed to the foot; the crest where they do all the way;
+    /// `None` where nowhere.
+    pub held_from: Option<Metres>,
+    /// The first point from which they do neither.
+    pub neither_from: Option<Metres>,
+    /// Escape ramps on the way and a little behind it, as far as the file says.
+    pub ramps: Vec<RampAhead>,
+}
+
+/// An escape ramp that the file knows of.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct RampAhead {
+    /// Where, from the start of the road.
+    pub at: Metres,
+    /// Where the truck is taken to be lost: where it can neither be stopped nor held, or else at
+    /// the crest.
+    pub lost_at: Metres,
+    /// Speed at the ramp with retarder and service brakes gone from there, the gear kept.
+    pub speed: MetresPerSecond,
+    /// Length of level gravel bed that would stop it.
+    pub needs: Metres,
+}
+
+/// `states` are those at the ends of the road's cells.
+pub(super) fn lost(trip: Trip<'_>, road: &Road, descent: &Descent, states: &[State]) -> Lost {
+    let way = Way { trip, road, from: descent.from, to: descent.to, states };
+    let stops: Vec<bool> = (descent.from..descent.to).map(|cell| way.can_stop(cell)).collect();
+    let bearable = way.bearable();
+    let holds: Vec<bool> = (descent.from..descent.to)
+        .map(|cell| {
+            let brakes = &states[cell].brakes;
+            (0..way.groups()).all(|group| brakes.of_group(group).0 <= bearable[cell - descent.from][group])
+        })
+        .collect();
+    let metre = |cell: usize| Metres((descent.from + cell) as f64 * road.step_m());
+    let first_not = stops.iter().position(|it| !it);
+    let stop_until = match first_not {
+        None => Some(descent.foot),
+        Some(0) => None,
+        Some(cell) => Some(metre(cell)),
+    };
+    let last_not = holds.iter().rposition(|it| !it);
+    let held_from = match last_not {
+        None => Some(descent.crest),
+        Some(cell) if cell + 1 == holds.len() => None,
+        Some(cell) => Some(metre(cell + 1)),
+    };
+    let neither = stops.iter().zip(&holds).position(|(stops, holds)| !stops && !holds);
+    let neither_from = neither.map(metre);
+    let lost_at = descent.from + neither.unwrap_or(0);
+    Lost { stop_until, held_from, neither_from, ramps: way.ramps(lost_at) }
+}
+
+struct Way<'a> {
+    trip: Trip<'a>,
+    road: &'a Road,
+    from: usize,
+    to: usize,
+    states: &'a [State],
+}
+
+impl Way<'_> {
+    fn groups(&self) -> usize {
+        self.trip.truck.spec().axle_groups.len()
+    }
+
+    fn grade(&self, cell: usize) -> Grade {
+        Grade(self.road.grades()[cell])
+    }
+
+    /// What gains on the engine alone, m/s².
+    fn gaining(&self, cell: usize, speed: MetresPerSecond) -> f64 {
+        let (trip, gear) = (self.trip, self.states[cell].gear);
+        let air = trip.air_on(self.road, cell);
+        let push = trip.demand(speed, self.grade(cell), air) - trip.holding(gear, Stage::OFF, speed, air);
+        push.0 / (trip.truck.mass().0 * trip.truck.rotating_factor(gear))
+    }
+
+    /// Speed when the driver begins to brake.
+    fn noticed(&self, cell: usize) -> MetresPerSecond {
+        let speed = self.states[cell].speed;
+        MetresPerSecond(speed.0 + (self.gaining(cell, speed) * REACTION_S).max(0.0))
+    }
+
+    fn can_stop(&self, cell: usize) -> bool {
+        let after =
+            self.states[cell].brakes.hottest_after_stop(self.trip, self.noticed(cell), self.grade(cell));
+        after.0 <= self.trip.day.heat_limit_c
+    }
+
+    /// For each cell and axle group the warmest brakes from which the service brakes, in place of
+    /// the retarder, take the truck to the foot at its speed within the limit. From the foot
+    /// backwards: what a cell may end with, cooled back to what it may begin with.
+    fn bearable(&self) -> Vec<[f64; AXLE_GROUPS]> {
+        let (trip, limit) = (self.trip, self.trip.day.heat_limit_c);
+        let groups = &trip.truck.spec().axle_groups;
+        let mut ends = [limit; AXLE_GROUPS];
+        let mut list = vec![ends; self.to - self.from];
+        for cell in (self.from..self.to).rev() {
+            let speed = self.noticed(cell);
+            let air = trip.air_on(self.road, cell);
+            let held = trip.holding(self.states[cell].gear, Stage::OFF, speed, air);
+            let short = (trip.demand(speed, self.grade(cell), air) - held).0.max(0.0);
+            let time = Metres(self.road.step_m() / self.grade(cell).sin_cos().1) / speed;
+            for (end, group) in ends.iter_mut().zip(groups) {
+                let lump =
+                    HeatLump { capacity: group.heat_capacity(), cooling: trip.truck.cooling(group, speed) };
+                let power = crate::units::Watts(short * speed.0 * group.effort_share);
+                *end = lump.before(Celsius(*end), trip.day.air(), power, time).0.min(limit);
+            }
+            list[cell - self.from] = ends;
+        }
+        list
+    }
+
+    fn ramps(&self, lost_at: usize) -> Vec<RampAhead> {
+        let last = self.to + (BEHIND_FOOT_M / self.road.step_m()) as usize;
+        let ahead = self.road.places().iter().filter(|place| {
+            place.kind == PlaceKind::EscapeRamp && place.index > lost_at && place.index <= last
+        });
+        ahead
+            .filter_map(|place| {
+                let speed = self.rolled(lost_at, place.index)?;
+                Some(RampAhead {
+                    at: Metres(place.index as f64 * self.road.step_m()),
+                    lost_at: Metres(lost_at as f64 * self.road.step_m()),
+                    speed,
+                    needs: ramp_length(speed, GRAVEL, Grade(0.0))?,
+                })
+            })
+            .collect()
+    }
+
+    /// Speed after rolling with the engine alone; `None` where it comes to rest before, or the
+    /// road on the way was not assessed.
+    fn rolled(&self, from: usize, to: usize) -> Option<MetresPerSecond> {
+        let trip = self.trip;
+        let gear = self.states[from].gear;
+        let mass = trip.truck.mass().0 * trip.truck.rotating_factor(gear);
+        let mut speed = self.states[from].speed.0;
+        for cell in from..to.min(self.road.cells()) {
+            if !self.road.assessed()[cell] {
+                return None;
+            }
+            let (air, now) = (trip.air_on(self.road, cell), MetresPerSecond(speed));
+            let push = trip.demand(now, self.grade(cell), air) - trip.holding(gear, Stage::OFF, now, air);
+            let way = self.road.step_m() / self.grade(cell).sin_cos().1;
+            speed = (speed * speed + 2.0 * push.0 / mass * way).max(0.0).sqrt();
+            if speed < 1.0 {
+                return None;
+            }
+        }
+        Some(MetresPerSecond(speed))
+    }
+}

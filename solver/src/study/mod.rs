@@ -1,0 +1,55 @@
+//! What follows from a plan: how sure it is, what if, and what to do when something fails.
+//!
+//! The plan answers first and fast. A study takes the road, the plan and the same entries, and
+//! looks further: how the answer moves within the spread of the entries, what is left when the
+//! retarder is lost, when a brake is out of adjustment, and where to slow for what lies ahead.
+
+mod adjustment;
+mod input;
+mod lost;
+mod measured;
+mod quantile;
+mod slowing;
+mod sureness;
+
+pub use adjustment::Adjustment;
+pub use input::Input;
+pub use lost::{Lost, RampAhead};
+pub use measured::{Measured, NotMeasured, measured};
+pub use slowing::{SlowFor, Slowing};
+pub use sureness::{Bands, DescentSureness, RUNS, Sureness, sureness};
+
+use crate::day::Day;
+use crate::motion::{Hold, Run, State, Trip};
+use crate::plan::{Plan, start_state};
+use crate::road::Road;
+use crate::truck::Truck;
+use serde::{Deserialize, Serialize};
+
+/// What a study finds, but for how sure the plan is: see [`sureness`].
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Study {
+    /// The retarder lost, one entry a descent in road order.
+    pub lost: Vec<Lost>,
+    /// One axle group out of adjustment, one entry a group.
+    pub adjustment: Vec<Adjustment>,
+    /// What asks for a lower speed or a stop, in road order.
+    pub slowing: Vec<Slowing>,
+}
+
+/// Studies a plan: the plan of this road, truck and day.
+#[must_use]
+pub fn study(road: &Road, truck: &Truck, day: &Day, plan: &Plan) -> Study {
+    let trip = Trip { truck, day };
+    let holds: Vec<Hold> = plan.descents.iter().map(crate::plan::Descent::hold).collect();
+    let mut states: Vec<State> = Vec::with_capacity(road.cells());
+    let start = start_state(trip, road);
+    let mut watch = |state: &State| states.push(*state);
+    let run = Run::watched(trip, road, &holds, start, &mut watch);
+    let lost = plan.descents.iter().map(|descent| lost::lost(trip, road, descent, &states));
+    Study {
+        lost: lost.collect(),
+        adjustment: adjustment::each(trip, road, &holds, start),
+        slowing: slowing::all(trip, road, plan, &run, &states),
+    }
+}

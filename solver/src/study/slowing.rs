@@ -1,0 +1,166 @@
+//! Slowing for what lies ahead: where to lift off so that the retarder alone is enough.
+
+use crate::constants::SERVICE_SLOWING;
+use crate::motion::{Run, State, Trip};
+use crate::plan::Plan;
+use crate::road::{Place, PlaceKind, Road};
+use crate::truck::Gear;
+use crate::units::{Celsius, Grade, Joules, Metres, MetresPerSecond};
+use serde::{Deserialize, Serialize};
+
+/// Speed in a village or town where nothing is posted in the file, km/h. Assumed; signs decide.
+const TOWN_KMH: f64 = 50.0;
+
+/// A lower speed is told when it is lower by this, m/s (5 km/h).
+const WORTH_TELLING: f64 = 5.0 / 3.6;
+
+/// Most things that are told of one road.
+const MOST: usize = 60;
+
+/// Farthest from a place at which lifting off is looked for, m.
+const FARTHEST_M: f64 = 4_000.0;
+
+/// What asks for a lower speed.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub enum SlowFor {
+    /// A curve of this radius, m.
+    Curve(f64),
+    /// A place of the file where one may have to stop.
+    Stop(String),
+    /// A village or town.
+    Town(String),
+    /// A brake check, at which to stop.
+    BrakeCheck(String),
+}
+
+/// How to slow for it.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Slowing {
+    /// What for.
+    pub what: SlowFor,
+    /// Where it begins, from the start of the road.
+    pub at: Metres,
+    /// Speed there; zero for a stop.
+    pub to: MetresPerSecond,
+    /// Gear.
+    pub gear: Gear,
+    /// Where to lift off so that the full stage alone does it, and the speed there; `None` where
+    /// the hill is stronger, or too near.
+    pub lift_off: Option<(Metres, MetresPerSecond)>,
+    /// For a stop: speed at which the retarder is off, and the service brakes do the rest.
+    pub cut_out: Option<MetresPerSecond>,
+    /// Way that the service brakes alone need, with half a metre per second squared.
+    pub brakes_need: Metres,
+    /// Hottest brakes after that.
+    pub brakes_after: Celsius,
+}
+
+/// All of a road, in its order.
+pub(super) fn all(trip: Trip<'_>, road: &Road, plan: &Plan, run: &Run, states: &[State]) -> Vec<Slowing> {
+    let ahead = Ahead { trip, road, run, states };
+    let curves =
+        plan.curves.iter().map(|slow| (slow.curve.from, slow.speed, SlowFor::Curve(slow.curve.radius_m)));
+    let places = road.places().iter().filter_map(asked_by);
+    let mut asked: Vec<(usize, MetresPerSecond, SlowFor)> = Vec::new();
+    for it in curves.chain(places) {
+        let at = asked.partition_point(|other| other.0 <= it.0);
+        asked.insert(at, it);
+    }
+    let told = asked.into_iter().filter_map(|(at, to, what)| ahead.slowing(at, to, what));
+    told.take(MOST).collect()
+}
+
+fn asked_by(place: &Place) -> Option<(usize, MetresPerSecond, SlowFor)> {
+    let stand = MetresPerSecond(0.0);
+    let name = || place.name.clone();
+    match place.kind {
+        PlaceKind::Stop => Some((place.index, stand, SlowFor::Stop(name()))),
+        PlaceKind::BrakeCheck => Some((place.index, stand, SlowFor::BrakeCheck(name()))),
+        PlaceKind::Settlement => {
+            Some((place.index, MetresPerSecond::from_kmh(TOWN_KMH), SlowFor::Town(name())))
+        }
+        PlaceKind::Summit
+        | PlaceKind::EscapeRamp
+        | PlaceKind::Parking
+        | PlaceKind::Tunnel
+        | PlaceKind::Bridge
+        | PlaceKind::Danger
+        | PlaceKind::Other => None,
+    }
+}
+
+struct Ahead<'a> {
+    trip: Trip<'a>,
+    road: &'a Road,
+    run: &'a Run,
+    states: &'a [State],
+}
+
+impl Ahead<'_> {
+    fn slowing(&self, at: usize, to: MetresPerSecond, what: SlowFor) -> Option<Slowing> {
+        let (trip, road) = (self.trip, self.road);
+        let reach = (FARTHEST_M / road.step_m()) as usize;
+        let first = at.saturating_sub(reach);
+        let faster = |cell: &usize| self.run.samples[*cell].speed.0 > to.0 + WORTH_TELLING;
+        // How fast the plan comes along before it slows.
+        let before = (first..at).rev().find(faster)?;
+        let from = self.run.samples[first..=before].iter().rev().map(|sample| sample.speed.0);
+        let from = MetresPerSecond(from.take(reach / 4).fold(0.0, f64::max));
+        if (first..at).any(|cell| !road.assessed()[cell]) {
+            return None;
+        }
+        let gear = trip.lowest_gear_within(from, 1.0)?;
+        let gear = gear.max(self.states[at - 1].gear);
+        let off_at = trip.truck.road_speed(gear, trip.truck.lowest_engine_speed(trip.truck.full_stage()));
+        let cut_out = (off_at > to).then_some(off_at);
+        let mass = trip.truck.mass().0;
+        let need = Metres((from.0 * from.0 - to.0 * to.0) / (2.0 * SERVICE_SLOWING));
+        let grade = Grade(road.mean_grade(at.saturating_sub((need.0 / road.step_m()) as usize), at));
+        let hill = trip.gravity(grade).0.max(0.0) * need.0;
+        let work = Joules(0.5 * mass * (from.0 * from.0 - to.0 * to.0) + hill);
+        let brakes = self.states[before].brakes;
+        Some(Slowing {
+            what,
+            at: Metres(at as f64 * road.step_m()),
+            to,
+            gear,
+            lift_off: self.lift_off(at, cut_out.unwrap_or(to), to, gear, from),
+            cut_out,
+            brakes_need: need,
+            brakes_after: brakes.hottest_with(trip, work),
+        })
+    }
+
+    /// Backwards from the place: the service brakes' part first, then the full stage, until the
+    /// speed of the plan is met.
+    fn lift_off(
+        &self,
+        at: usize,
+        held_to: MetresPerSecond,
+        to: MetresPerSecond,
+        gear: Gear,
+        from: MetresPerSecond,
+    ) -> Option<(Metres, MetresPerSecond)> {
+        let (trip, road) = (self.trip, self.road);
+        let braked = (held_to.0 * held_to.0 - to.0 * to.0).max(0.0) / (2.0 * SERVICE_SLOWING);
+        let mut cell = at.checked_sub((braked / road.step_m()).ceil() as usize)?;
+        let last = at.saturating_sub((FARTHEST_M / road.step_m()) as usize);
+        let mass = trip.truck.mass().0 * trip.truck.rotating_factor(gear);
+        let mut speed = held_to.0;
+        while cell > last {
+            cell -= 1;
+            let (grade, air) = (Grade(road.grades()[cell]), trip.air_on(road, cell));
+            let now = MetresPerSecond(speed);
+            let slowing = (trip.retarding(gear, now, grade, air) - trip.demand(now, grade, air)).0 / mass;
+            if slowing <= 0.0 {
+                return None;
+            }
+            let way = road.step_m() / grade.sin_cos().1;
+            speed = (speed * speed + 2.0 * slowing * way).sqrt();
+            if speed >= from.0 {
+                return Some((Metres(cell as f64 * road.step_m()), from));
+            }
+        }
+        None
+    }
+}

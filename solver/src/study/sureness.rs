@@ -1,0 +1,263 @@
+//! How sure a plan is: the same plan driven many times, every input within its spread.
+
+use super::input::{Input, Sample};
+use super::quantile::{first_order, quantile};
+use crate::constants::SPEED_SLACK;
+use crate::day::Day;
+use crate::motion::{Hold, Run, Sample as Driven, Trip, caps};
+use crate::plan::{Descent, Plan, start_state};
+use crate::road::Road;
+use crate::truck::Truck;
+use serde::{Deserialize, Serialize};
+
+/// Runs of a study.
+pub const RUNS: usize = 256;
+
+/// Most cells of a road that is driven so often, about 1,000 km: it bounds the time.
+const MOST_CELLS: usize = 100_000;
+
+/// Points at which the bands are worked out, at most; those between take the value before.
+const MOST_POINTS: usize = 8_000;
+
+/// This near to the slack above the hold speed, m/s, the service brakes hold, not the retarder.
+const NEARLY: f64 = 0.05;
+
+/// The band from 5 to 95 %.
+const BAND: (f64, f64) = (0.05, 0.95);
+
+/// How sure a plan is.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Sureness {
+    /// Runs driven.
+    pub runs: usize,
+    /// Each descent in road order.
+    pub descents: Vec<DescentSureness>,
+}
+
+/// How sure the plan of one descent is.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct DescentSureness {
+    /// Runs in which the retarder alone held the speed, but for 5 km/h on short steep bits.
+    pub held: usize,
+    /// Runs in which the brakes, with one hard stop, kept the limit.
+    pub kept: usize,
+    /// Hottest brakes after one hard stop, °C: 5 % and 95 % of the runs lie below.
+    pub after_stop_c: (f32, f32),
+    /// Fastest on the way, m/s, in the same way.
+    pub fastest: (f32, f32),
+    /// What moves the heat of the brakes most, with its share of the variance, largest first;
+    /// only shares above 5 %.
+    pub matters: Vec<(Input, f32)>,
+}
+
+/// Bands along the road, one value a grid point; NaN where the road was not assessed.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Bands {
+    /// Speed, m/s, 5 % and 95 %.
+    pub speed: [Vec<f32>; 2],
+    /// Hottest brakes, °C, 5 % and 95 %.
+    pub temperature: [Vec<f32>; 2],
+}
+
+/// What one run says of one descent.
+struct Outcome {
+    held: bool,
+    kept: bool,
+    after_stop: f64,
+    fastest: f64,
+}
+
+/// Drives the plan of this road, truck and day 256 times. `None` on a road too long for that,
+/// on one without a descent, and when `progress` answers `false`.
+///
+/// The driver keeps to the card: gear and hold speed stay those of the plan, and where the
+/// retarder falls short the service brakes help.
+#[must_use]
+pub fn sureness(
+    road: &Road,
+    truck: &Truck,
+    day: &Day,
+    plan: &Plan,
+    progress: &mut dyn FnMut(f32) -> bool,
+) -> Option<(Sureness, Bands)> {
+    if road.cells() > MOST_CELLS || plan.descents.is_empty() {
+        return None;
+    }
+    let card = Card::of(road, Trip { truck, day }, plan);
+    let half_widths = half_widths(&card.road);
+    let (cells, step) = (card.road.cells(), card.road.step_m());
+    let stride = cells.div_ceil(MOST_POINTS);
+    let mut shaken = card.road.clone();
+    let mut kept = Kept { points: cells.div_ceil(stride), speed: Vec::new(), temperature: Vec::new() };
+    let mut outcomes: Vec<Vec<Outcome>> = card.holds.iter().map(|_| Vec::with_capacity(RUNS)).collect();
+    for index in 0..RUNS {
+        let sample = Sample::number(index);
+        let truck = truck_of(truck, &sample);
+        let day = day_of(day, &sample);
+        let trip = Trip { truck: &truck, day: &day };
+        shaken.tilt(&card.road, |cell| half_widths[cell] * sample.grade_error(cell as f64 * step));
+        let run = Run::by_card(trip, &shaken, &card.caps, &card.holds, start_state(trip, &shaken));
+        kept.take(&run, stride);
+        for (hold, list) in card.holds.iter().zip(&mut outcomes) {
+            list.push(outcome(trip, &run, hold));
+        }
+        if !progress((index + 1) as f32 / RUNS as f32) {
+            return None;
+        }
+    }
+    let descents = outcomes.iter().map(|list| summary(list)).collect();
+    Some((Sureness { runs: RUNS, descents }, kept.bands(road, stride)))
+}
+
+/// What the driver keeps to, on a grid of twice the road's step: the same plan driven 256 times
+/// does not need ten metres.
+struct Card {
+    road: Road,
+    holds: Vec<Hold>,
+    caps: Vec<f64>,
+}
+
+impl Card {
+    fn of(road: &Road, trip: Trip<'_>, plan: &Plan) -> Self {
+        let fine: Vec<Hold> = plan.descents.iter().map(Descent::hold).collect();
+        let fine_caps = caps(trip, road, &fine);
+        let coarse = road.coarser();
+        let last = coarse.cells();
+        // The slowest of the points that a coarser point stands for.
+        let cap = |point: usize| {
+            let (from, to) = ((2 * point).saturating_sub(1), (2 * point + 1).min(road.cells()));
+            fine_caps[from..=to].iter().copied().fold(f64::INFINITY, f64::min)
+        };
+        let hold = |it: &Hold| Hold { from: it.from / 2, to: it.to.div_ceil(2).min(last), ..*it };
+        // Holds that met in the middle of a coarse cell must not overlap.
+        let mut holds: Vec<Hold> = fine.iter().map(hold).collect();
+        for index in 1..holds.len() {
+            holds[index].from = holds[index].from.max(holds[index - 1].to);
+        }
+        Self { holds, caps: (0..=last).map(cap).collect(), road: coarse }
+    }
+}
+
+/// By how much the grade of each cell may be off.
+fn half_widths(road: &Road) -> Vec<f64> {
+    let mut widths = vec![0.0; road.cells()];
+    for segment in road.segments() {
+        widths[segment.from..segment.to].fill(segment.plus_minus);
+    }
+    widths
+}
+
+fn truck_of(truck: &Truck, sample: &Sample) -> Truck {
+    truck.shaken(sample.mass(), sample.rolling(), sample.drag(), sample.retarder(), sample.cooling())
+}
+
+fn day_of(day: &Day, sample: &Sample) -> Day {
+    Day {
+        headwind_kmh: day.headwind_kmh + sample.wind_kmh(),
+        brakes_at_start_c: day.brakes_at_start_c + sample.brakes_at_start_k(),
+        ..*day
+    }
+}
+
+fn outcome(trip: Trip<'_>, run: &Run, hold: &Hold) -> Outcome {
+    let samples = &run.samples[hold.from..hold.to];
+    let most = |value: &dyn Fn(&Driven) -> f64| samples.iter().map(value).fold(f64::NEG_INFINITY, f64::max);
+    let after_stop = most(&|sample| sample.after_stop.0);
+    let fastest = most(&|sample| sample.speed.0);
+    Outcome {
+        // Slowing for a curve is no failure to hold: what is given up is the slack above the speed.
+        held: fastest < hold.speed.0 + SPEED_SLACK - NEARLY,
+        kept: after_stop <= trip.day.heat_limit_c,
+        after_stop,
+        fastest,
+    }
+}
+
+fn summary(outcomes: &[Outcome]) -> DescentSureness {
+    let count = |is: &dyn Fn(&Outcome) -> bool| outcomes.iter().filter(|it| is(it)).count();
+    let band = |value: &dyn Fn(&Outcome) -> f64| {
+        let mut values: Vec<f32> = outcomes.iter().map(|it| value(it) as f32).collect();
+        (quantile(&mut values, BAND.0), quantile(&mut values, BAND.1))
+    };
+    let heat: Vec<f64> = outcomes.iter().map(|it| it.after_stop).collect();
+    DescentSureness {
+        held: count(&|it| it.held),
+        kept: count(&|it| it.kept),
+        after_stop_c: band(&|it| it.after_stop),
+        fastest: band(&|it| it.fastest),
+        matters: matters(&heat),
+    }
+}
+
+/// Inputs by their share of the variance.
+fn matters(heat: &[f64]) -> Vec<(Input, f32)> {
+    /// Smaller shares are not told.
+    const TOLD: f64 = 0.05;
+    let samples: Vec<Sample> = (0..heat.len()).map(Sample::number).collect();
+    let share = |input: Input| {
+        let own = first_order(samples.iter().map(|sample| sample.share(input)), heat);
+        match input {
+            Input::Grade => own.max(first_order(samples.iter().map(Sample::wave_length_share), heat)),
+            Input::Mass
+            | Input::Rolling
+            | Input::Drag
+            | Input::Retarder
+            | Input::Wind
+            | Input::BrakesAtStart
+            | Input::Cooling => own,
+        }
+    };
+    let mut told: Vec<(Input, f32)> = Vec::new();
+    for input in Input::ALL {
+        let share = share(input);
+        if share > TOLD {
+            let at = told.partition_point(|(_, other)| f64::from(*other) >= share);
+            told.insert(at, (input, share as f32));
+        }
+    }
+    told
+}
+
+/// Speeds and temperatures of all runs at the points that are kept, run after run.
+struct Kept {
+    points: usize,
+    speed: Vec<f32>,
+    temperature: Vec<f32>,
+}
+
+impl Kept {
+    fn take(&mut self, run: &Run, stride: usize) {
+        for sample in run.samples.iter().step_by(stride) {
+            self.speed.push(sample.speed.0 as f32);
+            self.temperature.push(sample.hottest.0 as f32);
+        }
+    }
+
+    fn bands(&self, road: &Road, stride: usize) -> Bands {
+        Bands {
+            speed: self.band(&self.speed, road, stride),
+            temperature: self.band(&self.temperature, road, stride),
+        }
+    }
+
+    fn band(&self, values: &[f32], road: &Road, stride: usize) -> [Vec<f32>; 2] {
+        let mut ends = [Vec::with_capacity(self.points), Vec::with_capacity(self.points)];
+        let mut of_point = Vec::with_capacity(RUNS);
+        for point in 0..self.points {
+            of_point.clear();
+            of_point.extend(values.iter().skip(point).step_by(self.points));
+            ends[0].push(quantile(&mut of_point, BAND.0));
+            ends[1].push(quantile(&mut of_point, BAND.1));
+        }
+        let along = |end: &Vec<f32>| {
+            // A grid point has the value of the cell that ends there; the first that of its own.
+            let at = |point: usize| {
+                let cell = point.saturating_sub(1);
+                let kept = (cell / 2 / stride).min(end.len() - 1);
+                if road.assessed()[cell] { end[kept] } else { f32::NAN }
+            };
+            (0..=road.cells()).map(at).collect()
+        };
+        [along(&ends[0]), along(&ends[1])]
+    }
+}

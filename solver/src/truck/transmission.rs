@@ -1,0 +1,47 @@
+//! How gears are changed, and what of the retarder a gear change costs.
+
+use crate::units::Seconds;
+use serde::{Deserialize, Serialize};
+
+/// The kind of gearbox.
+#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case", deny_unknown_fields)]
+pub enum Transmission {
+    /// Shifted by hand.
+    #[default]
+    Manual,
+    /// Shifts by itself with a clutch; on a descent the gear must be held by hand.
+    Automated,
+    /// Shifts under load with a torque converter that locks up.
+    TorqueConverter {
+        /// Lowest gear in which it locks up. Below it the engine holds nothing back that could
+        /// be counted on.
+        lock_up_gear: f64,
+        /// Engine speed below which the lock-up opens, 1/min.
+        lock_up_rpm: f64,
+    },
+}
+
+impl Transmission {
+    /// One with a torque converter that nobody has described further. Assumed.
+    pub const CONVERTER: Self = Self::TorqueConverter { lock_up_gear: 2.0, lock_up_rpm: 1_100.0 };
+
+    /// Time without pull or engine retarding while a gear is changed. Assumed.
+    #[must_use]
+    pub fn shift_time(self) -> Seconds {
+        Seconds(match self {
+            Self::Manual => 1.5,
+            Self::Automated => 1.0,
+            Self::TorqueConverter { .. } => 0.0,
+        })
+    }
+
+    /// Whether it may choose a gear by itself.
+    #[must_use]
+    pub fn chooses_gears(self) -> bool {
+        match self {
+            Self::Manual => false,
+            Self::Automated | Self::TorqueConverter { .. } => true,
+        }
+    }
+}
