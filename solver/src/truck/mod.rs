@@ -16,7 +16,7 @@ pub use engine::TorquePoint;
 pub use presets::{Preset, gear_sets};
 pub use retarder::{CompressionRelease, Retarder};
 pub use spec::{TruckError, TruckSpec};
-pub use tyres::{SIZES as TYRE_SIZES, TyreSize};
+pub use tyres::{LabelClass, SIZES as TYRE_SIZES, TyreSize};
 
 use crate::units::{Kilograms, MetresPerSecond, Newtons, RevPerMin, Watts};
 
