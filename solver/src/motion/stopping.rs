@@ -19,7 +19,7 @@ pub fn mean_deceleration(from: MetresPerSecond, to: MetresPerSecond, way: Metres
 /// the rolling resistance of its bed as a share of weight, G its grade, uphill positive (RAMP,
 /// equation from memory; 254 is 2·g·3.6², rounded as there).
 ///
-/// Beds of loose gravel have R from 0.10 to 0.25. `None` where R + G is not above zero: such
+/// Beds of gravel have R from 0.10 to 0.25 (from memory). `None` where R + G is not above zero: such
 /// a ramp stops nothing.
 #[must_use]
 pub fn ramp_length(speed: MetresPerSecond, rolling_resistance: f64, grade: Grade) -> Option<Metres> {
