@@ -1,10 +1,4 @@
-//! Values from outside the project, each with its source.
+//! Values from outside the project: the rows of `tests::evidence`, which name their sources.
 
-mod curves;
-mod downgrade_temperature;
-mod forces;
-mod geodesic;
-mod regulation_13;
+mod rows;
 mod service_brakes;
-mod stopping;
-mod trade;

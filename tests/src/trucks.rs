@@ -5,6 +5,8 @@ use solver::truck::{EngineBrake, EngineCurve, Preset, Retarder, Truck, TruckSpec
 
 /// Metres per second in one mile per hour. Exact.
 pub const MPH: f64 = 0.447_04;
+/// Metres in one foot. Exact.
+pub const FOOT: f64 = 0.3048;
 /// Kilograms in one pound. Exact.
 pub const POUND: f64 = 0.453_592_37;
 /// Watts in one mechanical horsepower.
@@ -42,6 +44,25 @@ pub fn in_thirds(peak_power_kw: f64) -> Retarder {
     let curve = EngineCurve { peak_power_kw, peak_rpm: 2_100.0, exponent: 1.85, cut_out_rpm: 850.0 };
     let brake = EngineBrake::CompressionRelease(curve);
     Retarder::Engine { brake, stages: vec![1.0 / 3.0, 2.0 / 3.0, 1.0] }
+}
+
+/// No retarder: the motoring engine alone holds.
+#[must_use]
+pub fn no_retarder() -> Retarder {
+    Retarder::None
+}
+
+/// The loaded 80,000 lb combination with this much mass for each unit of rated power, kg/kW,
+/// by an engine made larger or smaller as a whole.
+#[must_use]
+pub fn with_mass_to_power(kg_per_kw: f64) -> TruckSpec {
+    let mut spec = Preset::FiveAxle36.spec();
+    let rated = truck(spec.clone()).rated_power().0 / 1e3;
+    let factor = spec.gross_mass_kg / kg_per_kw / rated;
+    for point in &mut spec.full_load {
+        point.torque_nm *= factor;
+    }
+    spec
 }
 
 /// A gearbox with a gear for any speed: as many close steps as a truck may have.

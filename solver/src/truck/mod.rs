@@ -21,7 +21,7 @@ pub use retarder::{
 };
 pub use spec::{TruckError, TruckSpec};
 pub use transmission::Transmission;
-pub use tyres::{SIZES as TYRE_SIZES, TyreSize};
+pub use tyres::{LabelClass, SIZES as TYRE_SIZES, TyreSize};
 
 use crate::units::{Kilograms, MetresPerSecond, Newtons, RevPerMin, Seconds, Watts};
 

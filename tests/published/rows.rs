@@ -1,0 +1,105 @@
+//! One test for each key. The source of every value stands in its row (`tests::evidence`).
+
+use std::{fs, path::Path};
+use tests::evidence::{KEYS, Status, all, hold, json, of};
+
+/// Every key that the project promises to check.
+const PROMISED: [&str; 25] = [
+    "R13-II",
+    "R13-IIA",
+    "MFDD",
+    "STOP",
+    "GSRS",
+    "GSRS-SPLIT",
+    "GSRS-VMAX",
+    "GRADE-EQUIV",
+    "CONTROL",
+    "NAT",
+    "ROLL",
+    "ROLL-LOAD",
+    "LABEL",
+    "CLIMB",
+    "CRAWL",
+    "RAMP",
+    "CURVE",
+    "ROLLOVER",
+    "SNUB",
+    "ADHESION",
+    "INERTIA",
+    "AXLE",
+    "SIGN",
+    "GEODESIC",
+    "TRADE",
+];
+
+macro_rules! each_row_holds {
+    ($($name:ident: $key:expr;)*) => {
+        $(#[test]
+        fn $name() {
+            hold($key);
+        })*
+
+        /// A key without a test would be a promise that nobody keeps.
+        const TESTED: &[&str] = &[$($key),*];
+    };
+}
+
+each_row_holds! {
+    type_ii_power_and_energy: "R13-II";
+    type_ii_a_power: "R13-IIA";
+    mean_fully_developed_deceleration: "MFDD";
+    stopping_distances_as_decelerations: "STOP";
+    brake_temperatures: "GSRS";
+    chained_stretches_and_cooling: "GSRS-SPLIT";
+    fastest_speed_within_the_limit: "GSRS-VMAX";
+    less_resistance_is_like_a_steeper_grade: "GRADE-EQUIV";
+    control_speed_is_the_inverse_of_the_held_grade: "CONTROL";
+    natural_resistance: "NAT";
+    rolling_resistance_by_speed: "ROLL";
+    rolling_resistance_by_load: "ROLL-LOAD";
+    classes_of_rolling_resistance: "LABEL";
+    slowing_on_a_climb: "CLIMB";
+    crawl_speeds: "CRAWL";
+    lengths_of_escape_ramps: "RAMP";
+    side_friction_and_least_radius: "CURVE";
+    tipping_speeds: "ROLLOVER";
+    snubs_heat_as_much_as_dragging_does: "SNUB";
+    friction_asked_of_the_driven_axles: "ADHESION";
+    wheels_as_mass: "INERTIA";
+    axle_efficiency_both_ways: "AXLE";
+    the_heavier_truck_is_slower_as_posted: "SIGN";
+    distances_on_the_ellipsoid: "GEODESIC";
+    common_practice: "TRADE";
+}
+
+#[test]
+fn every_promised_key_has_rows_and_a_test() {
+    let keys: Vec<&str> = KEYS.iter().map(|(key, _)| *key).collect();
+    assert_eq!(keys, PROMISED);
+    assert_eq!(TESTED, PROMISED);
+    for key in PROMISED {
+        let rows = of(key);
+        assert!(!rows.is_empty() && rows.iter().all(|row| row.key == key), "{key}");
+    }
+}
+
+#[test]
+fn every_row_names_its_source_and_speaks_for_itself() {
+    let rows = all();
+    for row in &rows {
+        let twins = rows.iter().filter(|other| other.key == row.key && other.what == row.what).count();
+        assert_eq!(twins, 1, "{}: {}", row.key, row.what);
+        assert!(!row.source.is_empty() && !row.what.is_empty(), "{}", row.key);
+        assert_eq!(row.status == Status::CommonPractice, row.source.contains("no source"), "{}", row.key);
+    }
+}
+
+/// The file that the page shows is made of these rows, and of no others.
+#[test]
+fn the_committed_file_is_that_of_today() {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("../public/evidence.json");
+    let committed = fs::read_to_string(path).unwrap_or_default();
+    let today = json();
+    let changed = today.lines().find(|line| !committed.lines().any(|other| other == *line));
+    assert!(committed == today, "run `cargo run -p tests --bin evidence`; first change: {changed:?}");
+}

@@ -1,0 +1,191 @@
+//! CLIMB and CRAWL: what a truck of 200 lb/hp does on an upgrade.
+
+use super::{Expected, Origin, Row, Status, near};
+use crate::trucks::{FOOT, HORSEPOWER, MPH, POUND, ideal_gears, standard_day, truck, with_mass_to_power};
+use solver::motion::{BrakeHeat, Run, State, Trip, crawl, pulling_gear};
+use solver::road::Road;
+use solver::truck::TruckSpec;
+use solver::units::{Grade, Metres, MetresPerSecond};
+
+const CLIMB: Origin = Origin {
+    key: "CLIMB",
+    status: Status::Printed,
+    source: "A state highway design manual, exhibit 1270-3: speeds of a truck of 120 kg/kW, read off a chart",
+};
+const CRAWL: Origin = Origin {
+    key: "CRAWL",
+    status: Status::Computed,
+    source: "NCHRP Report 505, appendix E: performance equation from memory, 200 lb/hp, 620 lb for each square foot of front assumed",
+};
+/// How far the records of differences are rounded, mph.
+const ROUNDING: f64 = 0.05;
+/// Metres between the heights of the road.
+const STEP_M: f64 = 10.0;
+
+/// Feet per second squared in standard gravity, and feet per second of a mile per hour.
+const GRAVITY_FT: f64 = solver::constants::GRAVITY / FOOT;
+const FEET_PER_SECOND: f64 = MPH / FOOT;
+
+/// The source's truck: its equation from memory, which gives its table to the last digit
+/// (tested below). Acceleration in ft/s², V in ft/s, mass over power in lb/hp:
+/// −0.2445 − 0.0004·V − 0.021·V²/620 + (15,368 − 222.6)/(200·V) − g·G.
+mod theirs {
+    /// Rolling, ft/s², at rest and for each ft/s.
+    pub(super) const ROLLING: (f64, f64) = (0.2445, 0.0004);
+    /// Air drag, ft/s² for each (ft/s)², at 620 lb for each square foot of front.
+    pub(super) const DRAG: f64 = 0.021 / 620.0;
+    /// Power at the wheels less what the engine's helpers take, ft²/s³ for each hp/lb.
+    pub(super) const POWER: f64 = 15_368.0 - 222.6;
+    /// What one hp gives one lb without any loss, in the same unit: 550·g.
+    pub(super) const WITHOUT_LOSS: f64 = 550.0 * super::GRAVITY_FT;
+}
+
+/// Pounds for each horsepower, as kg/kW: 121.6.
+fn pounds_per_horsepower(pounds: f64) -> f64 {
+    pounds * POUND / (HORSEPOWER / 1e3)
+}
+
+/// Our truck with the rolling, drag and loss of the source's in place of its own; `mph` is the
+/// speed at which its rolling resistance is taken.
+fn with_their_losses(mut spec: TruckSpec, mph: f64) -> TruckSpec {
+    let feet = mph * FEET_PER_SECOND;
+    spec.rolling_resistance = (theirs::ROLLING.0 + theirs::ROLLING.1 * feet) / GRAVITY_FT;
+    // ½·ρ·C_dA/m is the drag for each (m/s)² and unit of mass.
+    spec.drag_area_m2 = theirs::DRAG / FOOT * spec.gross_mass_kg / (0.5 * 1.225);
+    spec.axle_efficiency *= theirs::POWER / theirs::WITHOUT_LOSS / share_at_the_wheels(&spec, mph);
+    spec
+}
+
+/// Share of the rated power that reaches the wheels.
+fn share_at_the_wheels(spec: &TruckSpec, mph: f64) -> f64 {
+    let (truck, day) = (truck(spec.clone()), standard_day());
+    let speed = MetresPerSecond(mph * MPH);
+    let (_, pull) = pulling_gear(Trip { truck: &truck, day: &day }, speed);
+    pull * speed / truck.rated_power()
+}
+
+/// Speed, mph, at distances from the foot of +4 %, ft, entered at 60 mph; from 4,000 ft +1 %.
+///
+/// # Panics
+/// Never: the road is sound, and longer than every distance that is asked for.
+fn speeds_on_the_climb(spec: TruckSpec, at_ft: [f64; 3]) -> [f64; 3] {
+    let change = 4_000.0 * FOOT;
+    let heights = (0..=200).map(|k| {
+        let s = f64::from(k) * STEP_M;
+        0.04 * s.min(change) + 0.01 * (s - change).max(0.0)
+    });
+    let road = Road::from_heights("climb", STEP_M, heights.collect()).expect("heights are sound");
+    let (truck, day) = (truck(spec), standard_day());
+    let trip = Trip { truck: &truck, day: &day };
+    let speed = MetresPerSecond(60.0 * MPH);
+    let (gear, _) = pulling_gear(trip, speed);
+    let start = State::settled(speed, gear, BrakeHeat::uniform(day.air()));
+    let run = Run::along(trip, &road, 0, road.cells(), &[], start);
+    at_ft.map(|feet| {
+        let cells = feet * FOOT / STEP_M;
+        // A sample is the speed at the end of its cell.
+        let end = |cell: f64| run.samples[cell as usize - 1].speed.0 / MPH;
+        let before = cells.floor();
+        end(before) + (end(before + 1.0) - end(before)) * (cells - before)
+    })
+}
+
+/// Places of the climb in words, and the chart's speeds there with the difference of ours where
+/// one is known.
+const CLIMB_CHART: [(&str, f64, Option<f64>); 3] = [
+    ("after 1,200 ft", 50.0, None),
+    ("after 4,000 ft", 35.0, Some(5.57)),
+    ("after 4,000 ft and 1,000 ft of +1 % more", 41.0, Some(6.03)),
+];
+
+/// On the climb, and on the gentler grade after it. A truck of our five axles and ten gears
+/// slows less than the chart's. The second rows show how much of that comes from its losses:
+/// they are those of the equation of CRAWL, for the chart states none of its own.
+pub(super) fn slowing() -> Vec<Row> {
+    let own = with_mass_to_power(120.0);
+    let ours = speeds_on_the_climb(own.clone(), [1_200.0, 4_000.0, 5_000.0]);
+    let theirs = speeds_on_the_climb(with_their_losses(own, 50.0), [1_200.0, 4_000.0, 5_000.0]);
+    let of_ours = CLIMB_CHART.into_iter().zip(ours).map(|((place, value, recorded), ours)| {
+        let what = format!("Speed of a truck of 120 kg/kW that enters +4 % at 60 mph, {place}");
+        let expected = match recorded {
+            None => near(value, 3.0),
+            Some(recorded) => {
+                Expected::KnownDifference { value, tolerance: 3.0, recorded, rounding: ROUNDING }
+            }
+        };
+        CLIMB.row(what, "mph", expected, ours)
+    });
+    let with_theirs = CLIMB_CHART.into_iter().zip(theirs).map(|((place, value, _), ours)| {
+        let what = format!(
+            "Speed on that climb with the rolling, drag and driveline loss of CRAWL's source, {place}"
+        );
+        CLIMB.row(what, "mph", near(value, 3.0), ours)
+    });
+    of_ours.chain(with_theirs).collect()
+}
+
+/// The source's table, by grade in %, and the differences of ours that are known.
+const CRAWL_TABLE: [(f64, f64, Option<f64>); 7] = [
+    (2.0, 47.7, Some(6.77)),
+    (3.0, 38.5, Some(4.89)),
+    (4.0, 31.8, Some(3.66)),
+    (5.0, 26.9, Some(2.61)),
+    (6.0, 23.2, Some(2.18)),
+    (7.0, 20.3, None),
+    (8.0, 18.1, None),
+];
+
+/// Crawl speeds with a gear for any speed; then the same with the source's losses in our truck,
+/// which shows where the differences come from: it rolls and drives with less loss (about 90 % of
+/// rated power at the wheels for 86 %, coefficient 0.0051 for 0.008 to 0.0085), and has 5.7 m² of
+/// drag area for 6.6 m².
+///
+/// # Panics
+/// Never: the truck climbs 8 %.
+pub(super) fn crawling() -> Vec<Row> {
+    let day = standard_day();
+    let crawl_mph = |spec: TruckSpec, percent: f64| {
+        let truck = truck(spec);
+        let crawled = crawl(Trip { truck: &truck, day: &day }, Grade(percent / 100.0), Metres(0.0));
+        crawled.expect("it climbs 8 %").1.0 / MPH
+    };
+    let own = TruckSpec { gears: ideal_gears(), ..with_mass_to_power(pounds_per_horsepower(200.0)) };
+    let of_ours = |(percent, value, known): (f64, f64, Option<f64>)| {
+        let expected = match known {
+            None => near(value, 2.0),
+            Some(recorded) => {
+                Expected::KnownDifference { value, tolerance: 2.0, recorded, rounding: ROUNDING }
+            }
+        };
+        let what = format!("Crawl speed of a truck of 200 lb/hp on +{percent} %");
+        CRAWL.row(what, "mph", expected, crawl_mph(own.clone(), percent))
+    };
+    let with_theirs = |(percent, value, _): (f64, f64, Option<f64>)| {
+        let what = format!(
+            "Crawl speed on +{percent} % of 200 lb/hp with the source's rolling, drag and driveline loss"
+        );
+        CRAWL.row(what, "mph", near(value, 2.0), crawl_mph(with_their_losses(own.clone(), value), percent))
+    };
+    CRAWL_TABLE.map(of_ours).into_iter().chain(CRAWL_TABLE.map(with_theirs)).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// The constants from memory are those of the table: they give each of its figures.
+    #[test]
+    fn their_equation_gives_their_table() {
+        for (percent, mph, _) in CRAWL_TABLE {
+            let surplus = |mph: f64| {
+                let v = mph * FEET_PER_SECOND;
+                theirs::POWER / (200.0 * v)
+                    - theirs::ROLLING.0
+                    - theirs::ROLLING.1 * v
+                    - theirs::DRAG * v * v
+                    - GRAVITY_FT * percent / 100.0
+            };
+            assert!(surplus(mph - 0.06) > 0.0 && surplus(mph + 0.06) < 0.0, "{percent} %: {mph} mph");
+        }
+    }
+}

@@ -1,0 +1,88 @@
+//! MFDD (UN Regulation 13), stopping distances (FMVSS 121: 74 FR 37122, 76 FR 44829), and the
+//! length of escape ramps (value from memory).
+
+use super::{Expected, Origin, Row, Status, near, number};
+use crate::trucks::{FOOT, MPH};
+use solver::motion::{mean_deceleration, ramp_length, stopping_distance};
+use solver::units::{Grade, Metres, MetresPerSecond};
+
+const MFDD: Origin = Origin {
+    key: "MFDD",
+    status: Status::Printed,
+    source: "UN Regulation 13, definition of mean fully developed deceleration: (v_b² − v_e²)/(25.92·(s_e − s_b))",
+};
+const STOP: Origin = Origin {
+    key: "STOP",
+    status: Status::Computed,
+    source: "FMVSS 121 (74 FR 37122, 76 FR 44829): distances printed, decelerations computed from them",
+};
+const RAMP: Origin = Origin {
+    key: "RAMP",
+    status: Status::FromMemory,
+    source: "AASHTO, geometric design of highways: L = V²/(254·(R + G)), from memory, figures computed",
+};
+
+/// d_m with v_b = 0.8·v_0, v_e = 0.1·v_0, in km/h and m.
+pub(super) fn mean_fully_developed() -> Vec<Row> {
+    let row = |v0_kmh: f64| {
+        let (vb, ve) = (0.8 * v0_kmh, 0.1 * v0_kmh);
+        let way = 23.7;
+        let printed = (vb * vb - ve * ve) / (25.92 * way);
+        let speed = MetresPerSecond::from_kmh;
+        let what = format!("Deceleration from 80 % to 10 % of {v0_kmh} km/h in {way} m");
+        MFDD.row(what, "m/s²", near(printed, 1e-12), mean_deceleration(speed(vb), speed(ve), Metres(way)))
+    };
+    [60.0, 80.0, 100.0].map(row).to_vec()
+}
+
+/// Distances as decelerations and back, and that the stop in reserve is reckoned with brakes
+/// no better than the weakest of those.
+pub(super) fn distances() -> Vec<Row> {
+    let mut rows = Vec::new();
+    for (mph, feet, deceleration) in [
+        (60.0, 250.0, 4.72),
+        (60.0, 310.0, 3.81),
+        (60.0, 355.0, 3.32),
+        (60.0, 235.0, 5.02),
+        (20.0, 32.0, 4.10),
+    ] {
+        let (speed, way) = (MetresPerSecond(mph * MPH), Metres(feet * FOOT));
+        let ours = mean_deceleration(speed, MetresPerSecond(0.0), way);
+        let back = stopping_distance(speed, ours).0;
+        rows.extend([
+            STOP.row(
+                format!("Deceleration of a stop from {mph} mph in {feet} ft"),
+                "m/s²",
+                near(deceleration, 0.01),
+                ours,
+            ),
+            STOP.row(
+                format!(
+                    "Distance of the stop from {mph} mph in {feet} ft, found again from its deceleration"
+                ),
+                "m",
+                near(way.0, 1e-9),
+                back,
+            ),
+        ]);
+    }
+    let weakest = mean_deceleration(MetresPerSecond(60.0 * MPH), MetresPerSecond(0.0), Metres(355.0 * FOOT));
+    rows.push(STOP.row(
+        "Deceleration kept in reserve for one hard stop, over that of the gentlest stop asked for",
+        "",
+        Expected::LessThan(1.0),
+        solver::constants::STOP_DECELERATION / weakest,
+    ));
+    rows
+}
+
+/// Escape ramps: speed km/h, resistance of the bed, grade, length in m to a tenth.
+pub(super) fn ramps() -> Vec<Row> {
+    let row = |(kmh, bed, grade, metres): (f64, f64, f64, f64)| {
+        let ours = ramp_length(MetresPerSecond::from_kmh(kmh), bed, Grade(grade));
+        let slope = number(grade * 100.0, 0);
+        let what = format!("Length of an escape ramp for {kmh} km/h, bed resistance {bed}, grade {slope} %");
+        RAMP.row(what, "m", near(metres, 0.1), ours.map_or(f64::NAN, |length| length.0))
+    };
+    [(140.0, 0.25, 0.05, 257.2), (130.0, 0.25, 0.0, 266.1), (145.0, 0.25, -0.02, 359.9)].map(row).to_vec()
+}
