@@ -23,6 +23,7 @@ pub mod constants;
 pub mod day;
 pub mod limits;
 pub mod motion;
+pub mod order;
 pub mod plan;
 pub mod report;
 pub mod road;

@@ -5,5 +5,8 @@ mod export;
 mod parts;
 mod physics;
 mod resampling;
+mod retarders;
 mod road;
+mod second_opinion;
+mod study;
 mod truth;

@@ -35,16 +35,17 @@ pub(crate) const RULES: [(&str, Rule); 7] = [
 
 /// The rooms of the solver, and whom each may import. Data flows one way: a room knows those
 /// below it and nobody above.
-const LAYERS: [(&str, &[&str]); 11] = [
+const LAYERS: [(&str, &[&str]); 12] = [
     ("units", &[]),
     ("atmosphere", &["units"]),
     ("constants", &["units"]),
     ("limits", &["units", "constants"]),
+    ("order", &[]),
     ("day", &BASE),
-    ("road", &["units", "atmosphere", "constants", "limits"]),
+    ("road", &["units", "atmosphere", "constants", "limits", "order"]),
     ("truck", &BASE),
     ("motion", &["units", "atmosphere", "constants", "limits", "day", "road", "truck"]),
-    ("plan", &["units", "constants", "limits", "day", "road", "truck", "motion"]),
+    ("plan", &["units", "constants", "limits", "order", "day", "road", "truck", "motion"]),
     ("study", &["units", "constants", "limits", "day", "road", "truck", "motion", "plan"]),
     ("report", &["units", "constants", "limits", "day", "road", "truck", "motion", "plan"]),
 ];

@@ -11,6 +11,7 @@ use super::path::Path;
 use super::picture::Bracket;
 use super::scene::{Layers, Scene};
 use solver::Verdict;
+use solver::order::ascending;
 
 /// Most labels written.
 const MOST_LABELS: usize = 20;
@@ -34,7 +35,7 @@ pub(crate) fn draw(scene: &Scene, layers: &mut Layers) {
     layers.under.path("bracket", &held);
     layers.under.path("bracket braked", &braked);
     layers.under.path("bracket chosen", &chosen);
-    write_labels(scene, layers, shown);
+    write_labels(scene, layers, &shown);
 }
 
 /// Number of the descent whose bracket is at `x`, px.
@@ -65,12 +66,11 @@ fn bracket(path: &mut Path, x0: f64, x1: f64, y: f64, scene: &Scene) {
     path.polyline(&[(a, left), (a, y), (b, y), (b, right)]);
 }
 
-fn write_labels(scene: &Scene, layers: &mut Layers, mut shown: Vec<(Bracket, f64, f64)>) {
-    let rank = |it: &Bracket| (scene.chosen == Some(it.number), it.verdict);
-    shown.sort_unstable_by(|a, b| {
-        let longer = (b.2 - b.1).total_cmp(&(a.2 - a.1));
-        rank(&b.0).partial_cmp(&rank(&a.0)).unwrap_or(std::cmp::Ordering::Equal).then(longer)
-    });
+fn write_labels(scene: &Scene, layers: &mut Layers, shown: &[(Bracket, f64, f64)]) {
+    // The chosen one, then the worst verdict, then the widest: no picture is a million wide.
+    let rank =
+        |it: &Bracket| f64::from(it.verdict as u8) + if scene.chosen == Some(it.number) { 10.0 } else { 0.0 };
+    let order = ascending(shown.iter().map(|(it, x0, x1)| -(1e6 * rank(it) + (x1 - x0))));
     let size = scene.layout.text_size();
     let step = scene.picture().step();
     let room = |text: &str, x0: f64, x1: f64| {
@@ -79,7 +79,7 @@ fn write_labels(scene: &Scene, layers: &mut Layers, mut shown: Vec<(Bracket, f64
     };
     let mut rows = Rows::new(scene.layout.bracket_rows);
     let mut placed = Vec::new();
-    for (descent, x0, x1) in shown {
+    for (descent, x0, x1) in order.into_iter().map(|index| shown[index]) {
         let number = descent.number.to_string();
         let narrow = room(&number, x0, x1);
         if let Some(row) = rows.place(narrow.0, narrow.1) {

@@ -12,6 +12,7 @@ use super::scale::Scale;
 use super::scene::{HATCHES, Layers, Scene};
 use super::ticks::nice_ticks;
 use crate::format;
+use solver::order::ascending;
 
 /// The least height shown, m: a flat road must not look like a mountain.
 const LEAST_HEIGHT_M: f64 = 60.0;
@@ -191,8 +192,9 @@ fn write_grades(scene: &Scene, layers: &mut Layers) {
             shown.push((x0, x1, f64::from(slope.grade)));
         }
     }
-    shown.sort_unstable_by(|a, b| (b.1 - b.0).total_cmp(&(a.1 - a.0)));
-    for (x0, x1, grade) in shown.into_iter().take(MOST_GRADES) {
+    let widest_first = ascending(shown.iter().map(|(x0, x1, _)| x0 - x1));
+    for index in widest_first.into_iter().take(MOST_GRADES) {
+        let (x0, x1, grade) = shown[index];
         let step = super::reading::GradeStep::of(grade) as u8;
         let class = format!("on {}", scene.prepared.fill_tones.class(step));
         let place = (0.5 * (x0 + x1), scene.layout.profile.bottom() - 9.0);

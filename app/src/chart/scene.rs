@@ -10,6 +10,7 @@ use super::scale::Scale;
 use super::window::Window;
 use crate::format::Units;
 use crate::words::ChartWords;
+use solver::order::ascending;
 use std::sync::Arc;
 
 /// What is worked out once for a picture, a reading and a set of units, whatever the zoom.
@@ -186,8 +187,7 @@ pub(crate) fn hatch_id(ids: &str, stage: u8) -> String {
 /// The widest bands of at least `least` px, no more than `most` of them.
 #[must_use]
 pub(crate) fn widest(all: &[Band], least: f64, most: usize) -> Vec<Band> {
-    let mut wide: Vec<Band> = all.iter().copied().filter(|band| band.width() >= least).collect();
-    wide.sort_unstable_by(|a, b| b.width().total_cmp(&a.width()));
-    wide.truncate(most);
-    wide
+    let wide: Vec<Band> = all.iter().copied().filter(|band| band.width() >= least).collect();
+    let widest_first = ascending(wide.iter().map(|band| -band.width()));
+    widest_first.into_iter().take(most).map(|index| wide[index]).collect()
 }

@@ -272,7 +272,12 @@ impl Signals {
                 work::open(self, legs, false);
             }
             2..=MOST_LEGS => {
-                legs.sort_by(|a, b| a.file.name.cmp(&b.file.name));
+                // A few files: put each where its name belongs.
+                let given = std::mem::take(&mut legs);
+                for leg in given {
+                    let at = legs.partition_point(|other| other.file.name <= leg.file.name);
+                    legs.insert(at, leg);
+                }
                 self.trouble.set(None);
                 self.legs.set(legs);
             }

@@ -5,6 +5,7 @@ use crate::format::Units;
 use crate::state::State;
 use crate::words::words;
 use leptos::prelude::*;
+use solver::order::ascending;
 use solver::study::{SlowFor, Slowing};
 
 /// Most things to slow for that are told at once.
@@ -65,15 +66,17 @@ pub(super) fn on_the_road(state: State, units: Units) -> AnyView {
 fn slowing<'a>(all: impl Iterator<Item = &'a Slowing>, units: Units) -> Option<AnyView> {
     let w = words();
     let all: Vec<&Slowing> = all.collect();
-    let is_curve = |it: &&&Slowing| matches!(it.what, SlowFor::Curve(_));
-    let mut curves: Vec<&Slowing> = all.iter().filter(is_curve).copied().collect();
-    curves.sort_by(|a, b| b.brakes_need.0.total_cmp(&a.brakes_need.0));
-    let places = all.iter().filter(|it| !is_curve(it)).copied();
-    let mut told: Vec<&Slowing> = places.chain(curves).take(MOST_TOLD).collect();
-    told.sort_by(|a, b| a.at.0.total_cmp(&b.at.0));
-    let mut lines: Vec<String> = told.iter().map(|it| w.slowing(it, units)).collect();
-    if all.len() > told.len() {
-        lines.push(w.slowing_more(all.len() - told.len()));
+    let weight = |it: &&Slowing| match it.what {
+        SlowFor::Curve(_) => -it.brakes_need.0,
+        SlowFor::Stop(_) | SlowFor::Town(_) | SlowFor::BrakeCheck(_) => f64::NEG_INFINITY,
+    };
+    let mut chosen = ascending(all.iter().map(weight));
+    chosen.truncate(MOST_TOLD);
+    // Back into the order of the road, which is that of the list.
+    let told = (0..all.len()).filter(|index| chosen.contains(index));
+    let mut lines: Vec<String> = told.map(|index| w.slowing(all[index], units)).collect();
+    if all.len() > lines.len() {
+        lines.push(w.slowing_more(all.len() - lines.len()));
     }
     (!lines.is_empty()).then(|| fact(w.slowing_label(), "slowing", lines))
 }

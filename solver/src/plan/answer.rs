@@ -2,6 +2,7 @@
 
 use crate::day::Withheld;
 use crate::motion::{Answer, Hold};
+use crate::order::ascending;
 use crate::road::Curve;
 use crate::truck::{Gear, Stage};
 use crate::units::{Celsius, Grade, Joules, Kilograms, Metres, MetresPerSecond, RevPerMin, Seconds};
@@ -57,12 +58,9 @@ impl Plan {
             },
             Choice::NoSafeSpeed(none) => none.hottest_after_stop.0,
         };
-        let mut list: Vec<&Descent> = self.descents.iter().collect();
-        list.sort_unstable_by(|a, b| {
-            let verdicts = b.choice.verdict().cmp(&a.choice.verdict());
-            verdicts.then(severity(b).total_cmp(&severity(a))).then(a.number.cmp(&b.number))
-        });
-        list
+        // The verdict first, whatever the severity: no speed or temperature comes near a million.
+        let key = |d: &Descent| -(f64::from(d.choice.verdict() as u8) * 1e6 + severity(d).clamp(-1e5, 1e5));
+        ascending(self.descents.iter().map(key)).into_iter().map(|index| &self.descents[index]).collect()
     }
 }
 

@@ -123,6 +123,13 @@ impl Ask<'_> {
             let (candidate, driven) = found;
             return Ok(self.advise(candidate, &driven, governs));
         }
+        // A speed between two strides may be the only one.
+        let between = (0..speeds.len()).filter(|index| index % STRIDE != 0);
+        for index in between {
+            if let Some((candidate, driven)) = self.attempt(speeds[index], demanding, &mut governs) {
+                return Ok(self.advise(candidate, &driven, governs));
+            }
+        }
         Err(governs)
     }
 

@@ -6,8 +6,8 @@
 //! have: that is a tunnel (a bridge), and the line is used. What has no partner is not believed.
 
 use super::finding::{Finding, FindingKind, Unassessed};
-use super::order::ascending;
 use super::profile::Profile;
+use crate::order::ascending;
 use std::ops::Range;
 
 /// Slopes are taken over this length, metres.

@@ -4,7 +4,7 @@
 use super::bounds;
 use super::document::Fix;
 use super::finding::{Finding, FindingKind};
-use super::order::ascending;
+use crate::order::ascending;
 
 /// Points that are looked ahead for the way back from a jump.
 const LOOK_AHEAD: usize = 20;

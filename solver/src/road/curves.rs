@@ -148,7 +148,7 @@ fn gather(radii: &[f64], turns: &[f64], hairpin: &[bool]) -> Vec<Curve> {
 
 /// The median of the smallest third: one odd window does not make a curve tighter.
 fn tight(radii: &[f64]) -> f64 {
-    let order = super::order::ascending(radii.iter().copied());
+    let order = crate::order::ascending(radii.iter().copied());
     radii[order[order.len().div_ceil(3) / 2]]
 }
 

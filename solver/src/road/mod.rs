@@ -24,7 +24,6 @@ mod gpx;
 mod handed;
 mod heights;
 mod join;
-mod order;
 mod part;
 mod places;
 mod profile;

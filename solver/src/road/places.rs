@@ -2,8 +2,8 @@
 
 use super::bounds;
 use super::document::Waypoint;
-use super::order::ascending;
 use super::track;
+use crate::order::ascending;
 use serde::{Deserialize, Serialize};
 
 /// Passes of the road by one waypoint that are told (out and back, loops).

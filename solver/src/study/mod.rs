@@ -13,11 +13,11 @@ mod slowing;
 mod sureness;
 
 pub use adjustment::Adjustment;
-pub use input::Input;
+pub use input::{Input, RUNS};
 pub use lost::{Lost, RampAhead};
 pub use measured::{Measured, NotMeasured, measured};
 pub use slowing::{SlowFor, Slowing};
-pub use sureness::{Bands, DescentSureness, RUNS, Sureness, sureness};
+pub use sureness::{Bands, DescentSureness, Sureness, sureness};
 
 use crate::day::Day;
 use crate::motion::{Hold, Run, State, Trip};

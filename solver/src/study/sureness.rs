@@ -1,6 +1,6 @@
 //! How sure a plan is: the same plan driven many times, every input within its spread.
 
-use super::input::{Input, Sample};
+use super::input::{Input, RUNS, Sample};
 use super::quantile::{first_order, quantile};
 use crate::constants::SPEED_SLACK;
 use crate::day::Day;
@@ -9,9 +9,6 @@ use crate::plan::{Descent, Plan, start_state};
 use crate::road::Road;
 use crate::truck::Truck;
 use serde::{Deserialize, Serialize};
-
-/// Runs of a study.
-pub const RUNS: usize = 256;
 
 /// Most cells of a road that is driven so often, about 1,000 km: it bounds the time.
 const MOST_CELLS: usize = 100_000;

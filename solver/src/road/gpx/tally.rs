@@ -1,7 +1,7 @@
 //! Counts what the reader repairs, and where the first case of each kind stood.
 
+use crate::order::ascending;
 use crate::road::finding::{Finding, FindingKind};
-use crate::road::order::ascending;
 
 /// Repairs that are counted while reading. The order is the order of the findings.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -120,8 +120,9 @@ impl RetarderKind {
     }
 
     /// Entries of its numbers, all of them assumed to begin with.
-    pub(in crate::truck) fn entries() -> [Entry; 12] {
+    pub(in crate::truck) fn entries() -> [Entry; 13] {
         [
+            Entry::RetarderDelay,
             Entry::RetarderPeakPower,
             Entry::RetarderPeakSpeed,
             Entry::RetarderExponent,

@@ -1,9 +1,10 @@
-//! The one sort of the road.
+//! The one sort.
 
 /// Indices of keys in ascending order, equal keys as they come.
 ///
-/// Every sort of another type costs the worker three kilobytes, so all of them go by numbers.
-pub(super) fn ascending(keys: impl Iterator<Item = f64>) -> Vec<usize> {
+/// Every sort of another type costs page and worker kilobytes each, so all of them go by numbers.
+#[must_use]
+pub fn ascending(keys: impl Iterator<Item = f64>) -> Vec<usize> {
     let mut keyed: Vec<(f64, usize)> = keys.zip(0..).collect();
     keyed.sort_unstable_by(|a, b| a.0.total_cmp(&b.0).then(a.1.cmp(&b.1)));
     keyed.into_iter().map(|(_, index)| index).collect()
