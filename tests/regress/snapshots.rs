@@ -6,6 +6,7 @@
 
 use solver::plan::{Choice, Lanes, Plan};
 use solver::road::Road;
+use solver::study::{study, sureness};
 use solver::truck::Preset;
 use solver::{Day, ServiceBrakes, analyse};
 use std::fmt::Write;
@@ -47,6 +48,11 @@ fn snapshots() -> String {
             for kind in Preset::ALL {
                 of_plan(&mut out, &road, kind);
             }
+            if (instrument, way) == (Instrument::Recorder, "forth") {
+                for kind in [Preset::FiveAxle36, Preset::CoachConverter] {
+                    of_study(&mut out, &road, kind);
+                }
+            }
         }
     }
     out
@@ -63,6 +69,27 @@ fn of_plan(out: &mut String, road: &Road, kind: Preset) {
         of_lanes(&lanes)
     );
     of_descents(out, &plan);
+}
+
+/// The 256 runs, and what the study says in numbers.
+fn of_study(out: &mut String, road: &Road, kind: Preset) {
+    let (truck, day) = (preset(kind), Day::USUAL);
+    let (plan, _) = analyse(road, &truck, &day, &mut |_| true).expect("not cancelled");
+    let found = study(road, &truck, &day, &plan);
+    let lost = found.lost.iter().flat_map(|it| [it.stop_until, it.held_from, it.neither_from]);
+    let lost = lost.map(|at| at.map_or(f64::NAN, |at| at.0));
+    let hot = found.adjustment.iter().map(|it| it.hottest_after_stop.0);
+    let off = found.slowing.iter().map(|it| it.lift_off.map_or(f64::NAN, |(at, _)| at.0));
+    let (_, bands) = sureness(road, &truck, &day, &plan, &mut |_| true).expect("a road with descents");
+    let values = bands.speed.iter().chain(&bands.temperature).flatten().map(|x| f64::from(*x));
+    let _ = writeln!(
+        out,
+        "  {} study {:016x} bands {:016x} fuel {:016x}",
+        kind.key(),
+        mixed(lost.chain(hot).chain(off)),
+        mixed(values),
+        plan.totals.fuel.0.to_bits()
+    );
 }
 
 fn of_descents(out: &mut String, plan: &Plan) {

@@ -1,7 +1,9 @@
 //! Size budgets: what a first visit loads, compressed as a host would (brotli, quality 11).
 //!
 //! The limits are our own. A phone in a lay-by with a poor connection (about 1 Mbit/s) has the
-//! page in under three seconds at 350 KB.
+//! page in three seconds at 380 KB. They were 350 KB for all and 220 KB for the page until the
+//! page learnt to show retarders of every kind, what is sure, what if, and the evidence: see
+//! DEVELOPERS.md. The study worker is loaded when the first answer stands, and is not counted.
 
 use crate::{Outcome, project};
 use std::{
@@ -12,9 +14,13 @@ use std::{
 
 /// Kilobytes here are 1000 bytes: the stricter reading.
 const KB: usize = 1000;
-const FIRST_LOAD_KB: usize = 350;
-const PAGE_MODULE_KB: usize = 220;
+const FIRST_LOAD_KB: usize = 380;
+const PAGE_MODULE_KB: usize = 240;
 const WORKER_MODULE_KB: usize = 110;
+const STUDY_MODULE_KB: usize = 100;
+
+/// Files that are named in the page but loaded only when the first answer stands.
+const LATER: &str = "study-";
 
 /// One file of the first load.
 struct Loaded {
@@ -37,11 +43,13 @@ pub(crate) fn run() -> Outcome {
         let chosen = loaded.iter().filter(|file| wanted(&file.name));
         chosen.map(|file| file.compressed).sum()
     };
+    let first = |name: &str| !name.starts_with(LATER);
     let is_module = |name: &str, start: &str| name.starts_with(start) && name.ends_with(".wasm");
     let rows = [
-        ("all of the first load", sum(&|_| true), FIRST_LOAD_KB),
+        ("all of the first load", sum(&first), FIRST_LOAD_KB),
         ("the page's module", sum(&|name| is_module(name, "app-")), PAGE_MODULE_KB),
         ("the worker's module", sum(&|name| is_module(name, "worker-")), WORKER_MODULE_KB),
+        ("the study worker's module, later", sum(&|name| is_module(name, LATER)), STUDY_MODULE_KB),
     ];
     println!();
     let mut exceeded = Vec::new();

@@ -7,6 +7,8 @@ pub(crate) mod download;
 pub(crate) mod file;
 #[cfg(feature = "page")]
 pub(crate) mod frame;
+#[cfg(feature = "page")]
+pub(crate) mod rows;
 pub mod scope;
 #[cfg(feature = "page")]
 pub(crate) mod storage;

@@ -3,7 +3,7 @@
 use super::detail::{changes, place_of};
 use super::of_result;
 use super::part::{fact, list};
-use super::study::{on_the_road, sure_and_lost};
+use super::study::sure_and_lost;
 use super::verdict::chip;
 use crate::format::Units;
 use crate::state::{State, Worked};
@@ -72,8 +72,7 @@ fn decided(state: State, descent: &Descent, worked: &Arc<Worked>, units: Units) 
         {along(worked, units)}
         <dl class="facts">
             {facts(descent, worked, units)}
-            {sure_and_lost(state, place_of(descent), units)}
-            {on_the_road(state, units)}
+            {sure_and_lost(state, place_of(descent), units, false)}
         </dl>
     }
     .into_any()

@@ -1,7 +1,7 @@
 //! One descent in full.
 
 use super::part::fact;
-use super::study::{Where, slowing_on, sure_and_lost};
+use super::study::{Where, sure_and_lost};
 use super::table::table;
 use crate::format::{self, Units};
 use crate::state::{State, Worked};
@@ -20,8 +20,7 @@ pub(super) fn detail(state: State, worked: &Arc<Worked>, descent: &Descent, unit
                 {sign(descent, units)}
                 <dl class="facts">
                     {facts(worked, descent, units)}
-                    {sure_and_lost(state, at, units)}
-                    {slowing_on(state, at, units)}
+                    {sure_and_lost(state, at, units, true)}
                 </dl>
             </div>
             {table(descent, units)}

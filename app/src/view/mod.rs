@@ -8,6 +8,7 @@ mod day;
 mod descents;
 mod detail;
 mod entry;
+mod evidence;
 mod header;
 mod measured;
 mod part;
@@ -64,6 +65,8 @@ pub(crate) fn page() -> impl IntoView {
                     {answer::answer(state)}
                     {road_section(state)}
                     {descents::descents(state)}
+                    {study::ahead(state)}
+                    {evidence::evidence()}
                 </div>
                 <aside class="entries">
                     {truck::truck(state)}

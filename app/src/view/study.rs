@@ -9,7 +9,7 @@ use solver::order::ascending;
 use solver::study::{SlowFor, Slowing};
 
 /// Most things to slow for that are told at once.
-const MOST_TOLD: usize = 8;
+const MOST_TOLD: usize = 12;
 
 /// A descent by its number, and where it lies, m.
 #[derive(Debug, Clone, Copy)]
@@ -19,54 +19,50 @@ pub(super) struct Where {
     pub(super) foot_m: f64,
 }
 
-/// How sure the plan of a descent is, and what is left when the retarder is lost.
-pub(super) fn sure_and_lost(state: State, at: Where, units: Units) -> AnyView {
+/// How sure the plan of a descent is, and what is left when the retarder is lost; in short, or
+/// in full.
+pub(super) fn sure_and_lost(state: State, at: Where, units: Units, in_full: bool) -> AnyView {
     let w = words();
-    let content = move || {
-        let sureness = state.sureness.get();
-        let study = state.study.get();
-        let sure = sureness.and_then(|all| {
+    (move || {
+        let sure = state.sureness.get().and_then(|all| {
             let own = all.descents.get(at.number - 1)?;
-            Some(w.sure(own, all.runs, units))
+            Some(if in_full { w.sure(own, all.runs, units) } else { vec![w.sure_in_short(own, all.runs)] })
         });
         let progress = state.studying.get().map(|share| vec![w.studying(share)]);
-        let lost = study.and_then(|study| {
+        let lost = state.study.get().and_then(|study| {
             let own = study.lost.get(at.number - 1)?;
             Some(w.lost(own, at.crest_m, at.foot_m, units))
         });
         let shown = [(w.sure_label(), "sure", sure.or(progress)), (w.lost_label(), "lost", lost)];
         shown.into_iter().filter_map(|(label, id, lines)| Some(fact(label, id, lines?))).collect_view()
-    };
-    view! { {content} }.into_any()
-}
-
-/// What lies ahead on a descent that asks for a lower speed.
-pub(super) fn slowing_on(state: State, at: Where, units: Units) -> AnyView {
-    (move || {
-        let study = state.study.get()?;
-        let on_it = |it: &&Slowing| it.at.0 > at.crest_m && it.at.0 <= at.foot_m + 1_000.0;
-        slowing(study.slowing.iter().filter(on_it), units)
     })
     .into_any()
 }
 
-/// Brakes out of adjustment, and what lies ahead on the whole road.
-pub(super) fn on_the_road(state: State, units: Units) -> AnyView {
+/// The section of what lies ahead: where to slow, and brakes out of adjustment.
+pub(super) fn ahead(state: State) -> AnyView {
     let w = words();
-    (move || {
+    let content = move || {
+        let units = state.units.get();
         let study = state.study.get()?;
         let adjustment = (!study.adjustment.is_empty())
             .then(|| fact(w.adjustment_label(), "adjustment", w.adjustment(&study.adjustment, units)));
-        Some(vec![adjustment, slowing(study.slowing.iter(), units)].into_iter().flatten().collect_view())
-    })
+        let slowing = (!study.slowing.is_empty()).then(|| slowing(&study.slowing, units));
+        Some(view! {
+            {slowing}
+            <dl class="facts wide">{adjustment}</dl>
+        })
+    };
+    view! {
+        <section class="card ahead" id="ahead" hidden=move || state.study.with(Option::is_none)>{content}</section>
+    }
     .into_any()
 }
 
-/// Places first, then the curves that a truck must slow for most, in road order.
-fn slowing<'a>(all: impl Iterator<Item = &'a Slowing>, units: Units) -> Option<AnyView> {
+/// Places, and the curves that a truck must slow for most, in road order.
+fn slowing(all: &[Slowing], units: Units) -> AnyView {
     let w = words();
-    let all: Vec<&Slowing> = all.collect();
-    let weight = |it: &&Slowing| match it.what {
+    let weight = |it: &Slowing| match it.what {
         SlowFor::Curve(_) => -it.brakes_need.0,
         SlowFor::Stop(_) | SlowFor::Town(_) | SlowFor::BrakeCheck(_) => f64::NEG_INFINITY,
     };
@@ -74,9 +70,24 @@ fn slowing<'a>(all: impl Iterator<Item = &'a Slowing>, units: Units) -> Option<A
     chosen.truncate(MOST_TOLD);
     // Back into the order of the road, which is that of the list.
     let told = (0..all.len()).filter(|index| chosen.contains(index));
-    let mut lines: Vec<String> = told.map(|index| w.slowing(all[index], units)).collect();
-    if all.len() > lines.len() {
-        lines.push(w.slowing_more(all.len() - lines.len()));
+    let rows = told.map(|index| row(w.slowing(&all[index], units))).collect_view();
+    let more = all.len().saturating_sub(MOST_TOLD);
+    let heads = w.slowing_heads().map(|head| view! { <th scope="col">{head}</th> }.into_any());
+    view! {
+        <h2 id="ahead-head">{w.slowing_label()}</h2>
+        <p>{w.slowing_sentence()}</p>
+        <div class="wide-table" tabindex="0" role="region" aria-labelledby="ahead-head">
+            <table class="gear-table" data-testid="slowing" aria-labelledby="ahead-head">
+                <thead><tr>{heads.into_iter().collect_view()}</tr></thead>
+                <tbody>{rows}</tbody>
+            </table>
+        </div>
+        {(more > 0).then(|| view! { <p>{w.slowing_more(more)}</p> })}
     }
-    (!lines.is_empty()).then(|| fact(w.slowing_label(), "slowing", lines))
+    .into_any()
+}
+
+fn row(cells: [String; 6]) -> AnyView {
+    let cells = cells.map(|text| view! { <td>{text}</td> }.into_any());
+    view! { <tr>{cells.into_iter().collect_view()}</tr> }.into_any()
 }

@@ -30,10 +30,28 @@ pub trait StudyWords {
     fn adjustment(&self, all: &[Adjustment], units: Units) -> Vec<String>;
     /// Label of slowing ahead.
     fn slowing_label(&self) -> &'static str;
-    /// How to slow for one thing.
-    fn slowing(&self, slowing: &Slowing, units: Units) -> String;
+    /// What the list of it means.
+    fn slowing_sentence(&self) -> &'static str;
+    /// Heads of its columns: place, what, speed, where, gear, the service brakes alone.
+    fn slowing_heads(&self) -> [&'static str; 6];
+    /// One row of it.
+    fn slowing(&self, slowing: &Slowing, units: Units) -> [String; 6];
     /// How many more there are.
     fn slowing_more(&self, count: usize) -> String;
+    /// How sure it is, in one sentence.
+    fn sure_in_short(&self, sure: &DescentSureness, runs: usize) -> String;
+    /// Head of the evidence.
+    fn evidence_head(&self) -> &'static str;
+    /// What it is.
+    fn evidence_sentence(&self) -> &'static str;
+    /// How many values there are, and how many are known to differ.
+    fn evidence_count(&self, rows: usize, known: usize) -> String;
+    /// Heads of its columns: what, the source's value, ours, the difference.
+    fn evidence_heads(&self) -> [&'static str; 4];
+    /// Mark of a value that is known to differ.
+    fn evidence_difference(&self) -> &'static str;
+    /// It cannot be fetched.
+    fn evidence_missing(&self) -> &'static str;
     /// Head of the panel in which a steady speed is entered.
     fn measured_head(&self) -> &'static str;
     /// What it is for.

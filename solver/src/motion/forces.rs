@@ -90,8 +90,8 @@ impl Trip<'_> {
         Newtons(self.day.surface.friction() * self.day.retarding_share() * load)
     }
 
-    /// Force of gear and the strongest stage that may be used, kept within the grip of the
-    /// driven axles: what lasts. Motoring cannot be turned down and counts whole.
+    /// Force of gear and the strongest stage that the driven axles grip: what lasts. Motoring cannot
+    /// be turned down and counts whole.
     #[must_use]
     pub fn retarding(self, gear: Gear, speed: MetresPerSecond, grade: Grade, air: Air) -> Newtons {
         self.retarding_as_warm(gear, speed, grade, air, Warmth::SUSTAINED)
@@ -108,9 +108,14 @@ impl Trip<'_> {
         warmth: Warmth,
     ) -> Newtons {
         let held = |stage| self.truck.holding_force(gear, stage, speed, air.altitude_factor, warmth).0;
-        let full = held(self.strongest_stage());
         let grip = self.grip_for_retarding(grade).0;
-        Newtons(if full <= grip { full } else { grip.max(held(Stage::OFF)) })
+        let strongest = self.strongest_stage();
+        // Nearly always the strongest: on a slippery road the strongest that does not break away.
+        let gripping = self.truck.stages().rev().filter(|stage| *stage <= strongest).find_map(|stage| {
+            let force = held(stage);
+            (force <= grip || stage.is_off()).then_some(force)
+        });
+        Newtons(gripping.unwrap_or(0.0))
     }
 
     /// The weakest stage that holds `need`, or the strongest that may be used.

@@ -8,6 +8,8 @@ use serde::{Deserialize, Serialize};
 
 /// Passes of the road by one waypoint that are told (out and back, loops).
 const MOST_PASSES: usize = 4;
+/// Two recordings of one road lie within this of each other, metres. Assumed.
+const SAME_ROAD_M: f64 = 20.0;
 /// Kilometres per degree of latitude at least: quick rejection needs no more.
 const METRES_PER_DEGREE: f64 = 110_000.0;
 
@@ -136,5 +138,9 @@ fn passes(waypoint: &Waypoint, positions: &[(f64, f64)]) -> Vec<(usize, f64)> {
         }
         inside = near && (inside || room);
     }
+    // Between hairpins other parts of the road come near as well: the place lies on those that
+    // come about as near as the nearest.
+    let nearest = found.iter().map(|(_, off_m)| *off_m).fold(f64::INFINITY, f64::min);
+    found.retain(|(_, off_m)| *off_m <= nearest + SAME_ROAD_M);
     found
 }

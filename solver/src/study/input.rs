@@ -142,7 +142,10 @@ mod tests {
                     let at = |input| (sample.share(input) * 4.0) as usize;
                     counts[4 * at(first) + at(second)] += 1;
                 }
-                assert!(counts.iter().all(|count| (12..=20).contains(count)), "{first:?} {second:?}: {counts:?}");
+                assert!(
+                    counts.iter().all(|count| (12..=20).contains(count)),
+                    "{first:?} {second:?}: {counts:?}"
+                );
             }
         }
     }

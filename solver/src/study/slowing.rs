@@ -11,8 +11,11 @@ use serde::{Deserialize, Serialize};
 /// Speed in a village or town where nothing is posted in the file, km/h. Assumed; signs decide.
 const TOWN_KMH: f64 = 50.0;
 
-/// A lower speed is told when it is lower by this, m/s (5 km/h).
-const WORTH_TELLING: f64 = 5.0 / 3.6;
+/// A lower speed is told when it is lower by this, m/s (10 km/h).
+const WORTH_TELLING: f64 = 10.0 / 3.6;
+
+/// A curve governs where the plan comes to it within this of its speed, m/s.
+const AT_ITS_CAP: f64 = 0.3;
 
 /// Most things that are told of one road.
 const MOST: usize = 60;
@@ -101,11 +104,15 @@ impl Ahead<'_> {
         let (trip, road) = (self.trip, self.road);
         let reach = (FARTHEST_M / road.step_m()) as usize;
         let first = at.saturating_sub(reach);
-        let faster = |cell: &usize| self.run.samples[*cell].speed.0 > to.0 + WORTH_TELLING;
-        // How fast the plan comes along before it slows.
-        let before = (first..at).rev().find(faster)?;
-        let from = self.run.samples[first..=before].iter().rev().map(|sample| sample.speed.0);
-        let from = MetresPerSecond(from.take(reach / 4).fold(0.0, f64::max));
+        let before = match what {
+            SlowFor::Curve(_) => self.peak_before(first, at, to)?,
+            // The plan drives past a place: from its own speed there.
+            SlowFor::Stop(_) | SlowFor::Town(_) | SlowFor::BrakeCheck(_) => at.checked_sub(1)?,
+        };
+        let from = self.run.samples[before].speed;
+        if from.0 < to.0 + WORTH_TELLING {
+            return None;
+        }
         if (first..at).any(|cell| !road.assessed()[cell]) {
             return None;
         }
@@ -129,6 +136,21 @@ impl Ahead<'_> {
             brakes_need: need,
             brakes_after: brakes.hottest_with(trip, work),
         })
+    }
+
+    /// For a curve the plan slows by itself: where it came along fastest just before. `None` where
+    /// something else keeps it slower there already.
+    fn peak_before(&self, first: usize, at: usize, to: MetresPerSecond) -> Option<usize> {
+        let speed = |cell: usize| self.run.samples[cell].speed.0;
+        let last = at.checked_sub(1)?;
+        if speed(last) < to.0 - AT_ITS_CAP {
+            return None;
+        }
+        let mut peak = last;
+        while peak > first && speed(peak - 1) >= speed(peak) {
+            peak -= 1;
+        }
+        Some(peak)
     }
 
     /// Backwards from the place: the service brakes' part first, then the full stage, until the
@@ -157,8 +179,9 @@ impl Ahead<'_> {
             }
             let way = road.step_m() / grade.sin_cos().1;
             speed = (speed * speed + 2.0 * slowing * way).sqrt();
-            if speed >= from.0 {
-                return Some((Metres(cell as f64 * road.step_m()), from));
+            let planned = self.run.samples[cell].speed.0.min(from.0);
+            if speed >= planned {
+                return Some((Metres(cell as f64 * road.step_m()), MetresPerSecond(planned)));
             }
         }
         None

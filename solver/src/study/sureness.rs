@@ -120,11 +120,8 @@ impl Card {
         let fine_caps = caps(trip, road, &fine);
         let coarse = road.coarser();
         let last = coarse.cells();
-        // The slowest of the points that a coarser point stands for.
-        let cap = |point: usize| {
-            let (from, to) = ((2 * point).saturating_sub(1), (2 * point + 1).min(road.cells()));
-            fine_caps[from..=to].iter().copied().fold(f64::INFINITY, f64::min)
-        };
+        // What follows is kept from there: a slower point between two is slowed for at the first.
+        let cap = |point: usize| fine_caps[(2 * point).min(road.cells())];
         let hold = |it: &Hold| Hold { from: it.from / 2, to: it.to.div_ceil(2).min(last), ..*it };
         // Holds that met in the middle of a coarse cell must not overlap.
         let mut holds: Vec<Hold> = fine.iter().map(hold).collect();
@@ -256,5 +253,43 @@ impl Kept {
             (0..=road.cells()).map(at).collect()
         };
         [along(&ends[0]), along(&ends[1])]
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::truck::Preset;
+
+    /// Three passes of different steepness, with bumps that no grid of 20 m follows exactly.
+    fn passes() -> Road {
+        let height = |k: u32| {
+            let s = f64::from(k) * 10.0;
+            900.0 + 320.0 * libm::sin(s / 2_100.0) + 14.0 * libm::sin(s / 190.0) - 0.004 * s
+        };
+        Road::from_heights("passes", 10.0, (0..=4_000).map(height).collect()).expect("heights are sound")
+    }
+
+    #[test]
+    fn the_coarser_grid_tells_the_same() {
+        let (road, day) = (passes(), Day::USUAL);
+        for kind in [Preset::FiveAxle36, Preset::FiveAxle40, Preset::Rigid18] {
+            let truck = Truck::new(kind.spec()).expect("a preset");
+            let trip = Trip { truck: &truck, day: &day };
+            let (plan, _) = crate::plan::plan(&road, &truck, &day, &mut |_| true).expect("not stopped");
+            let card = Card::of(&road, trip, &plan);
+            let coarse =
+                Run::by_card(trip, &card.road, &card.caps, &card.holds, start_state(trip, &card.road));
+            let holds: Vec<Hold> = plan.descents.iter().map(Descent::hold).collect();
+            let fine = Run::along(trip, &road, 0, road.cells(), &holds, start_state(trip, &road));
+            for (descent, hold) in plan.descents.iter().zip(&card.holds) {
+                let hottest = |samples: &[Driven]| samples.iter().map(|s| s.hottest.0).fold(0.0, f64::max);
+                let (a, b) = (
+                    hottest(&fine.samples[descent.from..descent.to]),
+                    hottest(&coarse.samples[hold.from..hold.to]),
+                );
+                assert!((a - b).abs() < 3.5, "descent {}: {a} and {b} °C", descent.number);
+            }
+        }
     }
 }

@@ -6,6 +6,7 @@
 //! shown, with the fastest and the slowest beside it.
 
 use solver::road::Turn;
+use solver::study::{study, sureness};
 use solver::{Day, Preset, Truck, analyse, road};
 use std::{
     fmt::Write as _,
@@ -14,7 +15,7 @@ use std::{
     time::{Duration, Instant},
 };
 use tests::generate::{Drive, Instrument, TrueRoad, gpx_text};
-use tests::truth::{Errors, ROADS, bends, mean, measure};
+use tests::truth::{Errors, ROADS, bends, mean, measure, survey_drive};
 
 /// Odd, so that the median is one of the measured times.
 const ROUNDS: usize = 7;
@@ -189,6 +190,32 @@ fn whole_way() -> Group {
     }
 }
 
+/// What is worked out once the answer of a road of 100 km stands: one second is asked for the
+/// runs natively, two in the page (`--page`).
+fn looking_further() -> Group {
+    let road = survey_drive(&TrueRoad::random(3, 100_000.0), &Drive::new(Instrument::Recorder, 12.0, 3));
+    let truck = Truck::new(Preset::FiveAxle36.spec()).expect("a preset is a truck");
+    let plan_it = |road: &road::Road, truck: &Truck| {
+        analyse(road, truck, &Day::USUAL, &mut |_| true).expect("not stopped").0
+    };
+    let plan = plan_it(&road, &truck);
+    let shared = std::rc::Rc::new((road, truck, plan));
+    let (first, second, third) = (shared.clone(), shared.clone(), shared);
+    Group {
+        name: "looking further, a road of 100 km",
+        entries: vec![
+            entry("the plan (baseline)", move || plan_it(&first.0, &first.1).descents.len()),
+            entry("retarder lost, adjustment, slowing", move || {
+                study(&second.0, &second.1, &Day::USUAL, &second.2).lost.len()
+            }),
+            entry("256 runs", move || {
+                let sure = sureness(&third.0, &third.1, &Day::USUAL, &third.2, &mut |_| true);
+                sure.map_or(0, |(sure, _)| sure.runs)
+            }),
+        ],
+    }
+}
+
 /// The long file of the last entry, made once.
 fn planned_text() -> &'static str {
     static TEXT: std::sync::OnceLock<String> = std::sync::OnceLock::new();
@@ -270,7 +297,7 @@ fn main() -> ExitCode {
         }
     }
     println!("median of {ROUNDS} rounds; a ratio below 1 is faster than the baseline");
-    let groups: [fn() -> Group; 2] = [reading, whole_way];
+    let groups: [fn() -> Group; 3] = [reading, whole_way, looking_further];
     for group in groups {
         // Made one after the other: the inputs are large.
         let group = group();

@@ -189,7 +189,7 @@ impl EntryWords for English {
         match transmission {
             Transmission::Manual => "by hand",
             Transmission::Automated => "automated",
-            Transmission::TorqueConverter { .. } => "torque converter",
+            Transmission::TorqueConverter { .. } => "converter",
         }
     }
     fn load_label(&self) -> &'static str {

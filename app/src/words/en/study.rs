@@ -51,8 +51,8 @@ impl StudyWords for English {
         "How sure"
     }
     fn sure(&self, sure: &DescentSureness, runs: usize, units: Units) -> Vec<String> {
-        let held = of_runs(sure.held, runs, "the retarder alone held the speed");
-        let kept = of_runs(sure.kept, runs, "brakes and one hard stop kept the limit");
+        let held = of_runs(sure.held, runs, "The retarder alone held the speed");
+        let kept = of_runs(sure.kept, runs, "The brakes, one hard stop included, kept the limit");
         let (cool, hot) = sure.after_stop_c;
         let heat = format!(
             "In nine of ten the brakes were between {} and {} after a hard stop.",
@@ -63,7 +63,7 @@ impl StudyWords for English {
         let matters =
             (!what.is_empty()).then(|| format!("Most of that spread comes from {}.", what.join(", then ")));
         let intro = format!(
-            "Driven {runs} times with grades, mass, resistance, wind, retarder and brakes each a little off:"
+            "Driven {runs} times with grades, mass, resistance, wind, retarder and brakes each a little off."
         );
         [Some(intro), Some(held), Some(kept), Some(heat), matters].into_iter().flatten().collect()
     }
@@ -100,7 +100,7 @@ impl StudyWords for English {
             .map(|from| format!("From {} on neither would keep the limit.", format::distance(from.0, units)));
         let ramps = lost.ramps.iter().map(|ramp| {
             format!(
-                "Escape ramp at {}: rolling from {} without any brakes it would be met with about {}; a level bed of gravel would need about {}.",
+                "Escape ramp at {}: rolling from {} without any brakes it would be met with about {}; a level bed of loose round gravel would need about {}.",
                 format::distance(ramp.at.0, units),
                 format::distance(ramp.lost_at.0, units),
                 format::met_speed(ramp.speed.0, units),
@@ -130,31 +130,71 @@ impl StudyWords for English {
     fn slowing_label(&self) -> &'static str {
         "Slowing for what lies ahead"
     }
-    fn slowing(&self, slowing: &Slowing, units: Units) -> String {
-        let at = format::distance(slowing.at.0, units);
-        let what = what_for(&slowing.what, slowing.to.0, units);
-        let how = match slowing.lift_off {
-            Some((from, speed)) => {
-                let rest = slowing.cut_out.map_or_else(String::new, |off| {
-                    format!(" down to {}, then the service brakes", format::met_speed(off.0, units))
-                });
-                format!(
-                    "lift off at {} ({}): full stage in gear {} is enough{rest}",
-                    format::distance(from.0, units),
-                    format::met_speed(speed.0, units),
-                    slowing.gear.number()
-                )
-            }
-            None => "the retarder alone is not enough: brake early".to_owned(),
+    fn slowing_sentence(&self) -> &'static str {
+        "Off the throttle and on full stage from there, the retarder alone brings this truck down to the speed, and the service brakes stay cool. Signs and what you see come first."
+    }
+    fn slowing_heads(&self) -> [&'static str; 6] {
+        ["at", "what for", "down to", "full stage from", "in gear", "service brakes alone"]
+    }
+    fn slowing(&self, slowing: &Slowing, units: Units) -> [String; 6] {
+        let (from, gear) = match slowing.lift_off {
+            Some((from, speed)) => (
+                format!("{}, at {}", format::distance(from.0, units), format::met_speed(speed.0, units)),
+                slowing.gear.number().to_string(),
+            ),
+            None => ("not enough: brake early".to_owned(), "–".to_owned()),
         };
-        format!(
-            "{at}, {what}: {how}. The service brakes alone would need {} and reach about {}.",
-            format::height(slowing.brakes_need.0, units),
-            format::temperature(slowing.brakes_after.0, units)
-        )
+        let rest = slowing.cut_out.filter(|_| slowing.lift_off.is_some());
+        let rest = rest.map_or_else(String::new, |off| {
+            format!("; below {} the service brakes", format::met_speed(off.0, units))
+        });
+        let to = if slowing.to.0 > 0.0 { format::hold_speed(slowing.to.0, units) } else { "stop".to_owned() };
+        [
+            format::distance(slowing.at.0, units),
+            what_for(&slowing.what, units),
+            to,
+            from + &rest,
+            gear,
+            format!(
+                "{}, then about {}",
+                format::height(slowing.brakes_need.0, units),
+                format::temperature(slowing.brakes_after.0, units)
+            ),
+        ]
     }
     fn slowing_more(&self, count: usize) -> String {
-        format!("and {count} more on this road")
+        format!("And {count} more that ask for less.")
+    }
+    fn sure_in_short(&self, sure: &DescentSureness, runs: usize) -> String {
+        let how = format!("with grades, mass, wind, retarder and brakes a little off, {runs} times");
+        if sure.held == runs && sure.kept == runs {
+            return format!("Driven {how}: the retarder held it each time, and the brakes kept the limit.");
+        }
+        format!(
+            "Driven {how}: the retarder alone held it in {}, the brakes kept the limit in {}.",
+            format::share(sure.held as f64 / runs as f64),
+            format::share(sure.kept as f64 / runs as f64)
+        )
+    }
+    fn evidence_head(&self) -> &'static str {
+        "Evidence"
+    }
+    fn evidence_sentence(&self) -> &'static str {
+        "What the calculation is held against: values from outside this project, each with its source and how we came by it, and what comes out here. The same rows are the project’s tests."
+    }
+    fn evidence_count(&self, rows: usize, known: usize) -> String {
+        format!(
+            "{rows} values; {known} of them differ from their source by more than its tolerance, and are marked so."
+        )
+    }
+    fn evidence_heads(&self) -> [&'static str; 4] {
+        ["what", "the source has", "here", "difference"]
+    }
+    fn evidence_difference(&self) -> &'static str {
+        "differs"
+    }
+    fn evidence_missing(&self) -> &'static str {
+        "The rows could not be loaded. Open this again, or reload the page."
     }
     fn measured_head(&self) -> &'static str {
         "What held today"
@@ -242,18 +282,12 @@ fn place(place: AxlePlace) -> &'static str {
     }
 }
 
-fn what_for(what: &SlowFor, to: f64, units: Units) -> String {
-    let named = |kind: &str, name: &str| {
-        if name.is_empty() { kind.to_owned() } else { format!("{kind} “{name}”") }
-    };
+fn what_for(what: &SlowFor, units: Units) -> String {
+    let named = |kind: &str, name: &str| if name.is_empty() { kind.to_owned() } else { name.to_owned() };
     match what {
-        SlowFor::Curve(radius_m) => {
-            format!("curve of about {} for {}", radius(*radius_m, units), format::hold_speed(to, units))
-        }
-        SlowFor::Stop(name) => format!("{}, stop", named("a place to stop", name)),
-        SlowFor::BrakeCheck(name) => format!("{}, stop", named("brake check", name)),
-        SlowFor::Town(name) => {
-            format!("{}, {} unless signs say otherwise", named("town", name), format::hold_speed(to, units))
-        }
+        SlowFor::Curve(radius_m) => format!("curve, radius about {}", radius(*radius_m, units)),
+        SlowFor::Stop(name) => named("a place to stop", name),
+        SlowFor::BrakeCheck(name) => named("brake check", name),
+        SlowFor::Town(name) => named("town", name),
     }
 }

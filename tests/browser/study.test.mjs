@@ -1,0 +1,159 @@
+// What follows from the answer: how sure it is, what if, what held, and the evidence.
+
+import assert from "node:assert/strict";
+import { readFile } from "node:fs/promises";
+import { after, before, test } from "node:test";
+import { dropFile, openDemo, openPage, phone, settle, startBrowser } from "./page.mjs";
+import { hill } from "./roads.mjs";
+import { changedSentence, read } from "./read.mjs";
+
+let browser;
+before(async () => {
+  browser = await startBrowser();
+});
+after(() => browser?.close());
+
+const sure = (visit) => visit.byId("sure").first().filter({ hasText: "256 times" });
+
+/** The demo with its study. */
+async function openStudied(options) {
+  const visit = await openDemo(browser, options);
+  await sure(visit).waitFor();
+  return visit;
+}
+
+async function openFolded(visit, id) {
+  const panel = visit.byId(id);
+  if (!(await panel.evaluate((it) => it.open))) await panel.locator("summary").first().click();
+}
+
+test("how sure it is, the lost retarder and what lies ahead come by themselves, on a phone as well", async () => {
+  for (const viewport of [undefined, phone]) {
+    const visit = await openStudied(viewport && { viewport });
+    assert.match(await read(visit, "lost"), /Braking hard within two seconds/);
+    assert.match(await visit.byId("slowing").innerText(), /Brake check area/);
+    assert.match(await visit.byId("adjustment").innerText(), /Trailer: about \d+/);
+    assert.ok((await visit.page.locator("path.sureness").count()) >= 2, "bands of speed and temperature");
+    visit.assertClean();
+    await visit.close();
+  }
+});
+
+test("another entry is studied anew, and a study at work is given up for it", async () => {
+  const visit = await openStudied();
+  const before = await read(visit, "verdict-sentence");
+  await visit.byId("entry-gross_mass").fill("60");
+  await changedSentence(visit, before);
+  await visit.byId("entry-gross_mass").fill("61");
+  await settle(visit);
+  await sure(visit).waitFor();
+  visit.assertClean();
+  await visit.close();
+});
+
+test("a retarder of every kind can be chosen, and its numbers entered", async () => {
+  const visit = await openPage(browser);
+  await visit.byId("descent-row").first().waitFor();
+  await openFolded(visit, "more-entries");
+  const kinds = await visit.byId("entry-retarder").locator("option").evaluateAll((all) => all.map((it) => it.value));
+  assert.equal(kinds.length, 11);
+  for (const kind of kinds) {
+    await visit.byId("entry-retarder").selectOption(kind);
+    await settle(visit);
+    assert.equal(await visit.byId("entry-retarder").inputValue(), kind);
+    assert.match(await read(visit, "verdict-sentence"), /decides:/);
+    const has = async (id) => (await visit.byId(`entry-${id}`).count()) === 1;
+    assert.equal(await has("sustained_power"), kind.includes("hydrodynamic"), kind);
+    assert.equal(await has("hot_share"), kind.includes("electromagnetic"), kind);
+    assert.equal(await has("retarder_table"), kind.endsWith("table"), kind);
+  }
+  // A table that cannot be read keeps what was typed and says what is asked for.
+  await visit.byId("entry-retarder_table").fill("900: 800 400");
+  await visit.page.locator("#entry-retarder_table-wrong").filter({ hasText: "2 to 24 rows" }).waitFor();
+  const before = await read(visit, "verdict-sentence");
+  await visit.byId("entry-retarder_table").fill("500: 400 900\n2500: 500 1500");
+  await visit.byId("former").waitFor({ state: "detached" });
+  assert.notEqual(before, "");
+  visit.assertClean();
+  await visit.close();
+});
+
+test("a converter asks for its lock-up, and the gear is to be held by hand", async () => {
+  const visit = await openPage(browser);
+  await visit.byId("descent-row").first().waitFor();
+  await openFolded(visit, "more-entries");
+  assert.equal(await visit.byId("entry-lock_up_gear").count(), 0);
+  await visit.byId("transmission-converter").click();
+  await visit.byId("entry-lock_up_gear").waitFor();
+  await visit.byId("notes").filter({ hasText: "engage the gear by hand" }).waitFor();
+  visit.assertClean();
+  await visit.close();
+});
+
+test("empty on a wet road no stage is advised, and it is said why", async () => {
+  const visit = await openPage(browser);
+  await visit.byId("descent-row").first().waitFor();
+  await visit.byId("surface-wet").click();
+  await visit.byId("notes").filter({ hasText: "half of what the driven axles grip" }).waitFor();
+  const before = await read(visit, "verdict-sentence");
+  await visit.byId("load-empty").click();
+  await visit.byId("notes").filter({ hasText: "No retarder stage is advised empty on a wet road" }).waitFor();
+  await settle(visit);
+  const sentence = await changedSentence(visit, before);
+  assert.match(await read(visit, "verdict-sentence"), /retarder off|no safe speed/, `${sentence}`);
+  visit.assertClean();
+  await visit.close();
+});
+
+test("what held today scales the retarder, and the way back is there", async () => {
+  const visit = await openStudied();
+  await openFolded(visit, "measured-panel");
+  await visit.byId("measure").click();
+  await visit.byId("measured-panel").filter({ hasText: "all as numbers" }).waitFor();
+  const seen = { gear: "5", stage: "3", engine: "1900", speed: "27", grade: "8" };
+  for (const [field, text] of Object.entries(seen)) await visit.byId(`seen-${field}`).fill(text);
+  await visit.byId("measure").click();
+  await visit.byId("measured").filter({ hasText: "it held with" }).waitFor();
+  await visit.byId("use-measured").click();
+  await visit.byId("undo-measured").waitFor();
+  await settle(visit);
+  await openFolded(visit, "more-entries");
+  assert.notEqual(await visit.byId("entry-retarding_scale").inputValue(), "100");
+  await visit.byId("undo-measured").click();
+  await visit.byId("undo-measured").waitFor({ state: "detached" });
+  assert.equal(await visit.byId("entry-retarding_scale").inputValue(), "100");
+  await visit.byId("seen-engine").fill("1100");
+  await visit.byId("measure").click();
+  await visit.byId("not-measured").filter({ hasText: "the engine would turn at about" }).waitFor();
+  visit.assertClean();
+  await visit.close();
+});
+
+test("the file is saved at once, studied or not", async () => {
+  const visit = await openPage(browser);
+  await visit.byId("descent-row").first().waitFor();
+  await dropFile(visit, "drop-zone", hill);
+  await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
+  await settle(visit);
+  const saving = visit.page.waitForEvent("download");
+  await visit.byId("export").click();
+  const text = await readFile(await (await saving).path(), "utf8");
+  assert.match(text, /<wpt[\s\S]*<\/gpx>/);
+  assert.match(text, /Test hill/);
+  visit.assertClean();
+  await visit.close();
+});
+
+test("the evidence lists every row that the tests read, and marks what differs", async () => {
+  const visit = await openDemo(browser);
+  await visit.byId("evidence").locator("summary").click();
+  await visit.byId("evidence-count").waitFor();
+  const rows = JSON.parse(await readFile(new URL("../../public/evidence.json", import.meta.url), "utf8"));
+  const known = rows.filter((row) => row.known_difference).length;
+  assert.ok(rows.length > 200 && known > 0);
+  assert.match(await visit.byId("evidence-count").innerText(), new RegExp(`^${rows.length} values; ${known} `));
+  assert.equal(await visit.byId("evidence").locator("tbody tr:not(:has(th))").count(), rows.length);
+  assert.equal(await visit.byId("evidence").locator("tr.differs").count(), known);
+  visit.assertClean();
+  await visit.close();
+});
