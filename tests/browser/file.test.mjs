@@ -219,7 +219,8 @@ test("a calculation that stops on an error is told, another one started, and not
       globalThis.Worker = class extends Native {
         constructor(...rest) {
           super(...rest);
-          globalThis.workers.push(this);
+          // Not the one that only looks further.
+          if (String(rest[0]).includes("worker")) globalThis.workers.push(this);
         }
       };
     });

@@ -157,3 +157,13 @@ test("the evidence lists every row that the tests read, and marks what differs",
   visit.assertClean();
   await visit.close();
 });
+
+test("without the study worker the answer stands, and saving tells that it cannot be done", async () => {
+  const before = (page) => page.route(/study[^/]*\.js$/, (route) => route.abort());
+  const visit = await openDemo(browser, { before });
+  await visit.byId("export").click();
+  await visit.byId("export-error").waitFor();
+  assert.match(await read(visit, "verdict-sentence"), /decides/);
+  assert.equal(await visit.byId("lost").count(), 0);
+  await visit.close();
+});

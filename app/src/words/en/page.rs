@@ -167,7 +167,7 @@ impl PageWords for English {
             }
             WorkTrouble::Truck { sentence } => sentence.clone(),
             WorkTrouble::CannotExport => {
-                "The browser did not allow it. Try another browser.".to_owned()
+                "The part that writes it could not be loaded, or the browser did not allow saving. Reload the page, or try another browser.".to_owned()
             }
         }
     }
