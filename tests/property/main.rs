@@ -2,6 +2,7 @@
 
 mod curves;
 mod export;
+mod monotone;
 mod parts;
 mod physics;
 mod resampling;

@@ -131,7 +131,7 @@ impl Ahead<'_> {
             at: Metres(at as f64 * road.step_m()),
             to,
             gear,
-            lift_off: self.lift_off(at, cut_out.unwrap_or(to), to, gear, from),
+            lift_off: self.lift_off((before, at), cut_out.unwrap_or(to), to, gear, from),
             cut_out,
             brakes_need: need,
             brakes_after: brakes.hottest_with(trip, work),
@@ -157,7 +157,7 @@ impl Ahead<'_> {
     /// speed of the plan is met.
     fn lift_off(
         &self,
-        at: usize,
+        (before, at): (usize, usize),
         held_to: MetresPerSecond,
         to: MetresPerSecond,
         gear: Gear,
@@ -179,7 +179,8 @@ impl Ahead<'_> {
             }
             let way = road.step_m() / grade.sin_cos().1;
             speed = (speed * speed + 2.0 * slowing * way).sqrt();
-            let planned = self.run.samples[cell].speed.0.min(from.0);
+            // From its fastest on the plan slows by itself, perhaps with the service brakes.
+            let planned = if cell > before { from.0 } else { self.run.samples[cell].speed.0.min(from.0) };
             if speed >= planned {
                 return Some((Metres(cell as f64 * road.step_m()), MetresPerSecond(planned)));
             }
