@@ -125,6 +125,12 @@ impl Entries {
         *self = Self { day: self.day, ..Self::of(preset) };
     }
 
+    /// A truck of one's own on the same day.
+    pub fn take_own(&mut self, truck: TruckSpec) {
+        let drive_share = Some(truck.drive_axle_mass_kg / truck.gross_mass_kg);
+        *self = Self { truck, day: self.day, preset: None, drive_share };
+    }
+
     /// Whether what was kept can still be used: ranges may have changed since.
     #[must_use]
     pub fn is_sound(&self) -> bool {

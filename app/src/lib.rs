@@ -18,6 +18,8 @@ pub mod desk;
 pub mod entries;
 #[cfg(feature = "page")]
 pub mod format;
+#[cfg(feature = "page")]
+pub mod marker;
 pub mod message;
 #[cfg(feature = "page")]
 mod state;

@@ -5,6 +5,7 @@ use crate::message::study::{Seen, StudyReply, StudyRequest, band_arrays};
 use solver::day::Day;
 use solver::motion::Trip;
 use solver::plan::{Lanes, Plan};
+use solver::report::truck_file;
 use solver::road::Road;
 use solver::study::{measured, study, sureness};
 use solver::truck::{Truck, TruckSpec};
@@ -36,6 +37,13 @@ impl StudyDesk {
         match request {
             StudyRequest::Study(truck, day) => self.study(truck, &day, post),
             StudyRequest::Measure(truck, day, seen) => measure(truck, &day, seen, post),
+            StudyRequest::WriteTruck(truck) => {
+                post(StudyReply::TruckWritten(truck_file::write(&truck)), Arrays::default());
+            }
+            StudyRequest::ReadTruck(text) => {
+                let read = truck_file::read(&text).map(Box::new).map_err(|error| error.to_string());
+                post(StudyReply::TruckRead(read), Arrays::default());
+            }
             StudyRequest::Export => self.export(post),
         }
     }

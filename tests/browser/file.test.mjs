@@ -148,6 +148,7 @@ test("a part of the road between the two handles is worked out alone, in either 
   const visit = await openWorked();
   await dropFile(visit, "drop-zone", hill);
   await shows(visit, "Test hill");
+  await settle(visit);
   assert.ok(await visit.byId("only-this").isDisabled());
   await visit.byId("strip").scrollIntoViewIfNeeded();
   const strip = await visit.byId("strip").locator(".strip-pad").boundingBox();

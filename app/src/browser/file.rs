@@ -44,6 +44,17 @@ fn all(files: &FileList) -> Vec<GivenFile> {
     (0..files.length()).filter_map(|index| files.get(index)).map(given).collect()
 }
 
+/// Longest text that is read whole, bytes: a truck file has a few thousand.
+const LONGEST_TEXT: f64 = 1e6;
+
+/// The text of a file; `None` where it is far too long or cannot be read.
+pub(crate) async fn text(file: &GivenFile) -> Option<String> {
+    if file.blob.size() > LONGEST_TEXT {
+        return None;
+    }
+    JsFuture::from(file.blob.text()).await.ok()?.as_string()
+}
+
 /// Fetches a file from beside the page.
 pub(crate) async fn fetch(address: &str) -> Option<GivenFile> {
     let response = JsFuture::from(super::window()?.fetch_with_str(address)).await.ok()?;

@@ -32,15 +32,24 @@ fn document() -> Option<Document> {
     window()?.document()
 }
 
-#[cfg(feature = "page")]
 /// Whether there is room for two columns.
+#[cfg(feature = "page")]
 pub(crate) fn is_wide() -> bool {
     let query = window().and_then(|window| window.match_media("(min-width: 70rem)").ok().flatten());
     query.is_none_or(|query| query.matches())
 }
 
+/// Opens the browser's print dialogue.
 #[cfg(feature = "page")]
+pub(crate) fn print() {
+    if let Some(window) = window() {
+        // Refused only where printing is switched off; the browser says so itself.
+        let _ = window.print();
+    }
+}
+
 /// Scrolls an element of the page into view.
+#[cfg(feature = "page")]
 pub(crate) fn show_element(id: &str) {
     if let Some(element) = document().and_then(|document| document.get_element_by_id(id)) {
         element.scroll_into_view();

@@ -18,9 +18,11 @@ mod axis;
 mod band;
 mod bands;
 mod brackets;
+mod card_strip;
 mod cursor;
 mod decimate;
 mod drawing;
+mod engine;
 mod flags;
 mod here;
 mod label;
@@ -47,8 +49,23 @@ mod palette;
 #[cfg(test)]
 mod sample;
 
+pub(crate) use card_strip::Labelled as CardStrip;
 pub use here::{GradeHere, Here, ReadoutCell};
 pub use layout::Lane;
 pub use picture::{Bend, Bracket, Ends, Flag, RoadPicture, Slope};
 pub use reading::{GradeStep, Reading, SPEED_STEP};
 pub use view::RoadView;
+
+/// The strip profile of the card as SVG text.
+pub(crate) fn card_strip(
+    picture: &RoadPicture,
+    descents: &[CardStrip],
+    marker: crate::marker::Marker,
+) -> String {
+    card_strip::draw(picture, descents, marker).into_string()
+}
+
+/// The truck's power by engine speed as SVG text.
+pub(crate) fn engine(truck: &solver::Truck, units: crate::format::Units) -> String {
+    engine::draw(truck, units).into_string()
+}

@@ -13,6 +13,10 @@ pub enum StudyRequest {
     Study(TruckSpec, Day),
     /// Tell what the retarder gave.
     Measure(TruckSpec, Day, Seen),
+    /// Write a truck as a file.
+    WriteTruck(TruckSpec),
+    /// Read a truck from the text of a file.
+    ReadTruck(String),
     /// Write the road and plan studied last as a GPX file.
     Export,
 }
@@ -49,6 +53,10 @@ pub enum StudyReply {
     Measured(Result<Measured, NotMeasured>),
     /// The GPX file asked for.
     Exported(String),
+    /// The truck file asked for.
+    TruckWritten(String),
+    /// The truck of a file, or the sentence that says why there is none.
+    TruckRead(Result<Box<TruckSpec>, String>),
     /// There is nothing to study or to write.
     Nothing,
 }

@@ -5,7 +5,7 @@ use crate::browser::theme::Theme;
 use crate::entries::Entries;
 use crate::format::Units;
 use serde::{Deserialize, Serialize};
-use solver::truck::Preset;
+use solver::truck::{Preset, TruckSpec};
 
 /// The name carries a number: it counts up when the shape of [`Kept`] changes, and what was
 /// kept in the old shape is then forgotten rather than misread.
@@ -20,6 +20,8 @@ pub(super) struct Kept {
     pub(super) theme: Theme,
     /// Truck and day.
     pub(super) entries: Entries,
+    /// Trucks of one's own.
+    pub(super) trucks: Vec<TruckSpec>,
 }
 
 /// What is remembered, or else the first preset on the usual day.
@@ -29,14 +31,15 @@ pub(super) fn recall() -> Kept {
         units: Units::Metric,
         theme: Theme::System,
         entries: Entries::of(Preset::FiveAxle36),
+        trucks: Vec::new(),
     })
 }
 
 /// Remembers; entries that do not fit together are not worth remembering.
-pub(super) fn keep(units: Units, theme: Theme, entries: &Entries) {
+pub(super) fn keep(units: Units, theme: Theme, entries: &Entries, trucks: &[TruckSpec]) {
     let last = recall();
     let entries = if entries.is_sound() { entries.clone() } else { last.entries };
-    if let Ok(bytes) = postcard::to_allocvec(&Kept { units, theme, entries }) {
+    if let Ok(bytes) = postcard::to_allocvec(&Kept { units, theme, entries, trucks: trucks.to_vec() }) {
         storage::keep(NAME, &bytes);
     }
 }

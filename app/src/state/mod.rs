@@ -7,11 +7,13 @@ mod asked;
 mod kept;
 mod result;
 mod study;
+mod trucks;
 mod work;
 
 pub(crate) use asked::Leg;
 pub(crate) use result::Worked;
 pub(crate) use study::MeasuredSignal;
+pub(crate) use trucks::Trucks;
 
 use crate::browser::file::{self, GivenFile};
 use crate::browser::theme::Theme;
@@ -19,7 +21,6 @@ use crate::browser::{download, theme, timer::Timer};
 use crate::chart::RoadPicture;
 use crate::entries::{Entries, Field};
 use crate::format::Units;
-use crate::message::study::Seen;
 use crate::message::{CourseFacts, Phase};
 use crate::words::{EntryProblem, WorkTrouble, words};
 use leptos::prelude::*;
@@ -94,6 +95,8 @@ pub(crate) struct Signals {
     pub(crate) chosen_descent: RwSignal<Option<usize>>,
     /// Whether a file hovers over the page.
     pub(crate) hovering: RwSignal<bool>,
+    /// Trucks of one's own.
+    pub(crate) trucks: RwSignal<Trucks>,
     /// What follows from the plan shown, once it is worked out.
     pub(crate) study: RwSignal<Option<Arc<Study>>>,
     /// How sure the plan shown is, once it is worked out.
@@ -135,6 +138,7 @@ pub(crate) fn start() -> State {
         stale: RwSignal::new(false),
         chosen_descent: RwSignal::new(None),
         hovering: RwSignal::new(false),
+        trucks: RwSignal::new(Trucks { kept: kept.trucks, before: None }),
         study: RwSignal::new(None),
         sureness: RwSignal::new(None),
         studying: RwSignal::new(None),
@@ -263,7 +267,11 @@ impl Signals {
     }
 
     /// Opens what was chosen or dropped: one file at once, several once they are in order.
-    pub(crate) fn open(&'static self, files: Vec<GivenFile>) {
+    pub(crate) fn open(&'static self, mut files: Vec<GivenFile>) {
+        // A truck file may be dropped like a road.
+        if files.len() == 1 && files[0].name.to_ascii_lowercase().ends_with(".json") {
+            return self.open_truck(files.remove(0));
+        }
         let mut legs: Vec<Leg> = files.into_iter().map(|file| Leg { file, turned: false }).collect();
         match legs.len() {
             0 => self.trouble.set(Some(WorkTrouble::NotAFile)),
@@ -347,25 +355,6 @@ impl Signals {
         study::export(self);
     }
 
-    /// Asks what the retarder gave.
-    pub(crate) fn measure(&'static self, seen: Seen) {
-        self.measured.set(None);
-        study::measure(self, seen);
-    }
-
-    /// Changes the truck otherwise than by a field.
-    pub(crate) fn change_truck(&'static self, change: impl FnOnce(&mut Entries)) {
-        self.entries.update(change);
-        for field in Field::all() {
-            if !self.entries.with_untracked(|entries| entries.has(field)) {
-                self.field(field).problem.set(None);
-            }
-        }
-        self.fill_fields();
-        self.keep();
-        self.work_out_later();
-    }
-
     fn save_export(&self, text: &str) {
         let road = self.worked.with_untracked(|worked| worked.as_ref().map(|it| it.road.name.clone()));
         let name = words().export_name(&road.unwrap_or_default());
@@ -380,6 +369,8 @@ impl Signals {
     }
 
     fn keep(&self) {
-        kept::keep(self.units.get_untracked(), self.theme.get_untracked(), &self.entries.get_untracked());
+        let trucks = self.trucks.get_untracked();
+        let entries = self.entries.get_untracked();
+        kept::keep(self.units.get_untracked(), self.theme.get_untracked(), &entries, &trucks.kept);
     }
 }

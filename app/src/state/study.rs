@@ -4,7 +4,7 @@
 //! is asked for all that follows from the plan. A new result ends a study that is still at work:
 //! the worker is ended with it, and started again with the road that is kept here.
 
-use super::{State, work};
+use super::{Signals, State, work};
 use crate::browser::timer::Timer;
 use crate::browser::worker::{Heard, RawBytes, WorkerClient, WorkerKind};
 use crate::chart::{Ends, RoadPicture};
@@ -44,7 +44,7 @@ pub(super) fn forget(state: State) {
     state.sureness.set(None);
     state.studying.set(None);
     let busy = state.study_work.try_update_value(|work| {
-        work.waiting.clear();
+        work.waiting.retain(|request| !needs_the_road(request));
         work.pause = None;
         work.out > 0
     });
@@ -55,6 +55,9 @@ pub(super) fn forget(state: State) {
 
 /// Studies the result shown, in a moment.
 pub(super) fn follow(state: State) {
+    if state.worked.with_untracked(|it| it.as_ref().is_some_and(|it| !it.plan.descents.is_empty())) {
+        state.studying.set(Some(0.0));
+    }
     let timer = Timer::after(PAUSE_MS, move || {
         let truck = state.worked.with_untracked(|worked| {
             worked.as_ref().filter(|it| !it.plan.descents.is_empty()).map(|it| (it.truck.clone(), it.day))
@@ -88,6 +91,16 @@ pub(super) fn measure(state: State, seen: Seen) {
     ask(state, StudyRequest::Measure(entries.truck, entries.day, seen));
 }
 
+/// Writes the truck entered as a file.
+pub(super) fn write_truck(state: State) {
+    ask(state, StudyRequest::WriteTruck(state.entries.get_untracked().truck));
+}
+
+/// Reads the text of a truck file.
+pub(super) fn read_truck(state: State, text: String) {
+    ask(state, StudyRequest::ReadTruck(text));
+}
+
 fn ask(state: State, request: StudyRequest) {
     state.study_work.update_value(|work| work.waiting.push(request));
     send(state);
@@ -109,20 +122,14 @@ fn send(state: State) {
     let (held, kept) = state
         .study_work
         .with_value(|work| (same(work.holds.as_ref()), same(work.road.as_ref().map(|(facts, _)| facts))));
-    let needs_road = state
-        .study_work
-        .with_value(|work| work.waiting.iter().any(|it| !matches!(it, StudyRequest::Measure(..))));
-    if needs_road && !held && !kept {
-        // The answer comes through `take_road`; a worker that is busy answers with a result.
-        if !work::hand_over(state) {
-            cannot(state);
-        }
-        return;
-    }
+    let ready_for = |request: &StudyRequest| !needs_the_road(request) || held || kept;
     state.study_work.update_value(|work| {
-        for request in std::mem::take(&mut work.waiting) {
+        let (go, stay): (Vec<_>, Vec<_>) = std::mem::take(&mut work.waiting).into_iter().partition(ready_for);
+        work.waiting = stay;
+        for request in go {
             work.number += 1;
-            let bytes = work.road.as_ref().filter(|_| needs_road && work.holds.is_none());
+            let bytes =
+                work.road.as_ref().filter(|_| needs_the_road(&request) && !held && work.holds.is_none());
             let header = encode(work.number, &request);
             let sent =
                 work.client.as_ref().is_some_and(|client| client.send_bytes(&header, bytes.map(|it| &it.1)));
@@ -132,6 +139,18 @@ fn send(state: State) {
             work.out += u32::from(sent);
         }
     });
+    let waits = state.study_work.with_value(|work| !work.waiting.is_empty());
+    // The answer comes through `take_road`; a worker that is busy answers with a result.
+    if waits && !work::hand_over(state) {
+        cannot(state);
+    }
+}
+
+fn needs_the_road(request: &StudyRequest) -> bool {
+    match request {
+        StudyRequest::Study(..) | StudyRequest::Export => true,
+        StudyRequest::Measure(..) | StudyRequest::WriteTruck(_) | StudyRequest::ReadTruck(_) => false,
+    }
 }
 
 /// The first worker handed the road over.
@@ -175,7 +194,7 @@ fn cannot(state: State) {
     state.studying.set(None);
     let saving = state.study_work.try_update_value(|work| {
         let saving = work.waiting.contains(&StudyRequest::Export);
-        work.waiting.clear();
+        work.waiting.retain(|request| !needs_the_road(request));
         saving
     });
     if saving == Some(true) {
@@ -203,6 +222,9 @@ fn hear(state: State, heard: &Heard) {
         }
         StudyReply::Measured(result) => state.measured.set(Some(result)),
         StudyReply::Exported(text) => state.save_export(&text),
+        StudyReply::TruckWritten(text) => state.save_truck(&text),
+        StudyReply::TruckRead(Ok(truck)) => state.take_own_truck(*truck),
+        StudyReply::TruckRead(Err(sentence)) => state.trouble.set(Some(WorkTrouble::TruckFile { sentence })),
         StudyReply::Nothing => state.studying.set(None),
     }
 }
@@ -210,4 +232,12 @@ fn hear(state: State, heard: &Heard) {
 fn with_bands(picture: &RoadPicture, heard: &Heard) -> Arc<RoadPicture> {
     let ends = |at: usize| Ends { low: heard.floats(at), high: heard.floats(at + 1) };
     Arc::new(RoadPicture { speed_band: Some(ends(0)), temperature_band: Some(ends(2)), ..picture.clone() })
+}
+
+impl Signals {
+    /// Asks what the retarder gave.
+    pub(crate) fn measure(&'static self, seen: Seen) {
+        self.measured.set(None);
+        measure(self, seen);
+    }
 }

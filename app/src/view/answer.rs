@@ -70,6 +70,7 @@ fn decided(state: State, descent: &Descent, worked: &Arc<Worked>, units: Units) 
         </p>
         {snub.map(|snub| view! { <p class="snub" data-testid="snub">{snub}</p> })}
         {along(worked, units)}
+        <p class="to-card"><a href="#card" data-testid="to-card">{w.to_card()}</a></p>
         <dl class="facts">
             {facts(descent, worked, units)}
             {sure_and_lost(state, place_of(descent), units, false)}

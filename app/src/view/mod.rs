@@ -3,6 +3,7 @@
 
 mod answer;
 mod ask;
+mod card;
 mod choice;
 mod day;
 mod descents;
@@ -17,6 +18,7 @@ mod study;
 mod table;
 mod trouble;
 mod truck;
+mod trucks;
 mod verdict;
 
 use crate::browser::file;
@@ -66,6 +68,7 @@ pub(crate) fn page() -> impl IntoView {
                     {road_section(state)}
                     {descents::descents(state)}
                     {study::ahead(state)}
+                    {card::card(state)}
                     {evidence::evidence()}
                 </div>
                 <aside class="entries">

@@ -29,10 +29,13 @@ pub(super) fn sure_and_lost(state: State, at: Where, units: Units, in_full: bool
             Some(if in_full { w.sure(own, all.runs, units) } else { vec![w.sure_in_short(own, all.runs)] })
         });
         let progress = state.studying.get().map(|share| vec![w.studying(share)]);
+        let at_work = progress.is_some();
         let lost = state.study.get().and_then(|study| {
             let own = study.lost.get(at.number - 1)?;
             Some(w.lost(own, at.crest_m, at.foot_m, units))
         });
+        // A place is kept for what is still worked out, so that the page does not move.
+        let lost = lost.or_else(|| at_work.then(|| vec![w.not_yet().to_owned()]));
         let shown = [(w.sure_label(), "sure", sure.or(progress)), (w.lost_label(), "lost", lost)];
         shown.into_iter().filter_map(|(label, id, lines)| Some(fact(label, id, lines?))).collect_view()
     })

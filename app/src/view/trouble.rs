@@ -20,7 +20,7 @@ fn notice(state: State, trouble: &WorkTrouble) -> AnyView {
         WorkTrouble::CannotStart => ("start-error", false, false),
         WorkTrouble::Stopped { .. } => ("worker-error", true, false),
         WorkTrouble::Cancelled => ("cancelled", true, false),
-        WorkTrouble::Truck { .. } => ("truck-error", false, false),
+        WorkTrouble::Truck { .. } | WorkTrouble::TruckFile { .. } => ("truck-error", false, false),
         WorkTrouble::CannotExport => ("export-error", false, false),
     };
     view! {

@@ -3,13 +3,15 @@
 use super::choice::choice;
 use super::entry::entry;
 use super::part::list;
+use super::trucks::trucks;
 use crate::browser;
 use crate::entries::Field;
+use crate::format::shown_as;
 use crate::state::State;
 use crate::words::{EntryProblem, words};
 use leptos::prelude::*;
-use solver::limits::Entry;
-use solver::truck::{Preset, RetarderKind, Transmission};
+use solver::limits::{Entry, Quantity};
+use solver::truck::{Preset, RetarderKind, Transmission, Truck};
 
 const FAST: [Field; 3] = [Field::Number(Entry::GrossMass), Field::Gears, Field::Number(Entry::AxleRatio)];
 
@@ -64,6 +66,7 @@ pub(super) fn truck(state: State) -> AnyView {
             {retarder(state)}
             {STRENGTH.into_iter().map(|field| entry(state, field)).collect_view()}
             <p class="problem" role="status" data-testid="truck-problem">{together}</p>
+            {curves(state)}
             <details class="more" data-testid="more-entries">
                 <summary>{w.more_entries()}</summary>
                 {transmission(state)}
@@ -71,6 +74,7 @@ pub(super) fn truck(state: State) -> AnyView {
                 {axle_groups(state)}
                 <p class="about">{w.assumed_sentence()}</p>
             </details>
+            {trucks(state)}
             <p class="about">{w.kept_here()}</p>
         </details>
     }
@@ -101,6 +105,24 @@ fn presets(state: State) -> impl IntoView {
                 {Preset::ALL.into_iter().map(option).collect_view()}
             </select>
         </div>
+    }
+}
+
+/// Pulling and holding power by engine speed; nothing while the entries do not fit together.
+fn curves(state: State) -> impl IntoView {
+    let w = words();
+    let truck = Memo::new(move |_| state.entries.with(|entries| entries.truck.clone()));
+    move || {
+        let truck = Truck::new(truck.get()).ok()?;
+        let units = state.units.get();
+        let drawn = crate::chart::engine(&truck, units);
+        let about = w.curves_about(shown_as(Quantity::Power, units).unit);
+        Some(view! {
+            <figure class="engine" data-testid="engine-curves">
+                <svg viewBox="0 0 300 170" role="img" aria-label=w.curves_name() inner_html=drawn></svg>
+                <figcaption>{about}</figcaption>
+            </figure>
+        })
     }
 }
 

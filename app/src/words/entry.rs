@@ -66,6 +66,36 @@ pub trait EntryWords {
     fn load_label(&self) -> &'static str;
     /// A state of loading.
     fn load(&self, load: Load) -> &'static str;
+    /// Name of the picture of the truck's power.
+    fn curves_name(&self) -> &'static str;
+    /// What it shows, in this unit.
+    fn curves_about(&self, unit: &str) -> String;
+    /// Head of the trucks that are kept.
+    fn own_trucks(&self) -> &'static str;
+    /// Label of the truck's name.
+    fn truck_name(&self) -> &'static str;
+    /// Keeps the truck entered under its name.
+    fn keep_truck(&self) -> &'static str;
+    /// Gives a kept truck the name entered.
+    fn rename_truck(&self, name: &str) -> String;
+    /// Takes a kept truck.
+    fn take_truck(&self, name: &str) -> String;
+    /// Takes a kept truck out of the list.
+    fn remove_truck(&self, name: &str) -> String;
+    /// Undoes the last change of the list.
+    fn undo(&self) -> &'static str;
+    /// Remove, on a button beside the name.
+    fn remove(&self) -> &'static str;
+    /// Why a truck cannot be kept.
+    fn no_name(&self) -> &'static str;
+    /// Why no further truck can be kept.
+    fn too_many_trucks(&self) -> &'static str;
+    /// Saves the truck as a file.
+    fn save_truck(&self) -> &'static str;
+    /// Opens a truck file.
+    fn open_truck(&self) -> &'static str;
+    /// Name of the truck file.
+    fn truck_file_name(&self, name: &str) -> String;
     /// Label of the axle groups.
     fn axle_groups(&self) -> &'static str;
     /// One axle group.

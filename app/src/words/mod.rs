@@ -5,6 +5,7 @@
 //!
 //! To add a language: copy `en/`, translate, and add it to [`words`].
 
+mod card;
 mod chart;
 mod en;
 mod entry;
@@ -13,6 +14,7 @@ mod plan;
 mod road;
 mod study;
 
+pub use card::{CardOf, CardWords};
 pub use chart::ChartWords;
 pub use entry::{EntryProblem, EntryWords};
 pub use page::{PageWords, WorkTrouble};
@@ -22,11 +24,14 @@ pub use study::StudyWords;
 
 /// All that a language must be able to say.
 pub trait Words:
-    Send + Sync + PageWords + PlanWords + StudyWords + EntryWords + RoadWords + ChartWords
+    Send + Sync + PageWords + PlanWords + CardWords + StudyWords + EntryWords + RoadWords + ChartWords
 {
 }
 
-impl<T: Send + Sync + PageWords + PlanWords + StudyWords + EntryWords + RoadWords + ChartWords> Words for T {}
+impl<T: Send + Sync + PageWords + PlanWords + CardWords + StudyWords + EntryWords + RoadWords + ChartWords>
+    Words for T
+{
+}
 
 /// The words of the language chosen.
 #[must_use]

@@ -34,6 +34,11 @@ pub enum WorkTrouble {
         /// The solver's sentence.
         sentence: String,
     },
+    /// The truck file cannot be used.
+    TruckFile {
+        /// The solver's sentence.
+        sentence: String,
+    },
     /// The file with the waypoints could not be written.
     CannotExport,
 }

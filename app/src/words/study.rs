@@ -20,6 +20,8 @@ pub trait StudyWords {
     fn sure(&self, sure: &DescentSureness, runs: usize, units: Units) -> Vec<String>;
     /// While that is worked out.
     fn studying(&self, share: f32) -> String;
+    /// What is still worked out.
+    fn not_yet(&self) -> &'static str;
     /// Label of the lost retarder.
     fn lost_label(&self) -> &'static str;
     /// What is left then.

@@ -2,7 +2,7 @@
 
 use super::English;
 use crate::format::{Units, shown_as};
-use crate::words::{EntryProblem, EntryWords};
+use crate::words::{EntryProblem, EntryWords, PageWords};
 use solver::day::{Load, ServiceBrakes, Surface};
 use solver::limits::{self, Entry};
 use solver::truck::{AxleGroup, AxlePlace, BrakeKind, Preset, RetarderKind, Transmission, TruckError};
@@ -201,6 +201,53 @@ impl EntryWords for English {
             Load::Empty => "empty",
             Load::NoTrailer => "no trailer",
         }
+    }
+    fn curves_name(&self) -> &'static str {
+        "Power by engine speed"
+    }
+    fn curves_about(&self, unit: &str) -> String {
+        format!(
+            "Power in {unit} by engine speed: thick what it pulls with, dashed what engine and retarder hold with, stage by stage. What a retarder on the shaft gives for good is drawn for the direct gear."
+        )
+    }
+    fn own_trucks(&self) -> &'static str {
+        "Your own trucks"
+    }
+    fn truck_name(&self) -> &'static str {
+        "Name of this truck"
+    }
+    fn keep_truck(&self) -> &'static str {
+        "Keep it under this name"
+    }
+    fn rename_truck(&self, name: &str) -> String {
+        format!("Rename “{name}” to this")
+    }
+    fn take_truck(&self, name: &str) -> String {
+        format!("Plan with “{name}”")
+    }
+    fn remove_truck(&self, name: &str) -> String {
+        format!("Remove “{name}”")
+    }
+    fn undo(&self) -> &'static str {
+        "Undo"
+    }
+    fn remove(&self) -> &'static str {
+        "Remove"
+    }
+    fn no_name(&self) -> &'static str {
+        "Give it a name first."
+    }
+    fn too_many_trucks(&self) -> &'static str {
+        "No room for another truck: remove one first."
+    }
+    fn save_truck(&self) -> &'static str {
+        "Save as a file"
+    }
+    fn open_truck(&self) -> &'static str {
+        "Open a truck file"
+    }
+    fn truck_file_name(&self, name: &str) -> String {
+        self.export_name(name).replace("-descents.gpx", "-truck.json").replace("road-truck", "truck")
     }
     fn axle_groups(&self) -> &'static str {
         "Braked axles"

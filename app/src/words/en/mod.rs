@@ -1,5 +1,6 @@
 //! English.
 
+mod card;
 mod chart;
 mod entry;
 mod page;

@@ -145,6 +145,7 @@ impl PageWords for English {
             WorkTrouble::Stopped { .. } => "The calculation stopped on an error of its own".to_owned(),
             WorkTrouble::Cancelled => "Cancelled".to_owned(),
             WorkTrouble::Truck { .. } => "This truck cannot be worked out".to_owned(),
+            WorkTrouble::TruckFile { .. } => "That truck file cannot be used".to_owned(),
             WorkTrouble::CannotExport => "The file could not be saved".to_owned(),
         }
     }
@@ -165,7 +166,7 @@ impl PageWords for English {
             WorkTrouble::Cancelled => {
                 "The figures below still belong to the former entries. Change an entry, or try again, to work them out.".to_owned()
             }
-            WorkTrouble::Truck { sentence } => sentence.clone(),
+            WorkTrouble::Truck { sentence } | WorkTrouble::TruckFile { sentence } => sentence.clone(),
             WorkTrouble::CannotExport => {
                 "The part that writes it could not be loaded, or the browser did not allow saving. Reload the page, or try another browser.".to_owned()
             }
@@ -184,7 +185,9 @@ impl PageWords for English {
         "Waypoints at each crest, foot, and change of gear or stage, for a device that shows them."
     }
     fn export_name(&self, road: &str) -> String {
-        let kept: String = road.chars().map(|c| if c.is_alphanumeric() { c } else { '-' }).take(60).collect();
+        // Letters beyond ASCII are let stand; telling them from signs would take large tables.
+        let fits = |c: char| c.is_ascii_alphanumeric() || !c.is_ascii();
+        let kept: String = road.chars().map(|c| if fits(c) { c } else { '-' }).take(60).collect();
         let trimmed = kept.trim_matches('-');
         let stem = if trimmed.is_empty() { "road" } else { trimmed };
         format!("{stem}-descents.gpx")

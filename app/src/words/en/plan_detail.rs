@@ -88,9 +88,12 @@ pub(super) fn side(left: bool) -> &'static str {
     if left { "to the left" } else { "to the right" }
 }
 
-fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+pub(super) fn capital(text: &str) -> String {
+    let mut text = text.to_owned();
+    if let Some(first) = text.get_mut(..1) {
+        first.make_ascii_uppercase();
+    }
+    text
 }
 
 pub(super) fn climb(descent: &Descent, units: Units) -> String {

@@ -70,6 +70,9 @@ impl StudyWords for English {
     fn studying(&self, share: f32) -> String {
         format!("Working out how sure this is: {}", format::share(f64::from(share)))
     }
+    fn not_yet(&self) -> &'static str {
+        "…"
+    }
     fn lost_label(&self) -> &'static str {
         "If the retarder is lost"
     }

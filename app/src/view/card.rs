@@ -1,0 +1,166 @@
+//! The card for the cab: one page, black on white, that needs no screen.
+
+use super::part::list;
+use crate::browser::{self, download};
+use crate::chart::{CardStrip, card_strip};
+use crate::format::parse_number;
+use crate::marker::Marker;
+use crate::state::{State, Worked};
+use crate::words::{CardOf, words};
+use leptos::prelude::*;
+use solver::plan::{Choice, Descent};
+use std::sync::Arc;
+
+/// Rows that one page holds.
+const MOST_ROWS: usize = 9;
+
+/// The section.
+pub(super) fn card(state: State) -> AnyView {
+    let w = words();
+    let (text, down) = (RwSignal::new(String::new()), RwSignal::new(false));
+    let marker = Memo::new(move |_| {
+        let at = text.with(|text| if text.trim().is_empty() { Some(0.0) } else { parse_number(text) });
+        let per = state.units.get().metres_per_distance();
+        Marker { at_start_m: at.unwrap_or(0.0) * per, counts_down: down.get() }
+    });
+    let content = move || {
+        let units = state.units.get();
+        let marker = marker.get();
+        state.listed.get().map(|worked| sheet(&worked, marker, units))
+    };
+    let save = move |_| {
+        let rows = state.listed.with_untracked(|worked| {
+            worked.as_ref().map(|it| {
+                let marker = marker.get_untracked();
+                (it.road.name.clone(), solver::report::csv::descents(&it.plan, &|metres| marker.at(metres)))
+            })
+        });
+        if let Some((road, rows)) = rows {
+            download::save(&w.rows_name(&road), "text/csv", &rows);
+        }
+    };
+    let none = move || state.listed.with(|it| it.as_ref().is_none_or(|it| it.plan.descents.is_empty()));
+    view! {
+        <section class="card cab" id="card" hidden=none>
+            <div class="section-head">
+                <h2>{w.card_head()}</h2>
+                <div class="buttons">
+                    <button type="button" class="button primary" data-testid="print-card" on:click=move |_| browser::print()>
+                        {w.print_card()}
+                    </button>
+                    <button type="button" class="button" data-testid="save-rows" on:click=save>{w.save_rows()}</button>
+                </div>
+            </div>
+            <p class="not-printed">{w.card_sentence()}</p>
+            <div class="entry not-printed">
+                <label for="entry-marker">{w.marker_label()}</label>
+                <span class="box">
+                    <input
+                        id="entry-marker"
+                        data-testid="entry-marker"
+                        type="text"
+                        inputmode="decimal"
+                        autocomplete="off"
+                        prop:value=move || text.get()
+                        on:input=move |event| text.set(event_target_value(&event))
+                    />
+                    <span class="unit">{move || state.units.get().distance()}</span>
+                </span>
+                <label class="check">
+                    <input
+                        type="checkbox"
+                        data-testid="counts-down"
+                        prop:checked=move || down.get()
+                        on:change=move |event| down.set(event_target_checked(&event))
+                    />
+                    {w.counts_down()}
+                </label>
+            </div>
+            {content}
+        </section>
+    }
+    .into_any()
+}
+
+/// The page that is printed.
+fn sheet(worked: &Arc<Worked>, marker: Marker, units: crate::format::Units) -> AnyView {
+    let w = words();
+    let card = CardOf {
+        plan: &worked.plan,
+        truck: &worked.truck,
+        day: &worked.day,
+        places: &worked.road.places,
+        step_m: worked.road.step_m,
+        marker,
+        units,
+    };
+    let name = if worked.road.name.is_empty() { worked.file.clone() } else { worked.road.name.clone() };
+    let all = &worked.plan.descents;
+    // Where they are too many the worst are shown, in the order of the road.
+    let mut shown: Vec<&Descent> = worked.plan.worst_first().into_iter().take(MOST_ROWS).collect();
+    shown = all.iter().filter(|it| shown.iter().any(|other| other.number == it.number)).collect();
+    let rows = shown.iter().map(|descent| row(card, descent)).collect_view();
+    let more = all.len() - shown.len();
+    let heads = w.card_heads().map(|head| view! { <th scope="col">{head}</th> }.into_any());
+    let labels = shown.iter().map(|descent| CardStrip {
+        number: descent.number,
+        from: descent.from,
+        to: descent.to,
+        label: descent
+            .choice
+            .advice()
+            .map_or_else(String::new, |it| format!("{}·{}", it.gear.number(), it.stage.number())),
+    });
+    let strip = card_strip(&worked.picture, &labels.collect::<Vec<_>>(), marker);
+    let lists = [w.before_crest(card), w.in_trouble(card), w.card_places(card)];
+    let [before, trouble, places] = lists.map(|(head, items)| (head, items));
+    let dense = shown.len() > 5;
+    view! {
+        <div class="cab-sheet" class:dense=dense data-testid="sheet">
+            <div class="cab-head"><h3>{name}</h3><p>{w.card_facts(card)}</p></div>
+            <svg class="card-strip" viewBox="0 0 720 150" role="img" aria-label=w.card_head() inner_html=strip></svg>
+            <table>
+                <thead><tr>{heads.into_iter().collect_view()}</tr></thead>
+                <tbody>{rows}</tbody>
+            </table>
+            {(more > 0).then(|| view! { <p class="more">{w.card_more(more)}</p> })}
+            <div class="cab-lists">
+                <div><h4>{before.0}</h4>{list("", "", before.1)}</div>
+                <div><h4>{trouble.0}</h4><ol>{trouble.1.into_iter().map(|it| view! { <li>{it}</li> }).collect_view()}</ol></div>
+                <div><h4>{places.0}</h4>{list("", "", places.1)}</div>
+            </div>
+            <p class="small-print">{w.card_cautions()}</p>
+        </div>
+    }
+    .into_any()
+}
+
+fn row(card: CardOf<'_>, descent: &Descent) -> AnyView {
+    let w = words();
+    let [km, mile] = w.card_span(card, descent);
+    let [mean, worst] = w.card_grade(descent, card.units);
+    let (gear, stage, hold) = match &descent.choice {
+        Choice::Held(it) => (
+            it.gear.number().to_string(),
+            it.stage.number().to_string(),
+            w.card_hold(it.speed.0, it.engine_speed.0, card.units),
+        ),
+        Choice::NoSafeSpeed(_) => {
+            ("–".to_owned(), "–".to_owned(), ["–".to_owned(), String::new(), String::new()])
+        }
+    };
+    let [number, unit, below] = hold;
+    let [_, _, gear_head, stage_head, hold_head, _] = w.card_heads();
+    let know = w.card_know(card, descent).join(" ");
+    view! {
+        <tr>
+            <td><b>{descent.number}</b>" "{km}<small>{mile}</small></td>
+            <td>{mean}<small>{worst}</small></td>
+            <td class="big" data-label=gear_head>{gear}</td>
+            <td class="big" data-label=stage_head>{stage}</td>
+            <td data-label=hold_head><span class="big">{number}</span>" "{unit}<small>{below}</small></td>
+            <td>{know}</td>
+        </tr>
+    }
+    .into_any()
+}

@@ -1,0 +1,69 @@
+//! Words of the card for the cab.
+
+use crate::format::Units;
+use crate::marker::Marker;
+use solver::day::Day;
+use solver::plan::{Descent, Plan};
+use solver::road::Place;
+use solver::truck::TruckSpec;
+
+/// What a card is about.
+#[derive(Clone, Copy)]
+pub struct CardOf<'a> {
+    /// The plan.
+    pub plan: &'a Plan,
+    /// Truck and day.
+    pub truck: &'a TruckSpec,
+    /// The day.
+    pub day: &'a Day,
+    /// Places along the road.
+    pub places: &'a [Place],
+    /// Distance of grid points, m.
+    pub step_m: f64,
+    /// What stands on the markers.
+    pub marker: Marker,
+    /// The units chosen; distances and speeds stand in both.
+    pub units: Units,
+}
+
+/// Words of the card.
+pub trait CardWords {
+    /// Head of the section.
+    fn card_head(&self) -> &'static str;
+    /// Leads to it from the answer.
+    fn to_card(&self) -> &'static str;
+    /// What it is for.
+    fn card_sentence(&self) -> &'static str;
+    /// Prints it.
+    fn print_card(&self) -> &'static str;
+    /// Saves its rows.
+    fn save_rows(&self) -> &'static str;
+    /// Label of the marker at the start.
+    fn marker_label(&self) -> &'static str;
+    /// Markers count down.
+    fn counts_down(&self) -> &'static str;
+    /// Truck and day in one line.
+    fn card_facts(&self, card: CardOf<'_>) -> String;
+    /// Heads of the columns: descent, grade, gear, stage, hold, what to know.
+    fn card_heads(&self) -> [&'static str; 6];
+    /// From and to of a descent, in kilometres and in miles.
+    fn card_span(&self, card: CardOf<'_>, descent: &Descent) -> [String; 2];
+    /// Mean grade, and the steepest that the gear is chosen for.
+    fn card_grade(&self, descent: &Descent, units: Units) -> [String; 2];
+    /// The hold speed: number, unit, and what stands below it.
+    fn card_hold(&self, speed: f64, engine_speed: f64, units: Units) -> [String; 3];
+    /// What to know of a descent; the first is the verdict.
+    fn card_know(&self, card: CardOf<'_>, descent: &Descent) -> Vec<String>;
+    /// Descents that found no room.
+    fn card_more(&self, count: usize) -> String;
+    /// Head and items of the list before the crest.
+    fn before_crest(&self, card: CardOf<'_>) -> (&'static str, Vec<String>);
+    /// Head and items of what to do in trouble, in order.
+    fn in_trouble(&self, card: CardOf<'_>) -> (&'static str, Vec<String>);
+    /// Head and items of the places.
+    fn card_places(&self, card: CardOf<'_>) -> (&'static str, Vec<String>);
+    /// The small print.
+    fn card_cautions(&self) -> &'static str;
+    /// Name of the file of rows.
+    fn rows_name(&self, road: &str) -> String;
+}

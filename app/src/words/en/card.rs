@@ -1,0 +1,185 @@
+//! English words of the card for the cab.
+
+use super::English;
+use super::plan_detail::{capital, stage_name};
+use crate::format::{self, Units};
+use crate::marker::Marker;
+use crate::words::{CardOf, CardWords, EntryWords, PageWords, PlanWords};
+use solver::plan::Descent;
+use solver::road::{Place, PlaceKind};
+
+/// A place this near behind the foot waits at the foot, m.
+const AT_FOOT_M: f64 = 1_500.0;
+
+impl CardWords for English {
+    fn card_head(&self) -> &'static str {
+        "Card"
+    }
+    fn to_card(&self) -> &'static str {
+        "The card for the cab, to print"
+    }
+    fn card_sentence(&self) -> &'static str {
+        "For the cab, so that no screen is needed on the way: print it, fold it in the middle. Read it before the crest, parked."
+    }
+    fn print_card(&self) -> &'static str {
+        "Print the card"
+    }
+    fn save_rows(&self) -> &'static str {
+        "Save its rows as CSV"
+    }
+    fn marker_label(&self) -> &'static str {
+        "Marker or odometer at the start of the road"
+    }
+    fn counts_down(&self) -> &'static str {
+        "markers count down"
+    }
+    fn card_facts(&self, card: CardOf<'_>) -> String {
+        let day = card.day;
+        format!(
+            "{} · {} · {}, {} · air {} · brakes {} at the start",
+            format::mass(card.truck.gross_mass_kg, card.units),
+            self.retarder(card.truck.retarder.kind()),
+            self.surface(day.surface),
+            self.load(day.load),
+            format::entered_temperature(day.air_c, card.units),
+            format::entered_temperature(day.brakes_at_start_c, card.units)
+        )
+    }
+    fn card_heads(&self) -> [&'static str; 6] {
+        ["descent, from – to", "grade", "gear", "stage", "hold", "what to know"]
+    }
+    fn card_span(&self, card: CardOf<'_>, descent: &Descent) -> [String; 2] {
+        let (from, to) = (card.marker.at(descent.crest.0), card.marker.at(descent.foot.0));
+        [span("km", from, to, Units::Metric), span("mile", from, to, Units::Imperial)]
+    }
+    fn card_grade(&self, descent: &Descent, units: Units) -> [String; 2] {
+        let worst = format!(
+            "worst {}, {}",
+            format::grade(descent.sustained.grade.0),
+            format::length(descent.sustained.length.0, units)
+        );
+        [format::grade(descent.mean.0), worst]
+    }
+    fn card_hold(&self, speed: f64, engine_speed: f64, units: Units) -> [String; 3] {
+        let below =
+            format!("{} · {}", format::hold_speed(speed, units.other()), format::engine_speed(engine_speed));
+        [format::hold_number(speed, units), units.speed().to_owned(), below]
+    }
+    fn card_know(&self, card: CardOf<'_>, descent: &Descent) -> Vec<String> {
+        let mut all = vec![capital(self.verdict(descent.choice.verdict())) + "."];
+        if let Some(snub) = descent.choice.advice().and_then(|advice| advice.snub) {
+            all.push(format!(
+                "Snub {} to {}, release, repeat.",
+                format::hold_number(snub.from.0, card.units),
+                format::hold_speed(snub.to.0, card.units)
+            ));
+        }
+        all.extend(descent.reliefs.iter().map(|relief| {
+            let at = both(card.marker, (relief.from as f64) * card.step_m);
+            format!("The easing at {at} is not the end: stay in gear.")
+        }));
+        let slow = card.plan.slow_curves(descent).min_by(|a, b| a.speed.0.total_cmp(&b.speed.0));
+        all.extend(slow.map(|slow| {
+            let at = both(card.marker, (slow.curve.from as f64) * card.step_m);
+            format!("Slowest curve {}, {at}.", format::hold_speed(slow.speed.0, card.units))
+        }));
+        let place_m = |place: &Place| (place.index as f64) * card.step_m;
+        let ramps = card.places.iter().filter(|it| it.kind == PlaceKind::EscapeRamp);
+        let ramps = ramps.filter(|it| (descent.crest.0..=descent.foot.0 + AT_FOOT_M).contains(&place_m(it)));
+        all.extend(ramps.map(|it| format!("Escape ramp at {}.", both(card.marker, place_m(it)))));
+        let waits = card.places.iter().find(|it| {
+            matches!(it.kind, PlaceKind::Stop | PlaceKind::Settlement)
+                && (descent.foot.0 - 300.0..=descent.foot.0 + AT_FOOT_M).contains(&place_m(it))
+        });
+        all.extend(waits.map(|it| {
+            format!("At the foot: {}, {}.", name_of(it, "a place to stop"), both(card.marker, place_m(it)))
+        }));
+        if descent.cut_short {
+            all.push("How it goes on is not known.".to_owned());
+        }
+        all
+    }
+    fn card_more(&self, count: usize) -> String {
+        format!("And {count} more descents on this road that are not on this card: plan the road in parts.")
+    }
+    fn before_crest(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
+        let check = card.places.iter().find(|it| it.kind == PlaceKind::BrakeCheck);
+        let stop = check.map_or_else(
+            || "Stop where it is allowed: adjustment, leaks, drums or discs, tyres, load.".to_owned(),
+            |it| {
+                let at = both(card.marker, (it.index as f64) * card.step_m);
+                format!("Stop at the brake check, {at}: adjustment, leaks, drums or discs, tyres, load.")
+            },
+        );
+        let gear = card.plan.descents.first().and_then(|it| it.choice.advice().map(|advice| (it, advice)));
+        let gear = gear.map(|(descent, advice)| {
+            format!(
+                "Gear {} and {} engaged before {}. No shifting on the hill.",
+                advice.gear.number(),
+                stage_name(advice.stage),
+                both(card.marker, descent.crest.0)
+            )
+        });
+        let list = [
+            Some(stop),
+            Some("Lift off briefly: does the retarder come in, at every stage?".to_owned()),
+            Some("Weather, signs, closures: is it still the road that was planned?".to_owned()),
+            gear,
+        ];
+        ("Before the crest", list.into_iter().flatten().collect())
+    }
+    fn in_trouble(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
+        let ramps: Vec<String> = card
+            .places
+            .iter()
+            .filter(|it| it.kind == PlaceKind::EscapeRamp)
+            .map(|it| both(card.marker, (it.index as f64) * card.step_m))
+            .collect();
+        let ramp = if ramps.is_empty() {
+            "Take an escape ramp or any way that rises. None is in the file; there may be some.".to_owned()
+        } else {
+            format!("Take the escape ramp at {}, or any way that rises.", ramps.join(", "))
+        };
+        let list = [
+            "Brake hard now and stop, while the brakes are cool enough to do it.".to_owned(),
+            "Stay in gear. Never neutral, never the clutch, no shift down at speed.".to_owned(),
+            ramp,
+            "Lights and horn: warn the others.".to_owned(),
+        ];
+        ("If it gets away", list.to_vec())
+    }
+    fn card_places(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
+        let one = |it: &Place| {
+            format!("{}: {}", both(card.marker, (it.index as f64) * card.step_m), name_of(it, "a place"))
+        };
+        let mut list: Vec<String> = card.places.iter().map(one).collect();
+        if list.is_empty() {
+            list.push("None are in the file. That does not mean that there are none.".to_owned());
+        }
+        ("Places", list)
+    }
+    fn card_cautions(&self) -> &'static str {
+        "Worked out from your entries and recorded heights, which err; not permission to descend. It cannot see adjustment, tyres, surface, weather, traffic or the load. Posted signs, the law, your employer and the vehicle’s maker come first. The service brakes remain the means to stop. In doubt: stop at the top, go slower, take another road."
+    }
+    fn rows_name(&self, road: &str) -> String {
+        self.export_name(road).replace(".gpx", ".csv")
+    }
+}
+
+fn span(unit: &str, from_m: f64, to_m: f64, units: Units) -> String {
+    format!("{unit} {} – {}", format::distance_number(from_m, units), format::distance_number(to_m, units))
+}
+
+/// “km 12.4 (mile 7.7)”.
+fn both(marker: Marker, metres: f64) -> String {
+    let at = marker.at(metres);
+    format!(
+        "km\u{a0}{} (mile\u{a0}{})",
+        format::distance_number(at, Units::Metric),
+        format::distance_number(at, Units::Imperial)
+    )
+}
+
+fn name_of(place: &Place, unnamed: &str) -> String {
+    if place.name.is_empty() { unnamed.to_owned() } else { place.name.clone() }
+}

@@ -1,0 +1,66 @@
+//! The descents as a table for other programs: comma-separated values (RFC 4180), UTF-8.
+
+use crate::plan::{Choice, Plan, Verdict};
+use crate::units::MetresPerSecond;
+use std::fmt::Write;
+
+/// Metres in a mile. Exact.
+const MILE: f64 = 1_609.344;
+
+/// One row a descent in road order, under stable English names with their units. `marker` turns
+/// a distance from the start of the road, m, into what a marker or odometer shows there, m.
+/// Where no safe speed was found gear, stage and speeds are empty.
+#[must_use]
+pub fn descents(plan: &Plan, marker: &dyn Fn(f64) -> f64) -> String {
+    let mut out = String::from(
+        "descent,from_km,to_km,from_mile,to_mile,drop_m,mean_percent,steepest_km_percent,sustained_percent,\
+         verdict,gear,stage,hold_kmh,hold_mph,engine_rpm,reserve_percent,hottest_after_stop_c\r\n",
+    );
+    for d in &plan.descents {
+        let (from, to) = (marker(d.crest.0), marker(d.foot.0));
+        // Writing into a String cannot fail.
+        let _ = write!(
+            out,
+            "{},{:.2},{:.2},{:.2},{:.2},{:.0},{:.1},{:.1},{:.1},{}",
+            d.number,
+            from / 1e3,
+            to / 1e3,
+            from / MILE,
+            to / MILE,
+            d.drop.0,
+            d.mean.0 * 100.0,
+            d.steepest_km().0 * 100.0,
+            d.sustained.grade.0 * 100.0,
+            verdict(d.choice.verdict())
+        );
+        let _ = match &d.choice {
+            Choice::Held(a) => write!(
+                out,
+                ",{},{},{:.0},{:.0},{:.0},{:.0},{:.0}\r\n",
+                a.gear.number(),
+                a.stage.number(),
+                whole(a.speed.kmh()),
+                whole(a.speed.0 / MetresPerSecond::from_kmh(MILE / 1e3).0),
+                a.engine_speed.0,
+                whole(a.margin * 100.0),
+                a.hottest_after_stop.0.ceil()
+            ),
+            Choice::NoSafeSpeed(_) => write!(out, ",,,,,,,\r\n"),
+        };
+    }
+    out
+}
+
+/// Rounded down: a speed to hold is not to be exceeded. The hair is for speeds that are whole.
+fn whole(value: f64) -> f64 {
+    (value + 1e-6).floor()
+}
+
+fn verdict(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::RetarderHolds => "retarder holds it",
+        Verdict::LittleInReserve => "holds little in reserve",
+        Verdict::NeedsServiceBrakes => "needs service brakes",
+        Verdict::NoSafeSpeed => "no safe speed found",
+    }
+}

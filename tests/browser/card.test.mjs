@@ -1,0 +1,91 @@
+// The card for the cab: on one page, in both sets of units, with what a driver must know.
+
+import assert from "node:assert/strict";
+import { readFile } from "node:fs/promises";
+import { after, before, test } from "node:test";
+import { openDemo, openPage, phone, settle, startBrowser } from "./page.mjs";
+import { read } from "./read.mjs";
+
+let browser;
+before(async () => {
+  browser = await startBrowser();
+});
+after(() => browser?.close());
+
+/** Pages of a PDF: its page objects, counted. */
+function pages(pdf) {
+  return (pdf.toString("latin1").match(/\/Type\s*\/Page[^s]/g) ?? []).length;
+}
+
+test("the card is one page on A4 and on Letter, and nothing else is printed", async () => {
+  for (const scheme of ["light", "dark"]) {
+    const visit = await openDemo(browser, { scheme });
+    for (const format of ["A4", "Letter"]) {
+      const pdf = await visit.page.pdf({ format, preferCSSPageSize: false });
+      assert.equal(pages(pdf), 1, `${format}, ${scheme}`);
+    }
+    await visit.page.emulateMedia({ media: "print" });
+    assert.ok(await visit.byId("sheet").isVisible());
+    for (const other of ["answer", "road", "descents", "ahead"]) {
+      assert.ok(!(await visit.page.locator(`#${other}`).isVisible()), other);
+    }
+    const colours = await visit.byId("sheet").evaluate((sheet) => {
+      const style = getComputedStyle(sheet);
+      return [style.backgroundColor, style.color];
+    });
+    assert.deepEqual(colours, ["rgb(255, 255, 255)", "rgb(0, 0, 0)"]);
+    visit.assertClean();
+    await visit.close();
+  }
+});
+
+test("the card has gear, stage and speed of each descent, both units, places, order of actions and cautions", async () => {
+  const visit = await openDemo(browser);
+  const text = await read(visit, "sheet");
+  const rows = visit.byId("sheet").locator("tbody tr");
+  assert.equal(await rows.count(), await visit.byId("descent-row").count());
+  for (const expected of [/km 10\.\d – 13\.\d/, /mile 6\.\d – 8\.\d/, /km\/h/, /mph/, /Retarder holds it\./]) assert.match(text, expected);
+  for (const expected of [/Brake check area/, /Escape ramp/, /Before the crest/, /If it gets away/, /not permission to descend/]) {
+    assert.match(text, expected);
+  }
+  visit.assertClean();
+  await visit.close();
+});
+
+test("markers are those of the road, counting up or down", async () => {
+  const visit = await openDemo(browser);
+  await visit.byId("entry-marker").fill("100");
+  await visit.byId("sheet").filter({ hasText: "km 110.6 – 113.2" }).waitFor();
+  await visit.byId("counts-down").check();
+  await visit.byId("sheet").filter({ hasText: "km 89.4 – 86.8" }).waitFor();
+  const saving = visit.page.waitForEvent("download");
+  await visit.byId("save-rows").click();
+  const download = await saving;
+  assert.match(download.suggestedFilename(), /Kestrel.*\.csv$/);
+  const rows = (await readFile(await download.path(), "utf8")).trimEnd().split("\r\n");
+  const width = rows[0].split(",").length;
+  assert.equal(rows.length, 4);
+  assert.ok(rows.every((row) => row.split(",").length === width));
+  assert.match(rows[1], /^1,89\.\d\d,86\.\d\d,/);
+  visit.assertClean();
+  await visit.close();
+});
+
+test("with one thumb on a phone of 360 px the card is reached, read and printed", async () => {
+  const visit = await openPage(browser, { viewport: { ...phone, width: 360 } });
+  await visit.byId("descent-row").first().waitFor();
+  await settle(visit);
+  await visit.page.evaluate(() => {
+    globalThis.printed = 0;
+    globalThis.print = () => (globalThis.printed += 1);
+  });
+  await visit.byId("to-card").tap();
+  await visit.byId("print-card").tap();
+  assert.equal(await visit.page.evaluate(() => globalThis.printed), 1);
+  const box = await visit.byId("print-card").boundingBox();
+  assert.ok(box.height >= 44, `${box.height}`);
+  const wide = await visit.page.evaluate(() => document.documentElement.scrollWidth);
+  assert.ok(wide <= 360, `${wide}`);
+  visit.assertClean();
+  await visit.close();
+});

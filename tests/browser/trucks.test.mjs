@@ -1,0 +1,87 @@
+// Trucks of one's own: kept, named anew, removed and brought back; as a file out and in.
+
+import assert from "node:assert/strict";
+import { readFile } from "node:fs/promises";
+import { after, before, test } from "node:test";
+import { dropFile, openPage, settle, startBrowser } from "./page.mjs";
+import { changedSentence, read } from "./read.mjs";
+
+let browser;
+before(async () => {
+  browser = await startBrowser();
+});
+after(() => browser?.close());
+
+async function openTrucks() {
+  const visit = await openPage(browser);
+  await visit.byId("descent-row").first().waitFor();
+  await settle(visit);
+  await visit.byId("own-trucks").locator("summary").click();
+  return visit;
+}
+
+const kept = (visit) => visit.byId("take-truck").allInnerTexts();
+
+async function keepAs(visit, name) {
+  await visit.byId("truck-name").fill(name);
+  await visit.byId("keep-truck").click();
+  await visit.byId("take-truck").filter({ hasText: name }).waitFor();
+}
+
+test("trucks are kept, taken, renamed, removed and brought back, also after a reload", async () => {
+  const visit = await openTrucks();
+  await visit.byId("truck-name").fill(" ");
+  await visit.byId("keep-truck").click();
+  await visit.byId("own-trucks").filter({ hasText: "Give it a name first." }).waitFor();
+  await keepAs(visit, "Heavy one");
+  const heavy = await read(visit, "verdict-sentence");
+  await visit.byId("entry-gross_mass").fill("16");
+  await changedSentence(visit, heavy);
+  await keepAs(visit, "Light one");
+  assert.deepEqual(await kept(visit), ["Heavy one", "Light one"]);
+  const light = await read(visit, "verdict-sentence");
+  await visit.byId("take-truck").first().click();
+  await changedSentence(visit, light);
+  assert.equal(await read(visit, "verdict-sentence"), heavy);
+  await visit.byId("truck-name").fill("Old one");
+  await visit.byId("rename-truck").click();
+  await visit.byId("take-truck").filter({ hasText: "Old one" }).waitFor();
+  assert.deepEqual(await kept(visit), ["Light one", "Old one"]);
+  await visit.byId("remove-truck").first().click();
+  assert.deepEqual(await kept(visit), ["Old one"]);
+  await visit.byId("undo-trucks").click();
+  assert.deepEqual(await kept(visit), ["Light one", "Old one"]);
+  await visit.page.reload();
+  await visit.byId("descent-row").first().waitFor();
+  await visit.byId("own-trucks").locator("summary").click();
+  assert.deepEqual(await kept(visit), ["Light one", "Old one"]);
+  visit.assertClean();
+  await visit.close();
+});
+
+test("a truck file goes out and in again; a broken one is told with its line", async () => {
+  const visit = await openTrucks();
+  await visit.byId("truck-name").fill("File truck");
+  await visit.byId("entry-gross_mass").fill("22");
+  await settle(visit);
+  const sentence = await read(visit, "verdict-sentence");
+  const saving = visit.page.waitForEvent("download");
+  await visit.byId("save-truck").click();
+  const download = await saving;
+  assert.equal(download.suggestedFilename(), "File-truck-truck.json");
+  const text = await readFile(await download.path(), "utf8");
+  assert.equal(JSON.parse(text).steadygrade_truck, 1);
+  assert.equal(JSON.parse(text).truck.gross_mass_kg, 22_000);
+  await visit.byId("entry-gross_mass").fill("40");
+  await changedSentence(visit, sentence);
+  await dropFile(visit, "drop-zone", { name: "truck.json", bytes: Buffer.from(text) });
+  await visit.page.waitForFunction(() => document.querySelector("#entry-gross_mass").value === "22");
+  await settle(visit);
+  assert.equal(await read(visit, "verdict-sentence"), sentence);
+  const broken = text.replace("gross_mass_kg", "gros_mass_kg");
+  await visit.byId("truck-file").setInputFiles({ name: "t.json", mimeType: "application/json", buffer: Buffer.from(broken) });
+  await visit.byId("truck-error").filter({ hasText: /Line \d+: unknown field `gros_mass_kg`/ }).waitFor();
+  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "22");
+  visit.assertClean();
+  await visit.close();
+});
