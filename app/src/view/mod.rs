@@ -13,6 +13,7 @@ mod evidence;
 mod header;
 mod measured;
 mod part;
+mod pick;
 mod road;
 mod study;
 mod table;

@@ -3,6 +3,7 @@
 use super::choice::choice;
 use super::entry::entry;
 use super::part::list;
+use super::pick::pick;
 use super::trucks::trucks;
 use crate::browser;
 use crate::entries::Field;
@@ -11,9 +12,10 @@ use crate::state::State;
 use crate::words::{EntryProblem, words};
 use leptos::prelude::*;
 use solver::limits::{Entry, Quantity};
-use solver::truck::{Preset, RetarderKind, Transmission, Truck};
+use solver::truck::{Preset, RetarderKind, TYRE_SIZES, Transmission, Truck, TyreSize, gear_sets};
 
-const FAST: [Field; 3] = [Field::Number(Entry::GrossMass), Field::Gears, Field::Number(Entry::AxleRatio)];
+/// Behind the mass and the gear sets: what a driver knows of the driveline.
+const FAST: [Field; 3] = [Field::Gears, Field::Number(Entry::AxleRatio), Field::Number(Entry::Displacement)];
 
 /// Behind the choice of the retarder; a truck has some of them.
 const STRENGTH: [Field; 4] = [
@@ -23,7 +25,7 @@ const STRENGTH: [Field; 4] = [
     Field::Table,
 ];
 
-const REST: [Field; 24] = [
+const REST: [Field; 23] = [
     Field::Stages,
     Field::Number(Entry::ShaftSpeed),
     Field::Number(Entry::ShortPower),
@@ -41,7 +43,6 @@ const REST: [Field; 24] = [
     Field::Number(Entry::RetarderCutOut),
     Field::Number(Entry::RetarderExponent),
     Field::Number(Entry::DriveAxleMass),
-    Field::Number(Entry::Displacement),
     Field::Number(Entry::RollingRadius),
     Field::Number(Entry::RollingResistance),
     Field::Number(Entry::DragArea),
@@ -62,6 +63,8 @@ pub(super) fn truck(state: State) -> AnyView {
         <details class="card panel" open=browser::is_wide() data-testid="truck-panel">
             <summary><h2>{w.truck_head()}</h2><span class="now">{name}</span></summary>
             {presets(state)}
+            {entry(state, Field::Number(Entry::GrossMass))}
+            {gear_set(state)}
             {FAST.into_iter().map(|field| entry(state, field)).collect_view()}
             {retarder(state)}
             {STRENGTH.into_iter().map(|field| entry(state, field)).collect_view()}
@@ -70,6 +73,7 @@ pub(super) fn truck(state: State) -> AnyView {
             <details class="more" data-testid="more-entries">
                 <summary>{w.more_entries()}</summary>
                 {transmission(state)}
+                {tyre(state)}
                 {REST.into_iter().map(|field| entry(state, field)).collect_view()}
                 {axle_groups(state)}
                 <p class="about">{w.assumed_sentence()}</p>
@@ -86,26 +90,72 @@ fn preset_name(state: State) -> &'static str {
     preset.map_or(words().own_truck(), |preset| words().preset(preset, state.units.get()))
 }
 
-fn presets(state: State) -> impl IntoView {
+fn presets(state: State) -> AnyView {
     let w = words();
-    let key = Memo::new(move |_| state.entries.with(|entries| entries.preset.clone()).unwrap_or_default());
-    let option = move |preset: Preset| {
-        view! { <option value=preset.key()>{move || w.preset(preset, state.units.get())}</option> }.into_any()
-    };
-    let choose = move |event| {
-        if let Some(preset) = Preset::by_key(&event_target_value(&event)) {
+    let name = |preset: Preset, units| (preset.key().to_owned(), w.preset(preset, units).to_owned());
+    let options = Signal::derive(move || Preset::ALL.map(|it| name(it, state.units.get())).to_vec());
+    let chosen = Memo::new(move |_| state.entries.with(|entries| entries.preset.clone()).unwrap_or_default());
+    let choose = move |key: String| {
+        if let Some(preset) = Preset::by_key(&key) {
             state.take_preset(preset);
         }
     };
-    view! {
-        <div class="entry">
-            <label for="entry-preset">{w.preset_label()}</label>
-            <select id="entry-preset" data-testid="entry-preset" prop:value=move || key.get() on:change=choose>
-                <option value="" disabled>{w.own_truck()}</option>
-                {Preset::ALL.into_iter().map(option).collect_view()}
-            </select>
-        </div>
-    }
+    pick("entry-preset", w.preset_label(), w.own_truck(), options, chosen.into(), choose)
+}
+
+/// Common gear sets; the gears themselves stand below and can be typed.
+fn gear_set(state: State) -> AnyView {
+    let w = words();
+    let sets: [&'static [f64]; 7] = [
+        &gear_sets::SIX_CONVERTER,
+        &gear_sets::NINE,
+        &gear_sets::TEN_OVERDRIVE,
+        &gear_sets::TEN_DIRECT,
+        &gear_sets::TWELVE,
+        &gear_sets::THIRTEEN,
+        &gear_sets::EIGHTEEN,
+    ];
+    let options = Signal::derive(move || {
+        let one = |(index, set): (usize, &&[f64])| {
+            let top = set.last().copied().unwrap_or(1.0);
+            (index.to_string(), w.gear_set(set.len(), top < 0.99))
+        };
+        sets.iter().enumerate().map(one).collect()
+    });
+    let chosen = Memo::new(move |_| {
+        let at = state.entries.with(|entries| sets.iter().position(|set| entries.truck.gears == *set));
+        at.map_or_else(String::new, |at| at.to_string())
+    });
+    let choose = move |key: String| {
+        if let Some(set) = key.parse::<usize>().ok().and_then(|at| sets.get(at)) {
+            state.change_truck(|entries| {
+                entries.truck.gears = set.to_vec();
+                entries.preset = None;
+            });
+        }
+    };
+    pick("entry-gear_set", w.gear_set_label(), w.own_gears(), options, chosen.into(), choose)
+}
+
+/// Tyre sizes whose rolling radius is printed.
+fn tyre(state: State) -> AnyView {
+    let w = words();
+    let options =
+        Signal::derive(move || TYRE_SIZES.map(|it| (it.size.to_owned(), it.size.to_owned())).to_vec());
+    let chosen = Memo::new(move |_| {
+        let radius = state.entries.with(|entries| entries.truck.rolling_radius_m);
+        let same = |it: &&TyreSize| (it.rolling_radius_m() - radius).abs() < 1e-4;
+        TYRE_SIZES.iter().find(same).map_or_else(String::new, |it| it.size.to_owned())
+    });
+    let choose = move |size: String| {
+        if let Some(it) = TYRE_SIZES.iter().find(|it| it.size == size) {
+            state.change_truck(|entries| {
+                entries.truck.set(Entry::RollingRadius, it.rolling_radius_m());
+                entries.preset = None;
+            });
+        }
+    };
+    pick("entry-tyre", w.tyre_label(), w.own_tyre(), options, chosen.into(), choose)
 }
 
 /// Pulling and holding power by engine speed; nothing while the entries do not fit together.
@@ -126,29 +176,19 @@ fn curves(state: State) -> impl IntoView {
     }
 }
 
-fn retarder(state: State) -> impl IntoView {
+fn retarder(state: State) -> AnyView {
     let w = words();
-    let kind = Memo::new(move |_| state.entries.with(|entries| entries.truck.retarder.kind()));
-    let option =
-        move |it: RetarderKind| view! { <option value=it.key()>{w.retarder(it)}</option> }.into_any();
-    let choose = move |event| {
-        if let Some(kind) = RetarderKind::by_key(&event_target_value(&event)) {
+    let options = Signal::derive(move || {
+        RetarderKind::ALL.map(|it| (it.key().to_owned(), w.retarder(it).to_owned())).to_vec()
+    });
+    let chosen =
+        Memo::new(move |_| state.entries.with(|entries| entries.truck.retarder.kind().key().to_owned()));
+    let choose = move |key: String| {
+        if let Some(kind) = RetarderKind::by_key(&key) {
             state.change_truck(|entries| entries.take_retarder(kind));
         }
     };
-    view! {
-        <div class="entry">
-            <label for="entry-retarder">{w.retarder_label()}</label>
-            <select
-                id="entry-retarder"
-                data-testid="entry-retarder"
-                prop:value=move || kind.get().key()
-                on:change=choose
-            >
-                {RetarderKind::ALL.into_iter().map(option).collect_view()}
-            </select>
-        </div>
-    }
+    pick("entry-retarder", w.retarder_label(), "", options, chosen.into(), choose)
 }
 
 fn transmission(state: State) -> impl IntoView {

@@ -66,6 +66,16 @@ pub trait EntryWords {
     fn load_label(&self) -> &'static str;
     /// A state of loading.
     fn load(&self, load: Load) -> &'static str;
+    /// Label of the gear sets.
+    fn gear_set_label(&self) -> &'static str;
+    /// A gear set by its number of gears, and whether the top one is an overdrive.
+    fn gear_set(&self, gears: usize, overdrive: bool) -> String;
+    /// Gears that are none of them.
+    fn own_gears(&self) -> &'static str;
+    /// Label of the tyre sizes.
+    fn tyre_label(&self) -> &'static str;
+    /// A rolling radius that is none of them.
+    fn own_tyre(&self) -> &'static str;
     /// Name of the picture of the truck's power.
     fn curves_name(&self) -> &'static str;
     /// What it shows, in this unit.

@@ -202,6 +202,22 @@ impl EntryWords for English {
             Load::NoTrailer => "no trailer",
         }
     }
+    fn gear_set_label(&self) -> &'static str {
+        "Gear set"
+    }
+    fn gear_set(&self, gears: usize, overdrive: bool) -> String {
+        let top = if overdrive { "overdrive" } else { "direct on top" };
+        format!("{gears} gears, {top}")
+    }
+    fn own_gears(&self) -> &'static str {
+        "as typed below"
+    }
+    fn tyre_label(&self) -> &'static str {
+        "Tyres of the driven axles"
+    }
+    fn own_tyre(&self) -> &'static str {
+        "rolling radius as typed"
+    }
     fn curves_name(&self) -> &'static str {
         "Power by engine speed"
     }

@@ -1,0 +1,36 @@
+//! One of a list: a labelled select. One type of view for all of them keeps the page small.
+
+use leptos::prelude::*;
+
+/// `options` are keys and what is read; `chosen` is the key of now, empty for none of them, which
+/// then reads `otherwise`.
+pub(super) fn pick(
+    id: &'static str,
+    label: &'static str,
+    otherwise: &'static str,
+    options: Signal<Vec<(String, String)>>,
+    chosen: Signal<String>,
+    choose: impl Fn(String) + 'static,
+) -> AnyView {
+    let option = |(key, text): (String, String)| view! { <option value=key>{text}</option> }.into_any();
+    let all = move || options.get().into_iter().map(option).collect_view();
+    view! {
+        <div class="entry">
+            <label for=id>{label}</label>
+            <select
+                id=id
+                data-testid=id
+                prop:value=move || {
+                    // Set anew when the options are, which are put in before this is set.
+                    options.track();
+                    chosen.get()
+                }
+                on:change=move |event| choose(event_target_value(&event))
+            >
+                {(!otherwise.is_empty()).then(|| view! { <option value="" disabled>{otherwise}</option> })}
+                {all}
+            </select>
+        </div>
+    }
+    .into_any()
+}
