@@ -71,14 +71,19 @@ fn axis(
 ) {
     let per = units.metres_per_distance();
     let (a, b) = (marker.at(0.0) / per, marker.at(length) / per);
-    layer.text("card-tick", Anchor::Start, (4.0, y), unit);
+    // Both rows find no room on a phone: the style leaves the second out there.
+    let class = match units {
+        Units::Metric => "card-tick",
+        Units::Imperial => "card-tick second",
+    };
+    layer.text(class, Anchor::Start, (4.0, y), unit);
     for mark in nice_ticks(a.min(b), a.max(b), 8).values {
         let metres =
             if marker.counts_down { marker.at_start_m - mark * per } else { mark * per - marker.at_start_m };
         let x = across.at(metres);
         // The unit stands at the beginning.
         if (34.0..=SIZE.0 - 12.0).contains(&x) {
-            layer.text("card-tick", Anchor::Middle, (x, y), &format::whole(mark));
+            layer.text(class, Anchor::Middle, (x, y), &format::whole(mark));
         }
     }
 }
