@@ -214,11 +214,11 @@ fn hear(state: State, heard: &Heard) {
         StudyReply::Studied(study) => state.study.set(Some(Arc::new(study))),
         StudyReply::Progress(share) => state.studying.set(Some(share)),
         StudyReply::Sure(sureness) => {
-            state.studying.set(None);
             if sureness.is_some() {
                 state.picture.update(|picture| *picture = picture.take().map(|it| with_bands(&it, heard)));
             }
             state.sureness.set(sureness.map(Arc::new));
+            state.studying.set(None);
         }
         StudyReply::Measured(result) => state.measured.set(Some(result)),
         StudyReply::Exported(text) => state.save_export(&text),

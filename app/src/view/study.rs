@@ -34,9 +34,12 @@ pub(super) fn sure_and_lost(state: State, at: Where, units: Units, in_full: bool
             let own = study.lost.get(at.number - 1)?;
             Some(w.lost(own, at.crest_m, at.foot_m, units))
         });
+        let done = state.study.with(Option::is_some) && !at_work;
+        let too_long = done.then(|| vec![w.too_long_to_be_sure().to_owned()]);
         // A place is kept for what is still worked out, so that the page does not move.
         let lost = lost.or_else(|| at_work.then(|| vec![w.not_yet().to_owned()]));
-        let shown = [(w.sure_label(), "sure", sure.or(progress)), (w.lost_label(), "lost", lost)];
+        let shown =
+            [(w.sure_label(), "sure", sure.or(progress).or(too_long)), (w.lost_label(), "lost", lost)];
         shown.into_iter().filter_map(|(label, id, lines)| Some(fact(label, id, lines?))).collect_view()
     })
     .into_any()

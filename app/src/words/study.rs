@@ -18,6 +18,8 @@ pub trait StudyWords {
     fn sure_label(&self) -> &'static str;
     /// How sure it is, of so many runs.
     fn sure(&self, sure: &DescentSureness, runs: usize, units: Units) -> Vec<String>;
+    /// Why it is not worked out.
+    fn too_long_to_be_sure(&self) -> &'static str;
     /// While that is worked out.
     fn studying(&self, share: f32) -> String;
     /// What is still worked out.

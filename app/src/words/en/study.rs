@@ -67,6 +67,9 @@ impl StudyWords for English {
         );
         [Some(intro), Some(held), Some(kept), Some(heat), matters].into_iter().flatten().collect()
     }
+    fn too_long_to_be_sure(&self) -> &'static str {
+        "This road is too long to be driven 256 times: work out a part of it to learn how sure its plan is."
+    }
     fn studying(&self, share: f32) -> String {
         format!("Working out how sure this is: {}", format::share(f64::from(share)))
     }
@@ -110,10 +113,9 @@ impl StudyWords for English {
                 format::height(ramp.needs.0, units)
             )
         });
-        let none = lost
-            .ramps
-            .is_empty()
-            .then(|| "No escape ramp is in the file; that does not mean that there is none.".to_owned());
+        let none = lost.ramps.is_empty().then(|| {
+            "The file has no escape ramp on this descent; that does not mean that there is none.".to_owned()
+        });
         let first = [Some(stop), Some(hold), neither].into_iter().flatten();
         first.chain(ramps).chain(none).collect()
     }
