@@ -220,43 +220,11 @@ impl Entries {
         }
         self.preset = None;
         self.truck.set(entry, value);
-        match entry {
-            Entry::GrossMass => self.share_out_mass(),
-            Entry::DriveAxleMass => self.drive_share = None,
-            Entry::RollingRadius
-            | Entry::WheelInertia
-            | Entry::RollingResistance
-            | Entry::DragArea
-            | Entry::Displacement
-            | Entry::LowestEngineSpeed
-            | Entry::HighestEngineSpeed
-            | Entry::AxleRatio
-            | Entry::AxleEfficiency
-            | Entry::RetarderPeakPower
-            | Entry::RetarderPeakSpeed
-            | Entry::RetarderExponent
-            | Entry::RetarderCutOut
-            | Entry::AirTemperature
-            | Entry::BrakesAtStart
-            | Entry::Headwind
-            | Entry::SpeedLimit
-            | Entry::Reserve
-            | Entry::HeatLimit
-            | Entry::RolloverThreshold
-            | Entry::Superelevation
-            | Entry::RetarderDelay
-            | Entry::RetardingScale
-            | Entry::ShaftTorque
-            | Entry::ShaftSpeed
-            | Entry::ShortPower
-            | Entry::ShortTime
-            | Entry::SustainedPower
-            | Entry::SustainedSpeed
-            | Entry::HotShare
-            | Entry::WarmUpTime
-            | Entry::LockUpGear
-            | Entry::LockUpSpeed
-            | Entry::BrakeCheckStop => {}
+        if entry == Entry::GrossMass {
+            self.share_out_mass();
+        }
+        if entry == Entry::DriveAxleMass {
+            self.drive_share = None;
         }
         Ok(())
     }

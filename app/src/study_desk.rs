@@ -1,15 +1,14 @@
 //! Where studies are made: what the study worker does, without anything of a browser.
 
 use crate::message::Arrays;
-use crate::message::study::{Seen, StudyReply, StudyRequest, band_arrays};
+use crate::message::study::{StudyReply, StudyRequest, band_arrays};
 use solver::day::Day;
 use solver::motion::Trip;
 use solver::plan::{Lanes, Plan};
 use solver::report::truck_file;
 use solver::road::Road;
-use solver::study::{measured, study, sureness};
+use solver::study::{Seen, measured, study, sureness};
 use solver::truck::{Truck, TruckSpec};
-use solver::units::{Grade, Metres, MetresPerSecond, RevPerMin};
 
 /// Takes the replies to one request, in order.
 pub type Post<'a> = &'a mut dyn FnMut(StudyReply, Arrays);
@@ -84,12 +83,7 @@ impl StudyDesk {
 fn measure(spec: TruckSpec, day: &Day, seen: Seen, post: Post<'_>) {
     let reply = match Truck::new(spec) {
         Err(_) => StudyReply::Nothing,
-        Ok(truck) => {
-            let trip = Trip { truck: &truck, day };
-            let (engine, speed) = (RevPerMin(seen.engine_rpm), MetresPerSecond(seen.speed));
-            let (grade, height) = (Grade(seen.grade), Metres(seen.height_m));
-            StudyReply::Measured(measured(trip, seen.gear, seen.stage, engine, speed, grade, height))
-        }
+        Ok(truck) => StudyReply::Measured(measured(Trip { truck: &truck, day }, seen)),
     };
     post(reply, Arrays::default());
 }

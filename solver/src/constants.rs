@@ -10,7 +10,8 @@ pub const GRAVITY: f64 = 9.806_65;
 /// metres per second in a mile per hour: the units of the published temperature model.
 const HORSEPOWER: f64 = 745.699_872;
 const FAHRENHEIT_PER_KELVIN: f64 = 1.8;
-const MPH: f64 = 0.447_04;
+/// Metres per second in a mile per hour. Exact.
+pub const MPH: f64 = 0.447_04;
 
 /// Heat that the service brakes of one braked axle store, J/K: a fifth of the five-axle
 /// vehicle of the published downgrade temperature model (GSRS, recalled constants), whose

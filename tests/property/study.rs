@@ -4,9 +4,9 @@ use solver::day::Day;
 use solver::motion::{BrakeHeat, Hold, Run, State, Trip, control_speed};
 use solver::plan::{Descent, Lanes, Plan};
 use solver::road::Road;
-use solver::study::{NotMeasured, RUNS, SlowFor, measured, study, sureness};
+use solver::study::{NotMeasured, RUNS, Seen, SlowFor, measured, study, sureness};
 use solver::truck::{Preset, Retarder, Truck};
-use solver::units::{Celsius, Grade, Metres, MetresPerSecond};
+use solver::units::{Celsius, Grade, Metres, MetresPerSecond, RevPerMin};
 use solver::{Answer, analyse};
 use tests::evidence::check;
 use tests::generate::{Drive, Instrument, TrueRoad, demo};
@@ -112,25 +112,24 @@ fn what_held_is_found_again() {
         let answer = control_speed(trip(&weak), gear, weak.full_stage(), grade, height);
         let Answer::Settles { speed, engine_speed } = answer else { continue };
         let stage = weak.full_stage().number();
-        let seen = measured(trip(&truck), gear.number(), stage, engine_speed, speed, grade, height);
-        let seen = seen.expect("a steady speed tells it");
-        check("factor", 0.8, seen.factor, 1e-6);
-        check("scale", 0.8, seen.scale, 1e-6);
-        assert!(seen.power.0 < seen.assumed.0);
-        let off = measured(trip(&truck), gear.number(), 0, engine_speed, speed, grade, height);
-        assert_eq!(off, Err(NotMeasured::Off));
-        let gauges = measured(trip(&truck), gear.number(), stage, engine_speed * 1.3, speed, grade, height);
+        let seen = Seen { gear: gear.number(), stage, engine_speed, speed, grade, height };
+        let of = |seen| measured(trip(&truck), seen);
+        let told = of(seen).expect("a steady speed tells it");
+        check("factor", 0.8, told.factor, 1e-6);
+        check("scale", 0.8, told.scale, 1e-6);
+        assert!(told.power.0 < told.assumed.0);
+        assert_eq!(of(Seen { stage: 0, ..seen }), Err(NotMeasured::Off));
+        let gauges = of(Seen { engine_speed: engine_speed * 1.3, ..seen });
         assert!(matches!(gauges, Err(NotMeasured::GaugesDiffer(_))), "{gauges:?}");
-        let level = measured(trip(&truck), gear.number(), stage, engine_speed, speed, Grade(0.0), height);
-        assert_eq!(level, Err(NotMeasured::NotPushed));
-        let steep = measured(trip(&truck), gear.number(), stage, engine_speed, speed, Grade(-0.14), height);
+        assert_eq!(of(Seen { grade: Grade(0.0), ..seen }), Err(NotMeasured::NotPushed));
+        let steep = of(Seen { grade: Grade(-0.14), ..seen });
         assert!(matches!(steep, Err(NotMeasured::OutOfReach(_))), "{steep:?}");
         found += 1;
     }
     assert!(found >= 1);
-    let none =
-        measured(trip(&truck), 44, 3, solver::units::RevPerMin(1_900.0), MetresPerSecond(8.0), grade, height);
-    assert_eq!(none, Err(NotMeasured::NoSuchStage));
+    let (engine_speed, speed) = (RevPerMin(1_900.0), MetresPerSecond(8.0));
+    let none = Seen { gear: 44, stage: 3, engine_speed, speed, grade, height };
+    assert_eq!(measured(trip(&truck), none), Err(NotMeasured::NoSuchStage));
 }
 
 /// The same twice, around the plan itself, and never surer with a heavier truck.

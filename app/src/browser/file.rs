@@ -2,7 +2,7 @@
 
 use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::JsFuture;
-use web_sys::{Blob, DragEvent, Event, FileList, HtmlInputElement, Response};
+use web_sys::{Blob, DragEvent, Event, FileList, HtmlInputElement};
 
 /// A file that the person gave, or the demo.
 #[derive(Debug, Clone)]
@@ -57,11 +57,6 @@ pub(crate) async fn text(file: &GivenFile) -> Option<String> {
 
 /// Fetches a file from beside the page.
 pub(crate) async fn fetch(address: &str) -> Option<GivenFile> {
-    let response = JsFuture::from(super::window()?.fetch_with_str(address)).await.ok()?;
-    let response: Response = response.dyn_into().ok()?;
-    if !response.ok() {
-        return None;
-    }
-    let blob = JsFuture::from(response.blob().ok()?).await.ok()?.dyn_into().ok()?;
+    let blob = JsFuture::from(super::fetch(address).await?.blob().ok()?).await.ok()?.dyn_into().ok()?;
     Some(GivenFile { name: address.trim_start_matches("./").to_owned(), blob })
 }

@@ -20,7 +20,11 @@ pub(crate) mod timer;
 pub(crate) mod worker;
 
 #[cfg(feature = "page")]
-use web_sys::{Document, Window};
+use wasm_bindgen::JsCast;
+#[cfg(feature = "page")]
+use wasm_bindgen_futures::JsFuture;
+#[cfg(feature = "page")]
+use web_sys::{Document, Response, Window};
 
 #[cfg(feature = "page")]
 fn window() -> Option<Window> {
@@ -30,6 +34,13 @@ fn window() -> Option<Window> {
 #[cfg(feature = "page")]
 fn document() -> Option<Document> {
     window()?.document()
+}
+
+/// What stands at an address beside the page; `None` where it cannot be had.
+#[cfg(feature = "page")]
+async fn fetch(address: &str) -> Option<Response> {
+    let response = JsFuture::from(window()?.fetch_with_str(address)).await.ok()?;
+    response.dyn_into().ok().filter(Response::ok)
 }
 
 /// Whether there is room for two columns.

@@ -3,17 +3,11 @@
 use js_sys::{Array, JSON, Reflect};
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::JsFuture;
-use web_sys::Response;
 
 /// The texts under these keys of each row; a truth value reads “true” or “false”, what is
 /// missing is empty. `None` where the file cannot be fetched or is no list.
 pub(crate) async fn fetch<const N: usize>(address: &str, keys: [&str; N]) -> Option<Vec<[String; N]>> {
-    let response = JsFuture::from(super::window()?.fetch_with_str(address)).await.ok()?;
-    let response: Response = response.dyn_into().ok()?;
-    if !response.ok() {
-        return None;
-    }
-    let text = JsFuture::from(response.text().ok()?).await.ok()?.as_string()?;
+    let text = JsFuture::from(super::fetch(address).await?.text().ok()?).await.ok()?.as_string()?;
     let list: Array = JSON::parse(&text).ok()?.dyn_into().ok()?;
     let of_row = |row: JsValue| keys.map(|key| text_of(&row, key));
     Some(list.iter().map(of_row).collect())

@@ -16,14 +16,6 @@ const FOOT: f64 = 144.0;
 /// Points of a curve.
 const POINTS: usize = 48;
 
-/// Watts in the unit read.
-fn per_unit(units: Units) -> f64 {
-    match units {
-        Units::Metric => 1e3,
-        Units::Imperial => 745.699_872,
-    }
-}
-
 /// Draws pulling power, and holding power of each stage: at the engine with motoring, and on the
 /// shaft what lasts in the highest gear that is direct or nearest to it.
 #[must_use]
@@ -45,8 +37,8 @@ pub(crate) fn draw(truck: &Truck, units: Units) -> Markup {
     let most =
         (0..=POINTS).map(rpm).map(|n| pulling(n).max(holding(truck.full_stage(), n))).fold(1.0, f64::max);
     let across = Scale::new((slow, fast), (LEFT, RIGHT));
-    let up = Scale::new((0.0, most / per_unit(units)), (FOOT, TOP));
-    for mark in nice_ticks(0.0, most / per_unit(units), 4).values {
+    let up = Scale::new((0.0, most / units.watts_per_power()), (FOOT, TOP));
+    for mark in nice_ticks(0.0, most / units.watts_per_power(), 4).values {
         layer.line("engine-grid", (LEFT, up.at(mark)), (RIGHT, up.at(mark)));
         layer.text("engine-tick", Anchor::End, (LEFT - 4.0, up.at(mark) + 4.0), &format::whole(mark));
     }
@@ -60,7 +52,7 @@ pub(crate) fn draw(truck: &Truck, units: Units) -> Markup {
         for n in (0..=POINTS).map(rpm) {
             let value = power(n);
             if value > 0.0 {
-                piece.push((across.at(n), up.at(value / per_unit(units))));
+                piece.push((across.at(n), up.at(value / units.watts_per_power())));
             } else if !piece.is_empty() {
                 path.polyline(&std::mem::take(&mut piece));
             }

@@ -56,6 +56,15 @@ impl Units {
         }
     }
 
+    /// W per kW or hp.
+    #[must_use]
+    pub fn watts_per_power(self) -> f64 {
+        match self {
+            Self::Metric => 1e3,
+            Self::Imperial => 1e3 * KILOWATTS_PER_HORSEPOWER,
+        }
+    }
+
     /// “km” or “mi”.
     #[must_use]
     pub fn distance(self) -> &'static str {
@@ -262,12 +271,11 @@ pub fn fuel(litres: f64, units: Units) -> String {
 /// A power: “212 kW”, “284 hp”.
 #[must_use]
 pub fn power(watts: f64, units: Units) -> String {
-    match units {
-        Units::Metric => format!("{}{NO_BREAK}kW", whole((watts / 1e3).round())),
-        Units::Imperial => {
-            format!("{}{NO_BREAK}hp", whole((watts / 1e3 / KILOWATTS_PER_HORSEPOWER).round()))
-        }
-    }
+    let unit = match units {
+        Units::Metric => "kW",
+        Units::Imperial => "hp",
+    };
+    format!("{}{NO_BREAK}{unit}", whole((watts / units.watts_per_power()).round()))
 }
 
 /// A mass: “36.3 t”, “80,000 lb”.

@@ -3,7 +3,7 @@
 use super::Arrays;
 use serde::{Deserialize, Serialize};
 use solver::day::Day;
-use solver::study::{Bands, Measured, NotMeasured, Study, Sureness};
+use solver::study::{Bands, Measured, NotMeasured, Seen, Study, Sureness};
 use solver::truck::TruckSpec;
 
 /// From the page to the study worker.
@@ -19,23 +19,6 @@ pub enum StudyRequest {
     ReadTruck(String),
     /// Write the road and plan studied last as a GPX file.
     Export,
-}
-
-/// What a driver saw on a grade.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-pub struct Seen {
-    /// Number of the gear.
-    pub gear: u8,
-    /// Number of the stage.
-    pub stage: u8,
-    /// Engine speed, 1/min.
-    pub engine_rpm: f64,
-    /// Steady speed, m/s.
-    pub speed: f64,
-    /// Rise over run, negative downhill.
-    pub grade: f64,
-    /// Height above the sea, m.
-    pub height_m: f64,
 }
 
 /// From the study worker to the page.

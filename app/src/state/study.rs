@@ -4,15 +4,17 @@
 //! is asked for all that follows from the plan. A new result ends a study that is still at work:
 //! the worker is ended with it, and started again with the road that is kept here.
 
-use super::{Signals, State, work};
+use super::{Signals, State, Worked, work};
 use crate::browser::timer::Timer;
 use crate::browser::worker::{Heard, RawBytes, WorkerClient, WorkerKind};
 use crate::chart::{Ends, RoadPicture};
-use crate::message::study::{Seen, StudyReply, StudyRequest};
+use crate::message::study::{StudyReply, StudyRequest};
 use crate::message::{RoadFacts, decode, encode};
 use crate::words::WorkTrouble;
 use leptos::prelude::*;
-use solver::study::{Measured, NotMeasured};
+use solver::day::Day;
+use solver::study::{Measured, NotMeasured, Seen};
+use solver::truck::TruckSpec;
 use std::sync::Arc;
 
 /// Quiet time after a result before it is studied, ms: whoever types on is not kept from it.
@@ -55,27 +57,23 @@ pub(super) fn forget(state: State) {
 
 /// Studies the result shown, in a moment.
 pub(super) fn follow(state: State) {
-    if state.worked.with_untracked(|it| it.as_ref().is_some_and(|it| !it.plan.descents.is_empty())) {
-        state.studying.set(Some(0.0));
-    }
-    let timer = Timer::after(PAUSE_MS, move || {
-        let truck = state.worked.with_untracked(|worked| {
-            worked.as_ref().filter(|it| !it.plan.descents.is_empty()).map(|it| (it.truck.clone(), it.day))
-        });
-        if let Some((truck, day)) = truck {
-            ask(state, StudyRequest::Study(truck, day));
-        }
-    });
+    let Some((truck, day)) = shown(state, |worked| !worked.plan.descents.is_empty()) else { return };
+    state.studying.set(Some(0.0));
+    // A new result takes the pause with it: what is asked is about the one shown.
+    let timer = Timer::after(PAUSE_MS, move || ask(state, StudyRequest::Study(truck.clone(), day)));
     state.study_work.update_value(|work| work.pause = timer);
+}
+
+/// Truck and day of the result shown, where it is one of these.
+fn shown(state: State, which: impl Fn(&Worked) -> bool) -> Option<(TruckSpec, Day)> {
+    state
+        .worked
+        .with_untracked(|worked| worked.as_ref().filter(|it| which(it)).map(|it| (it.truck.clone(), it.day)))
 }
 
 /// Asks for the GPX file with crests and changes of the result shown.
 pub(super) fn export(state: State) {
-    let Some((truck, day)) =
-        state.worked.with_untracked(|worked| worked.as_ref().map(|it| (it.truck.clone(), it.day)))
-    else {
-        return;
-    };
+    let Some((truck, day)) = shown(state, |_| true) else { return };
     // The file is that of the plan studied last: where none is, it is studied first.
     let studied = state.study.with_untracked(Option::is_some);
     if !studied {

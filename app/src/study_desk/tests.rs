@@ -6,6 +6,7 @@ use crate::message::{Reply, Request, Task};
 use crate::test_roads::hill;
 use solver::study::RUNS;
 use solver::truck::Preset;
+use solver::units::{Grade, Metres, RevPerMin};
 
 fn handed_over() -> Vec<u8> {
     let mut desk = Desk::new();
@@ -71,9 +72,9 @@ fn without_a_road_nothing_is_studied_or_written() {
 fn what_was_seen_is_measured_without_a_road() {
     let truck = Truck::new(Preset::FiveAxle36.spec()).expect("a preset");
     let gear = truck.gears().nth(4).expect("ten gears");
-    let engine_rpm = 1_900.0;
-    let speed = truck.road_speed(gear, RevPerMin(engine_rpm)).0;
-    let seen = Seen { gear: 5, stage: 3, engine_rpm, speed, grade: -0.09, height_m: 0.0 };
+    let engine_speed = RevPerMin(1_900.0);
+    let speed = truck.road_speed(gear, engine_speed);
+    let seen = Seen { gear: 5, stage: 3, engine_speed, speed, grade: Grade(-0.09), height: Metres(0.0) };
     let request = StudyRequest::Measure(Preset::FiveAxle36.spec(), Day::USUAL, seen);
     let replies = ask(&mut StudyDesk::new(), request, None);
     assert!(matches!(&replies[..], [(StudyReply::Measured(Ok(_)), _)]), "{replies:?}");

@@ -1,6 +1,6 @@
 //! The card for the cab: one page, black on white, that needs no screen.
 
-use super::part::list;
+use super::part::{list, text_field};
 use crate::browser::{self, download};
 use crate::chart::{CardStrip, card_strip};
 use crate::format::parse_number;
@@ -39,6 +39,7 @@ pub(super) fn card(state: State) -> AnyView {
             download::save(&w.rows_name(&road), "text/csv", &rows);
         }
     };
+    let unit = Signal::derive(move || state.units.get().distance());
     let none = move || state.listed.with(|it| it.as_ref().is_none_or(|it| it.plan.descents.is_empty()));
     view! {
         <section class="card cab" id="card" hidden=none>
@@ -53,19 +54,7 @@ pub(super) fn card(state: State) -> AnyView {
             </div>
             <p class="not-printed">{w.card_sentence()}</p>
             <div class="entry not-printed">
-                <label for="entry-marker">{w.marker_label()}</label>
-                <span class="box">
-                    <input
-                        id="entry-marker"
-                        data-testid="entry-marker"
-                        type="text"
-                        inputmode="decimal"
-                        autocomplete="off"
-                        prop:value=move || text.get()
-                        on:input=move |event| text.set(event_target_value(&event))
-                    />
-                    <span class="unit">{move || state.units.get().distance()}</span>
-                </span>
+                {text_field("entry-marker".to_owned(), w.marker_label(), "decimal", text.into(), unit, move |it| text.set(it))}
                 <label class="check">
                     <input
                         type="checkbox"
@@ -112,8 +101,7 @@ fn sheet(worked: &Arc<Worked>, marker: Marker, units: crate::format::Units) -> A
             .map_or_else(String::new, |it| format!("{}·{}", it.gear.number(), it.stage.number())),
     });
     let strip = card_strip(&worked.picture, &labels.collect::<Vec<_>>(), marker);
-    let lists = [w.before_crest(card), w.in_trouble(card), w.card_places(card)];
-    let [before, trouble, places] = lists.map(|(head, items)| (head, items));
+    let [before, trouble, places] = [w.before_crest(card), w.in_trouble(card), w.card_places(card)];
     let dense = shown.len() > 5;
     view! {
         <div class="cab-sheet" class:dense=dense data-testid="sheet">

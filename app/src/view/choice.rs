@@ -29,3 +29,15 @@ pub(super) fn choice<T: Copy + PartialEq + Send + Sync + 'static>(
     }
     .into_any()
 }
+
+/// The same row below its label, as one of a panel's entries.
+pub(super) fn labelled_choice<T: Copy + PartialEq + Send + Sync + 'static>(
+    label: &'static str,
+    testid: &'static str,
+    options: Vec<(T, &'static str, &'static str)>,
+    chosen: impl Fn() -> T + Copy + Send + Sync + 'static,
+    choose: impl Fn(T) + Copy + 'static,
+) -> AnyView {
+    let row = choice(label, testid, options, chosen, choose);
+    view! { <div class="entry"><span class="label">{label}</span>{row}</div> }.into_any()
+}

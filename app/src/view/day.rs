@@ -1,6 +1,6 @@
 //! The day's entries.
 
-use super::choice::choice;
+use super::choice::labelled_choice;
 use super::entry::entry;
 use crate::browser;
 use crate::entries::Field;
@@ -43,7 +43,7 @@ pub(super) fn day(state: State) -> AnyView {
     .into_any()
 }
 
-fn surface(state: State) -> impl IntoView {
+fn surface(state: State) -> AnyView {
     let w = words();
     let options = Surface::ALL.into_iter().map(|surface| {
         let key = match surface {
@@ -56,15 +56,10 @@ fn surface(state: State) -> impl IntoView {
     });
     let chosen = move || state.entries.with(|entries| entries.day.surface);
     let choose = move |surface| state.change_day(|day| day.surface = surface);
-    view! {
-        <div class="entry">
-            <span class="label">{w.surface_label()}</span>
-            {choice(w.surface_label(), "surface", options.collect(), chosen, choose)}
-        </div>
-    }
+    labelled_choice(w.surface_label(), "surface", options.collect(), chosen, choose)
 }
 
-fn load(state: State) -> impl IntoView {
+fn load(state: State) -> AnyView {
     let w = words();
     let options = Load::ALL.into_iter().map(|load| {
         let key = match load {
@@ -76,15 +71,10 @@ fn load(state: State) -> impl IntoView {
     });
     let chosen = move || state.entries.with(|entries| entries.day.load);
     let choose = move |load| state.change_day(|day| day.load = load);
-    view! {
-        <div class="entry">
-            <span class="label">{w.load_label()}</span>
-            {choice(w.load_label(), "load", options.collect(), chosen, choose)}
-        </div>
-    }
+    labelled_choice(w.load_label(), "load", options.collect(), chosen, choose)
 }
 
-fn service_brakes(state: State) -> impl IntoView {
+fn service_brakes(state: State) -> AnyView {
     let w = words();
     let options = vec![
         (ServiceBrakes::InReserve, "reserve", w.service_brakes(ServiceBrakes::InReserve)),
@@ -92,10 +82,5 @@ fn service_brakes(state: State) -> impl IntoView {
     ];
     let chosen = move || state.entries.with(|entries| entries.day.service_brakes);
     let choose = move |it| state.change_day(|day| day.service_brakes = it);
-    view! {
-        <div class="entry">
-            <span class="label">{w.service_brakes_label()}</span>
-            {choice(w.service_brakes_label(), "service-brakes", options, chosen, choose)}
-        </div>
-    }
+    labelled_choice(w.service_brakes_label(), "service-brakes", options, chosen, choose)
 }

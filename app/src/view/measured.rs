@@ -1,11 +1,13 @@
 //! What held today: a steady speed that was seen, and what it says of the retarder.
 
+use super::part::text_field;
 use crate::format::{parse_number, shown_as};
-use crate::message::study::Seen;
 use crate::state::State;
 use crate::words::words;
 use leptos::prelude::*;
 use solver::limits::{Entry, Quantity};
+use solver::study::Seen;
+use solver::units::{Grade, Metres, MetresPerSecond, RevPerMin};
 
 /// The fields: gear, stage, engine speed, steady speed, grade, place.
 const FIELDS: [&str; 6] = ["gear", "stage", "engine", "speed", "grade", "place"];
@@ -26,25 +28,11 @@ pub(super) fn measured(state: State) -> AnyView {
         }
     };
     let field = move |index: usize| {
-        let id = format!("seen-{}", FIELDS[index]);
-        view! {
-            <div class="entry">
-                <label for=id.clone()>{w.measured_fields()[index]}</label>
-                <span class="box">
-                    <input
-                        id=id.clone()
-                        data-testid=id
-                        type="text"
-                        inputmode="decimal"
-                        autocomplete="off"
-                        prop:value=move || texts[index].get()
-                        on:input=move |event| texts[index].set(event_target_value(&event))
-                    />
-                    <span class="unit">{move || unit(index)}</span>
-                </span>
-            </div>
-        }
-        .into_any()
+        let (id, label, text) = (format!("seen-{}", FIELDS[index]), w.measured_fields()[index], texts[index]);
+        let unit = Signal::derive(move || unit(index));
+        let typed = move |it| text.set(it);
+        view! { <div class="entry">{text_field(id, label, "decimal", text.into(), unit, typed)}</div> }
+            .into_any()
     };
     let work_out = move |_| {
         let seen = read(state, &texts.map(|text| text.get_untracked()));
@@ -126,22 +114,22 @@ fn read(state: State, texts: &[String]) -> Option<Seen> {
         ((0.0..=64.0).contains(&value) && (value - value.round()).abs() < 1e-9).then_some(value as u8)
     };
     let place = number(5).map(|at| at * units.metres_per_distance());
-    let (grade, height_m) = match place {
+    let (grade, height) = match place {
         Some(at_m) => grade_at(state, at_m)?,
-        None => (-number(4)?.abs() / 100.0, 0.0),
+        None => (Grade(-number(4)?.abs() / 100.0), Metres(0.0)),
     };
     Some(Seen {
         gear: whole(0)?,
         stage: whole(1)?,
-        engine_rpm: number(2)?,
-        speed: number(3)? * units.metres_per_second_per_speed(),
+        engine_speed: RevPerMin(number(2)?),
+        speed: MetresPerSecond(number(3)? * units.metres_per_second_per_speed()),
         grade,
-        height_m,
+        height,
     })
 }
 
 /// Grade of the stretch that a place of the road shown lies on, and its height.
-fn grade_at(state: State, at_m: f64) -> Option<(f64, f64)> {
+fn grade_at(state: State, at_m: f64) -> Option<(Grade, Metres)> {
     state.worked.with_untracked(|worked| {
         let worked = worked.as_ref()?;
         let on_it = |it: &&solver::road::GradeSegment| {
@@ -149,6 +137,6 @@ fn grade_at(state: State, at_m: f64) -> Option<(f64, f64)> {
         };
         let segment = worked.road.segments.iter().find(on_it)?;
         let height = worked.picture.heights_m.get(segment.from)?;
-        Some((segment.grade, f64::from(*height)))
+        Some((Grade(segment.grade), Metres(f64::from(*height))))
     })
 }

@@ -25,6 +25,35 @@ fn item(text: String) -> AnyView {
     view! { <li>{text}</li> }.into_any()
 }
 
+/// A labelled field of one line whose entry is no truck's or day's: see `entry` for those.
+/// `unit` is empty for a name; `inputmode` is what a phone's keyboard is to offer.
+pub(super) fn text_field(
+    id: String,
+    label: &'static str,
+    inputmode: &'static str,
+    text: Signal<String>,
+    unit: Signal<&'static str>,
+    typed: impl Fn(String) + 'static,
+) -> AnyView {
+    view! {
+        <label for=id.clone()>{label}</label>
+        <span class="box">
+            <input
+                id=id.clone()
+                data-testid=id
+                type="text"
+                inputmode=inputmode
+                maxlength="80"
+                autocomplete="off"
+                prop:value=move || text.get()
+                on:input=move |event| typed(event_target_value(&event))
+            />
+            <span class="unit">{move || unit.get()}</span>
+        </span>
+    }
+    .into_any()
+}
+
 fn mark(testid: &'static str) -> Option<&'static str> {
     (!testid.is_empty()).then_some(testid)
 }

@@ -1,6 +1,6 @@
 //! The truck's entries: what changes from load to load first, the rest folded.
 
-use super::choice::choice;
+use super::choice::labelled_choice;
 use super::entry::entry;
 use super::part::list;
 use super::pick::pick;
@@ -191,7 +191,7 @@ fn retarder(state: State) -> AnyView {
     pick("entry-retarder", w.retarder_label(), "", options, chosen.into(), choose)
 }
 
-fn transmission(state: State) -> impl IntoView {
+fn transmission(state: State) -> AnyView {
     let w = words();
     let all = [
         (Transmission::Manual, "manual"),
@@ -212,12 +212,7 @@ fn transmission(state: State) -> impl IntoView {
             state.change_truck(|entries| entries.take_transmission(it));
         }
     };
-    view! {
-        <div class="entry">
-            <span class="label">{w.transmission_label()}</span>
-            {choice(w.transmission_label(), "transmission", options.to_vec(), chosen, choose)}
-        </div>
-    }
+    labelled_choice(w.transmission_label(), "transmission", options.to_vec(), chosen, choose)
 }
 
 fn axle_groups(state: State) -> impl IntoView {

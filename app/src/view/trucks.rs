@@ -1,5 +1,6 @@
 //! Trucks of one's own: kept under a name, taken again, as a file in and out.
 
+use super::part::text_field;
 use crate::browser::file;
 use crate::state::State;
 use crate::words::words;
@@ -55,18 +56,7 @@ pub(super) fn trucks(state: State) -> AnyView {
         <details class="more" data-testid="own-trucks">
             <summary>{w.own_trucks()}</summary>
             <div class="entry list">
-                <label for="truck-name">{w.truck_name()}</label>
-                <span class="box">
-                    <input
-                        id="truck-name"
-                        data-testid="truck-name"
-                        type="text"
-                        maxlength="80"
-                        autocomplete="off"
-                        prop:value=move || name.get()
-                        on:input=move |event| state.name_truck(event_target_value(&event))
-                    />
-                </span>
+                {text_field("truck-name".to_owned(), w.truck_name(), "text", name.into(), "".into(), move |it| state.name_truck(it))}
             </div>
             <div class="buttons">
                 <button type="button" class="button small" data-testid="keep-truck" on:click=keep>{w.keep_truck()}</button>

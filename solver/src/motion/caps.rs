@@ -82,6 +82,5 @@ fn slowing_without_brakes(trip: Trip<'_>, speed: MetresPerSecond, grade: Grade, 
         return 0.0;
     };
     let holding = trip.retarding(gear, speed, grade, air);
-    let mass = trip.truck.rotating_factor(gear) * trip.truck.mass().0;
-    (holding - trip.demand(speed, grade, air)).0 / mass
+    (holding - trip.demand(speed, grade, air)).0 / trip.truck.inertial_mass(gear).0
 }

@@ -97,8 +97,8 @@ pub fn control_speed(trip: Trip<'_>, gear: Gear, stage: Stage, grade: Grade, hei
     Answer::Settles { speed, engine_speed: trip.truck.engine_speed(gear, speed) }
 }
 
-/// Bisection on a bracket with `surplus(low) < 0 ≤ surplus(high)`.
-fn crossing(surplus: impl Fn(f64) -> f64, mut low: f64, mut high: f64) -> f64 {
+/// Bisection on a bracket with `surplus(low) < 0 ≤ surplus(high)`; `high` where that is not one.
+pub(crate) fn crossing(surplus: impl Fn(f64) -> f64, mut low: f64, mut high: f64) -> f64 {
     for _ in 0..HALVINGS {
         let middle = 0.5 * (low + high);
         if surplus(middle) < 0.0 {

@@ -1,7 +1,7 @@
 //! How fast a curve may be taken: side friction, tipping, and the allowance for a load.
 
 use super::forces::Trip;
-use crate::constants::GRAVITY;
+use crate::constants::{GRAVITY, MPH};
 use crate::units::MetresPerSecond;
 
 /// Side friction that roads are designed for, by speed in mph: a highway engineering handbook,
@@ -16,7 +16,6 @@ const SIDE_FRICTION: [(f64, f64); 8] = [
     (65.0, 0.11),
     (70.0, 0.10),
 ];
-const MPH: f64 = 0.447_04;
 /// Share of the static rollover threshold that is used: the dynamic one is about a quarter
 /// lower (SAE 2003-01-3385, abstract), and a load is seldom as low as on the tilt table. Assumed.
 const THRESHOLD_SHARE: f64 = 0.60;

@@ -6,8 +6,8 @@ use super::fuel::fuel_power;
 use super::ledger::Ledger;
 use super::step::{Hold, Sample, Shift, State};
 use crate::constants::{SPEED_SLACK, WALKING_SPEED};
-use crate::truck::{Gear, Stage};
-use crate::units::{Grade, Joules, Metres, MetresPerSecond, Newtons, Seconds};
+use crate::truck::{Gear, Stage, Warmth};
+use crate::units::{Grade, Joules, Metres, MetresPerSecond, Newtons, Seconds, Watts};
 
 /// Pull that a gear must have to spare before the driver shifts up to it. Assumed.
 const PULL_TO_SPARE: f64 = 1.1;
@@ -62,7 +62,7 @@ impl Driver<'_> {
     /// Stands for a while and lets the brakes cool.
     pub(super) fn rest(&mut self, time: Seconds) {
         let still = MetresPerSecond(0.0);
-        self.state.brakes = self.state.brakes.after(self.trip, crate::units::Watts(0.0), still, time);
+        self.state.brakes = self.state.brakes.after(self.trip, Watts(0.0), still, time);
         self.ledger.time = self.ledger.time + time;
     }
 
@@ -95,6 +95,7 @@ impl Driver<'_> {
             return if demand.0 > 0.0 || scene.ahead.is_some() {
                 self.gear_to_slow(scene)
             } else {
+                // Up a hill the gear that will pull at the lower speed, changed to once.
                 self.gear_to_pull_at(MetresPerSecond(scene.cap.max(WALKING_SPEED)))
             };
         }
@@ -105,17 +106,16 @@ impl Driver<'_> {
     /// pull that comes and goes would make a crawling truck hunt. A change while holding leaves
     /// the work to the service brakes until the retarder is back.
     fn change_to(&mut self, gear: Gear, pulling: bool) {
-        let truck = self.trip.truck;
-        let open = truck.spec().transmission.shift_time();
-        if pulling {
-            self.ledger.time = self.ledger.time + open;
-            self.state.gear = gear;
-            self.state.shift = Shift { since: Seconds(0.0), ..Shift::NONE };
-            return;
-        }
+        let spec = self.trip.truck.spec();
+        let open = spec.transmission.shift_time();
+        let changed = Shift { since: Seconds(0.0), ..Shift::NONE };
         self.state.gear = gear;
-        let delay = open + Seconds(truck.spec().retarder_delay_s);
-        self.state.shift = Shift { open, delay, since: Seconds(0.0) };
+        self.state.shift = if pulling {
+            self.ledger.time = self.ledger.time + open;
+            changed
+        } else {
+            Shift { open, delay: open + Seconds(spec.retarder_delay_s), ..changed }
+        };
     }
 
     /// Slowing with the retarder: down in few steps, never below the gear of the hold ahead, which
@@ -130,30 +130,27 @@ impl Driver<'_> {
         if kept && !engages { now.gear } else { wanted }
     }
 
-    /// Slowing up a hill: the gear that will pull at the lower speed, changed to once.
+    /// The gear that pulls most at a speed, or the present one while that pulls nearly as much.
     fn gear_to_pull_at(&self, speed: MetresPerSecond) -> Gear {
-        let (trip, now) = (self.trip, self.state);
-        let (best, most) = pulling_gear(trip, speed);
-        if pull_in(trip, now.gear, speed).0 >= NEAR_BEST * most.0 { now.gear } else { best }
+        let (best, most) = pulling_gear(self.trip, speed);
+        let now = self.state.gear;
+        if pull_in(self.trip, now, speed).0 >= NEAR_BEST * most.0 { now } else { best }
     }
 
     /// At full load the gear that pulls most, changed when another would pull clearly more; at
     /// the cap the highest that is enough.
     fn gear_to_pull(&self, scene: &Scene<'_>, need: Newtons) -> Gear {
         let (trip, now) = (self.trip, self.state);
+        let engine = trip.truck.engine_speed(now.gear, now.speed);
         if now.speed.0 < scene.cap - AT_CAP {
-            let engine = trip.truck.engine_speed(now.gear, now.speed);
             if engine >= trip.truck.governed_speed() * REVVED_OUT {
                 // Up into the next gear that still climbs; where none does the engine stays so.
                 let pulls = |gear: &Gear| trip.truck.pulling_force(*gear, now.speed) > need;
                 let next = trip.truck.gears().filter(|gear| *gear > now.gear).find(pulls);
                 return next.unwrap_or(now.gear);
             }
-            let (best, most) = pulling_gear(trip, now.speed);
-            let enough = most.0 <= 0.0 || pull_in(trip, now.gear, now.speed).0 >= NEAR_BEST * most.0;
-            return if enough { now.gear } else { best };
+            return self.gear_to_pull_at(now.speed);
         }
-        let engine = trip.truck.engine_speed(now.gear, now.speed);
         let in_range = engine.0 >= trip.truck.spec().lowest_rpm && engine <= trip.truck.governed_speed();
         let pulls = trip.truck.pulling_force(now.gear, now.speed) >= need;
         let wanted = cruising_gear(trip, now.speed, need * PULL_TO_SPARE);
@@ -206,7 +203,7 @@ impl Driver<'_> {
     /// hold that the retarder does not manage, faster by the slack at most.
     fn next_speed(&mut self, scene: &Scene<'_>) -> f64 {
         let (trip, State { speed: v, gear, .. }) = (self.trip, self.state);
-        let mass = trip.truck.rotating_factor(gear) * trip.truck.mass().0;
+        let mass = trip.truck.inertial_mass(gear).0;
         let way = scene.step / scene.grade.sin_cos().1;
         let reach = |force: f64| (v.0 * v.0 + 2.0 * force / mass * way).max(0.0).sqrt();
         // Air drag is taken in the middle of the cell: that makes the step exact to second order.
@@ -248,7 +245,7 @@ impl Driver<'_> {
         let way = Metres(scene.step / scene.grade.sin_cos().1);
         let mean = MetresPerSecond(0.5 * (v + next));
         let time = way / mean;
-        let mass = trip.truck.rotating_factor(gear) * trip.truck.mass().0;
+        let mass = trip.truck.inertial_mass(gear).0;
         let kinetic = Joules(0.5 * mass * (next * next - v * v));
         let demand = trip.demand(mean, scene.grade, scene.air);
         // Positive: this much held the truck back. Negative: this much pulled it.
@@ -283,13 +280,7 @@ impl Driver<'_> {
 
     /// How warm the retarder on the shaft becomes: what is held beyond motoring is shared with a
     /// brake at the engine as their full forces are.
-    fn warmed(
-        &self,
-        scene: &Scene<'_>,
-        held: Newtons,
-        speed: MetresPerSecond,
-        time: Seconds,
-    ) -> crate::truck::Warmth {
+    fn warmed(&self, scene: &Scene<'_>, held: Newtons, speed: MetresPerSecond, time: Seconds) -> Warmth {
         let State { gear, retarder: from, .. } = self.state;
         let truck = self.trip.truck;
         if truck.spec().retarder.driveline().is_none() {

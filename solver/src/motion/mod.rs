@@ -17,6 +17,7 @@ mod step;
 mod stopping;
 
 pub(crate) use caps::curves_between;
+pub(crate) use control_speed::crossing;
 pub use control_speed::{Answer, Unusable, control_speed, held_grade};
 pub use curve_speed::{curve_radius, design_side_friction, tipping_speed};
 pub use drive::{crawl, pulling_gear};

@@ -3,6 +3,7 @@
 //! The forces of a [`Trip`](super::Trip) take one coefficient for the whole truck, at its low
 //! end. What is here says how far that coefficient would move.
 
+use crate::constants::MPH;
 use crate::units::{MetresPerSecond, Newtons};
 
 /// How the plies of a tyre lie.
@@ -23,9 +24,6 @@ impl Construction {
         }
     }
 }
-
-/// Metres per second in a mile per hour, the unit of the equation. Exact.
-const MPH: f64 = 0.447_04;
 
 /// Share by which resistance falls behind load: F grows with W^(1 − 0.1) (ROLL-LOAD, printed).
 const LOAD_EXPONENT: f64 = -0.1;

@@ -43,8 +43,7 @@ impl Run {
     /// outside them the day's limit caps the speed.
     #[must_use]
     pub fn along(trip: Trip<'_>, road: &Road, from: usize, to: usize, holds: &[Hold], start: State) -> Self {
-        let (run, _) = Self::until(trip, road, from, to, holds, start, Celsius(f64::INFINITY), &mut |_| ());
-        run
+        Course { trip, road, from, to, holds }.freely(start, &mut |_| ())
     }
 
     /// The whole road, with `watch` told the state at the end of each cell.
@@ -56,21 +55,19 @@ impl Run {
         start: State,
         watch: &mut dyn FnMut(&State),
     ) -> Self {
-        let limit = Celsius(f64::INFINITY);
-        let (run, _) = Self::until(trip, road, 0, road.cells(), holds, start, limit, watch);
-        run
+        Course { trip, road, from: 0, to: road.cells(), holds }.freely(start, watch)
     }
 
     /// The whole road as a driver takes it who keeps to a card: points are entered no faster than
     /// `caps` has them, whatever this truck and this day would allow. See [`caps`].
     #[must_use]
     pub fn by_card(trip: Trip<'_>, road: &Road, caps: &[f64], holds: &[Hold], start: State) -> Self {
-        let limit = Celsius(f64::INFINITY);
-        let (run, _) = Self::under(trip, road, (0, road.cells()), caps, holds, start, limit, &mut |_| ());
-        run
+        let course = Course { trip, road, from: 0, to: road.cells(), holds };
+        course.drive(caps, start, NO_LIMIT, &mut |_| ()).0
     }
 
-    /// The same, or `None` as soon as one hard stop would take the service brakes above `limit`.
+    /// As [`Run::along`], or `None` as soon as one hard stop would take the service brakes above
+    /// `limit`.
     #[must_use]
     pub fn within(
         trip: Trip<'_>,
@@ -81,36 +78,55 @@ impl Run {
         start: State,
         limit: Celsius,
     ) -> Option<Self> {
-        let (run, kept) = Self::until(trip, road, from, to, holds, start, limit, &mut |_| ());
+        let course = Course { trip, road, from, to, holds };
+        let (run, kept) = course.drive(&course.caps(), start, limit, &mut |_| ());
         kept.then_some(run)
     }
 
-    #[allow(clippy::too_many_arguments, reason = "one run, driven in four ways")]
-    fn until(
-        trip: Trip<'_>,
-        road: &Road,
-        from: usize,
-        to: usize,
-        holds: &[Hold],
-        start: State,
-        limit: Celsius,
-        watch: &mut dyn FnMut(&State),
-    ) -> (Self, bool) {
-        let caps = entry_caps(trip, road, from, to, holds);
-        Self::under(trip, road, (from, to), &caps, holds, start, limit, watch)
+    /// Hottest service brakes on the way.
+    #[must_use]
+    pub fn hottest(&self) -> Celsius {
+        Celsius(self.samples.iter().map(|s| s.hottest.0).fold(f64::NEG_INFINITY, f64::max))
     }
 
-    #[allow(clippy::too_many_arguments, reason = "one run, driven in four ways")]
-    fn under(
-        trip: Trip<'_>,
-        road: &Road,
-        (from, to): (usize, usize),
+    /// Hottest they would be after one hard stop at the worst place.
+    #[must_use]
+    pub fn hottest_after_stop(&self) -> Celsius {
+        Celsius(self.samples.iter().map(|s| s.after_stop.0).fold(f64::NEG_INFINITY, f64::max))
+    }
+}
+
+/// No brake temperature ends the run.
+const NO_LIMIT: Celsius = Celsius(f64::INFINITY);
+
+/// What is driven: part of a road, with its holds.
+#[derive(Clone, Copy)]
+struct Course<'a> {
+    trip: Trip<'a>,
+    road: &'a Road,
+    from: usize,
+    to: usize,
+    holds: &'a [Hold],
+}
+
+impl Course<'_> {
+    fn caps(&self) -> Vec<f64> {
+        entry_caps(self.trip, self.road, self.from, self.to, self.holds)
+    }
+
+    fn freely(&self, start: State, watch: &mut dyn FnMut(&State)) -> Run {
+        self.drive(&self.caps(), start, NO_LIMIT, watch).0
+    }
+
+    /// The forward pass, and whether `limit` was kept; it ends where it is not.
+    fn drive(
+        &self,
         caps: &[f64],
-        holds: &[Hold],
         start: State,
         limit: Celsius,
         watch: &mut dyn FnMut(&State),
-    ) -> (Self, bool) {
+    ) -> (Run, bool) {
+        let Course { trip, road, from, to, holds } = *self;
         let stops: Vec<usize> = brake_check_stops(trip, road, from, to).collect();
         let ready = (READY_M / road.step_m()) as usize;
         let rest = Seconds(trip.day.brake_check_stop_min * 60.0);
@@ -144,18 +160,7 @@ impl Run {
                 break;
             }
         }
-        (Self { samples, ledger: driver.ledger, start, end: driver.state, stalled: driver.stalled }, kept)
-    }
-
-    /// Hottest service brakes on the way.
-    #[must_use]
-    pub fn hottest(&self) -> Celsius {
-        Celsius(self.samples.iter().map(|s| s.hottest.0).fold(f64::NEG_INFINITY, f64::max))
-    }
-
-    /// Hottest they would be after one hard stop at the worst place.
-    #[must_use]
-    pub fn hottest_after_stop(&self) -> Celsius {
-        Celsius(self.samples.iter().map(|s| s.after_stop.0).fold(f64::NEG_INFINITY, f64::max))
+        let Driver { state: end, ledger, stalled, .. } = driver;
+        (Run { samples, ledger, start, end, stalled }, kept)
     }
 }

@@ -43,7 +43,7 @@ impl State {
 /// What a gear change still takes.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Shift {
-    /// Time until the engine is coupled again: it neither pulls nor holds until then.
+    /// Time until the engine is coupled again: it holds nothing back until then.
     pub open: Seconds,
     /// Time until a retarder at the engine holds again.
     pub delay: Seconds,

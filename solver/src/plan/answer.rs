@@ -40,6 +40,12 @@ impl Plan {
         self.curves.iter().filter(within).filter(move |it| it.speed.0 < hold)
     }
 
+    /// How the run of the plan takes its descents.
+    #[must_use]
+    pub fn holds(&self) -> Vec<Hold> {
+        self.descents.iter().map(Descent::hold).collect()
+    }
+
     /// The descent that decides whether and how the road can be driven: the worst verdict,
     /// then the hottest brakes, then the slowest; `None` on a road without a descent.
     #[must_use]

@@ -23,9 +23,9 @@ impl Ask<'_> {
             return None;
         }
         let heavier = |factor: f64| self.trip.truck.heavier(factor);
-        let mass = lowest_that_fails(LIGHTEST, 1.0, |factor| self.holds(heavier(factor)));
+        let mass = largest_that_holds(LIGHTEST, 1.0, |factor| self.holds(heavier(factor)));
         let stronger = |factor: f64| self.trip.truck.with_retarding(factor);
-        let needed = lowest_that_holds(1.0, STRONGEST, |factor| self.holds(Some(stronger(factor))));
+        let needed = smallest_that_holds(1.0, STRONGEST, |factor| self.holds(Some(stronger(factor))));
         let because_of_heat = match &chosen.choice {
             Choice::Held(_) => false,
             Choice::NoSafeSpeed(none) => none.because == Governs::Heat,
@@ -72,12 +72,12 @@ fn slowest(trip: Trip<'_>) -> MetresPerSecond {
 
 /// The largest value between `low` and `high` that holds, as far as it is known that smaller
 /// ones hold too; `None` where `low` does not.
-fn lowest_that_fails(low: f64, high: f64, holds: impl Fn(f64) -> bool) -> Option<f64> {
+fn largest_that_holds(low: f64, high: f64, holds: impl Fn(f64) -> bool) -> Option<f64> {
     bisect(low, high, HALVINGS, holds)
 }
 
 /// The smallest value that holds where larger ones do; `None` where not even `high` does.
-fn lowest_that_holds(low: f64, high: f64, holds: impl Fn(f64) -> bool) -> Option<f64> {
+fn smallest_that_holds(low: f64, high: f64, holds: impl Fn(f64) -> bool) -> Option<f64> {
     bisect(-high, -low, HALVINGS, |value| holds(-value)).map(|value| -value)
 }
 

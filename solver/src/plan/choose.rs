@@ -9,6 +9,7 @@ use super::answer::{Advice, Choice, Governs, NoSafeSpeed, Snub, StageSpan, Verdi
 use super::approach::Approach;
 use super::descents::Stretch;
 use super::margin::{HOLD_SHARE, best_gear, margin, speeds, turns_over};
+use crate::constants::MPH;
 use crate::day::ServiceBrakes;
 use crate::motion::{Hold, Run, Trip};
 use crate::road::Road;
@@ -24,7 +25,7 @@ const STRIDE: usize = 4;
 const LEAST_CARRIED: f64 = 0.5;
 
 /// A snub takes 5 mph off the speed (printed in the US licence manual)…
-const SNUB_BY: f64 = 5.0 * 0.447_04;
+const SNUB_BY: f64 = 5.0 * MPH;
 
 /// …in about 3 s.
 const SNUB_TIME: f64 = 3.0;
@@ -258,7 +259,7 @@ impl Ask<'_> {
         let to = MetresPerSecond((speed.0 - SNUB_BY).max(0.5 * speed.0));
         let sustained = self.sustained(speed);
         let air = self.trip.air(sustained.height);
-        let mass = self.trip.truck.mass().0 * self.trip.truck.rotating_factor(gear);
+        let mass = self.trip.truck.inertial_mass(gear).0;
         let demand = self.trip.demand(speed, sustained.grade, air);
         let held = self.trip.retarding(gear, speed, sustained.grade, air);
         let pushing = (demand - held).0;

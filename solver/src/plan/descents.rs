@@ -132,8 +132,7 @@ fn relief_to_shift(trip: Trip<'_>, gear: Gear, held: MetresPerSecond, height: Me
     let faster = (held.0 * truck.ratio(gear) / truck.ratio(next)).min(trip.top_speed().0);
     let level = Grade(0.0);
     let (_, pull) = pulling_gear(trip, held);
-    let gaining = (pull + trip.demand(held, level, trip.air(height))).0
-        / (truck.mass().0 * truck.rotating_factor(gear));
+    let gaining = (pull + trip.demand(held, level, trip.air(height))).0 / truck.inertial_mass(gear).0;
     // A truck that hardly gains on the level never makes a shift pay.
     let gaining = gaining.max(1e-3 * GRAVITY);
     let change = 0.5 * (faster * faster - held.0 * held.0);

@@ -1,7 +1,7 @@
 //! The descents as a table for other programs: comma-separated values (RFC 4180), UTF-8.
 
+use crate::constants::MPH;
 use crate::plan::{Choice, Plan, Verdict};
-use crate::units::MetresPerSecond;
 use std::fmt::Write;
 
 /// Metres in a mile. Exact.
@@ -40,7 +40,7 @@ pub fn descents(plan: &Plan, marker: &dyn Fn(f64) -> f64) -> String {
                 a.gear.number(),
                 a.stage.number(),
                 whole(a.speed.kmh()),
-                whole(a.speed.0 / MetresPerSecond::from_kmh(MILE / 1e3).0),
+                whole(a.speed.0 / MPH),
                 a.engine_speed.0,
                 whole(a.margin * 100.0),
                 a.hottest_after_stop.0.ceil()

@@ -4,8 +4,8 @@ use crate::limits::bounds::AXLE_GROUPS;
 use crate::motion::{HeatLump, State, Trip, ramp_length};
 use crate::plan::Descent;
 use crate::road::{PlaceKind, Road};
-use crate::truck::Stage;
-use crate::units::{Celsius, Grade, Metres, MetresPerSecond};
+use crate::truck::{Gear, Stage};
+use crate::units::{Celsius, Grade, Metres, MetresPerSecond, Newtons, Watts};
 use serde::{Deserialize, Serialize};
 
 /// Time until the driver has understood and brakes, s. Assumed.
@@ -94,18 +94,18 @@ impl Way<'_> {
         Grade(self.road.grades()[cell])
     }
 
-    /// What gains on the engine alone, m/s².
-    fn gaining(&self, cell: usize, speed: MetresPerSecond) -> f64 {
-        let (trip, gear) = (self.trip, self.states[cell].gear);
-        let air = trip.air_on(self.road, cell);
-        let push = trip.demand(speed, self.grade(cell), air) - trip.holding(gear, Stage::OFF, speed, air);
-        push.0 / (trip.truck.mass().0 * trip.truck.rotating_factor(gear))
+    /// What pushes on against the engine alone.
+    fn push(&self, cell: usize, gear: Gear, speed: MetresPerSecond) -> Newtons {
+        let air = self.trip.air_on(self.road, cell);
+        let held = self.trip.holding(gear, Stage::OFF, speed, air);
+        self.trip.demand(speed, self.grade(cell), air) - held
     }
 
     /// Speed when the driver begins to brake.
     fn noticed(&self, cell: usize) -> MetresPerSecond {
-        let speed = self.states[cell].speed;
-        MetresPerSecond(speed.0 + (self.gaining(cell, speed) * REACTION_S).max(0.0))
+        let State { speed, gear, .. } = self.states[cell];
+        let gaining = self.push(cell, gear, speed).0 / self.trip.truck.inertial_mass(gear).0;
+        MetresPerSecond(speed.0 + (gaining * REACTION_S).max(0.0))
     }
 
     fn can_stop(&self, cell: usize) -> bool {
@@ -124,14 +124,12 @@ impl Way<'_> {
         let mut list = vec![ends; self.to - self.from];
         for cell in (self.from..self.to).rev() {
             let speed = self.noticed(cell);
-            let air = trip.air_on(self.road, cell);
-            let held = trip.holding(self.states[cell].gear, Stage::OFF, speed, air);
-            let short = (trip.demand(speed, self.grade(cell), air) - held).0.max(0.0);
+            let short = self.push(cell, self.states[cell].gear, speed).0.max(0.0);
             let time = Metres(self.road.step_m() / self.grade(cell).sin_cos().1) / speed;
             for (end, group) in ends.iter_mut().zip(groups) {
                 let lump =
                     HeatLump { capacity: group.heat_capacity(), cooling: trip.truck.cooling(group, speed) };
-                let power = crate::units::Watts(short * speed.0 * group.effort_share);
+                let power = Watts(short * speed.0 * group.effort_share);
                 *end = lump.before(Celsius(*end), trip.day.air(), power, time).0.min(limit);
             }
             list[cell - self.from] = ends;
@@ -160,16 +158,14 @@ impl Way<'_> {
     /// Speed after rolling with the engine alone; `None` where it comes to rest before, or the
     /// road on the way was not assessed.
     fn rolled(&self, from: usize, to: usize) -> Option<MetresPerSecond> {
-        let trip = self.trip;
         let gear = self.states[from].gear;
-        let mass = trip.truck.mass().0 * trip.truck.rotating_factor(gear);
+        let mass = self.trip.truck.inertial_mass(gear).0;
         let mut speed = self.states[from].speed.0;
         for cell in from..to.min(self.road.cells()) {
             if !self.road.assessed()[cell] {
                 return None;
             }
-            let (air, now) = (trip.air_on(self.road, cell), MetresPerSecond(speed));
-            let push = trip.demand(now, self.grade(cell), air) - trip.holding(gear, Stage::OFF, now, air);
+            let push = self.push(cell, gear, MetresPerSecond(speed));
             let way = self.road.step_m() / self.grade(cell).sin_cos().1;
             speed = (speed * speed + 2.0 * push.0 / mass * way).max(0.0).sqrt();
             if speed < 1.0 {

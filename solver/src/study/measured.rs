@@ -1,8 +1,8 @@
 //! What held today: from a steady speed on a known grade to what the retarder really gives.
 
 use crate::limits::{self, Entry};
-use crate::motion::Trip;
-use crate::truck::{Gear, Stage, Warmth};
+use crate::motion::{Trip, crossing};
+use crate::truck::{Stage, Truck, Warmth};
 use crate::units::{Grade, Metres, MetresPerSecond, RevPerMin, Watts};
 use serde::{Deserialize, Serialize};
 
@@ -10,8 +10,25 @@ use serde::{Deserialize, Serialize};
 /// Assumed: two gauges and a worn tyre.
 const GAUGES: f64 = 0.08;
 
-/// Halvings in the search for the factor.
-const HALVINGS: usize = 40;
+/// Largest factor looked for.
+const STRONGEST: f64 = 4.0;
+
+/// What a driver saw on a grade, with no service brake and no throttle.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Seen {
+    /// Number of the gear.
+    pub gear: u8,
+    /// Number of the stage.
+    pub stage: u8,
+    /// Engine speed.
+    pub engine_speed: RevPerMin,
+    /// Steady speed.
+    pub speed: MetresPerSecond,
+    /// Grade, negative downhill.
+    pub grade: Grade,
+    /// Height above the sea.
+    pub height: Metres,
+}
 
 /// What was measured.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
@@ -44,64 +61,45 @@ pub enum NotMeasured {
     OutOfReach(f64),
 }
 
-/// What a steady speed with gear and stage on a grade at a height says of the retarder, with no
-/// service brake and no throttle. Air and mass are those of the trip.
+/// What a steady speed says of the retarder. Air and mass are those of the trip.
 ///
 /// # Errors
 /// [`NotMeasured`] says why it tells nothing.
-pub fn measured(
-    trip: Trip<'_>,
-    gear: u8,
-    stage: u8,
-    engine_speed: RevPerMin,
-    speed: MetresPerSecond,
-    grade: Grade,
-    height: Metres,
-) -> Result<Measured, NotMeasured> {
-    let gear = trip.truck.gears().find(|it| it.number() == gear).ok_or(NotMeasured::NoSuchStage)?;
-    let stage = trip.truck.stages().find(|it| it.number() == stage).ok_or(NotMeasured::NoSuchStage)?;
+pub fn measured(trip: Trip<'_>, seen: Seen) -> Result<Measured, NotMeasured> {
+    let Seen { speed, .. } = seen;
+    let gear = trip.truck.gears().find(|it| it.number() == seen.gear).ok_or(NotMeasured::NoSuchStage)?;
+    let stage = trip.truck.stages().find(|it| it.number() == seen.stage).ok_or(NotMeasured::NoSuchStage)?;
     if stage == Stage::OFF {
         return Err(NotMeasured::Off);
     }
     let turning = trip.truck.engine_speed(gear, speed);
-    if (turning.0 - engine_speed.0).abs() > GAUGES * turning.0 {
+    if (turning.0 - seen.engine_speed.0).abs() > GAUGES * turning.0 {
         return Err(NotMeasured::GaugesDiffer(turning));
     }
-    let air = trip.air(height);
-    let demand = trip.demand(speed, grade, air);
+    let air = trip.air(seen.height);
+    let demand = trip.demand(speed, seen.grade, air);
     if demand.0 <= 0.0 {
         return Err(NotMeasured::NotPushed);
     }
     let with = |factor: f64| trip.truck.with_retarding(factor);
     let surplus = |factor: f64| {
-        with(factor).holding_force(gear, stage, speed, air.altitude_factor, Warmth::SUSTAINED) - demand
+        let truck = with(factor);
+        (Trip { truck: &truck, ..trip }.holding(gear, stage, speed, air) - demand).0
     };
-    let (mut low, mut high) = (0.0, 4.0);
-    for _ in 0..HALVINGS {
-        let middle = 0.5 * (low + high);
-        if surplus(middle).0 < 0.0 {
-            low = middle;
-        } else {
-            high = middle;
-        }
-    }
-    let scale = trip.truck.spec().retarding_scale * high;
-    let range = limits::of(Entry::RetardingScale);
-    if range.check(scale).is_err() {
+    let factor = crossing(surplus, 0.0, STRONGEST);
+    let scale = trip.truck.spec().retarding_scale * factor;
+    if limits::of(Entry::RetardingScale).check(scale).is_err() {
         return Err(NotMeasured::OutOfReach(scale));
     }
-    let power = |factor: f64| holding_power(&with(factor), gear, stage, speed, turning, air.altitude_factor);
-    Ok(Measured { engine_speed: turning, power: power(high), assumed: power(1.0), factor: high, scale })
-}
-
-fn holding_power(
-    truck: &crate::truck::Truck,
-    gear: Gear,
-    stage: Stage,
-    speed: MetresPerSecond,
-    turning: RevPerMin,
-    altitude: f64,
-) -> Watts {
-    let at_engine = truck.retarding_power(stage, turning) * altitude;
-    at_engine + truck.shaft_power(gear, stage, speed, Warmth::SUSTAINED)
+    let power = |truck: &Truck| {
+        let at_engine = truck.retarding_power(stage, turning) * air.altitude_factor;
+        at_engine + truck.shaft_power(gear, stage, speed, Warmth::SUSTAINED)
+    };
+    Ok(Measured {
+        engine_speed: turning,
+        power: power(&with(factor)),
+        assumed: power(trip.truck),
+        factor,
+        scale,
+    })
 }

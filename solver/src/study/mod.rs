@@ -15,12 +15,12 @@ mod sureness;
 pub use adjustment::Adjustment;
 pub use input::{Input, RUNS};
 pub use lost::{Lost, RampAhead};
-pub use measured::{Measured, NotMeasured, measured};
+pub use measured::{Measured, NotMeasured, Seen, measured};
 pub use slowing::{SlowFor, Slowing};
 pub use sureness::{Bands, DescentSureness, Sureness, sureness};
 
 use crate::day::Day;
-use crate::motion::{Hold, Run, State, Trip};
+use crate::motion::{Run, State, Trip};
 use crate::plan::{Plan, start_state};
 use crate::road::Road;
 use crate::truck::Truck;
@@ -41,7 +41,7 @@ pub struct Study {
 #[must_use]
 pub fn study(road: &Road, truck: &Truck, day: &Day, plan: &Plan) -> Study {
     let trip = Trip { truck, day };
-    let holds: Vec<Hold> = plan.descents.iter().map(crate::plan::Descent::hold).collect();
+    let holds = plan.holds();
     let mut states: Vec<State> = Vec::with_capacity(road.cells());
     let start = start_state(trip, road);
     let mut watch = |state: &State| states.push(*state);

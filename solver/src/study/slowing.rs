@@ -167,7 +167,7 @@ impl Ahead<'_> {
         let braked = (held_to.0 * held_to.0 - to.0 * to.0).max(0.0) / (2.0 * SERVICE_SLOWING);
         let mut cell = at.checked_sub((braked / road.step_m()).ceil() as usize)?;
         let last = at.saturating_sub((FARTHEST_M / road.step_m()) as usize);
-        let mass = trip.truck.mass().0 * trip.truck.rotating_factor(gear);
+        let mass = trip.truck.inertial_mass(gear).0;
         let mut speed = held_to.0;
         while cell > last {
             cell -= 1;

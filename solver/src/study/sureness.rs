@@ -5,7 +5,7 @@ use super::quantile::{first_order, quantile};
 use crate::constants::SPEED_SLACK;
 use crate::day::Day;
 use crate::motion::{Hold, Run, Sample as Driven, Trip, caps};
-use crate::plan::{Descent, Plan, start_state};
+use crate::plan::{Plan, start_state};
 use crate::road::Road;
 use crate::truck::Truck;
 use serde::{Deserialize, Serialize};
@@ -116,7 +116,7 @@ struct Card {
 
 impl Card {
     fn of(road: &Road, trip: Trip<'_>, plan: &Plan) -> Self {
-        let fine: Vec<Hold> = plan.descents.iter().map(Descent::hold).collect();
+        let fine = plan.holds();
         let fine_caps = caps(trip, road, &fine);
         let coarse = road.coarser();
         let last = coarse.cells();
@@ -280,8 +280,7 @@ mod tests {
             let card = Card::of(&road, trip, &plan);
             let coarse =
                 Run::by_card(trip, &card.road, &card.caps, &card.holds, start_state(trip, &card.road));
-            let holds: Vec<Hold> = plan.descents.iter().map(Descent::hold).collect();
-            let fine = Run::along(trip, &road, 0, road.cells(), &holds, start_state(trip, &road));
+            let fine = Run::along(trip, &road, 0, road.cells(), &plan.holds(), start_state(trip, &road));
             for (descent, hold) in plan.descents.iter().zip(&card.holds) {
                 let hottest = |samples: &[Driven]| samples.iter().map(|s| s.hottest.0).fold(0.0, f64::max);
                 let (a, b) = (

@@ -197,29 +197,20 @@ impl Truck {
     #[must_use]
     pub fn lowest_engine_speed(&self, stage: Stage) -> RevPerMin {
         let cut_out = if stage == Stage::OFF { 0.0 } else { self.spec.retarder.cut_out_rpm() };
-        let lock_up = match self.spec.transmission {
-            Transmission::Manual | Transmission::Automated => 0.0,
-            Transmission::TorqueConverter { lock_up_rpm, .. } => lock_up_rpm,
-        };
-        RevPerMin(self.spec.lowest_rpm.max(cut_out).max(lock_up))
+        let (_, lock_up) = self.spec.transmission.lock_up();
+        RevPerMin(self.spec.lowest_rpm.max(cut_out).max(lock_up.0))
     }
 
     /// Whether the engine can hold anything back in a gear: not behind an open torque converter.
     #[must_use]
     pub fn is_coupled(&self, gear: Gear) -> bool {
-        match self.spec.transmission {
-            Transmission::Manual | Transmission::Automated => true,
-            Transmission::TorqueConverter { lock_up_gear, .. } => f64::from(gear.0) >= lock_up_gear,
-        }
+        f64::from(gear.0) >= self.spec.transmission.lock_up().0
     }
 
     fn is_locked(&self, gear: Gear, speed: RevPerMin) -> bool {
-        let open_below = match self.spec.transmission {
-            Transmission::Manual | Transmission::Automated => 0.0,
-            Transmission::TorqueConverter { lock_up_rpm, .. } => lock_up_rpm,
-        };
+        let (_, open_below) = self.spec.transmission.lock_up();
         // A speed held at the very edge of the lock-up is rounded both ways.
-        self.is_coupled(gear) && speed.0 >= open_below * (1.0 - 1e-9)
+        self.is_coupled(gear) && speed >= open_below * (1.0 - 1e-9)
     }
 
     /// Highest engine speed allowed with the wheels driving the engine.
@@ -340,6 +331,12 @@ impl Truck {
     pub fn wheels_as_mass(&self) -> Kilograms {
         let r = self.spec.rolling_radius_m;
         Kilograms(self.spec.wheel_inertia_kg_m2 / (r * r))
+    }
+
+    /// Mass that must be sped up or slowed: λ·m.
+    #[must_use]
+    pub fn inertial_mass(&self, gear: Gear) -> Kilograms {
+        self.mass() * self.rotating_factor(gear)
     }
 
     /// Mass that must be sped up or slowed, over the mass of the truck:

@@ -1,6 +1,6 @@
 //! How gears are changed, and what of the retarder a gear change costs.
 
-use crate::units::Seconds;
+use crate::units::{RevPerMin, Seconds};
 use serde::{Deserialize, Serialize};
 
 /// The kind of gearbox.
@@ -34,6 +34,15 @@ impl Transmission {
             Self::Automated => 1.0,
             Self::TorqueConverter { .. } => 0.0,
         })
+    }
+
+    /// Lowest gear, and engine speed in it, from which the engine is coupled to the wheels; zero
+    /// where a clutch always does that.
+    pub(super) fn lock_up(self) -> (f64, RevPerMin) {
+        match self {
+            Self::Manual | Self::Automated => (0.0, RevPerMin(0.0)),
+            Self::TorqueConverter { lock_up_gear, lock_up_rpm } => (lock_up_gear, RevPerMin(lock_up_rpm)),
+        }
     }
 
     /// Whether it may choose a gear by itself.

@@ -1,7 +1,7 @@
 //! English words of the card for the cab.
 
-use super::English;
 use super::plan_detail::{capital, stage_name};
+use super::{English, name_or};
 use crate::format::{self, Units};
 use crate::marker::Marker;
 use crate::words::{CardOf, CardWords, EntryWords, PageWords, PlanWords};
@@ -92,7 +92,11 @@ impl CardWords for English {
                 && (descent.foot.0 - 300.0..=descent.foot.0 + AT_FOOT_M).contains(&place_m(it))
         });
         all.extend(waits.map(|it| {
-            format!("At the foot: {}, {}.", name_of(it, "a place to stop"), both(card.marker, place_m(it)))
+            format!(
+                "At the foot: {}, {}.",
+                name_or(&it.name, "a place to stop"),
+                both(card.marker, place_m(it))
+            )
         }));
         if descent.cut_short {
             all.push("How it goes on is not known.".to_owned());
@@ -150,7 +154,11 @@ impl CardWords for English {
     }
     fn card_places(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
         let one = |it: &Place| {
-            format!("{}: {}", both(card.marker, (it.index as f64) * card.step_m), name_of(it, "a place"))
+            format!(
+                "{}: {}",
+                both(card.marker, (it.index as f64) * card.step_m),
+                name_or(&it.name, "a place")
+            )
         };
         let mut list: Vec<String> = card.places.iter().map(one).collect();
         if list.is_empty() {
@@ -178,8 +186,4 @@ fn both(marker: Marker, metres: f64) -> String {
         format::distance_number(at, Units::Metric),
         format::distance_number(at, Units::Imperial)
     )
-}
-
-fn name_of(place: &Place, unnamed: &str) -> String {
-    if place.name.is_empty() { unnamed.to_owned() } else { place.name.clone() }
 }

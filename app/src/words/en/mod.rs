@@ -13,6 +13,11 @@ mod why;
 /// English words. Trade terms as in printed driver manuals; plain short sentences.
 pub(super) struct English;
 
+/// A name from the file, or what it is where it has none.
+fn name_or(name: &str, otherwise: &str) -> String {
+    if name.is_empty() { otherwise.to_owned() } else { name.to_owned() }
+}
+
 fn minutes(seconds: f64) -> String {
     let whole = (seconds / 60.0).round();
     if whole < 1.0 {

@@ -1,7 +1,7 @@
 //! English words of what follows from a plan.
 
-use super::English;
 use super::plan_detail::radius;
+use super::{English, name_or};
 use crate::format::{self, Units};
 use crate::words::StudyWords;
 use solver::plan::{Carried, Change};
@@ -288,11 +288,10 @@ fn place(place: AxlePlace) -> &'static str {
 }
 
 fn what_for(what: &SlowFor, units: Units) -> String {
-    let named = |kind: &str, name: &str| if name.is_empty() { kind.to_owned() } else { name.to_owned() };
     match what {
         SlowFor::Curve(radius_m) => format!("curve, radius about {}", radius(*radius_m, units)),
-        SlowFor::Stop(name) => named("a place to stop", name),
-        SlowFor::BrakeCheck(name) => named("brake check", name),
-        SlowFor::Town(name) => named("town", name),
+        SlowFor::Stop(name) => name_or(name, "a place to stop"),
+        SlowFor::BrakeCheck(name) => name_or(name, "brake check"),
+        SlowFor::Town(name) => name_or(name, "town"),
     }
 }
