@@ -4,7 +4,7 @@
 //! or track is only planned again. A file that fails leaves what was held before.
 
 use crate::message::{Arrays, CourseFacts, Phase, Reply, Request, RoadArrays, RoadFacts, Task, lane_arrays};
-use solver::road::{CourseKind, Document, FileError, Leg, Road, join, read, survey};
+use solver::road::{CourseKind, Document, FileError, Leg, Road, Roadside, join, read, survey};
 use solver::truck::Truck;
 
 /// Takes the replies to one request, in order.
@@ -27,38 +27,44 @@ struct Held {
 struct Surveyed {
     course: usize,
     recorded: Road,
-    /// A part or the other direction of it, made when it was first asked for.
+    /// A part, the other direction, or with other places, made when it was first asked for.
     other: Option<(Shown, Road)>,
 }
 
-/// Which road is shown: course, part, direction.
-#[derive(Clone, Copy, PartialEq)]
+/// Which road is shown: course, part, direction, and what was put on it.
+#[derive(Clone, PartialEq)]
 struct Shown {
     course: usize,
     part: Option<(usize, usize)>,
     reversed: bool,
+    roadside: Option<Roadside>,
 }
 
 impl Surveyed {
     /// Makes the road asked for, unless it is there; gives what it is. A part that cannot stand
     /// by itself is not cut: the whole road is shown.
     fn prepare(&mut self, task: &Task) -> Shown {
-        let wanted = Shown { course: self.course, part: task.part, reversed: task.reversed };
+        let Task { part, reversed, ref roadside, .. } = *task;
+        let wanted = Shown { course: self.course, part, reversed, roadside: roadside.clone() };
         let ready = self.other.as_ref().is_some_and(|(shown, _)| *shown == wanted);
-        if ready || (wanted.part.is_none() && !wanted.reversed) {
+        if ready || (part.is_none() && !reversed && roadside.is_none()) {
             return wanted;
         }
-        let part = wanted.part.and_then(|(from, to)| self.recorded.part(from, to));
-        let shown = Shown { part: wanted.part.filter(|_| part.is_some()), ..wanted };
-        let road = part.as_ref().unwrap_or(&self.recorded);
-        let road = if wanted.reversed { road.reversed() } else { road.clone() };
-        self.other = Some((shown, road));
+        let mut road =
+            roadside.as_ref().map_or_else(|| self.recorded.clone(), |it| self.recorded.with_roadside(it));
+        let cut = part.and_then(|(from, to)| road.part(from, to));
+        let shown = Shown { part: part.filter(|_| cut.is_some()), ..wanted };
+        road = cut.unwrap_or(road);
+        if reversed {
+            road = road.reversed();
+        }
+        self.other = Some((shown.clone(), road));
         shown
     }
 
-    fn road(&self, shown: Shown) -> &Road {
+    fn road(&self, shown: &Shown) -> &Road {
         match &self.other {
-            Some((other, road)) if *other == shown => road,
+            Some((other, road)) if other == shown => road,
             Some(_) | None => &self.recorded,
         }
     }
@@ -134,10 +140,10 @@ impl Desk {
             return post(Reply::Choose(courses(&held.document)), Arrays::default());
         };
         let shown = surveyed.prepare(task);
-        let road = surveyed.road(shown);
-        if self.told != Some(shown) {
-            post(Reply::Surveyed(Box::new(facts(&held.document, road, shown))), arrays(road).into_arrays());
-            self.told = Some(shown);
+        let road = surveyed.road(&shown);
+        if self.told.as_ref() != Some(&shown) {
+            post(Reply::Surveyed(Box::new(facts(&held.document, road, &shown))), arrays(road).into_arrays());
+            self.told = Some(shown.clone());
         }
         let answer = solver::analyse(road, &truck, &day, &mut progress(Phase::Planning, post));
         // Nobody stops the work here: the page cancels by ending the whole worker.
@@ -149,7 +155,7 @@ impl Desk {
 
     fn hand_over(&self, post: Post<'_>) {
         let road = self.held.as_ref().and_then(|held| held.road.as_ref());
-        let road = road.zip(self.told).map(|(surveyed, shown)| surveyed.road(shown));
+        let road = road.zip(self.told.as_ref()).map(|(surveyed, shown)| surveyed.road(shown));
         match road.and_then(|road| postcard::to_allocvec(road).ok()) {
             Some(bytes) => post(Reply::HandedOver, Arrays { floats: Vec::new(), bytes: vec![bytes] }),
             None => post(Reply::NoRoad, Arrays::default()),
@@ -214,7 +220,7 @@ fn courses(document: &Document) -> Vec<CourseFacts> {
     told.collect()
 }
 
-fn facts(document: &Document, road: &Road, shown: Shown) -> RoadFacts {
+fn facts(document: &Document, road: &Road, shown: &Shown) -> RoadFacts {
     RoadFacts {
         name: road.name().to_owned(),
         length_m: road.length_m(),
@@ -223,6 +229,7 @@ fn facts(document: &Document, road: &Road, shown: Shown) -> RoadFacts {
         quality: road.quality(),
         segments: road.segments().to_vec(),
         places: road.places().to_vec(),
+        limits: road.limits().to_vec(),
         findings: road.findings().to_vec(),
         unassessed: road.unassessed().to_vec(),
         courses: courses(document),

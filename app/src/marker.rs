@@ -18,6 +18,12 @@ impl Marker {
     pub fn at(self, metres: f64) -> f64 {
         if self.counts_down { self.at_start_m - metres } else { self.at_start_m + metres }
     }
+
+    /// The distance from the start at which a marker shows this, m.
+    #[must_use]
+    pub fn place_of(self, shown_m: f64) -> f64 {
+        if self.counts_down { self.at_start_m - shown_m } else { shown_m - self.at_start_m }
+    }
 }
 
 #[cfg(test)]
@@ -29,5 +35,7 @@ mod tests {
         assert!((Marker::NONE.at(1_500.0) - 1_500.0).abs() < 1e-9);
         let down = Marker { at_start_m: 20_000.0, counts_down: true };
         assert!((down.at(1_500.0) - 18_500.0).abs() < 1e-9);
+        assert!((down.place_of(18_500.0) - 1_500.0).abs() < 1e-9);
+        assert!((Marker::NONE.place_of(700.0) - 700.0).abs() < 1e-9);
     }
 }

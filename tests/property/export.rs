@@ -45,4 +45,10 @@ fn the_annotated_road_is_read_back() {
     );
     let fall = |road: &Road| road.heights_m()[0] - road.heights_m()[road.cells()];
     assert!((fall(&again) - fall(&road)).abs() < 1.0);
+
+    // Places come back as they were; the advice, which is one truck's on one day, does not.
+    let places =
+        |road: &Road| road.places().iter().map(|place| (place.kind, place.name.clone())).collect::<Vec<_>>();
+    assert!(places(&road).len() >= 3, "the demo has places");
+    assert_eq!(places(&again), places(&road));
 }

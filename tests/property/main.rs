@@ -8,6 +8,7 @@ mod physics;
 mod resampling;
 mod retarders;
 mod road;
+mod roadside;
 mod second_opinion;
 mod study;
 mod truth;

@@ -1,4 +1,4 @@
-//! Saving a text as a file, without a server.
+//! Saving as a file, without a server.
 
 use js_sys::Array;
 use wasm_bindgen::prelude::*;
@@ -14,7 +14,12 @@ fn try_save(name: &str, mime: &str, text: &str) -> Option<()> {
     kind.set_type(mime);
     let parts = Array::of1(&JsValue::from_str(text));
     let blob = Blob::new_with_str_sequence_and_options(&parts, &kind).ok()?;
-    let address = Url::create_object_url_with_blob(&blob).ok()?;
+    save_blob(name, &blob)
+}
+
+/// Offers what is in `blob`; `None` where the browser does not let it.
+pub(super) fn save_blob(name: &str, blob: &Blob) -> Option<()> {
+    let address = Url::create_object_url_with_blob(blob).ok()?;
     let link: HtmlAnchorElement = super::document()?.create_element("a").ok()?.dyn_into().ok()?;
     link.set_href(&address);
     link.set_download(name);

@@ -8,6 +8,8 @@ pub(crate) mod file;
 #[cfg(feature = "page")]
 pub(crate) mod frame;
 #[cfg(feature = "page")]
+pub(crate) mod picture;
+#[cfg(feature = "page")]
 pub(crate) mod rows;
 pub mod scope;
 #[cfg(feature = "page")]
@@ -57,6 +59,18 @@ pub(crate) fn print() {
         // Refused only where printing is switched off; the browser says so itself.
         let _ = window.print();
     }
+}
+
+/// Puts the keyboard on an element of the page, in the next frame, when it is there.
+#[cfg(feature = "page")]
+pub(crate) fn focus(id: String) {
+    let give = move || {
+        let element = document().and_then(|document| document.get_element_by_id(&id));
+        if let Some(element) = element.and_then(|it| it.dyn_into::<web_sys::HtmlElement>().ok()) {
+            let _ = element.focus();
+        }
+    };
+    leptos::prelude::request_animation_frame(give);
 }
 
 /// Scrolls an element of the page into view.

@@ -1,4 +1,5 @@
-//! Light and night: `<html data-theme="…">`, which the style sheet reads.
+//! Light and night, usual and large targets: `<html data-theme="…" data-targets="…">`, which the
+//! style sheet reads.
 
 use serde::{Deserialize, Serialize};
 use wasm_bindgen::prelude::*;
@@ -21,9 +22,19 @@ pub(crate) fn show(theme: Theme) {
         Theme::Light => false,
         Theme::Night => true,
     };
+    mark("data-theme", if night { "night" } else { "light" });
+}
+
+/// Shows targets for hands in gloves; on a screen that is touched they are always that large.
+pub(crate) fn show_gloves(gloves: bool) {
+    let touched = query("(pointer: coarse)").is_some_and(|query| query.matches());
+    mark("data-targets", if gloves || touched { "large" } else { "usual" });
+}
+
+fn mark(name: &str, value: &str) {
     let root = super::document().and_then(|document| document.document_element());
     if let Some(root) = root {
-        let _ = root.set_attribute("data-theme", if night { "night" } else { "light" });
+        let _ = root.set_attribute(name, value);
     }
 }
 
@@ -32,7 +43,11 @@ fn machine_is_dark() -> bool {
 }
 
 fn dark_query() -> Option<web_sys::MediaQueryList> {
-    super::window()?.match_media("(prefers-color-scheme: dark)").ok()?
+    query("(prefers-color-scheme: dark)")
+}
+
+fn query(text: &str) -> Option<web_sys::MediaQueryList> {
+    super::window()?.match_media(text).ok()?
 }
 
 /// Calls `changed` whenever the machine turns from day to night or back, as long as the page lives.

@@ -55,7 +55,9 @@ pub(crate) fn draw(scene: &Scene, layers: &mut Layers) {
 /// diamond for the rest.
 fn draw_mark(kind: PlaceKind, x: f64, y: f64, plain: &mut Path, ramps: &mut Path) {
     match kind {
-        PlaceKind::BrakeCheck | PlaceKind::Parking => plain.rectangle(x - 4.0, y - 4.0, 8.0, 8.0),
+        PlaceKind::BrakeCheck | PlaceKind::Parking | PlaceKind::ChainUp => {
+            plain.rectangle(x - 4.0, y - 4.0, 8.0, 8.0)
+        }
         PlaceKind::EscapeRamp => {
             ramps.polyline(&[(x - 5.0, y + 4.5), (x + 5.0, y + 4.5), (x + 5.0, y - 4.5)]);
             ramps.close();
@@ -66,6 +68,8 @@ fn draw_mark(kind: PlaceKind, x: f64, y: f64, plain: &mut Path, ramps: &mut Path
         | PlaceKind::Tunnel
         | PlaceKind::Bridge
         | PlaceKind::Danger
+        | PlaceKind::QuietZone
+        | PlaceKind::Exit
         | PlaceKind::Other => {
             plain.polyline(&[(x, y - 5.0), (x + 5.0, y), (x, y + 5.0), (x - 5.0, y)]);
             plain.close();

@@ -52,7 +52,7 @@ mod sample;
 pub(crate) use card_strip::Labelled as CardStrip;
 pub use here::{GradeHere, Here, ReadoutCell};
 pub use layout::Lane;
-pub use picture::{Bend, Bracket, Ends, Flag, RoadPicture, Slope};
+pub use picture::{Bend, Bracket, Ends, Flag, Posted, RoadPicture, Slope};
 pub use reading::{GradeStep, Reading, SPEED_STEP};
 pub use view::RoadView;
 

@@ -66,6 +66,8 @@ pub struct RoadPicture {
     pub bends: Vec<Bend>,
     /// Places along the road, in road order.
     pub places: Vec<Flag>,
+    /// Limits posted on stretches, in road order.
+    pub posted: Vec<Posted>,
 }
 
 /// Between these ends a value lies in nine of ten runs.
@@ -121,6 +123,17 @@ pub struct Bend {
     /// It is a hairpin.
     pub hairpin: bool,
     /// The fastest that it should be taken, m/s.
+    pub speed: f32,
+}
+
+/// A limit posted on a stretch.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Posted {
+    /// Grid index where it begins.
+    pub from: usize,
+    /// Grid index where it ends.
+    pub to: usize,
+    /// The limit, m/s.
     pub speed: f32,
 }
 

@@ -158,6 +158,7 @@ fn finish(step_m: f32, heights: Vec<f32>, slopes: Vec<Slope>, descents: Vec<Brac
                 speed: 9.0,
             },
         ],
+        posted: Vec::new(),
         places: vec![
             flag(crest.saturating_sub(60), "Brake check area", PlaceKind::BrakeCheck),
             flag(crest + 540, "Escape ramp <left>", PlaceKind::EscapeRamp),

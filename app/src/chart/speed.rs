@@ -43,6 +43,7 @@ pub(crate) fn draw(scene: &Scene, layers: &mut Layers) {
         path.polyline(&clip(&piece, scene.layout.left, scene.layout.right));
     }
     layers.under.path("speed-line", &path);
+    draw_posted(scene, layers, &up);
     draw_bends(scene, layers, &up);
     let mut rows = Rows::new(1);
     let text = scene.words.speed_limit(limit, scene.prepared.units);
@@ -53,6 +54,26 @@ pub(crate) fn draw(scene: &Scene, layers: &mut Layers) {
     write_figures(scene, layers, &up, &mut rows);
     write_marks(scene, layers, &up);
     scene.title(layers, Lane::Speed);
+}
+
+/// Posted limits: the line of the limit, lower for a stretch, with posts at its ends.
+fn draw_posted(scene: &Scene, layers: &mut Layers, up: &Scale) {
+    let mut path = Path::default();
+    for posted in &scene.picture().posted {
+        let (from, to) = (scene.x(posted.from), scene.x(posted.to));
+        let (left, right) = (scene.layout.left, scene.layout.right);
+        if to < left || from > right {
+            continue;
+        }
+        let (y, foot) = (up.at(f64::from(posted.speed)), scene.layout.speed.bottom());
+        for end in [from, to] {
+            if (left..=right).contains(&end) {
+                path.polyline(&[(end, foot), (end, y)]);
+            }
+        }
+        path.polyline(&[(from.max(left), y), (to.min(right), y)]);
+    }
+    layers.under.path("limit posted", &path);
 }
 
 /// What each curve allows: a short bar on the road's line or above it.

@@ -7,7 +7,14 @@ use solver::day::Day;
 use solver::truck::Preset;
 
 fn task() -> Task {
-    Task { course: None, part: None, reversed: false, truck: Preset::FiveAxle36.spec(), day: Day::USUAL }
+    Task {
+        course: None,
+        part: None,
+        reversed: false,
+        roadside: None,
+        truck: Preset::FiveAxle36.spec(),
+        day: Day::USUAL,
+    }
 }
 
 fn ask(desk: &mut Desk, request: Request, file: Option<Vec<u8>>) -> Vec<(Reply, Arrays)> {

@@ -9,7 +9,7 @@ pub mod study;
 use serde::{Deserialize, Serialize, de::DeserializeOwned};
 use solver::day::Day;
 use solver::plan::Plan;
-use solver::road::{FileError, Finding, GradeSegment, Place, Quality, Span};
+use solver::road::{FileError, Finding, GradeSegment, Place, PostedLimit, Quality, Roadside, Span};
 use solver::truck::TruckSpec;
 
 /// What to work out.
@@ -21,6 +21,8 @@ pub struct Task {
     pub part: Option<(usize, usize)>,
     /// Against the direction of recording.
     pub reversed: bool,
+    /// Places and limits by grid points of the road as recorded; `None`: those of the file.
+    pub roadside: Option<Roadside>,
     /// The truck as entered.
     pub truck: TruckSpec,
     /// The day as entered.
@@ -91,8 +93,10 @@ pub struct RoadFacts {
     pub quality: Quality,
     /// Stretches of one grade.
     pub segments: Vec<GradeSegment>,
-    /// Waypoints beside the road.
+    /// Places along the road.
     pub places: Vec<Place>,
+    /// Limits posted on stretches of it.
+    pub limits: Vec<PostedLimit>,
     /// What was repaired or noticed.
     pub findings: Vec<Finding>,
     /// Where nothing is said.

@@ -8,6 +8,7 @@ fn task() -> Task {
         course: Some(2),
         part: Some((30, 700)),
         reversed: true,
+        roadside: None,
         truck: Preset::BDouble.spec(),
         day: Day::USUAL,
     }

@@ -1,7 +1,9 @@
 //! What is asked of the worker: files, and what to make of them.
 
 use crate::browser::file::GivenFile;
+use crate::entries::Entries;
 use crate::message::Task;
+use solver::road::Roadside;
 
 /// A file on the way, and whether it is driven backwards.
 #[derive(Clone)]
@@ -36,6 +38,30 @@ impl Source {
     }
 }
 
+/// Course, part and direction wanted, beside the entries.
+#[derive(Clone)]
+pub(super) struct Aim {
+    pub(super) source: Source,
+    pub(super) course: Option<usize>,
+    pub(super) part: Option<(usize, usize)>,
+    pub(super) reversed: bool,
+    pub(super) roadside: Option<Roadside>,
+}
+
+impl Aim {
+    /// All of a course in the direction of recording, with what the file has on it.
+    pub(super) fn new(source: Source, course: Option<usize>) -> Self {
+        Self { source, course, part: None, reversed: false, roadside: None }
+    }
+
+    /// The same with truck and day.
+    pub(super) fn with(self, entries: Entries) -> Asked {
+        let Self { source, course, part, reversed, roadside } = self;
+        let task = Task { course, part, reversed, roadside, truck: entries.truck, day: entries.day };
+        Asked { source, task }
+    }
+}
+
 /// What is worked out, or wanted.
 #[derive(Clone)]
 pub(super) struct Asked {
@@ -46,6 +72,12 @@ pub(super) struct Asked {
 }
 
 impl Asked {
+    /// The same without truck and day.
+    pub(super) fn aim(&self) -> Aim {
+        let Task { course, part, reversed, ref roadside, .. } = self.task;
+        Aim { source: self.source.clone(), course, part, reversed, roadside: roadside.clone() }
+    }
+
     /// Whether both ask for the same; an unnamed course is any.
     pub(super) fn is(&self, other: &Self) -> bool {
         let same_course = self.task.course == other.task.course
@@ -55,6 +87,7 @@ impl Asked {
             && same_course
             && self.task.part == other.task.part
             && self.task.reversed == other.task.reversed
+            && self.task.roadside == other.task.roadside
             && self.task.truck == other.task.truck
             && self.task.day == other.task.day
     }

@@ -4,14 +4,18 @@
 //! functions here; nothing else changes anything.
 
 mod asked;
+mod fields;
 mod kept;
 mod result;
+mod roadside;
 mod study;
 mod trucks;
 mod work;
 
 pub(crate) use asked::Leg;
+pub(crate) use fields::FieldState;
 pub(crate) use result::Worked;
+pub(crate) use roadside::{End, MOST_THINGS, Thing, Things};
 pub(crate) use study::MeasuredSignal;
 pub(crate) use trucks::Trucks;
 
@@ -20,9 +24,11 @@ use crate::browser::theme::Theme;
 use crate::browser::{download, theme, timer::Timer};
 use crate::chart::RoadPicture;
 use crate::entries::{Entries, Field};
-use crate::format::Units;
+use crate::format::{Units, parse_number};
+use crate::marker::Marker;
 use crate::message::{CourseFacts, Phase};
-use crate::words::{EntryProblem, WorkTrouble, words};
+use crate::words::{WorkTrouble, words};
+use kept::Kept;
 use leptos::prelude::*;
 use solver::study::{Study, Sureness};
 use solver::truck::Preset;
@@ -53,15 +59,6 @@ pub(crate) struct Choice {
     pub(crate) file: String,
     /// Its tracks and routes.
     pub(crate) courses: Vec<CourseFacts>,
-}
-
-/// One field: what is typed, and what is wrong with it.
-#[derive(Clone, Copy)]
-pub(crate) struct FieldState {
-    /// Its text, as typed.
-    pub(crate) text: RwSignal<String>,
-    /// Why it is not taken.
-    pub(crate) problem: RwSignal<Option<EntryProblem>>,
 }
 
 /// Signals of the page. Lives as long as the page does.
@@ -97,6 +94,14 @@ pub(crate) struct Signals {
     pub(crate) hovering: RwSignal<bool>,
     /// Trucks of one's own.
     pub(crate) trucks: RwSignal<Trucks>,
+    /// Places and limits on the road.
+    pub(crate) things: RwSignal<Things>,
+    /// What is typed for the marker at the start of the road.
+    pub(crate) marker_text: RwSignal<String>,
+    /// Markers count down.
+    pub(crate) counts_down: RwSignal<bool>,
+    /// Large targets, for hands in gloves.
+    pub(crate) gloves: RwSignal<bool>,
     /// What follows from the plan shown, once it is worked out.
     pub(crate) study: RwSignal<Option<Arc<Study>>>,
     /// How sure the plan shown is, once it is worked out.
@@ -139,6 +144,10 @@ pub(crate) fn start() -> State {
         chosen_descent: RwSignal::new(None),
         hovering: RwSignal::new(false),
         trucks: RwSignal::new(Trucks { kept: kept.trucks, before: None }),
+        things: RwSignal::new(Things::default()),
+        marker_text: RwSignal::new(String::new()),
+        counts_down: RwSignal::new(false),
+        gloves: RwSignal::new(kept::gloves()),
         study: RwSignal::new(None),
         sureness: RwSignal::new(None),
         studying: RwSignal::new(None),
@@ -149,6 +158,7 @@ pub(crate) fn start() -> State {
         rest: StoredValue::new_local(None),
     }));
     theme::show(kept.theme);
+    theme::show_gloves(kept::gloves());
     theme::watch(move || theme::show(state.theme.get_untracked()));
     work::start_worker(state);
     state.open_demo();
@@ -156,11 +166,6 @@ pub(crate) fn start() -> State {
 }
 
 impl Signals {
-    /// A field's text and problem.
-    pub(crate) fn field(&self, field: Field) -> FieldState {
-        self.fields[field.index()]
-    }
-
     /// Shows other units; what could not be read is looked at again in them.
     pub(crate) fn set_units(&'static self, units: Units) {
         self.units.set(units);
@@ -179,28 +184,6 @@ impl Signals {
         self.theme.set(theme);
         theme::show(theme);
         self.keep();
-    }
-
-    /// A key was typed in a field.
-    pub(crate) fn type_in(&'static self, field: Field, text: String) {
-        self.field(field).text.set(text);
-        self.read_field(field);
-        // The mass on the driven axles follows the gross mass, and the marks may change.
-        self.fill_fields_but(Some(field));
-        self.keep();
-        self.work_out_later();
-    }
-
-    fn read_field(&self, field: Field) {
-        let state = self.field(field);
-        let text = state.text.get_untracked();
-        let units = self.units.get_untracked();
-        let mut entries = self.entries.get_untracked();
-        let problem = entries.take(field, &text, units).err();
-        if problem.is_none() && entries != self.entries.get_untracked() {
-            self.entries.set(entries);
-        }
-        state.problem.set(problem);
     }
 
     /// Takes a preset.
@@ -237,33 +220,6 @@ impl Signals {
             }
         }
         self.change_day(|day| *day = solver::day::Day::USUAL);
-    }
-
-    fn fill_fields(&self) {
-        self.fill_fields_but(None);
-    }
-
-    /// Writes the entries into their fields, but not into one that is being typed in, nor
-    /// over a text that could not be taken.
-    fn fill_fields_but(&self, typed: Option<Field>) {
-        let entries = self.entries.get_untracked();
-        let units = self.units.get_untracked();
-        for field in Field::all().filter(|field| Some(*field) != typed) {
-            let state = self.field(field);
-            let text = entries.text(field, units);
-            if state.problem.get_untracked().is_none() && state.text.get_untracked() != text {
-                state.text.set(text);
-            }
-        }
-    }
-
-    /// The first thing that keeps the entries from being worked out. Tracked.
-    pub(crate) fn is_blocked(&self) -> bool {
-        let in_field = Field::all().any(|field| {
-            let problem = self.field(field).problem.get();
-            problem.is_some() && self.entries.with(|entries| entries.has(field))
-        });
-        in_field || self.entries.with(|entries| entries.problem().is_some())
     }
 
     /// Opens what was chosen or dropped: one file at once, several once they are in order.
@@ -368,9 +324,27 @@ impl Signals {
         self.pause.set_value(Timer::after(PAUSE_MS, move || work::work_out(self)));
     }
 
+    /// Shows targets of another size.
+    pub(crate) fn set_gloves(&self, gloves: bool) {
+        self.gloves.set(gloves);
+        theme::show_gloves(gloves);
+        kept::keep_gloves(gloves);
+    }
+
+    /// What the markers along the road show. Tracked.
+    pub(crate) fn marker(&self) -> Marker {
+        let typed = self.marker_text.with(|text| parse_number(text)).unwrap_or(0.0);
+        let at_start_m = typed * self.units.get().metres_per_distance();
+        Marker { at_start_m, counts_down: self.counts_down.get() }
+    }
+
     fn keep(&self) {
-        let trucks = self.trucks.get_untracked();
-        let entries = self.entries.get_untracked();
-        kept::keep(self.units.get_untracked(), self.theme.get_untracked(), &entries, &trucks.kept);
+        let trucks = self.trucks.get_untracked().kept;
+        kept::keep(Kept {
+            units: self.units.get_untracked(),
+            theme: self.theme.get_untracked(),
+            entries: self.entries.get_untracked(),
+            trucks,
+        });
     }
 }

@@ -2,11 +2,11 @@
 
 use super::asked::Asked;
 use crate::browser::worker::Heard;
-use crate::chart::{Bend, Bracket, Flag, RoadPicture, Slope};
+use crate::chart::{Bend, Bracket, Flag, Posted, RoadPicture, Slope};
 use crate::message::{LANE_FLOATS, RoadArrays, RoadFacts};
 use solver::day::Day;
 use solver::plan::{Descent, Plan, SlowCurve};
-use solver::road::{Place, Turn};
+use solver::road::{Place, PostedLimit, Turn};
 use solver::truck::TruckSpec;
 use std::sync::Arc;
 
@@ -51,6 +51,29 @@ impl Worked {
         (start + from, start + to)
     }
 
+    /// The grid point of the road as recorded that a point of the road shown is.
+    pub(crate) fn recorded(&self, shown: usize) -> usize {
+        self.recorded_part(shown, shown).0
+    }
+
+    /// The point of the road shown that a point of the road as recorded is; `None` where a part is
+    /// shown that it does not lie on.
+    pub(crate) fn shown(&self, recorded: usize) -> Option<usize> {
+        let last = self.picture.points().saturating_sub(1);
+        let start = self.road.part.map_or(0, |(start, _)| start);
+        let along = recorded.checked_sub(start).filter(|along| *along <= last)?;
+        Some(if self.road.reversed { last - along } else { along })
+    }
+
+    /// A stretch of the road as recorded that begins at a point and goes so far in the direction
+    /// shown, or as far as the road; never empty.
+    pub(crate) fn ahead_of(&self, recorded: usize, length_m: f64) -> (usize, usize) {
+        let last = self.picture.points().saturating_sub(1);
+        let from = self.shown(recorded).unwrap_or(0).min(last.saturating_sub(1));
+        let to = self.picture.nearest(self.place_m(from) + length_m).max(from + 1);
+        self.recorded_part(from, to)
+    }
+
     /// Heights of start and end, m.
     pub(crate) fn ends_m(&self) -> (f64, f64) {
         let heights = &self.picture.heights_m;
@@ -76,11 +99,15 @@ fn single(value: f64) -> f32 {
 }
 
 impl Surveyed {
-    /// Takes the arrays out of the message, in the order of [`RoadArrays`].
-    pub(super) fn new(facts: RoadFacts, heard: &Heard) -> Self {
+    /// Takes the arrays out of the message, in the order of [`RoadArrays`]. The heights of the
+    /// road before are kept where they are the same: whoever looks at a road looks at the same
+    /// one still when only a place was put on it.
+    pub(super) fn new(facts: RoadFacts, heard: &Heard, before: Option<&Self>) -> Self {
         let assessed = heard.bytes(RoadArrays::FLOATS).iter().map(|byte| *byte != 0).collect();
+        let heights = heard.floats(0);
+        let same = before.filter(|it| it.heights == heights);
         Self {
-            heights: heard.floats(0),
+            heights: same.map_or(heights, |it| it.heights.clone()),
             recorded: heard.floats(1),
             east: heard.floats(2),
             north: heard.floats(3),
@@ -120,6 +147,7 @@ impl Surveyed {
             descents: plan.descents.iter().map(bracket).collect(),
             bends: plan.curves.iter().map(bend).collect(),
             places: self.facts.places.iter().map(flag).collect(),
+            posted: self.facts.limits.iter().map(posted).collect(),
         };
         Worked {
             road: self.facts.clone(),
@@ -163,6 +191,10 @@ fn bend(slow: &SlowCurve) -> Bend {
         hairpin: slow.curve.hairpin,
         speed: single(slow.speed.0),
     }
+}
+
+fn posted(limit: &PostedLimit) -> Posted {
+    Posted { from: limit.from, to: limit.to, speed: single(limit.speed().0) }
 }
 
 fn flag(place: &Place) -> Flag {

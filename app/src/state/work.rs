@@ -5,28 +5,20 @@
 //! file does not wait: the worker at work is ended and another one started. A worker that is
 //! new holds no file, so the kept file goes along with the first question.
 
-use super::asked::{Asked, Leg, Source};
+use super::asked::{Aim, Asked, Leg, Source};
 use super::result::{Surveyed, Worked};
-use super::study;
 use super::{Choice, Progress, Signals, State};
+use super::{roadside, study};
 use crate::browser::timer::Timer;
 use crate::browser::worker::{Heard, WorkerClient, WorkerKind};
-use crate::message::{Reply, Request, Task, decode, encode};
+use crate::message::{Reply, Request, decode, encode};
 use crate::words::WorkTrouble;
 use leptos::prelude::*;
+use solver::road::Roadside;
 use std::sync::Arc;
 
 /// Workers started in vain before the page gives up.
 const MOST_STARTS: u32 = 2;
-
-/// Course, part and direction wanted, beside the entries.
-#[derive(Clone)]
-struct Aim {
-    source: Source,
-    course: Option<usize>,
-    part: Option<(usize, usize)>,
-    reversed: bool,
-}
 
 /// Where the conversation stands.
 #[derive(Default)]
@@ -75,7 +67,7 @@ pub(super) fn open(state: State, legs: Vec<Leg>, demo: bool) {
     state.work.update_value(|work| {
         work.sources += 1;
         let source = Source { number: work.sources, legs, demo };
-        work.aim = Some(Aim { source, course: None, part: None, reversed: false });
+        work.aim = Some(Aim::new(source, None));
         work.vain_starts = 0;
     });
     if busy || state.work.with_value(|work| work.client.is_none()) {
@@ -99,7 +91,7 @@ pub(super) fn take_course(state: State, course: usize) {
     state.choice.set(None);
     state.work.update_value(|work| {
         if let Some(aim) = &mut work.aim {
-            (aim.course, aim.part, aim.reversed) = (Some(course), None, false);
+            *aim = Aim::new(aim.source.clone(), Some(course));
         }
     });
     work_out(state);
@@ -115,6 +107,15 @@ pub(super) fn take_part(state: State, part: Option<(usize, usize)>) {
     work_out(state);
 }
 
+/// Wants these places and limits on the road; asking for it is left to the caller.
+pub(super) fn take_roadside(state: State, roadside: Roadside) {
+    state.work.update_value(|work| {
+        if let Some(aim) = &mut work.aim {
+            aim.roadside = Some(roadside);
+        }
+    });
+}
+
 /// Leaves the file whose tracks were asked about; what is shown stays.
 pub(super) fn drop_choice(state: State) {
     state.choice.set(None);
@@ -124,15 +125,7 @@ pub(super) fn drop_choice(state: State) {
 
 fn wanted(state: State) -> Option<Asked> {
     let aim = state.work.with_value(|work| work.aim.clone())?;
-    let entries = state.entries.get_untracked();
-    let task = Task {
-        course: aim.course,
-        part: aim.part,
-        reversed: aim.reversed,
-        truck: entries.truck,
-        day: entries.day,
-    };
-    Some(Asked { source: aim.source, task })
+    Some(aim.with(state.entries.get_untracked()))
 }
 
 /// Whether the result shown is not that of the entries as they are.
@@ -219,12 +212,7 @@ pub(super) fn cancel(state: State) {
 }
 
 fn back_to_shown(work: &mut Work) {
-    work.aim = work.shown.as_ref().map(|shown| Aim {
-        source: shown.source.clone(),
-        course: shown.task.course,
-        part: shown.task.part,
-        reversed: shown.task.reversed,
-    });
+    work.aim = work.shown.as_ref().map(Asked::aim);
 }
 
 /// The worker stopped: on an error of its own, or before it was ready.
@@ -293,8 +281,9 @@ fn answered(state: State, reply: Reply, heard: &Heard) {
             state.choice.set(Some(Choice { file: name, courses }));
         }
         Reply::Surveyed(facts) => {
-            let surveyed = Surveyed::new(*facts, heard);
-            state.work.update_value(|work| work.surveyed = Some(surveyed));
+            state.work.update_value(|work| {
+                work.surveyed = Some(Surveyed::new(*facts, heard, work.surveyed.as_ref()));
+            });
         }
         Reply::Planned(plan) => {
             let asked = state.work.try_update_value(|work| work.out.take()).flatten();
@@ -336,12 +325,14 @@ fn answered(state: State, reply: Reply, heard: &Heard) {
 
 /// Shows a result. Another road begins with no descent chosen.
 fn show(state: State, mut asked: Asked, worked: Worked) {
-    let same_road = state
-        .worked
-        .with_untracked(|shown| shown.as_ref().is_some_and(|shown| Arc::ptr_eq(&shown.road, &worked.road)));
-    if !same_road {
+    let same = |shown: &Arc<Worked>| Arc::ptr_eq(&shown.picture.heights_m, &worked.picture.heights_m);
+    if !state.worked.with_untracked(|shown| shown.as_ref().is_some_and(same)) {
         state.chosen_descent.set(None);
     }
+    let road = |asked: &Asked| (asked.source.number, asked.task.course);
+    let another = state.work.with_value(|work| {
+        work.shown.as_ref().map(road) != Some((asked.source.number, Some(worked.road.course)))
+    });
     (asked.task.course, asked.task.part) = (Some(worked.road.course), worked.road.part);
     state.work.update_value(|work| {
         work.holds = Some(asked.source.number);
@@ -352,6 +343,9 @@ fn show(state: State, mut asked: Asked, worked: Worked) {
         }
         work.shown = Some(asked);
     });
+    if another {
+        roadside::follow(state, &worked);
+    }
     show_in_turn(state, Arc::new(worked));
 }
 

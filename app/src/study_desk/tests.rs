@@ -11,7 +11,7 @@ use solver::units::{Grade, Metres, RevPerMin};
 fn handed_over() -> Vec<u8> {
     let mut desk = Desk::new();
     let truck = Preset::FiveAxle36.spec();
-    let task = Task { course: None, part: None, reversed: false, truck, day: Day::USUAL };
+    let task = Task { course: None, part: None, reversed: false, roadside: None, truck, day: Day::USUAL };
     desk.answer(Request::Open(task, vec![false]), vec![hill()], &mut |_, _| ());
     let mut bytes = Vec::new();
     desk.answer(Request::HandOver, Vec::new(), &mut |reply, mut arrays| {

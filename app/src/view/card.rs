@@ -1,28 +1,25 @@
 //! The card for the cab: one page, black on white, that needs no screen.
 
 use super::part::{list, text_field};
-use crate::browser::{self, download};
+use crate::browser::{self, download, picture};
 use crate::chart::{CardStrip, card_strip};
-use crate::format::parse_number;
 use crate::marker::Marker;
 use crate::state::{State, Worked};
-use crate::words::{CardOf, words};
+use crate::words::{CardOf, WorkTrouble, words};
 use leptos::prelude::*;
 use solver::plan::{Choice, Descent};
 use std::sync::Arc;
 
+/// Id of the page that is printed.
+const SHEET: &str = "sheet";
 /// Rows that one page holds.
 const MOST_ROWS: usize = 9;
 
 /// The section.
 pub(super) fn card(state: State) -> AnyView {
     let w = words();
-    let (text, down) = (RwSignal::new(String::new()), RwSignal::new(false));
-    let marker = Memo::new(move |_| {
-        let at = text.with(|text| if text.trim().is_empty() { Some(0.0) } else { parse_number(text) });
-        let per = state.units.get().metres_per_distance();
-        Marker { at_start_m: at.unwrap_or(0.0) * per, counts_down: down.get() }
-    });
+    let (text, down) = (state.marker_text, state.counts_down);
+    let marker = Memo::new(move |_| state.marker());
     let content = move || {
         let units = state.units.get();
         let marker = marker.get();
@@ -39,6 +36,15 @@ pub(super) fn card(state: State) -> AnyView {
             download::save(&w.rows_name(&road), "text/csv", &rows);
         }
     };
+    let draw = move |_| {
+        let road = state.listed.with_untracked(|it| it.as_ref().map(|it| it.road.name.clone()));
+        let name = w.picture_name(&road.unwrap_or_default());
+        leptos::task::spawn_local(async move {
+            if !picture::save(SHEET, &name).await {
+                state.trouble.set(Some(WorkTrouble::NoPicture));
+            }
+        });
+    };
     let unit = Signal::derive(move || state.units.get().distance());
     let none = move || state.listed.with(|it| it.as_ref().is_none_or(|it| it.plan.descents.is_empty()));
     view! {
@@ -49,12 +55,13 @@ pub(super) fn card(state: State) -> AnyView {
                     <button type="button" class="button primary" data-testid="print-card" on:click=move |_| browser::print()>
                         {w.print_card()}
                     </button>
+                    <button type="button" class="button" data-testid="save-picture" on:click=draw>{w.save_picture()}</button>
                     <button type="button" class="button" data-testid="save-rows" on:click=save>{w.save_rows()}</button>
                 </div>
             </div>
             <p class="not-printed">{w.card_sentence()}</p>
             <div class="entry not-printed">
-                {text_field("entry-marker".to_owned(), w.marker_label(), "decimal", text.into(), unit, move |it| text.set(it))}
+                {text_field("entry-marker".to_owned(), w.marker_label(), "decimal", text.into(), unit, Box::new(move |it| text.set(it)))}
                 <label class="check">
                     <input
                         type="checkbox"
@@ -79,6 +86,7 @@ fn sheet(worked: &Arc<Worked>, marker: Marker, units: crate::format::Units) -> A
         truck: &worked.truck,
         day: &worked.day,
         places: &worked.road.places,
+        limits: &worked.road.limits,
         step_m: worked.road.step_m,
         marker,
         units,
@@ -104,7 +112,7 @@ fn sheet(worked: &Arc<Worked>, marker: Marker, units: crate::format::Units) -> A
     let [before, trouble, places] = [w.before_crest(card), w.in_trouble(card), w.card_places(card)];
     let dense = shown.len() > 5;
     view! {
-        <div class="cab-sheet" class:dense=dense data-testid="sheet">
+        <div class="cab-sheet" class:dense=dense id=SHEET data-testid=SHEET>
             <div class="cab-head"><h3>{name}</h3><p>{w.card_facts(card)}</p></div>
             <svg class="card-strip" viewBox="0 0 720 150" role="img" aria-label=w.card_head() inner_html=strip></svg>
             <table>

@@ -112,7 +112,7 @@ fn about_text(field: Field, state: State) -> String {
             let shown = shown_as(limit.quantity, state.units.get());
             let (low, high) = shown.range(limit);
             let range = w.range(&low, &high, shown.unit);
-            w.hint(entry).map_or_else(|| format!("{range}."), |hint| format!("{range}. {hint}"))
+            format!("{range}. {}", w.hint(entry))
         }
         Field::Gears => w.gears_hint().to_owned(),
         Field::Stages => w.stages_hint().to_owned(),

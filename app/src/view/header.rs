@@ -19,17 +19,22 @@ pub(super) fn header(state: State) -> AnyView {
         (Theme::Night, "night", w.night()),
         (Theme::System, "system", w.system()),
     ];
+    let targets = vec![(false, "usual", w.usual_targets()), (true, "large", w.large_targets())];
     view! {
         <header class="top">
             <h1 title=w.purpose()>"Steadygrade"</h1>
             <nav aria-label=w.sections()>
                 <a href="#road">{w.road_section()}</a>
                 <a href="#descents">{w.descents_section()}</a>
+                <a href="#places">{w.places_nav()}</a>
                 <a href="#card">{w.card_head()}</a>
                 <a href="#evidence">{w.evidence_head()}</a>
             </nav>
             <div class="controls">
                 {choice(w.units(), "units", units, move || state.units.get(), move |it| state.set_units(it))}
+                <div class="targets">
+                    {choice(w.targets(), "targets", targets, move || state.gloves.get(), move |it| state.set_gloves(it))}
+                </div>
                 {choice(w.theme(), "theme", themes, move || state.theme.get(), move |it| state.set_theme(it))}
             </div>
             {file_field(state)}

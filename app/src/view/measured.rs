@@ -31,7 +31,7 @@ pub(super) fn measured(state: State) -> AnyView {
         let (id, label, text) = (format!("seen-{}", FIELDS[index]), w.measured_fields()[index], texts[index]);
         let unit = Signal::derive(move || unit(index));
         let typed = move |it| text.set(it);
-        view! { <div class="entry">{text_field(id, label, "decimal", text.into(), unit, typed)}</div> }
+        view! { <div class="entry">{text_field(id, label, "decimal", text.into(), unit, Box::new(typed))}</div> }
             .into_any()
     };
     let work_out = move |_| {

@@ -15,6 +15,7 @@ mod measured;
 mod part;
 mod pick;
 mod road;
+mod roadside;
 mod study;
 mod table;
 mod trouble;
@@ -69,6 +70,7 @@ pub(crate) fn page() -> impl IntoView {
                     {road_section(state)}
                     {descents::descents(state)}
                     {study::ahead(state)}
+                    {roadside::roadside(state)}
                     {card::card(state)}
                     {evidence::evidence()}
                 </div>
@@ -99,6 +101,7 @@ fn road_section(state: State) -> impl IntoView {
                 chosen_descent=state.chosen_descent
                 look_at=state.look_at
                 take_part=move |(from, to)| state.take_part(from, to)
+                put_place=move |index| roadside::put_at(state, index)
             />
         </section>
     }

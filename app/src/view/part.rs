@@ -33,7 +33,7 @@ pub(super) fn text_field(
     inputmode: &'static str,
     text: Signal<String>,
     unit: Signal<&'static str>,
-    typed: impl Fn(String) + 'static,
+    typed: Box<dyn Fn(String)>,
 ) -> AnyView {
     view! {
         <label for=id.clone()>{label}</label>

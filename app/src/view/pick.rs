@@ -5,20 +5,31 @@ use leptos::prelude::*;
 /// `options` are keys and what is read; `chosen` is the key of now, empty for none of them, which
 /// then reads `otherwise`.
 pub(super) fn pick(
-    id: &'static str,
+    id: String,
     label: &'static str,
     otherwise: &'static str,
     options: Signal<Vec<(String, String)>>,
     chosen: Signal<String>,
     choose: impl Fn(String) + 'static,
 ) -> AnyView {
+    select(id, label, otherwise, options, chosen, Box::new(choose))
+}
+
+fn select(
+    id: String,
+    label: &'static str,
+    otherwise: &'static str,
+    options: Signal<Vec<(String, String)>>,
+    chosen: Signal<String>,
+    choose: Box<dyn Fn(String)>,
+) -> AnyView {
     let option = |(key, text): (String, String)| view! { <option value=key>{text}</option> }.into_any();
     let all = move || options.get().into_iter().map(option).collect_view();
     view! {
         <div class="entry">
-            <label for=id>{label}</label>
+            <label for=id.clone()>{label}</label>
             <select
-                id=id
+                id=id.clone()
                 data-testid=id
                 prop:value=move || {
                     // Set anew when the options are, which are put in before this is set.

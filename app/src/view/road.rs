@@ -42,7 +42,6 @@ fn content(state: State, worked: &Arc<Worked>) -> AnyView {
         <h3 class="warn">{blank_head}</h3>
         {(!blank.is_empty()).then(|| view! { <ul data-testid="unassessed">{blank}</ul> })}
         {findings(state, worked)}
-        <p class="about">{w.places(road.places.len())}</p>
         <p class="about">{w.stays_here()}</p>
     }
     .into_any()

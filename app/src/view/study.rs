@@ -70,7 +70,7 @@ fn slowing(all: &[Slowing], units: Units) -> AnyView {
     let w = words();
     let weight = |it: &Slowing| match it.what {
         SlowFor::Curve(_) => -it.brakes_need.0,
-        SlowFor::Stop(_) | SlowFor::Town(_) | SlowFor::BrakeCheck(_) => f64::NEG_INFINITY,
+        SlowFor::Limit | SlowFor::Stop(_) | SlowFor::Town(_) | SlowFor::BrakeCheck(_) => f64::NEG_INFINITY,
     };
     let mut chosen = ascending(all.iter().map(weight));
     chosen.truncate(MOST_TOLD);

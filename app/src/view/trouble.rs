@@ -22,6 +22,7 @@ fn notice(state: State, trouble: &WorkTrouble) -> AnyView {
         WorkTrouble::Cancelled => ("cancelled", true, false),
         WorkTrouble::Truck { .. } | WorkTrouble::TruckFile { .. } => ("truck-error", false, false),
         WorkTrouble::CannotExport => ("export-error", false, false),
+        WorkTrouble::NoPicture => ("picture-error", false, false),
     };
     view! {
         <section class="trouble card" data-testid=testid>

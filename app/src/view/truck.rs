@@ -100,7 +100,7 @@ fn presets(state: State) -> AnyView {
             state.take_preset(preset);
         }
     };
-    pick("entry-preset", w.preset_label(), w.own_truck(), options, chosen.into(), choose)
+    pick("entry-preset".to_owned(), w.preset_label(), w.own_truck(), options, chosen.into(), choose)
 }
 
 /// Common gear sets; the gears themselves stand below and can be typed.
@@ -134,7 +134,7 @@ fn gear_set(state: State) -> AnyView {
             });
         }
     };
-    pick("entry-gear_set", w.gear_set_label(), w.own_gears(), options, chosen.into(), choose)
+    pick("entry-gear_set".to_owned(), w.gear_set_label(), w.own_gears(), options, chosen.into(), choose)
 }
 
 /// Tyre sizes whose rolling radius is printed.
@@ -155,7 +155,7 @@ fn tyre(state: State) -> AnyView {
             });
         }
     };
-    pick("entry-tyre", w.tyre_label(), w.own_tyre(), options, chosen.into(), choose)
+    pick("entry-tyre".to_owned(), w.tyre_label(), w.own_tyre(), options, chosen.into(), choose)
 }
 
 /// Pulling and holding power by engine speed; nothing while the entries do not fit together.
@@ -188,7 +188,7 @@ fn retarder(state: State) -> AnyView {
             state.change_truck(|entries| entries.take_retarder(kind));
         }
     };
-    pick("entry-retarder", w.retarder_label(), "", options, chosen.into(), choose)
+    pick("entry-retarder".to_owned(), w.retarder_label(), "", options, chosen.into(), choose)
 }
 
 fn transmission(state: State) -> AnyView {

@@ -56,7 +56,7 @@ pub(super) fn trucks(state: State) -> AnyView {
         <details class="more" data-testid="own-trucks">
             <summary>{w.own_trucks()}</summary>
             <div class="entry list">
-                {text_field("truck-name".to_owned(), w.truck_name(), "text", name.into(), "".into(), move |it| state.name_truck(it))}
+                {text_field("truck-name".to_owned(), w.truck_name(), "text", name.into(), "".into(), Box::new(move |it| state.name_truck(it)))}
             </div>
             <div class="buttons">
                 <button type="button" class="button small" data-testid="keep-truck" on:click=keep>{w.keep_truck()}</button>

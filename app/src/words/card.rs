@@ -4,7 +4,7 @@ use crate::format::Units;
 use crate::marker::Marker;
 use solver::day::Day;
 use solver::plan::{Descent, Plan};
-use solver::road::Place;
+use solver::road::{Place, PostedLimit};
 use solver::truck::TruckSpec;
 
 /// What a card is about.
@@ -18,6 +18,8 @@ pub struct CardOf<'a> {
     pub day: &'a Day,
     /// Places along the road.
     pub places: &'a [Place],
+    /// Limits posted on stretches of it.
+    pub limits: &'a [PostedLimit],
     /// Distance of grid points, m.
     pub step_m: f64,
     /// What stands on the markers.
@@ -36,6 +38,10 @@ pub trait CardWords {
     fn card_sentence(&self) -> &'static str;
     /// Prints it.
     fn print_card(&self) -> &'static str;
+    /// Saves it as a picture.
+    fn save_picture(&self) -> &'static str;
+    /// Name of that file.
+    fn picture_name(&self, road: &str) -> String;
     /// Saves its rows.
     fn save_rows(&self) -> &'static str;
     /// Label of the marker at the start.

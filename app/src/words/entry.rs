@@ -36,8 +36,8 @@ pub trait EntryWords {
     fn assumed_sentence(&self) -> &'static str;
     /// Name of an entry.
     fn entry(&self, entry: Entry) -> &'static str;
-    /// A hint below the entry, where one helps.
-    fn hint(&self, entry: Entry) -> Option<&'static str>;
+    /// Help with an entry, in one sentence.
+    fn hint(&self, entry: Entry) -> &'static str;
     /// “3.5 to 200 t”.
     fn range(&self, low: &str, high: &str, unit: &str) -> String;
     /// Why it is not taken, and what is.

@@ -12,6 +12,7 @@ mod entry;
 mod page;
 mod plan;
 mod road;
+mod roadside;
 mod study;
 
 pub use card::{CardOf, CardWords};
@@ -20,16 +21,35 @@ pub use entry::{EntryProblem, EntryWords};
 pub use page::{PageWords, WorkTrouble};
 pub use plan::PlanWords;
 pub use road::RoadWords;
+pub use roadside::RoadsideWords;
 pub use study::StudyWords;
 
 /// All that a language must be able to say.
 pub trait Words:
-    Send + Sync + PageWords + PlanWords + CardWords + StudyWords + EntryWords + RoadWords + ChartWords
+    Send
+    + Sync
+    + PageWords
+    + PlanWords
+    + CardWords
+    + StudyWords
+    + EntryWords
+    + RoadWords
+    + RoadsideWords
+    + ChartWords
 {
 }
 
-impl<T: Send + Sync + PageWords + PlanWords + CardWords + StudyWords + EntryWords + RoadWords + ChartWords>
-    Words for T
+impl<T> Words for T where
+    T: Send
+        + Sync
+        + PageWords
+        + PlanWords
+        + CardWords
+        + StudyWords
+        + EntryWords
+        + RoadWords
+        + RoadsideWords
+        + ChartWords
 {
 }
 

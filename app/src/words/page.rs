@@ -41,10 +41,18 @@ pub enum WorkTrouble {
     },
     /// The file with the waypoints could not be written.
     CannotExport,
+    /// The card could not be drawn as a picture.
+    NoPicture,
 }
 
 /// Words of the page's frame.
 pub trait PageWords {
+    /// Label of the size of buttons and fields.
+    fn targets(&self) -> &'static str;
+    /// As usual.
+    fn usual_targets(&self) -> &'static str;
+    /// Large, for hands in gloves.
+    fn large_targets(&self) -> &'static str;
     /// What the page is, in a line.
     fn purpose(&self) -> &'static str;
     /// Link to the section of the road.

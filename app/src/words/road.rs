@@ -28,6 +28,4 @@ pub trait RoadWords {
     fn where_found(&self, from_m: f64, to_m: Option<f64>, units: Units) -> String;
     /// Name of the button that shows a place.
     fn show_place(&self, place: &str) -> String;
-    /// That places entered are not all there are.
-    fn places(&self, count: usize) -> String;
 }

@@ -16,7 +16,7 @@ use solver::units::{Celsius, Kilograms, Metres, MetresPerSecond};
 fn planned(service_brakes: ServiceBrakes) -> (Plan, Day) {
     let entries = Entries::of(Preset::FiveAxle36);
     let day = Day { service_brakes, ..Day::USUAL };
-    let task = Task { course: None, part: None, reversed: false, truck: entries.truck, day };
+    let task = Task { course: None, part: None, reversed: false, roadside: None, truck: entries.truck, day };
     let mut plan = None;
     Desk::new().answer(Request::Open(task, vec![false]), vec![hill()], &mut |reply, _| {
         if let Reply::Planned(it) = reply {
@@ -61,6 +61,7 @@ fn no_safe_speed_says_why() {
     let gear = descent.hold().gear;
     for because in [
         Governs::SpeedLimit,
+        Governs::Posted,
         Governs::EngineSpeed,
         Governs::Control,
         Governs::Curve,

@@ -137,6 +137,7 @@ fn verdict(verdict: Verdict) -> &'static str {
 fn governs(governs: Governs) -> &'static str {
     match governs {
         Governs::SpeedLimit => "the speed limit",
+        Governs::Posted => "a posted limit",
         Governs::EngineSpeed => "engine speed",
         Governs::Control => "control",
         Governs::Curve => "curves",

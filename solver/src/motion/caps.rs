@@ -30,6 +30,11 @@ pub(super) fn entry_caps(trip: Trip<'_>, road: &Road, from: usize, to: usize, ho
             *cap = cap.min(speed.0);
         }
     }
+    for limit in road.limits().iter().filter_map(|limit| limit.within(from, to)) {
+        for cap in &mut caps[limit.from - from..=limit.to - from] {
+            *cap = cap.min(limit.speed().0);
+        }
+    }
     for stop in brake_check_stops(trip, road, from, to) {
         caps[stop - from] = WALKING_SPEED;
     }

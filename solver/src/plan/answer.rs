@@ -297,8 +297,11 @@ pub struct Snub {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Governs {
-    /// The posted or entered limit.
+    /// The limit entered for the day.
     SpeedLimit,
+    /// A limit posted on a stretch of the descent: faster, the gear would not hold there, or the
+    /// whole descent is posted.
+    Posted,
     /// The highest engine speed in the highest gear.
     EngineSpeed,
     /// The retarder: faster, in any gear, it would not hold with the reserve asked for.

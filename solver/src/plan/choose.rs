@@ -8,7 +8,7 @@
 use super::answer::{Advice, Choice, Governs, NoSafeSpeed, Snub, StageSpan, Verdict};
 use super::approach::Approach;
 use super::descents::Stretch;
-use super::margin::{HOLD_SHARE, best_gear, margin, speeds, turns_over};
+use super::margin::{HOLD_SHARE, Point, best_gear, least_margin, speeds, turns_over};
 use crate::constants::MPH;
 use crate::day::ServiceBrakes;
 use crate::motion::{Hold, Run, Trip};
@@ -60,12 +60,33 @@ enum Demanding {
     ServiceBrakes,
 }
 
-/// A gear at a speed and what it has to spare on the steepest sustained grade.
+/// A gear at a speed and what it has to spare on the steepest sustained grade, or where a posted
+/// limit asks for less speed and leaves it less.
 #[derive(Clone, Copy)]
 struct Candidate {
     gear: Gear,
     speed: MetresPerSecond,
     margin: f64,
+    least: Point,
+}
+
+/// What rules speeds out, from fast to slow.
+struct Ruled {
+    last: Governs,
+    /// A posted limit ruled out a speed that would have done without it.
+    posted: bool,
+}
+
+impl Ruled {
+    fn out(&mut self, by: Governs) {
+        self.last = by;
+        self.posted |= by == Governs::Posted;
+    }
+
+    /// What keeps the speed found from being higher.
+    fn governs(&self) -> Governs {
+        if self.posted { Governs::Posted } else { self.last }
+    }
 }
 
 /// The way down of one candidate.
@@ -107,47 +128,47 @@ impl Ask<'_> {
     /// answer is the cautious one.
     fn fastest(&self, demanding: Demanding) -> Result<Chosen, Governs> {
         let speeds: Vec<MetresPerSecond> = speeds(self.trip).collect();
-        let mut governs = self.top_governs();
+        let mut ruled = Ruled { last: self.top_governs(), posted: false };
         let mut tried = None;
         for stride in (0..speeds.len()).step_by(STRIDE).chain(speeds.len().checked_sub(1)) {
-            let found = self.attempt(speeds[stride], demanding, &mut governs);
+            let found = self.attempt(speeds[stride], demanding, &mut ruled);
             let Some(found) = found else {
                 tried = Some(stride);
                 continue;
             };
             let finer = tried.map_or(stride..stride, |tried| tried + 1..stride);
             for speed in &speeds[finer] {
-                if let Some((candidate, driven)) = self.attempt(*speed, demanding, &mut governs) {
-                    return Ok(self.advise(candidate, &driven, governs));
+                if let Some((candidate, driven)) = self.attempt(*speed, demanding, &mut ruled) {
+                    return Ok(self.advise(candidate, &driven, ruled.governs()));
                 }
             }
             let (candidate, driven) = found;
-            return Ok(self.advise(candidate, &driven, governs));
+            return Ok(self.advise(candidate, &driven, ruled.governs()));
         }
         // A speed between two strides may be the only one.
         let between = (0..speeds.len()).filter(|index| index % STRIDE != 0);
         for index in between {
-            if let Some((candidate, driven)) = self.attempt(speeds[index], demanding, &mut governs) {
-                return Ok(self.advise(candidate, &driven, governs));
+            if let Some((candidate, driven)) = self.attempt(speeds[index], demanding, &mut ruled) {
+                return Ok(self.advise(candidate, &driven, ruled.governs()));
             }
         }
-        Err(governs)
+        Err(ruled.last)
     }
 
-    /// A speed that is kept, or `None` and what rules it out.
+    /// A speed that is kept, or `None`, and then it is ruled out.
     fn attempt(
         &self,
         speed: MetresPerSecond,
         demanding: Demanding,
-        governs: &mut Governs,
+        ruled: &mut Ruled,
     ) -> Option<(Candidate, Driven)> {
-        let candidate = self.candidate(speed, demanding, governs)?;
+        let candidate = self.candidate(speed, demanding, ruled)?;
         let driven = self.drive(candidate, self.heat_limit());
         match &driven {
-            None => *governs = Governs::Heat,
+            None => ruled.out(Governs::Heat),
             // A speed that the curves never let it reach is no speed to hold.
             Some(driven) if self.slowest_curve < speed && driven.fastest().0 < speed.0 - NEARLY => {
-                *governs = Governs::Curve;
+                ruled.out(Governs::Curve);
                 return None;
             }
             Some(_) => {}
@@ -164,42 +185,69 @@ impl Ask<'_> {
         }
     }
 
+    /// The slowest that a curve or a posted limit asks for.
+    fn slowest(&self) -> MetresPerSecond {
+        MetresPerSecond(self.slowest_curve.0.min(self.slowest_posted().0))
+    }
+
+    /// What must be held: the hold speed on the steepest sustained grade, and each lower limit that
+    /// is posted on the way on the steepest grade there. A retarder at the engine holds less in
+    /// the same gear at less speed.
+    fn points(&self, speed: MetresPerSecond) -> Vec<Point> {
+        let mut points = vec![Point { speed, grade: self.sustained(speed).grade }];
+        points.extend(self.posted().filter(|limit| limit.speed() < speed).map(|limit| {
+            let speed = limit.speed();
+            Point { speed, grade: self.sustained_between(limit.from, limit.to, speed).grade }
+        }));
+        points
+    }
+
     fn heat_limit(&self) -> Celsius {
         Celsius(self.trip.day.heat_limit_c)
     }
 
     /// The highest gear that is good enough at this speed. Where there is none: the gear that
-    /// holds most if the service brakes may help, else nothing, and `governs` says why.
+    /// holds most if the service brakes may help, else nothing, and `ruled` says why.
     fn candidate(
         &self,
         speed: MetresPerSecond,
         demanding: Demanding,
-        governs: &mut Governs,
+        ruled: &mut Ruled,
     ) -> Option<Candidate> {
-        let sustained = self.sustained(speed);
-        let air = self.trip.air(sustained.height);
+        if self.mostly_posted(speed) {
+            ruled.out(Governs::Posted);
+            return None;
+        }
+        let points = self.points(speed);
+        let air = self.trip.air(self.stretch.highest);
         let wanted = match demanding {
             Demanding::Margin(margin) => margin,
             Demanding::ServiceBrakes => self.trip.day.reserve,
         };
-        let slowest = MetresPerSecond(self.slowest_curve.0.min(speed.0));
-        if let Some((gear, margin)) = best_gear(self.trip, speed, sustained.grade, air, wanted, slowest) {
-            return Some(Candidate { gear, speed, margin });
+        let slowest = MetresPerSecond(self.slowest().0.min(speed.0));
+        if let Some((gear, least, margin)) = best_gear(self.trip, &points, air, wanted, slowest) {
+            return Some(Candidate { gear, speed, margin, least });
         }
         let strongest = self.trip.lowest_gear_within(speed, HOLD_SHARE)?;
         if !turns_over(self.trip, strongest, slowest) {
-            *governs = Governs::Curve;
+            let posted = self.slowest_posted() < self.slowest_curve;
+            ruled.out(if posted { Governs::Posted } else { Governs::Curve });
             return None;
         }
-        let margin = margin(self.trip, strongest, speed, sustained.grade, air);
+        let (least, margin) = least_margin(self.trip, strongest, &points, air);
         // Nobody should snub on snow or ice, whatever the heat limit says.
         let slippery = self.trip.day.retarding_share() <= 0.0;
         if demanding == Demanding::ServiceBrakes && !slippery && margin >= LEAST_CARRIED - 1.0 {
-            return Some(Candidate { gear: strongest, speed, margin });
+            return Some(Candidate { gear: strongest, speed, margin, least });
+        }
+        if best_gear(self.trip, &points[..1], air, wanted, slowest).is_some() {
+            ruled.out(Governs::Posted);
+            return None;
         }
         let full = self.trip.holding(strongest, self.trip.strongest_stage(), speed, air);
-        let demand = self.trip.demand(speed, sustained.grade, air);
-        *governs = if slippery || full >= demand * (1.0 + wanted) { Governs::Grip } else { Governs::Control };
+        let demand = self.trip.demand(speed, points[0].grade, air);
+        let by_grip = slippery || full >= demand * (1.0 + wanted);
+        ruled.out(if by_grip { Governs::Grip } else { Governs::Control });
         None
     }
 
@@ -249,19 +297,18 @@ impl Ask<'_> {
         }
     }
 
-    /// Snubs on the steepest sustained grade, where the retarder does not hold it; so many that
+    /// Snubs where the retarder does not hold and has least to spare; so many that
     /// together they do `work`, what the service brakes take on the way down.
     fn snub(&self, candidate: Candidate, work: Joules) -> Option<Snub> {
         if candidate.margin >= 0.0 {
             return None;
         }
-        let Candidate { gear, speed, .. } = candidate;
+        let Candidate { gear, least: Point { speed, grade }, .. } = candidate;
         let to = MetresPerSecond((speed.0 - SNUB_BY).max(0.5 * speed.0));
-        let sustained = self.sustained(speed);
-        let air = self.trip.air(sustained.height);
+        let air = self.trip.air(self.stretch.highest);
         let mass = self.trip.truck.inertial_mass(gear).0;
-        let demand = self.trip.demand(speed, sustained.grade, air);
-        let held = self.trip.retarding(gear, speed, sustained.grade, air);
+        let demand = self.trip.demand(speed, grade, air);
+        let held = self.trip.retarding(gear, speed, grade, air);
         let pushing = (demand - held).0;
         let braking = Newtons(pushing + mass * (speed - to).0 / SNUB_TIME);
         let each = braking * ((speed + to) * 0.5) * Seconds(SNUB_TIME);
@@ -275,13 +322,18 @@ impl Ask<'_> {
         let mut spans: Vec<StageSpan> = Vec::new();
         let inside = self.road.segments().iter().filter(|s| s.to > hold.from && s.from < hold.to);
         for segment in inside {
-            let (from, to) = (segment.from.max(hold.from), segment.to.min(hold.to));
+            let (mut from, end) = (segment.from.max(hold.from), segment.to.min(hold.to));
+            let grade = Grade(self.road.mean_grade(from, end));
             let air = self.trip.air(Metres(self.road.heights_m()[from]));
-            let demand = self.trip.demand(hold.speed, Grade(self.road.mean_grade(from, to)), air);
-            let stage = self.trip.weakest_stage(hold.gear, hold.speed, air, demand);
-            match spans.last_mut() {
-                Some(last) if last.stage == stage && last.to == from => last.to = to,
-                Some(_) | None => spans.push(StageSpan { from, to, stage }),
+            while from < end {
+                let (speed, to) = self.driven_at(hold.speed, from, end);
+                let demand = self.trip.demand(speed, grade, air);
+                let stage = self.trip.weakest_stage(hold.gear, speed, air, demand);
+                match spans.last_mut() {
+                    Some(last) if last.stage == stage && last.to == from => last.to = to,
+                    Some(_) | None => spans.push(StageSpan { from, to, stage }),
+                }
+                from = to;
             }
         }
         spans
@@ -293,7 +345,8 @@ impl Ask<'_> {
         let first = self.trip.truck.gears().next();
         let gear = self.trip.lowest_gear_within(slowest, HOLD_SHARE).or(first);
         let gear = gear.unwrap_or_else(|| unreachable!("a truck has at least one gear"));
-        let candidate = Candidate { gear, speed: slowest, margin: f64::NAN };
+        let least = Point { speed: slowest, grade: self.sustained(slowest).grade };
+        let candidate = Candidate { gear, speed: slowest, margin: f64::NAN, least };
         let driven = self.drive(candidate, Celsius(f64::INFINITY));
         let (hottest, crest) = driven.map_or((Celsius(f64::INFINITY), Celsius(f64::NAN)), |driven| {
             (driven.down.hottest_after_stop(), driven.to_crest.end.brakes.hottest(self.trip))

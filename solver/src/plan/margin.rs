@@ -37,16 +37,36 @@ pub(super) fn turns_over(trip: Trip<'_>, gear: Gear, speed: MetresPerSecond) -> 
     trip.truck.engine_speed(gear, speed) >= lowest
 }
 
-/// The highest gear whose margin is at least `wanted` with the engine in its range, at `speed`
-/// and, turning over, in a curve at `slowest`.
+/// A speed that must be held on a grade.
+#[derive(Clone, Copy)]
+pub(super) struct Point {
+    pub(super) speed: MetresPerSecond,
+    pub(super) grade: Grade,
+}
+
+/// The point at which a gear has least to spare, and that margin.
+pub(super) fn least_margin(trip: Trip<'_>, gear: Gear, points: &[Point], air: Air) -> (Point, f64) {
+    let mut least = (points[0], f64::INFINITY);
+    for point in points {
+        let margin = margin(trip, gear, point.speed, point.grade, air);
+        if margin < least.1 {
+            least = (*point, margin);
+        }
+    }
+    least
+}
+
+/// The highest gear whose margin is at least `wanted` at each of the points, the first of which is
+/// the hold speed: there the engine must be in its range; in a curve at `slowest` it must turn over.
+/// With the gear comes the point at which it has least to spare.
 pub(super) fn best_gear(
     trip: Trip<'_>,
-    speed: MetresPerSecond,
-    grade: Grade,
+    points: &[Point],
     air: Air,
     wanted: f64,
     slowest: MetresPerSecond,
-) -> Option<(Gear, f64)> {
+) -> Option<(Gear, Point, f64)> {
+    let speed = points[0].speed;
     let lowest = trip.truck.lowest_engine_speed(trip.strongest_stage());
     let highest = trip.truck.highest_engine_speed() * HOLD_SHARE;
     trip.truck
@@ -54,8 +74,11 @@ pub(super) fn best_gear(
         .rev()
         .filter(|gear| (lowest..=highest).contains(&trip.truck.engine_speed(*gear, speed)))
         .filter(|gear| turns_over(trip, *gear, slowest))
-        .map(|gear| (gear, margin(trip, gear, speed, grade, air)))
-        .find(|(_, margin)| *margin >= wanted)
+        .map(|gear| {
+            let (at, margin) = least_margin(trip, gear, points, air);
+            (gear, at, margin)
+        })
+        .find(|(_, _, margin)| *margin >= wanted)
 }
 
 /// The largest margin at any speed and gear tried; `None` where no gear is in its range.
@@ -74,6 +97,7 @@ fn best_gear_of_all(trip: Trip<'_>, speed: MetresPerSecond, grade: Grade, air: A
 /// left aside; `None` where it never does.
 pub(super) fn held_by_margin(trip: Trip<'_>, grade: Grade, air: Air) -> Option<(Gear, MetresPerSecond)> {
     speeds(trip).find_map(|speed| {
-        best_gear(trip, speed, grade, air, trip.day.reserve, speed).map(|(gear, _)| (gear, speed))
+        let found = best_gear(trip, &[Point { speed, grade }], air, trip.day.reserve, speed);
+        found.map(|(gear, _, _)| (gear, speed))
     })
 }

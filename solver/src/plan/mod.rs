@@ -7,6 +7,7 @@ mod choose;
 mod descents;
 mod lanes;
 mod margin;
+mod posted;
 mod sustained;
 mod table;
 

@@ -17,7 +17,12 @@ impl Ask<'_> {
     /// which a truck whose retarder falls short by 15 % gains 5 km/h, never shorter than the
     /// road's heights allow to be quoted.
     pub(super) fn sustained(&self, speed: MetresPerSecond) -> Sustained {
-        let (road, from, to) = (self.road, self.stretch.from, self.stretch.to);
+        self.sustained_between(self.stretch.from, self.stretch.to, speed)
+    }
+
+    /// The same for a part of the descent, between two grid points.
+    pub(super) fn sustained_between(&self, from: usize, to: usize, speed: MetresPerSecond) -> Sustained {
+        let road = self.road;
         let whole = (to - from) as f64 * road.step_m();
         let height = self.stretch.highest;
         let air = self.trip.air(height);

@@ -5,7 +5,7 @@
 //! can be looked at.
 
 use crate::plan::{Choice, Descent, Lanes, Plan};
-use crate::road::Road;
+use crate::road::{OWN_MARK, Road};
 use geo::Point;
 use gpx::{Gpx, GpxVersion, Metadata, Track, TrackSegment, Waypoint};
 
@@ -26,6 +26,8 @@ pub fn annotated(road: &Road, plan: &Plan, lanes: &Lanes) -> String {
     waypoints.extend(road.places().iter().map(|place| {
         let mut waypoint = at(road, place.index);
         waypoint.name = Some(place.name.clone());
+        let word = place.kind.word();
+        waypoint.type_ = (!word.is_empty()).then(|| word.to_owned());
         waypoint
     }));
     let mut segment = TrackSegment::new();
@@ -62,7 +64,7 @@ fn at(road: &Road, point: usize) -> Waypoint {
 /// Crest, changes of stage, foot.
 fn of_descent(road: &Road, lanes: &Lanes, descent: &Descent) -> Vec<Waypoint> {
     let n = descent.number;
-    let mut marks = vec![named(road, descent.from, format!("Crest {n}: {}", advice(descent)), "Crest")];
+    let mut marks = vec![named(road, descent.from, format!("Crest {n}: {}", advice(descent)), "crest")];
     if let Choice::Held(held) = &descent.choice {
         let changes = descent.stages.iter().filter(|span| span.from > descent.from);
         marks.extend(changes.map(|span| {
@@ -70,12 +72,12 @@ fn of_descent(road: &Road, lanes: &Lanes, descent: &Descent) -> Vec<Waypoint> {
                 0 => "retarder off".to_owned(),
                 stage => format!("stage {stage}"),
             };
-            named(road, span.from, format!("Gear {}, {stage}", held.gear.number()), "Stage")
+            named(road, span.from, format!("Gear {}, {stage}", held.gear.number()), "stage")
         }));
     }
     let next = lanes.gear.get(descent.to + 1).copied().filter(|gear| *gear != Lanes::BLANK);
     let after = next.map_or(String::new(), |gear| format!(", then gear {gear}"));
-    marks.push(named(road, descent.to, format!("Foot {n}{after}"), "Foot"));
+    marks.push(named(road, descent.to, format!("Foot {n}{after}"), "foot"));
     marks
 }
 
@@ -83,7 +85,7 @@ fn named(road: &Road, point: usize, name: String, kind: &str) -> Waypoint {
     let mut waypoint = at(road, point);
     waypoint.name = Some(name);
     waypoint.description = Some(CAUTION.to_owned());
-    waypoint.type_ = Some(kind.to_owned());
+    waypoint.type_ = Some(format!("{OWN_MARK}{kind}"));
     waypoint
 }
 

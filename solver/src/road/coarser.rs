@@ -3,8 +3,8 @@
 use super::{GradeSegment, Parts, Place, Road, Span};
 
 impl Road {
-    /// Every second grid point; a last cell without a partner is left out. Curves and findings
-    /// are left behind: the caps that come of curves are the caller's.
+    /// Every second grid point; a last cell without a partner is left out. Curves, limits and
+    /// findings are left behind: the caps that come of them are the caller's.
     pub(crate) fn coarser(&self) -> Self {
         let cells = self.cells() / 2;
         let half = |index: usize| (index / 2).min(cells);
@@ -30,6 +30,7 @@ impl Road {
             quality: self.quality,
             positions: Vec::new(),
             places: self.places.iter().map(place).collect(),
+            limits: Vec::new(),
             findings: Vec::new(),
         })
     }

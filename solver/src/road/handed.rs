@@ -15,6 +15,7 @@ impl From<Road> for Parts {
             quality: road.quality,
             positions: road.positions,
             places: road.places,
+            limits: road.limits,
             findings: road.findings,
         }
     }
@@ -36,7 +37,8 @@ impl TryFrom<Parts> for Road {
             && parts.unassessed.iter().all(|it| on_it(it.from, it.to))
             && parts.segments.iter().all(|it| on_it(it.from, it.to))
             && parts.curves.iter().all(|it| on_it(it.from, it.to))
-            && parts.places.iter().all(|it| it.index < points);
+            && parts.places.iter().all(|it| it.index < points)
+            && parts.limits.iter().all(|it| it.is_on(cells));
         if sound { Ok(Self::from_parts(parts)) } else { Err("not a road") }
     }
 }

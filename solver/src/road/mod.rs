@@ -28,6 +28,7 @@ mod part;
 mod places;
 mod profile;
 mod quality;
+mod roadside;
 mod segments;
 mod survey;
 mod telling;
@@ -42,8 +43,10 @@ pub use error::{Bound, FileError, Foreign, Refusal};
 pub use finding::{Encoding, Finding, FindingKind, Unassessed};
 pub use gpx::read;
 pub use join::{Leg, join};
+pub(crate) use places::OWN_MARK;
 pub use places::{Place, PlaceKind};
 pub use quality::{Class, Quality};
+pub use roadside::{PostedLimit, Roadside};
 pub use segments::GradeSegment;
 pub use survey::survey;
 
@@ -84,6 +87,7 @@ pub struct Road {
     positions: Vec<(f64, f64)>,
     shape: geo::LineString<f64>,
     places: Vec<Place>,
+    limits: Vec<PostedLimit>,
     findings: Vec<Finding>,
     /// Where each finding lies on the grid: places in metres follow from these, so that
     /// reversing twice gives the very same numbers.
@@ -103,6 +107,7 @@ struct Parts {
     quality: Quality,
     positions: Vec<(f64, f64)>,
     places: Vec<Place>,
+    limits: Vec<PostedLimit>,
     findings: Vec<Finding>,
 }
 
@@ -140,6 +145,7 @@ impl Road {
             positions: parts.positions,
             shape,
             places: parts.places,
+            limits: parts.limits,
             findings: parts.findings,
             finding_spans,
         };
@@ -175,6 +181,7 @@ impl Road {
             quality: Quality { roughness_before: roughness, roughness_after: roughness, class: Class::Good },
             positions: Vec::new(),
             places: Vec::new(),
+            limits: Vec::new(),
             findings: Vec::new(),
         }))
     }
@@ -293,7 +300,7 @@ impl Road {
         &self.positions
     }
 
-    /// Waypoints of the file that lie on the road, in its order.
+    /// Places on the road, in its order: waypoints of the file, or what a person made of them.
     pub fn places(&self) -> &[Place] {
         &self.places
     }
@@ -332,6 +339,10 @@ impl Road {
         road.places.reverse();
         for place in &mut road.places {
             place.index = last - place.index;
+        }
+        road.limits.reverse();
+        for limit in &mut road.limits {
+            (limit.from, limit.to) = (last - limit.to, last - limit.from);
         }
         for (from, to) in &mut road.finding_spans {
             // A finding with one place only keeps it as its start.

@@ -1,6 +1,6 @@
 //! A part of a road, as a road.
 
-use super::{Curve, GradeSegment, Parts, Place, Road, Span, bounds};
+use super::{Curve, GradeSegment, Parts, Place, PostedLimit, Road, Span, bounds};
 
 impl Road {
     /// The road between two grid points; indices beyond the end mean the end. `None` where that
@@ -22,6 +22,10 @@ impl Road {
         let span = |s: &Span| cut.both(s.from, s.to).map(|(from, to)| Span { from, to, ..*s });
         let within = |place: &&Place| (from..=to).contains(&place.index);
         let shifted = |place: &Place| Place { index: place.index - from, ..place.clone() };
+        let limit = |it: &PostedLimit| {
+            let (from, to) = cut.both(it.from, it.to)?;
+            Some(PostedLimit { from, to, ..*it })
+        };
         let positions =
             if self.positions.is_empty() { Vec::new() } else { self.positions[from..=to].to_vec() };
         Some(Road::from_parts(Parts {
@@ -35,6 +39,7 @@ impl Road {
             quality: self.quality,
             positions,
             places: self.places.iter().filter(within).map(shifted).collect(),
+            limits: self.limits.iter().filter_map(limit).collect(),
             findings: self.findings_of(cut),
         }))
     }

@@ -10,6 +10,9 @@ use serde::{Deserialize, Serialize};
 const MOST_PASSES: usize = 4;
 /// Two recordings of one road lie within this of each other, metres. Assumed.
 const SAME_ROAD_M: f64 = 20.0;
+/// Waypoints of our own exports begin their type so. They are advice for one truck on one day
+/// and are not read back as places.
+pub(crate) const OWN_MARK: &str = "Steadygrade ";
 /// Kilometres per degree of latitude at least: quick rejection needs no more.
 const METRES_PER_DEGREE: f64 = 110_000.0;
 
@@ -34,23 +37,55 @@ pub enum PlaceKind {
     Bridge,
     /// A danger or a warning.
     Danger,
+    /// A place to put on or take off snow chains.
+    ChainUp,
+    /// A stretch that begins here asks for quiet: an engine brake may be forbidden.
+    QuietZone,
+    /// A way off the road.
+    Exit,
     /// None of these, or nothing said.
     Other,
 }
 
 impl PlaceKind {
     /// Words that tell the kind, the more telling kinds first. Common words, no source.
-    const WORDS: [(PlaceKind, &'static [&'static str]); 9] = [
+    const WORDS: [(PlaceKind, &'static [&'static str]); 12] = [
         (PlaceKind::EscapeRamp, &["escape", "runaway", "arrester", "emergency ramp"]),
         (PlaceKind::BrakeCheck, &["brake check", "brake-check", "brake_check", "brakecheck", "brake test"]),
+        (PlaceKind::ChainUp, &["chain-up", "chain up", "chain area", "chains"]),
+        (PlaceKind::QuietZone, &["quiet", "noise", "no engine brake", "no engine brakes"]),
         (PlaceKind::Tunnel, &["tunnel", "gallery"]),
         (PlaceKind::Bridge, &["bridge", "viaduct"]),
         (PlaceKind::Stop, &["signal", "traffic light", "stop", "crossing", "junction", "roundabout"]),
         (PlaceKind::Summit, &["summit", "pass", "col", "crest", "peak", "saddle"]),
         (PlaceKind::Settlement, &["village", "town", "city", "hamlet", "residential"]),
+        (PlaceKind::Exit, &["exit", "turn-off", "turnoff", "slip road"]),
         (PlaceKind::Parking, &["parking", "rest area", "lay-by", "layby", "truck stop"]),
         (PlaceKind::Danger, &["danger", "warning", "hazard", "caution"]),
     ];
+
+    /// All, as a list to choose from has them.
+    pub const ALL: [PlaceKind; 13] = [
+        PlaceKind::BrakeCheck,
+        PlaceKind::EscapeRamp,
+        PlaceKind::Stop,
+        PlaceKind::Settlement,
+        PlaceKind::Exit,
+        PlaceKind::Parking,
+        PlaceKind::ChainUp,
+        PlaceKind::QuietZone,
+        PlaceKind::Summit,
+        PlaceKind::Tunnel,
+        PlaceKind::Bridge,
+        PlaceKind::Danger,
+        PlaceKind::Other,
+    ];
+
+    /// The word by which [`PlaceKind::from_words`] knows the kind again; empty for none.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        PlaceKind::WORDS.iter().find(|(kind, _)| *kind == self).map_or("", |(_, words)| words[0])
+    }
 
     /// The kind that the words say; type before symbol before name.
     pub fn from_words(kind: &str, symbol: &str, name: &str) -> PlaceKind {
@@ -98,7 +133,7 @@ pub struct Place {
 /// road. A road that passes twice has the place twice.
 pub(super) fn snap(waypoints: &[Waypoint], positions: &[(f64, f64)]) -> Vec<Place> {
     let mut places: Vec<Place> = Vec::new();
-    for waypoint in waypoints {
+    for waypoint in waypoints.iter().filter(|it| !it.kind.starts_with(OWN_MARK)) {
         for (index, off_m) in passes(waypoint, positions) {
             places.push(Place {
                 name: waypoint.name.clone(),

@@ -79,6 +79,7 @@ pub fn survey(
         curves,
         quality,
         places,
+        limits: Vec::new(),
         findings,
     }))
 }

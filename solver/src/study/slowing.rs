@@ -28,6 +28,8 @@ const FARTHEST_M: f64 = 4_000.0;
 pub enum SlowFor {
     /// A curve of this radius, m.
     Curve(f64),
+    /// A posted limit.
+    Limit,
     /// A place of the file where one may have to stop.
     Stop(String),
     /// A village or town.
@@ -63,9 +65,10 @@ pub(super) fn all(trip: Trip<'_>, road: &Road, plan: &Plan, run: &Run, states: &
     let ahead = Ahead { trip, road, run, states };
     let curves =
         plan.curves.iter().map(|slow| (slow.curve.from, slow.speed, SlowFor::Curve(slow.curve.radius_m)));
+    let limits = road.limits().iter().map(|limit| (limit.from, limit.speed(), SlowFor::Limit));
     let places = road.places().iter().filter_map(asked_by);
     let mut asked: Vec<(usize, MetresPerSecond, SlowFor)> = Vec::new();
-    for it in curves.chain(places) {
+    for it in curves.chain(limits).chain(places) {
         let at = asked.partition_point(|other| other.0 <= it.0);
         asked.insert(at, it);
     }
@@ -88,6 +91,9 @@ fn asked_by(place: &Place) -> Option<(usize, MetresPerSecond, SlowFor)> {
         | PlaceKind::Tunnel
         | PlaceKind::Bridge
         | PlaceKind::Danger
+        | PlaceKind::ChainUp
+        | PlaceKind::QuietZone
+        | PlaceKind::Exit
         | PlaceKind::Other => None,
     }
 }
@@ -105,7 +111,7 @@ impl Ahead<'_> {
         let reach = (FARTHEST_M / road.step_m()) as usize;
         let first = at.saturating_sub(reach);
         let before = match what {
-            SlowFor::Curve(_) => self.peak_before(first, at, to)?,
+            SlowFor::Curve(_) | SlowFor::Limit => self.peak_before(first, at, to)?,
             // The plan drives past a place: from its own speed there.
             SlowFor::Stop(_) | SlowFor::Town(_) | SlowFor::BrakeCheck(_) => at.checked_sub(1)?,
         };
@@ -138,7 +144,7 @@ impl Ahead<'_> {
         })
     }
 
-    /// For a curve the plan slows by itself: where it came along fastest just before. `None` where
+    /// For a curve or a limit the plan slows by itself: where it came along fastest just before. `None` where
     /// something else keeps it slower there already.
     fn peak_before(&self, first: usize, at: usize, to: MetresPerSecond) -> Option<usize> {
         let speed = |cell: usize| self.run.samples[cell].speed.0;

@@ -19,7 +19,8 @@ use std::sync::Arc;
 /// `picture` is what is drawn, `None` before the first answer; `chosen_descent` is the number
 /// of the descent that is looked at: set from outside it brings that descent into view, and a
 /// click on a bracket sets it. `look_at` brings a stretch into view, m from the start;
-/// `take_part` is told the grid points of a stretch that is to be worked out alone.
+/// `take_part` is told the grid points of a stretch that is to be worked out alone, `put_place`
+/// the grid point at which a place is to be put.
 #[component]
 pub fn RoadView(
     /// What is drawn.
@@ -33,6 +34,9 @@ pub fn RoadView(
     /// Takes a part of the road.
     #[prop(into)]
     take_part: Callback<(usize, usize)>,
+    /// Puts a place at a grid point.
+    #[prop(into)]
+    put_place: Callback<usize>,
 ) -> impl IntoView {
     let look = Look::new(picture, units, chosen_descent);
     look.follow(look_at);
@@ -44,7 +48,7 @@ pub fn RoadView(
                 {picture::view(look)}
                 {strip::view(look)}
                 <div class="road-below">
-                    {readout::view(look)}
+                    {readout::view(look, put_place)}
                     {plan::view(look)}
                 </div>
             })}

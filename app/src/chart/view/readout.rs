@@ -11,13 +11,21 @@ use leptos::prelude::*;
 const REST_MS: i32 = 700;
 
 /// The readout.
-pub(super) fn view(look: Look) -> AnyView {
+pub(super) fn view(look: Look, put_place: Callback<usize>) -> AnyView {
     let cells = ReadoutCell::ALL.into_iter().map(|cell| view_cell(look, cell)).collect::<Vec<_>>();
     let about = Memo::new(move |_| told(look, |here, units| words().surroundings(here, units)));
     view! {
         <div class="readout" data-testid="readout">
             <p class="about-cursor" data-testid="about-cursor">{move || about.get()}</p>
             <dl>{cells}</dl>
+            <button
+                type="button"
+                class="button small"
+                data-testid="put-here"
+                on:click=move |_| put_place.run(look.cursor.get_untracked())
+            >
+                {words().put_here()}
+            </button>
             {spoken(about)}
         </div>
     }

@@ -4,7 +4,7 @@ use super::plan_detail::{capital, stage_name};
 use super::{English, name_or};
 use crate::format::{self, Units};
 use crate::marker::Marker;
-use crate::words::{CardOf, CardWords, EntryWords, PageWords, PlanWords};
+use crate::words::{CardOf, CardWords, EntryWords, PageWords, PlanWords, RoadsideWords};
 use solver::plan::Descent;
 use solver::road::{Place, PlaceKind};
 
@@ -23,6 +23,12 @@ impl CardWords for English {
     }
     fn print_card(&self) -> &'static str {
         "Print the card"
+    }
+    fn save_picture(&self) -> &'static str {
+        "Save it as a picture"
+    }
+    fn picture_name(&self, road: &str) -> String {
+        self.export_name(road).replace("-descents.gpx", "-card.png")
     }
     fn save_rows(&self) -> &'static str {
         "Save its rows as CSV"
@@ -83,10 +89,24 @@ impl CardWords for English {
             let at = both(card.marker, (slow.curve.from as f64) * card.step_m);
             format!("Slowest curve {}, {at}.", format::hold_speed(slow.speed.0, card.units))
         }));
+        all.extend(card.limits.iter().filter_map(|it| it.within(descent.from, descent.to)).map(|limit| {
+            let [from, to] = [limit.from, limit.to].map(|at| card.marker.at((at as f64) * card.step_m));
+            format!(
+                "Posted {}, {}, {}.",
+                format::hold_speed(limit.speed().0, card.units),
+                span("km", from, to, Units::Metric),
+                span("mile", from, to, Units::Imperial)
+            )
+        }));
         let place_m = |place: &Place| (place.index as f64) * card.step_m;
         let ramps = card.places.iter().filter(|it| it.kind == PlaceKind::EscapeRamp);
         let ramps = ramps.filter(|it| (descent.crest.0..=descent.foot.0 + AT_FOOT_M).contains(&place_m(it)));
         all.extend(ramps.map(|it| format!("Escape ramp at {}.", both(card.marker, place_m(it)))));
+        let quiet = card.places.iter().filter(|it| it.kind == PlaceKind::QuietZone);
+        let quiet = quiet.filter(|it| (descent.crest.0..=descent.foot.0).contains(&place_m(it)));
+        all.extend(quiet.map(|it| {
+            format!("Quiet zone at {}: an engine brake may be forbidden.", both(card.marker, place_m(it)))
+        }));
         let waits = card.places.iter().find(|it| {
             matches!(it.kind, PlaceKind::Stop | PlaceKind::Settlement)
                 && (descent.foot.0 - 300.0..=descent.foot.0 + AT_FOOT_M).contains(&place_m(it))
@@ -140,7 +160,7 @@ impl CardWords for English {
             .map(|it| both(card.marker, (it.index as f64) * card.step_m))
             .collect();
         let ramp = if ramps.is_empty() {
-            "Take an escape ramp or any way that rises. None is in the file; there may be some.".to_owned()
+            "Take an escape ramp or any way that rises. None is entered here; there may be some.".to_owned()
         } else {
             format!("Take the escape ramp at {}, or any way that rises.", ramps.join(", "))
         };
@@ -157,12 +177,12 @@ impl CardWords for English {
             format!(
                 "{}: {}",
                 both(card.marker, (it.index as f64) * card.step_m),
-                name_or(&it.name, "a place")
+                name_or(&it.name, self.place_kind(it.kind))
             )
         };
         let mut list: Vec<String> = card.places.iter().map(one).collect();
         if list.is_empty() {
-            list.push("None are in the file. That does not mean that there are none.".to_owned());
+            list.push("None are entered. That does not mean that there are none.".to_owned());
         }
         ("Places", list)
     }

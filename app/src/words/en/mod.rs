@@ -7,6 +7,7 @@ mod page;
 mod plan;
 mod plan_detail;
 mod road;
+mod roadside;
 mod study;
 mod why;
 

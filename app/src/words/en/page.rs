@@ -6,6 +6,15 @@ use crate::message::Phase;
 use crate::words::{PageWords, WorkTrouble};
 
 impl PageWords for English {
+    fn targets(&self) -> &'static str {
+        "Size of buttons and fields"
+    }
+    fn usual_targets(&self) -> &'static str {
+        "bare hands"
+    }
+    fn large_targets(&self) -> &'static str {
+        "gloves"
+    }
     fn purpose(&self) -> &'static str {
         "How to come down each hill of a road: gear, retarder stage, speed, brake heat"
     }
@@ -147,6 +156,7 @@ impl PageWords for English {
             WorkTrouble::Truck { .. } => "This truck cannot be worked out".to_owned(),
             WorkTrouble::TruckFile { .. } => "That truck file cannot be used".to_owned(),
             WorkTrouble::CannotExport => "The file could not be saved".to_owned(),
+            WorkTrouble::NoPicture => "The card could not be saved as a picture".to_owned(),
         }
     }
     fn trouble(&self, trouble: &WorkTrouble) -> String {
@@ -167,6 +177,9 @@ impl PageWords for English {
                 "The figures below still belong to the former entries. Change an entry, or try again, to work them out.".to_owned()
             }
             WorkTrouble::Truck { sentence } | WorkTrouble::TruckFile { sentence } => sentence.clone(),
+            WorkTrouble::NoPicture => {
+                "This browser does not draw it. Print the card instead: printing to a file makes a PDF of it.".to_owned()
+            }
             WorkTrouble::CannotExport => {
                 "The part that writes it could not be loaded, or the browser did not allow saving. Reload the page, or try another browser.".to_owned()
             }

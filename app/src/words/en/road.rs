@@ -70,11 +70,4 @@ impl RoadWords for English {
     fn unassessed(&self, span: &Span) -> String {
         format!("{}.", span.why)
     }
-    fn places(&self, count: usize) -> String {
-        match count {
-            0 => "No places are entered in the file. That does not mean there are none: look for brake checks, escape ramps and signals yourself.".to_owned(),
-            1 => "1 place is entered in the file. There may be more on the road.".to_owned(),
-            _ => format!("{count} places are entered in the file. There may be more on the road."),
-        }
-    }
 }

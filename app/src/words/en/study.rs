@@ -290,6 +290,7 @@ fn place(place: AxlePlace) -> &'static str {
 fn what_for(what: &SlowFor, units: Units) -> String {
     match what {
         SlowFor::Curve(radius_m) => format!("curve, radius about {}", radius(*radius_m, units)),
+        SlowFor::Limit => "posted limit".to_owned(),
         SlowFor::Stop(name) => name_or(name, "a place to stop"),
         SlowFor::BrakeCheck(name) => name_or(name, "brake check"),
         SlowFor::Town(name) => name_or(name, "town"),

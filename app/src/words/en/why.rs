@@ -45,6 +45,9 @@ pub(super) fn governs(advice: &Advice, day: &Day, units: Units) -> String {
         Governs::SpeedLimit => {
             format!("The speed limit entered, {}.", format::hold_speed(day.speed_limit_kmh / 3.6, units))
         }
+        Governs::Posted => {
+            "A limit posted on the way: the whole descent is held to it, or the gear for more would not hold at that limit.".to_owned()
+        }
         Governs::EngineSpeed => "The highest allowed engine speed.".to_owned(),
         Governs::Control => control(advice.verdict, format::margin(day.reserve)),
         Governs::Curve => {
@@ -80,6 +83,11 @@ pub(super) fn no_speed(none: &NoSafeSpeed, day: &Day, units: Units) -> String {
     let because = match none.because {
         Governs::SpeedLimit => {
             format!("Even the slowest speed tried, {slowest}, is above the speed limit entered.")
+        }
+        Governs::Posted => {
+            format!(
+                "Even at {slowest}, the slowest speed tried, the gear would not suit the lowest posted limit."
+            )
         }
         Governs::EngineSpeed => {
             format!("Even at {slowest}, the slowest speed tried, the engine would turn too fast.")
