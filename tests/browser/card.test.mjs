@@ -4,18 +4,13 @@ import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
 import { openDemo, openPage, phone, settle, startBrowser } from "./page.mjs";
-import { read } from "./read.mjs";
+import { pages, read } from "./read.mjs";
 
 let browser;
 before(async () => {
   browser = await startBrowser();
 });
 after(() => browser?.close());
-
-/** Pages of a PDF: its page objects, counted. */
-function pages(pdf) {
-  return (pdf.toString("latin1").match(/\/Type\s*\/Page[^s]/g) ?? []).length;
-}
 
 test("the card is one page on A4 and on Letter, and nothing else is printed", async () => {
   for (const scheme of ["light", "dark"]) {

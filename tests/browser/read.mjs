@@ -15,6 +15,11 @@ export async function sameSentence(visit, text) {
   return waitForSentence(visit, text, true);
 }
 
+/** Pages of a PDF: its page objects, counted. */
+export function pages(pdf) {
+  return (pdf.toString("latin1").match(/\/Type\s*\/Page[^s]/g) ?? []).length;
+}
+
 function plain(text) {
   return text.replaceAll("\u00a0", " ");
 }
