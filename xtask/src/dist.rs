@@ -88,7 +88,7 @@ fn put_policy(html: &str) -> Outcome<String> {
     let policy = format!(
         "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'{scripts}; worker-src 'self'; \
          style-src 'self'; img-src 'self' data: blob:; font-src 'self'; connect-src 'self'; \
-         base-uri 'none'; form-action 'none'"
+         manifest-src 'self'; base-uri 'none'; form-action 'none'"
     );
     Ok(format!(
         "{before}{CHARSET}\n<meta http-equiv=\"Content-Security-Policy\" content=\"{policy}\">{after}"
