@@ -12,7 +12,6 @@ import { basename, join } from "node:path";
 import { chromium } from "playwright-core";
 
 export const address = fromEnvironment("STEADYGRADE_ADDRESS");
-const origin = new URL(address).origin;
 
 export const wide = { width: 1440, height: 900 };
 export const phone = { width: 390, height: 844 };
@@ -45,11 +44,20 @@ export function startBrowser() {
   });
 }
 
+/** The same browser with a profile in a folder, as a person has one; its only context. */
+export function startBrowserAt(profile) {
+  return chromium.launchPersistentContext(profile, {
+    executablePath: fromEnvironment("STEADYGRADE_CHROMIUM"),
+    args: switches,
+  });
+}
+
 /** One visit: the page, and what it asked for and complained about so far. */
 export class Visit {
-  constructor(context, page) {
+  constructor(context, page, origin) {
     this.context = context;
     this.page = page;
+    this.origin = origin;
     /** Addresses of all requests, the worker's included. */
     this.requests = [];
     /** Errors and warnings of the console, uncaught errors, failed requests. */
@@ -73,7 +81,7 @@ export class Visit {
 
   /** Requests to anywhere but the page's own origin. */
   foreignRequests() {
-    return this.requests.filter((url) => isForeign(url, origin));
+    return this.requests.filter((url) => isForeign(url, this.origin));
   }
 
   /** Fails when anything was asked of a stranger, or the console is not clean. */
@@ -100,11 +108,11 @@ export function isForeign(url, own) {
 
 /**
  * Opens the page.
- * options: path ("./?x"), viewport (wide | phone), scheme ("light" | "dark"), and `before`, a
- * function that gets the page before it loads.
+ * options: at (an address other than that of the tests' server), path ("./?x"), viewport (wide |
+ * phone), scheme ("light" | "dark"), and `before`, a function that gets the page before it loads.
  */
 export async function openPage(browser, options = {}) {
-  const { path = "./", viewport = wide, scheme = "light", before } = options;
+  const { at = address, path = "./", viewport = wide, scheme = "light", before } = options;
   const context = await browser.newContext({
     viewport,
     colorScheme: scheme,
@@ -114,12 +122,33 @@ export async function openPage(browser, options = {}) {
     timezoneId: "UTC",
     reducedMotion: "reduce",
   });
+  const visit = new Visit(context, await newWindow(context), new URL(at).origin);
+  if (before) await before(visit.page);
+  await visit.page.goto(new URL(path, at).href, { waitUntil: "load" });
+  return visit;
+}
+
+/** Another window of the same visit: what is kept in the browser is shared. */
+export async function openBeside(visit, at = visit.page.url()) {
+  const other = new Visit(visit.context, await newWindow(visit.context), visit.origin);
+  await other.page.goto(at, { waitUntil: "load" });
+  return other;
+}
+
+async function newWindow(context) {
   const page = await context.newPage();
   page.setDefaultTimeout(15_000);
-  const visit = new Visit(context, page);
-  if (before) await before(page);
-  await page.goto(new URL(path, address).href, { waitUntil: "load" });
-  return visit;
+  return page;
+}
+
+/**
+ * Takes service workers away from a browser, as a `before` of a visit: what goes through one
+ * cannot be stopped by a test.
+ */
+export function withoutServiceWorkers(page) {
+  return page.addInitScript(() => {
+    delete Navigator.prototype.serviceWorker;
+  });
 }
 
 /** Opens the page and waits until its demo is worked out. */

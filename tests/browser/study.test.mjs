@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
-import { dropFile, openDemo, openPage, phone, settle, startBrowser } from "./page.mjs";
+import { dropFile, openDemo, openPage, phone, settle, startBrowser, withoutServiceWorkers } from "./page.mjs";
 import { hill } from "./roads.mjs";
 import { changedSentence, read } from "./read.mjs";
 
@@ -159,7 +159,10 @@ test("the evidence lists every row that the tests read, and marks what differs",
 });
 
 test("without the study worker the answer stands, and saving tells that it cannot be done", async () => {
-  const before = (page) => page.route(/study[^/]*\.js$/, (route) => route.abort());
+  const before = async (page) => {
+    await withoutServiceWorkers(page);
+    await page.route(/study[^/]*\.js$/, (route) => route.abort());
+  };
   const visit = await openDemo(browser, { before });
   await visit.byId("export").click();
   await visit.byId("export-error").waitFor();

@@ -3,17 +3,25 @@
 //! Trunk leaves the workers' files without a hash in their names. A page from a cache would
 //! then meet a newer worker. So the worker's glue and the line that starts it become one
 //! script, script and module get their hashes, and the page learns the name from its
-//! `<meta name="worker-script">`.
+//! `<meta name="worker-script">`. What else is fetched after the page is named likewise.
 //!
-//! Then the page gets its content security policy. It names the page's own origin and nothing
-//! else, so that nothing a person loads can leave the machine, not even by mistake. (A worker
-//! has the policy of its own response, which a static host seldom sends; the browser tests
-//! watch the worker's requests.)
+//! From that page `standalone.html` is made ([`standalone`]). Then it gets its content security
+//! policy ([`policy`]), and at last the service worker its list of all files ([`cache`]).
+
+mod cache;
+mod policy;
+mod standalone;
+mod tags;
+
+pub(crate) use cache::WORKER as SERVICE_WORKER;
+pub(crate) use standalone::NAME as STANDALONE;
 
 use crate::Outcome;
-use base64::{Engine, prelude::BASE64_STANDARD};
 use sha2::{Digest, Sha256};
-use std::{fs, path::Path};
+use std::{
+    fs,
+    path::{Path, PathBuf},
+};
 
 /// What `app/index.html` says of a worker: its loader before the build puts the real name.
 fn meta(worker: &str, script: &str) -> String {
@@ -22,9 +30,11 @@ fn meta(worker: &str, script: &str) -> String {
 
 /// The workers: the first answers, the second looks further.
 const WORKERS: [&str; 2] = ["worker", "study"];
-const CHARSET: &str = r#"<meta charset="utf-8">"#;
+/// Other files that are fetched after the page, each named once in it.
+const LATER: [&str; 3] = ["demo.gpx", "evidence.json", "offline.js"];
 
-/// Gives the workers their hashed names and the page its policy.
+/// Names what is fetched after the page by its contents, writes the page as one file, and gives
+/// page and service worker what they must know of all that.
 ///
 /// # Errors
 /// A sentence when a file or a tag that must be there is not.
@@ -35,8 +45,14 @@ pub(crate) fn finish(dist: &Path) -> Outcome {
         let script = name_worker(dist, worker)?;
         html = put_worker(&html, worker, &script)?;
     }
-    let html = put_policy(&html)?;
-    write(&index, html.as_bytes())
+    for file in LATER {
+        html = name_file(dist, &html, file)?;
+    }
+    let one_file = standalone::make(dist, &html)?;
+    write(&dist.join(STANDALONE), one_file.as_bytes())?;
+    let html = policy::put(&html, policy::Place::Served)?;
+    write(&index, standalone::put_link(&html)?.as_bytes())?;
+    cache::write_worker(dist)
 }
 
 /// Makes `worker-HASH.js` and `worker-HASH.wasm`; gives the name of the script.
@@ -45,70 +61,75 @@ fn name_worker(dist: &Path, worker: &str) -> Outcome<String> {
     let bytes = read(&module)?;
     let module_name = format!("{worker}-{}.wasm", short_hash(&bytes));
     let glue = read_text(&dist.join(format!("{worker}.js")))?;
-    let script = worker_script(&glue, &module_name);
+    let script = worker_script(&glue, &module_address(&module_name));
     let script_name = format!("{worker}-{}.js", short_hash(script.as_bytes()));
     write(&dist.join(&module_name), &bytes)?;
     write(&dist.join(&script_name), script.as_bytes())?;
     for old in ["_bg.wasm", ".js", "_loader.js"] {
-        let path = dist.join(format!("{worker}{old}"));
-        fs::remove_file(&path).map_err(|error| format!("cannot remove {}: {error}", path.display()))?;
+        remove(&dist.join(format!("{worker}{old}")))?;
     }
     Ok(script_name)
 }
 
 /// The glue and the line that starts it. A module that cannot be loaded is thrown outside the
 /// promise: only so does the page's `error` listener on the worker hear of it.
-fn worker_script(glue: &str, module_name: &str) -> String {
+fn worker_script(glue: &str, module: &str) -> String {
     format!(
-        "{glue}\nwasm_bindgen({{ module_or_path: \"./{module_name}\" }})\
+        "{glue}\nwasm_bindgen({{ module_or_path: {module} }})\
          .catch((error) => setTimeout(() => {{ throw error; }}));\n"
     )
 }
 
+/// How the worker's script names its module.
+fn module_address(module_name: &str) -> String {
+    format!("\"./{module_name}\"")
+}
+
 fn put_worker(html: &str, worker: &str, script_name: &str) -> Outcome<String> {
     let before = meta(worker, &format!("{worker}_loader.js"));
-    if html.matches(&before).count() != 1 {
-        return Err(format!("app/index.html must hold once, as is: {before}"));
-    }
-    Ok(html.replace(&before, &meta(worker, script_name)))
+    put_once(html, &before, &meta(worker, script_name))
 }
 
-/// Puts the policy right behind the character set: it must stand before every script.
-fn put_policy(html: &str) -> Outcome<String> {
-    let Some((before, after)) = html.split_once(CHARSET) else {
-        return Err(format!("app/index.html must hold, as is: {CHARSET}"));
-    };
-    if before.contains("<script") || before.contains("<link") {
-        return Err(format!("in app/index.html nothing may stand before {CHARSET}"));
-    }
-    let scripts: String = inline_scripts(html)?
-        .iter()
-        .map(|text| format!(" 'sha256-{}'", BASE64_STANDARD.encode(Sha256::digest(text))))
-        .collect();
-    let policy = format!(
-        "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'{scripts}; worker-src 'self'; \
-         style-src 'self'; img-src 'self' data: blob:; font-src 'self'; connect-src 'self'; \
-         manifest-src 'self'; base-uri 'none'; form-action 'none'"
-    );
-    Ok(format!(
-        "{before}{CHARSET}\n<meta http-equiv=\"Content-Security-Policy\" content=\"{policy}\">{after}"
-    ))
+/// Gives a file the hash of its contents into its name, there and in the page.
+fn name_file(dist: &Path, html: &str, name: &str) -> Outcome<String> {
+    let path = dist.join(name);
+    let bytes = read(&path)?;
+    let (stem, end) = name.split_once('.').unwrap_or((name, ""));
+    let new_name = format!("{stem}-{}.{end}", short_hash(&bytes));
+    write(&dist.join(&new_name), &bytes)?;
+    remove(&path)?;
+    put_once(html, &format!("\"./{name}\""), &format!("\"./{new_name}\""))
 }
 
-/// The texts of all scripts written into the page itself.
-fn inline_scripts(html: &str) -> Outcome<Vec<&str>> {
-    let mut found = Vec::new();
-    let mut rest = html;
-    while let Some((_, from_tag)) = rest.split_once("<script") {
-        let unclosed = || String::from("a script in dist/index.html is not closed");
-        let (attributes, body) = from_tag.split_once('>').ok_or_else(unclosed)?;
-        let (text, behind) = body.split_once("</script>").ok_or_else(unclosed)?;
-        if !attributes.contains("src=") {
-            found.push(text);
+/// Replaces what must stand exactly once.
+fn put_once(html: &str, before: &str, after: &str) -> Outcome<String> {
+    if html.matches(before).count() != 1 {
+        return Err(format!("this must stand once, as is, in its file below app/: {before}"));
+    }
+    Ok(html.replace(before, after))
+}
+
+/// Names of all files below a folder, in order, with `/` between folders.
+///
+/// # Errors
+/// A sentence when a folder cannot be listed.
+pub(crate) fn list_files(dist: &Path) -> Outcome<Vec<String>> {
+    let mut names = Vec::new();
+    let mut open = vec![dist.to_path_buf()];
+    // Ends: a build has finitely many folders and no links.
+    while let Some(folder) = open.pop() {
+        let failed = |error| format!("cannot list {}: {error}", folder.display());
+        for entry in fs::read_dir(&folder).map_err(failed)? {
+            let path: PathBuf = entry.map_err(failed)?.path();
+            if path.is_dir() {
+                open.push(path);
+            } else if let Ok(name) = path.strip_prefix(dist) {
+                names.push(name.to_string_lossy().replace('\\', "/"));
+            }
         }
-        rest = behind;
     }
-    Ok(found)
+    names.sort();
+    Ok(names)
 }
 
 /// Sixteen hex digits: enough to tell any two builds apart.
@@ -129,65 +150,9 @@ fn write(path: &Path, bytes: &[u8]) -> Outcome {
     fs::write(path, bytes).map_err(|error| format!("cannot write {}: {error}", path.display()))
 }
 
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    const PAGE: &str = "<!doctype html><head><meta charset=\"utf-8\">\n\
-        <meta name=\"worker-script\" content=\"./worker_loader.js\">\n\
-        <meta name=\"study-script\" content=\"./study_loader.js\">\n\
-        <script type=\"module\">alert(1)</script><script src=\"x.js\"></script></head>";
-
-    #[test]
-    fn the_policy_stands_first_and_carries_the_hash_of_the_inline_script() {
-        let html = put_policy(PAGE).expect("the page is sound");
-        // SHA-256 of `alert(1)`, from `printf 'alert(1)' | openssl dgst -sha256 -binary | base64`.
-        let hash = "'sha256-bhHHL3z2vDgxUt0W3dWQOrprscmda2Y5pLsLg4GF+pI='";
-        assert_eq!(html.matches("sha256-").count(), 1, "{html}");
-        assert!(html.contains(hash), "{html}");
-        assert!(html.find("Content-Security-Policy") < html.find("<script"));
-    }
-
-    #[test]
-    fn a_page_without_the_expected_tags_is_refused() {
-        assert!(put_policy("<head></head>").is_err());
-        assert!(put_policy("<head><script></script><meta charset=\"utf-8\">").is_err());
-        assert!(put_policy("<meta charset=\"utf-8\"><script>open").is_err());
-        assert!(put_worker("<head></head>", "worker", "w.js").is_err());
-    }
-
-    #[test]
-    fn the_worker_gets_names_by_its_contents() {
-        let dist = std::env::temp_dir().join(format!("steadygrade-dist-{}", std::process::id()));
-        fs::create_dir_all(&dist).expect("a temporary folder");
-        let names_for = |module: &str| {
-            for (name, text) in [
-                ("index.html", PAGE),
-                ("worker.js", "let wasm_bindgen;"),
-                ("worker_bg.wasm", module),
-                ("worker_loader.js", "old"),
-                ("study.js", "let wasm_bindgen;"),
-                ("study_bg.wasm", "study"),
-                ("study_loader.js", "old"),
-            ] {
-                fs::write(dist.join(name), text).expect("a file in it");
-            }
-            finish(&dist).expect("the folder is sound");
-            let html = fs::read_to_string(dist.join("index.html")).expect("the page");
-            let (_, from) = html.split_once("worker-script\" content=\"./").expect("the name");
-            let (script, _) = from.split_once('"').expect("its end");
-            let text = fs::read_to_string(dist.join(script)).expect("the script it names");
-            let (_, from) = text.split_once("module_or_path: \"./").expect("the module");
-            let (module_name, _) = from.split_once('"').expect("its end");
-            assert_eq!(fs::read(dist.join(module_name)).expect("the module"), module.as_bytes());
-            assert!(!dist.join("worker.js").exists());
-            (String::from(script), String::from(module_name))
-        };
-        let first = names_for("one");
-        let second = names_for("two");
-        assert_eq!(first, names_for("one"));
-        assert_ne!(first.0, second.0);
-        assert_ne!(first.1, second.1);
-        fs::remove_dir_all(&dist).expect("the folder was ours");
-    }
+fn remove(path: &Path) -> Outcome {
+    fs::remove_file(path).map_err(|error| format!("cannot remove {}: {error}", path.display()))
 }
+
+#[cfg(test)]
+mod tests;

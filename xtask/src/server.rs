@@ -80,7 +80,7 @@ fn answer(request: &mut Request<Body>) -> Response<Body> {
     let mut response = Response::new(Body::from(bytes));
     let headers = response.headers_mut();
     headers.insert(header::CONTENT_TYPE, header::HeaderValue::from_static(media_type(&path)));
-    // A page built again must be seen at once.
+    // A page built again must be seen at the next look (by the service worker: it then offers it).
     headers.insert(header::CACHE_CONTROL, header::HeaderValue::from_static("no-cache"));
     headers.insert(header::X_CONTENT_TYPE_OPTIONS, header::HeaderValue::from_static("nosniff"));
     response

@@ -1,4 +1,4 @@
-//! Files: chosen, dropped, or fetched from beside the page.
+//! Files: chosen, dropped, or the page's own.
 
 use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::JsFuture;
@@ -55,8 +55,8 @@ pub(crate) async fn text(file: &GivenFile) -> Option<String> {
     JsFuture::from(file.blob.text()).await.ok()?.as_string()
 }
 
-/// Fetches a file from beside the page.
-pub(crate) async fn fetch(address: &str) -> Option<GivenFile> {
-    let blob = JsFuture::from(super::fetch(address).await?.blob().ok()?).await.ok()?.dyn_into().ok()?;
-    Some(GivenFile { name: address.trim_start_matches("./").to_owned(), blob })
+/// Fetches a file that belongs to the page, as one with a `name`.
+pub(crate) async fn fetch(file: &str, name: &str) -> Option<GivenFile> {
+    let blob = JsFuture::from(super::fetch(file).await?.blob().ok()?).await.ok()?.dyn_into().ok()?;
+    Some(GivenFile { name: name.to_owned(), blob })
 }

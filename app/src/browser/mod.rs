@@ -8,6 +8,8 @@ pub(crate) mod file;
 #[cfg(feature = "page")]
 pub(crate) mod frame;
 #[cfg(feature = "page")]
+pub(crate) mod offline;
+#[cfg(feature = "page")]
 pub(crate) mod picture;
 #[cfg(feature = "page")]
 pub(crate) mod rows;
@@ -38,10 +40,18 @@ fn document() -> Option<Document> {
     window()?.document()
 }
 
-/// What stands at an address beside the page; `None` where it cannot be had.
+/// The address of a file that belongs to the page, from its `<meta name=… content=…>`: beside
+/// `index.html` under a name with the hash of the contents, in the page as one file in memory.
 #[cfg(feature = "page")]
-async fn fetch(address: &str) -> Option<Response> {
-    let response = JsFuture::from(window()?.fetch_with_str(address)).await.ok()?;
+pub(crate) fn named(file: &str) -> Option<String> {
+    let meta = document()?.query_selector(&format!("meta[name={file}]")).ok()??;
+    meta.get_attribute("content")
+}
+
+/// What stands in a file that belongs to the page; `None` where it cannot be had.
+#[cfg(feature = "page")]
+async fn fetch(file: &str) -> Option<Response> {
+    let response = JsFuture::from(window()?.fetch_with_str(&named(file)?)).await.ok()?;
     response.dyn_into().ok().filter(Response::ok)
 }
 

@@ -1,4 +1,4 @@
-//! Rows of text from a JSON file beside the page.
+//! Rows of text from a JSON file that belongs to the page.
 
 use js_sys::{Array, JSON, Reflect};
 use wasm_bindgen::prelude::*;
@@ -6,8 +6,8 @@ use wasm_bindgen_futures::JsFuture;
 
 /// The texts under these keys of each row; a truth value reads “true” or “false”, what is
 /// missing is empty. `None` where the file cannot be fetched or is no list.
-pub(crate) async fn fetch<const N: usize>(address: &str, keys: [&str; N]) -> Option<Vec<[String; N]>> {
-    let text = JsFuture::from(super::fetch(address).await?.text().ok()?).await.ok()?.as_string()?;
+pub(crate) async fn fetch<const N: usize>(file: &str, keys: [&str; N]) -> Option<Vec<[String; N]>> {
+    let text = JsFuture::from(super::fetch(file).await?.text().ok()?).await.ok()?.as_string()?;
     let list: Array = JSON::parse(&text).ok()?.dyn_into().ok()?;
     let of_row = |row: JsValue| keys.map(|key| text_of(&row, key));
     Some(list.iter().map(of_row).collect())

@@ -109,12 +109,9 @@ impl Drop for WorkerClient {
     }
 }
 
-/// The build writes the worker's name, with its hash, into the page.
 fn script_address(kind: WorkerKind) -> Option<String> {
-    let name = match kind {
-        WorkerKind::First => "meta[name=worker-script]",
-        WorkerKind::Study => "meta[name=study-script]",
-    };
-    let meta = super::document()?.query_selector(name).ok()??;
-    meta.get_attribute("content")
+    super::named(match kind {
+        WorkerKind::First => "worker-script",
+        WorkerKind::Study => "study-script",
+    })
 }

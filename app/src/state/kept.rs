@@ -10,7 +10,8 @@ use solver::road::Roadside;
 use solver::truck::{Preset, TruckSpec};
 
 /// The name carries a number: it counts up when the shape of [`Kept`] changes, and what was
-/// kept in the old shape is then forgotten rather than misread.
+/// kept in the old shape is then forgotten rather than misread. The line for a newer version
+/// promises that truck and day stay: once people use the page, an old shape is to be read as well.
 const NAME: &str = "steadygrade.kept.2";
 /// Whether targets are large.
 const GLOVES: &str = "steadygrade.gloves.1";

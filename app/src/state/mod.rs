@@ -20,6 +20,7 @@ pub(crate) use study::MeasuredSignal;
 pub(crate) use trucks::Trucks;
 
 use crate::browser::file::{self, GivenFile};
+use crate::browser::offline::{self, Stored};
 use crate::browser::theme::Theme;
 use crate::browser::{download, theme, timer::Timer};
 use crate::chart::RoadPicture;
@@ -40,8 +41,10 @@ use work::Work;
 const PAUSE_MS: i32 = 150;
 /// Most files that are joined.
 pub(crate) const MOST_LEGS: usize = 20;
-/// The demo, beside the page.
-const DEMO: &str = "./demo.gpx";
+/// The demo, as the page names it.
+const DEMO: &str = "demo-file";
+/// Its name as a file.
+const DEMO_NAME: &str = "demo.gpx";
 
 /// What the worker is at, and how far.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -92,6 +95,8 @@ pub(crate) struct Signals {
     pub(crate) chosen_descent: RwSignal<Option<usize>>,
     /// Whether a file hovers over the page.
     pub(crate) hovering: RwSignal<bool>,
+    /// What the browser keeps of the page.
+    pub(crate) stored: RwSignal<Stored>,
     /// Trucks of one's own.
     pub(crate) trucks: RwSignal<Trucks>,
     /// Places and limits on the road.
@@ -143,6 +148,7 @@ pub(crate) fn start() -> State {
         stale: RwSignal::new(false),
         chosen_descent: RwSignal::new(None),
         hovering: RwSignal::new(false),
+        stored: RwSignal::new(Stored::Nothing),
         trucks: RwSignal::new(Trucks { kept: kept.trucks, before: None }),
         things: RwSignal::new(Things::default()),
         marker_text: RwSignal::new(String::new()),
@@ -160,6 +166,7 @@ pub(crate) fn start() -> State {
     theme::show(kept.theme);
     theme::show_gloves(kept::gloves());
     theme::watch(move || theme::show(state.theme.get_untracked()));
+    offline::watch(move |stored| state.stored.set(stored));
     work::start_worker(state);
     state.open_demo();
     state
@@ -261,7 +268,7 @@ impl Signals {
     /// Fetches the demo and works it out by the same way as any file.
     pub(crate) fn open_demo(&'static self) {
         leptos::task::spawn_local(async move {
-            match file::fetch(DEMO).await {
+            match file::fetch(DEMO, DEMO_NAME).await {
                 Some(file) => work::open(self, vec![Leg { file, turned: false }], true),
                 None => self.trouble.set(Some(WorkTrouble::DemoMissing)),
             }

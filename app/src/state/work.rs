@@ -9,6 +9,7 @@ use super::asked::{Aim, Asked, Leg, Source};
 use super::result::{Surveyed, Worked};
 use super::{Choice, Progress, Signals, State};
 use super::{roadside, study};
+use crate::browser::offline;
 use crate::browser::timer::Timer;
 use crate::browser::worker::{Heard, WorkerClient, WorkerKind};
 use crate::message::{Reply, Request, decode, encode};
@@ -361,6 +362,8 @@ fn show_in_turn(state: State, worked: Arc<Worked>) {
             state.listed.set(Some(worked.clone()));
             next(state);
             study::follow(state);
+            // Not earlier: on a slow line it would keep the first answer waiting.
+            offline::keep();
         });
     });
 }

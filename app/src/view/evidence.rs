@@ -4,8 +4,8 @@ use crate::browser::rows;
 use crate::words::words;
 use leptos::prelude::*;
 
-/// The rows, beside the page; written by the same program whose tests read them.
-const FILE: &str = "./evidence.json";
+/// The rows, as the page names them; written by the same program whose tests read them.
+const FILE: &str = "evidence-file";
 
 /// What is read of a row, in the order of [`Row`].
 const KEYS: [&str; 8] =

@@ -12,6 +12,7 @@ mod entry;
 mod evidence;
 mod header;
 mod measured;
+mod offline;
 mod part;
 mod pick;
 mod road;
@@ -81,6 +82,8 @@ pub(crate) fn page() -> impl IntoView {
                     {road::facts(state)}
                 </aside>
             </main>
+            {offline::foot(state)}
+            {offline::newer(state)}
             <p class="drop-hint" aria-hidden="true">{words().drop_here()}</p>
         </div>
     }

@@ -9,6 +9,7 @@ mod card;
 mod chart;
 mod en;
 mod entry;
+mod offline;
 mod page;
 mod plan;
 mod road;
@@ -18,6 +19,7 @@ mod study;
 pub use card::{CardOf, CardWords};
 pub use chart::ChartWords;
 pub use entry::{EntryProblem, EntryWords};
+pub use offline::OfflineWords;
 pub use page::{PageWords, WorkTrouble};
 pub use plan::PlanWords;
 pub use road::RoadWords;
@@ -29,6 +31,7 @@ pub trait Words:
     Send
     + Sync
     + PageWords
+    + OfflineWords
     + PlanWords
     + CardWords
     + StudyWords
@@ -43,6 +46,7 @@ impl<T> Words for T where
     T: Send
         + Sync
         + PageWords
+        + OfflineWords
         + PlanWords
         + CardWords
         + StudyWords

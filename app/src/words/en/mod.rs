@@ -3,6 +3,7 @@
 mod card;
 mod chart;
 mod entry;
+mod offline;
 mod page;
 mod plan;
 mod plan_detail;

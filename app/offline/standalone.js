@@ -1,0 +1,15 @@
+// The end of the script in standalone.html, behind the glue of the page's module. What index.html
+// names by its address is text in the file here: each gets an address in memory, and the page's
+// module finds it by the same `<meta>` as ever.
+
+{
+  for (const block of document.querySelectorAll("script[data-for]")) {
+    const text = new Blob([block.textContent], { type: block.dataset.type });
+    document.querySelector(`meta[name="${block.dataset.for}"]`).content = URL.createObjectURL(text);
+    block.remove();
+  }
+  const block = document.querySelector("script[data-module]");
+  const bytes = Uint8Array.from(atob(block.textContent), (letter) => letter.charCodeAt(0));
+  block.remove();
+  await __wbg_init({ module_or_path: bytes });
+}

@@ -1,0 +1,41 @@
+//! Use without a network: the page's quiet end, and the line for a newer version.
+
+use crate::browser;
+use crate::browser::offline::{self, Stored};
+use crate::state::State;
+use crate::words::words;
+use leptos::prelude::*;
+
+/// The end of the page: whether it works without a network, and the page as one file.
+pub(super) fn foot(state: State) -> AnyView {
+    let w = words();
+    let kept = move || {
+        let stored = state.stored.get() != Stored::Nothing;
+        stored.then(|| view! { <span data-testid="kept">{w.works_offline()}</span> })
+    };
+    // The one file does not name itself.
+    let link = browser::named("standalone-file").map(|address| {
+        view! { <a href=address download="steadygrade.html" data-testid="save-page">{w.save_page()}</a> }
+    });
+    view! { <footer class="foot">{kept}{link}</footer> }.into_any()
+}
+
+/// The line for a newer version. It lies at the lower edge of the window, so that nothing moves
+/// under a finger when it comes.
+pub(super) fn newer(state: State) -> AnyView {
+    let w = words();
+    let line = move || {
+        (state.stored.get() == Stored::Newer).then(|| {
+            view! {
+                <p>{w.newer()}</p>
+                <button type="button" class="button" data-testid="load-newer" on:click=move |_| offline::load_newer()>
+                    {w.load_newer()}
+                </button>
+                <button type="button" class="button" on:click=move |_| state.stored.set(Stored::Whole)>
+                    {w.later()}
+                </button>
+            }
+        })
+    };
+    view! { <div class="newer" role="status" data-testid="newer">{line}</div> }.into_any()
+}

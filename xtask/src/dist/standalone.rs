@@ -1,0 +1,160 @@
+//! The page as one file, for a disk or a stick: style, faces, modules, workers, demo and
+//! evidence stand in it, and it needs no server. `app/offline/standalone.js` takes them out.
+//!
+//! Modules are base64 and not packed: browsers could unpack them, but only recent ones, and a
+//! stick has room.
+
+use super::{module_address, policy, put_once, read, read_text, tags};
+use crate::Outcome;
+use base64::{Engine, prelude::BASE64_STANDARD};
+use std::path::Path;
+
+/// Its name beside the page.
+pub(crate) const NAME: &str = "standalone.html";
+/// Behind the glue of the page's module.
+const START: &str = include_str!("../../../app/offline/standalone.js");
+/// Texts that the page names by address: the `<meta>`, and the media type.
+const TEXTS: [(&str, &str); 4] = [
+    ("worker-script", "text/javascript"),
+    ("study-script", "text/javascript"),
+    ("demo-file", "application/gpx+xml"),
+    ("evidence-file", "application/json"),
+];
+/// In the page that is served, the link to the one file is put before this.
+const LINK_BEFORE: &str = r#"<meta name="evidence-file""#;
+
+/// Makes the one file from the page whose files all have their names, but no policy yet.
+///
+/// # Errors
+/// A sentence when something in the page is not as expected: better no file than half a page.
+pub(super) fn make(dist: &Path, html: &str) -> Outcome<String> {
+    let html = tags::replace(html, "link", ">", |tag, _| inline_link(dist, tag))?;
+    let mut texts = String::new();
+    let mut page = html.clone();
+    for (name, media_type) in TEXTS {
+        let (tag, file) = named(&html, name)?;
+        let text = text_of(dist, file)?;
+        texts += &data_block(&format!("data-for=\"{name}\" data-type=\"{media_type}\""), &text)?;
+        page = put_once(&page, &tag, &format!("<meta name=\"{name}\" content=\"\">"))?;
+    }
+    let mut starts = 0;
+    let page = tags::replace(&page, "script", "</script>", |tag, text| {
+        if tags::attribute(tag, "src").is_some() {
+            // Keeping the page for use without a network: it needs none.
+            return Ok(String::new());
+        }
+        starts += 1;
+        start(dist, text, &texts)
+    })?;
+    if starts != 1 {
+        return Err(format!("dist/index.html must start its module by one script, not {starts}"));
+    }
+    let page = policy::put(&page, policy::Place::OneFile)?;
+    // What is still named by its address would be missing on the stick.
+    if page.contains("=\"./") {
+        return Err(format!("{NAME} still names a file beside it"));
+    }
+    Ok(page)
+}
+
+/// Names the one file in the page that is served.
+pub(super) fn put_link(html: &str) -> Outcome<String> {
+    let link = format!("<meta name=\"standalone-file\" content=\"./{NAME}\">\n");
+    put_once(html, LINK_BEFORE, &(link + LINK_BEFORE))
+}
+
+/// What takes the place of a link in the page's head.
+fn inline_link(dist: &Path, tag: &str) -> Outcome<String> {
+    let address = tags::attribute(tag, "href").unwrap_or_default();
+    let file = address.strip_prefix("./").unwrap_or(address);
+    match tags::attribute(tag, "rel") {
+        Some("stylesheet") => {
+            let style = inline_faces(dist, &read_text(&dist.join(file))?)?;
+            Ok(format!("<style>{style}</style>"))
+        }
+        Some("icon") => {
+            let icon = data_address("image/svg+xml", &read(&dist.join(file))?);
+            Ok(format!("<link rel=\"icon\" type=\"image/svg+xml\" href=\"{icon}\">"))
+        }
+        // A page on a disk is not installed, and all of it is there at once.
+        Some("manifest" | "modulepreload" | "preload") => Ok(String::new()),
+        Some(_) | None => Err(format!("it is not said what becomes of <link {tag}> in {NAME}")),
+    }
+}
+
+/// The style sheet with its faces in it.
+fn inline_faces(dist: &Path, style: &str) -> Outcome<String> {
+    let mut out = String::with_capacity(style.len());
+    let mut rest = style;
+    while let Some((before, from_address)) = rest.split_once("url(\"") {
+        let (address, behind) = from_address.split_once('"').ok_or("an address in a style is not closed")?;
+        out += before;
+        out += "url(\"";
+        if address.ends_with(".woff2") {
+            out += &data_address("font/woff2", &read(&dist.join(address))?);
+        } else {
+            return Err(format!("a style names {address}, which {NAME} cannot hold"));
+        }
+        out += "\"";
+        rest = behind;
+    }
+    Ok(out + rest)
+}
+
+fn data_address(media_type: &str, bytes: &[u8]) -> String {
+    format!("data:{media_type};base64,{}", BASE64_STANDARD.encode(bytes))
+}
+
+/// The tag by which the page names a file, and the file.
+fn named<'a>(html: &'a str, name: &str) -> Outcome<(String, &'a str)> {
+    let start = format!("<meta name=\"{name}\" content=\"./");
+    let missing = || format!("dist/index.html does not hold {start}");
+    let (_, behind) = html.split_once(&start).ok_or_else(missing)?;
+    let (file, _) = behind.split_once('"').ok_or_else(missing)?;
+    Ok((format!("{start}{file}\">"), file))
+}
+
+/// A file's text; in a worker's script the address of its module becomes the module itself.
+fn text_of(dist: &Path, file: &str) -> Outcome<String> {
+    let text = read_text(&dist.join(file))?;
+    let Some(module) = between(&text, "module_or_path: \"./", "\"") else { return Ok(text) };
+    let base64 = BASE64_STANDARD.encode(read(&dist.join(module))?);
+    let bytes = format!("Uint8Array.from(atob(\"{base64}\"), (letter) => letter.charCodeAt(0))");
+    put_once(&text, &module_address(module), &bytes)
+}
+
+/// In place of the script by which Trunk starts the page's module: the texts, the module, and
+/// glue and start in one script.
+fn start(dist: &Path, trunk: &str, texts: &str) -> Outcome<String> {
+    let unknown = || format!("the script that starts the page's module is not as expected: {trunk}");
+    let glue = between(trunk, "from './", "'").ok_or_else(unknown)?;
+    let module = between(trunk, "module_or_path: './", "'").ok_or_else(unknown)?;
+    let glue = read_text(&dist.join(glue))?;
+    if glue.lines().any(|line| line.starts_with("import ")) {
+        return Err(format!("the glue of the page's module imports another file; {NAME} cannot hold that"));
+    }
+    let module = data_block("data-module", &BASE64_STANDARD.encode(read(&dist.join(module))?))?;
+    let script = format!("{glue}\n{START}");
+    refuse_scripts_in(&script)?;
+    Ok(format!("{texts}{module}<script type=\"module\">{script}</script>"))
+}
+
+/// Text in the page that is no script.
+fn data_block(attributes: &str, text: &str) -> Outcome<String> {
+    refuse_scripts_in(text)?;
+    Ok(format!("<script {} {attributes}>{text}</script>\n", policy::TEXT_TYPE))
+}
+
+/// A text within `<script>` may hold neither its end nor another beginning.
+fn refuse_scripts_in(text: &str) -> Outcome {
+    let lower = text.to_ascii_lowercase();
+    if lower.contains("<script") || lower.contains("</script") {
+        return Err(format!("a text with a script tag in it cannot stand in {NAME}"));
+    }
+    Ok(())
+}
+
+fn between<'a>(text: &'a str, before: &str, after: &str) -> Option<&'a str> {
+    let (_, from) = text.split_once(before)?;
+    from.split_once(after).map(|(found, _)| found)
+}

@@ -1,0 +1,132 @@
+//! A small page, as Trunk leaves one, through all that happens to it.
+
+use super::*;
+
+const PAGE: &str = "<!doctype html><head><meta charset=\"utf-8\">\n\
+    <meta name=\"worker-script\" content=\"./worker_loader.js\">\n\
+    <meta name=\"study-script\" content=\"./study_loader.js\">\n\
+    <meta name=\"demo-file\" content=\"./demo.gpx\">\n\
+    <meta name=\"evidence-file\" content=\"./evidence.json\">\n\
+    <link rel=\"manifest\" href=\"./manifest.webmanifest\">\n\
+    <link rel=\"icon\" type=\"image/svg+xml\" href=\"./icon.svg\">\n\
+    <link rel=\"stylesheet\" href=\"./main-1.css\">\n\
+    <script type=\"module\" src=\"./offline.js\"></script>\n\
+    <link rel=\"modulepreload\" href=\"./app-1.js\" crossorigin=\"anonymous\">\
+    <link rel=\"preload\" href=\"./app-1_bg.wasm\" as=\"fetch\">\
+    <script type=\"module\">import init from './app-1.js';\n\
+    await init({ module_or_path: './app-1_bg.wasm' });</script></head>";
+
+const FILES: [(&str, &str); 14] = [
+    ("worker.js", "let wasm_bindgen;"),
+    ("worker_bg.wasm", "worker"),
+    ("worker_loader.js", "old"),
+    ("study.js", "let wasm_bindgen;"),
+    ("study_bg.wasm", "study"),
+    ("study_loader.js", "old"),
+    ("demo.gpx", "<gpx/>"),
+    ("evidence.json", "[]"),
+    ("offline.js", "keep();"),
+    ("icon.svg", "<svg/>"),
+    ("face.woff2", "face"),
+    ("main-1.css", "a { src: url(\"face.woff2\"); }"),
+    ("app-1.js", "export default function __wbg_init() {}"),
+    ("app-1_bg.wasm", "page"),
+];
+
+/// Builds in a folder of its own, some files being others, looks, and clears away.
+fn check(name: &str, others: &[(&str, &str)], look: impl FnOnce(&Path, Outcome)) {
+    let dist = std::env::temp_dir().join(format!("steadygrade-dist-{}-{name}", std::process::id()));
+    fs::create_dir_all(&dist).expect("a temporary folder");
+    for (name, text) in FILES.iter().chain(&[("index.html", PAGE)]).chain(others) {
+        fs::write(dist.join(name), text).expect("a file in it");
+    }
+    let outcome = finish(&dist);
+    look(&dist, outcome);
+    fs::remove_dir_all(&dist).expect("the folder was ours");
+}
+
+fn text(dist: &Path, name: &str) -> String {
+    fs::read_to_string(dist.join(name)).unwrap_or_else(|error| panic!("{name}: {error}"))
+}
+
+fn part<'a>(text: &'a str, before: &str) -> &'a str {
+    let (_, from) = text.split_once(before).expect("the text holds it");
+    from.split_once(['"', '\'']).expect("it ends").0
+}
+
+#[test]
+fn what_is_fetched_later_gets_names_by_its_contents() {
+    let names = |name: &str, worker: &str| {
+        let mut found = Vec::new();
+        check(name, &[("worker_bg.wasm", worker)], |dist, outcome| {
+            assert_eq!(outcome, Ok(()));
+            let html = text(dist, "index.html");
+            let script = part(&html, "worker-script\" content=\"./");
+            let glue = text(dist, script);
+            let module = part(&glue, "module_or_path: \"./");
+            assert_eq!(text(dist, module), worker);
+            for old in ["worker.js", "worker_bg.wasm", "demo.gpx", "evidence.json", "offline.js"] {
+                assert!(!dist.join(old).exists(), "{old}");
+            }
+            let demo = part(&html, "demo-file\" content=\"./");
+            assert_eq!(text(dist, demo), "<gpx/>");
+            assert!(html.contains(&format!("src=\"./offline-{}.js\"", short_hash(b"keep();"))), "{html}");
+            found = vec![String::from(script), String::from(module), String::from(demo)];
+        });
+        found
+    };
+    let first = names("names-1", "one");
+    let second = names("names-2", "two");
+    assert_eq!(first, names("names-3", "one"));
+    assert_ne!(first[0], second[0]);
+    assert_ne!(first[1], second[1]);
+    assert_eq!(first[2], second[2]);
+}
+
+#[test]
+fn the_one_file_holds_everything_and_names_nothing_beside_it() {
+    check("one-file", &[], |dist, outcome| {
+        assert_eq!(outcome, Ok(()));
+        let html = text(dist, STANDALONE);
+        for held in [
+            // Base64 of the texts, from `printf page | base64` and the like.
+            "<script type=\"text/plain\" data-module>cGFnZQ==</script>",
+            "module_or_path: Uint8Array.from(atob(\"d29ya2Vy\")",
+            "module_or_path: Uint8Array.from(atob(\"c3R1ZHk=\")",
+            "url(\"data:font/woff2;base64,ZmFjZQ==\")",
+            "href=\"data:image/svg+xml;base64,PHN2Zy8+\"",
+            "data-for=\"demo-file\" data-type=\"application/gpx+xml\"><gpx/></script>",
+            "data-for=\"evidence-file\" data-type=\"application/json\">[]</script>",
+            "function __wbg_init()",
+            "<meta name=\"worker-script\" content=\"\">",
+        ] {
+            assert_eq!(html.matches(held).count(), 1, "{held} in {html}");
+        }
+        for gone in ["\"./", "manifest", "preload", "offline", "standalone-file"] {
+            assert!(!html.contains(gone), "{gone} in {html}");
+        }
+        let served = text(dist, "index.html");
+        assert!(served.contains("<meta name=\"standalone-file\" content=\"./standalone.html\">"));
+    });
+}
+
+#[test]
+fn what_the_one_file_cannot_hold_is_an_error() {
+    let wrong = [
+        ("link", "index.html", PAGE.replace("\"modulepreload\"", "\"alternate\"")),
+        ("start", "index.html", PAGE.replace("module_or_path", "path")),
+        ("style", "main-1.css", String::from("a { src: url(\"https://elsewhere.invalid/a\"); }")),
+        ("import", "app-1.js", String::from("import { a } from './snippets/a.js';")),
+        ("script", "evidence.json", String::from("[\"</SCRIPT >\"]")),
+        ("missing", "index.html", PAGE.replace("demo-file", "demo")),
+    ];
+    for (name, file, contents) in wrong {
+        check(name, &[(file, &contents)], |_, outcome| assert!(outcome.is_err(), "{name}"));
+    }
+}
+
+#[test]
+fn a_page_without_the_expected_tags_is_refused() {
+    assert!(put_worker("<head></head>", "worker", "w.js").is_err());
+    assert!(put_once("a a", "a", "b").is_err());
+}
