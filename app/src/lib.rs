@@ -13,6 +13,8 @@
 pub mod browser;
 #[cfg(feature = "page")]
 pub mod chart;
+#[cfg(feature = "page")]
+pub mod compare;
 pub mod desk;
 #[cfg(feature = "page")]
 pub mod entries;

@@ -51,8 +51,20 @@ pub(crate) fn named(file: &str) -> Option<String> {
 /// What stands in a file that belongs to the page; `None` where it cannot be had.
 #[cfg(feature = "page")]
 async fn fetch(file: &str) -> Option<Response> {
-    let response = JsFuture::from(window()?.fetch_with_str(&named(file)?)).await.ok()?;
+    fetch_from(&named(file)?).await
+}
+
+/// What stands at an address of the page's own; `None` where it cannot be had.
+#[cfg(feature = "page")]
+async fn fetch_from(address: &str) -> Option<Response> {
+    let response = JsFuture::from(window()?.fetch_with_str(address)).await.ok()?;
     response.dyn_into().ok().filter(Response::ok)
+}
+
+/// Cores of the machine, as far as the browser tells.
+#[cfg(feature = "page")]
+pub(crate) fn cores() -> usize {
+    window().map_or(1, |window| window.navigator().hardware_concurrency() as usize)
 }
 
 /// Whether there is room for two columns.

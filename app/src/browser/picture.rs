@@ -96,7 +96,7 @@ async fn with_data(face: &str, base: Option<&str>) -> Option<String> {
         return Some(face.to_owned());
     }
     let folder = base.and_then(|base| base.rsplit_once('/')).map_or("", |(folder, _)| folder);
-    let response = super::fetch(&format!("{folder}/{address}")).await?;
+    let response = super::fetch_from(&format!("{folder}/{address}")).await?;
     let buffer = JsFuture::from(response.array_buffer().ok()?).await.ok()?;
     let bytes = js_sys::Uint8Array::new(&buffer).to_vec();
     Some(format!("{before}url(\"data:font/woff2;base64,{}\"{after}", base64(&bytes)))

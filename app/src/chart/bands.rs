@@ -31,7 +31,7 @@ impl Band {
     }
 }
 
-/// Bands of `values` in `window`: they tile it from end to end, without gap or overlap, and
+/// Bands of `values` in `window`: they tile it from end to end, as far as there are values, without gap or overlap, and
 /// neighbours differ.
 ///
 /// A value holds from its grid point to the next. `worse` says which of two values is the
@@ -77,9 +77,15 @@ fn tile(
     if cells == 0 || step_m <= 0.0 || window.length() <= 0.0 {
         return all;
     }
+    // A window may go on behind the road, where a longer one stands beside it.
+    let length = cells as f64 * step_m;
+    if window.from >= length {
+        return all;
+    }
     let first = ((window.from / step_m).floor().max(0.0) as usize).min(cells - 1);
     let end = ((window.to / step_m).ceil().max(0.0) as usize).clamp(first + 1, cells);
     let (left, right) = across.range();
+    let right = if window.to > length { across.at(length).clamp(left, right) } else { right };
     let columns = ((right - left).max(1.0)) as usize;
     let count = end - first;
     // Fewer cells than columns: each is as wide as it is. Otherwise a column takes whole
@@ -123,6 +129,17 @@ mod tests {
             assert_ne!(pair[0].value, pair[1].value);
         }
         assert!(all.iter().all(|band| band.width() >= 0.0));
+    }
+
+    #[test]
+    fn bands_end_with_the_road() {
+        let values = [Some(1), Some(1), Some(2), Some(2), Some(2)];
+        let window = Window { from: 0.0, to: 80.0 };
+        let across = Scale::new((0.0, 80.0), (0.0, 800.0));
+        let all = bands(&values, 10.0, window, &across, u8::max);
+        assert_eq!(all.last().map(|band| (band.x1, band.value)), Some((400.0, Some(2))));
+        let behind = Window { from: 50.0, to: 80.0 };
+        assert!(bands(&values, 10.0, behind, &across, u8::max).is_empty());
     }
 
     #[test]

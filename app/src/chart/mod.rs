@@ -47,14 +47,16 @@ mod window;
 #[cfg(test)]
 mod palette;
 #[cfg(test)]
-mod sample;
+pub(crate) mod sample;
 
 pub(crate) use card_strip::Labelled as CardStrip;
 pub use here::{GradeHere, Here, ReadoutCell};
 pub use layout::Lane;
-pub use picture::{Bend, Bracket, Ends, Flag, Posted, RoadPicture, Slope};
+pub(crate) use picture::value;
+pub use picture::{Bend, Beside, Bracket, Ends, Flag, Posted, RoadPicture, Slope};
 pub use reading::{GradeStep, Reading, SPEED_STEP};
 pub use view::RoadView;
+pub(crate) use view::pair;
 
 /// The strip profile of the card as SVG text.
 pub(crate) fn card_strip(

@@ -68,6 +68,17 @@ pub struct RoadPicture {
     pub places: Vec<Flag>,
     /// Limits posted on stretches, in road order.
     pub posted: Vec<Posted>,
+    /// The road that this one stands beside, on one scale.
+    pub beside: Option<Beside>,
+}
+
+/// Heights of a road beside which another is drawn on one scale.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Beside {
+    /// Distance of two grid points, m.
+    pub step_m: f32,
+    /// Heights, m.
+    pub heights_m: Arc<[f32]>,
 }
 
 /// Between these ends a value lies in nine of ten runs.
@@ -161,10 +172,20 @@ impl RoadPicture {
         f64::from(self.step_m)
     }
 
-    /// Length of the road, m.
+    /// Length of the picture, m: that of the road, or of a longer one beside it.
     #[must_use]
     pub fn length_m(&self) -> f64 {
-        self.place_of(self.points().saturating_sub(1))
+        let beside = self.beside.as_ref();
+        let other =
+            beside.map_or(0.0, |it| it.heights_m.len().saturating_sub(1) as f64 * f64::from(it.step_m));
+        self.place_of(self.points().saturating_sub(1)).max(other)
+    }
+
+    /// The same picture on one scale with another.
+    #[must_use]
+    pub fn beside(&self, other: &Self) -> Self {
+        let beside = Some(Beside { step_m: other.step_m, heights_m: other.heights_m.clone() });
+        Self { beside, ..self.clone() }
     }
 
     /// Distance of a grid point from the start, m.
@@ -224,16 +245,28 @@ impl RoadPicture {
     /// Least and greatest height inside a window, m.
     #[must_use]
     pub(crate) fn heights_in(&self, window: Window) -> (f64, f64) {
-        let range = super::decimate::covered(self.points(), self.step(), window);
-        let mut ends = (f64::INFINITY, f64::NEG_INFINITY);
-        for height in &self.heights_m[range] {
-            let height = f64::from(*height);
-            if height.is_finite() {
-                ends = (ends.0.min(height), ends.1.max(height));
-            }
-        }
-        if ends.0 <= ends.1 { ends } else { (0.0, 0.0) }
+        ends_in(&self.heights_m, self.step(), window)
     }
+
+    /// Greatest difference of heights inside a window, m, on this road or the one beside it.
+    #[must_use]
+    pub(crate) fn extent_in(&self, window: Window) -> f64 {
+        let (low, high) = self.heights_in(window);
+        let other = self.beside.as_ref().map(|it| ends_in(&it.heights_m, f64::from(it.step_m), window));
+        (high - low).max(other.map_or(0.0, |(low, high)| high - low))
+    }
+}
+
+fn ends_in(heights_m: &[f32], step: f64, window: Window) -> (f64, f64) {
+    let range = super::decimate::covered(heights_m.len(), step, window);
+    let mut ends = (f64::INFINITY, f64::NEG_INFINITY);
+    for height in &heights_m[range] {
+        let height = f64::from(*height);
+        if height.is_finite() {
+            ends = (ends.0.min(height), ends.1.max(height));
+        }
+    }
+    if ends.0 <= ends.1 { ends } else { (0.0, 0.0) }
 }
 
 /// Value of a lane at a point; `None` past its end and where it is not finite.
@@ -251,6 +284,21 @@ pub(crate) fn small(lane: &[u8], index: usize) -> Option<u8> {
 #[cfg(test)]
 mod tests {
     use crate::chart::sample;
+    use crate::chart::window::Window;
+
+    #[test]
+    fn two_pictures_share_length_and_extent() {
+        let long = sample::long(4_000);
+        let pass = sample::pass();
+        let both = [long.beside(&pass), pass.beside(&long)];
+        let window = Window::whole(both[0].length_m());
+        assert!((both[0].length_m() - both[1].length_m()).abs() < 1e-6);
+        assert!((both[0].extent_in(window) - both[1].extent_in(window)).abs() < 1e-6);
+        assert!(both[1].heights_in(window) == pass.heights_in(window), "its own heights are its own");
+        let past_its_end = Window { from: 0.9 * window.to, to: window.to };
+        let (low, high) = both[1].heights_in(past_its_end);
+        assert!((high - low).abs() < 1e-6, "past its end there is no height");
+    }
 
     #[test]
     fn what_a_point_lies_on() {

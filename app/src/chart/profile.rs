@@ -27,7 +27,7 @@ const MOST_GRADES: usize = 12;
 #[must_use]
 pub(crate) fn height_scale(scene: &Scene) -> Scale {
     let (low, high) = scene.picture().heights_in(scene.window);
-    let extent = (high - low).max(LEAST_HEIGHT_M);
+    let extent = scene.picture().extent_in(scene.window).max(LEAST_HEIGHT_M);
     let middle = 0.5 * (low + high);
     let row = scene.layout.profile;
     // Below the lowest road stands a foot of area, or its colour could not be seen; above the

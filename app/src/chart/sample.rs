@@ -159,6 +159,7 @@ fn finish(step_m: f32, heights: Vec<f32>, slopes: Vec<Slope>, descents: Vec<Brac
             },
         ],
         posted: Vec::new(),
+        beside: None,
         places: vec![
             flag(crest.saturating_sub(60), "Brake check area", PlaceKind::BrakeCheck),
             flag(crest + 540, "Escape ramp <left>", PlaceKind::EscapeRamp),

@@ -56,6 +56,15 @@ impl Units {
         }
     }
 
+    /// Litres per litre or gallon.
+    #[must_use]
+    pub fn litres_per_fuel(self) -> f64 {
+        match self {
+            Self::Metric => 1.0,
+            Self::Imperial => LITRES_PER_US_GALLON,
+        }
+    }
+
     /// W per kW or hp.
     #[must_use]
     pub fn watts_per_power(self) -> f64 {
@@ -229,6 +238,16 @@ pub fn temperature(celsius: f64, units: Units) -> String {
     };
     let rounded = ((value - HAIR) / step).ceil() * step;
     format!("{}{NO_BREAK}{}", whole(rounded), units.temperature())
+}
+
+/// By how much warmer, to 1 °C or 1 °F.
+#[must_use]
+pub fn warmer(by_celsius: f64, units: Units) -> String {
+    let by = match units {
+        Units::Metric => by_celsius,
+        Units::Imperial => by_celsius * 1.8,
+    };
+    format!("{}{NO_BREAK}{}", whole(by.round()), units.temperature())
 }
 
 /// A temperature as entered, to the nearest whole degree.

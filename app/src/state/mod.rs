@@ -6,14 +6,17 @@
 mod asked;
 mod fields;
 mod kept;
+mod rank;
 mod result;
 mod roadside;
 mod study;
 mod trucks;
+mod two;
 mod work;
 
 pub(crate) use asked::Leg;
 pub(crate) use fields::FieldState;
+pub(crate) use rank::Ranked;
 pub(crate) use result::Worked;
 pub(crate) use roadside::{End, MOST_THINGS, Thing, Things};
 pub(crate) use study::MeasuredSignal;
@@ -31,8 +34,10 @@ use crate::message::{CourseFacts, Phase};
 use crate::words::{WorkTrouble, words};
 use kept::Kept;
 use leptos::prelude::*;
+use rank::Pool;
+use solver::day::Day;
 use solver::study::{Study, Sureness};
-use solver::truck::Preset;
+use solver::truck::{Preset, TruckSpec};
 use std::sync::Arc;
 use study::StudyWork;
 use work::Work;
@@ -115,6 +120,15 @@ pub(crate) struct Signals {
     pub(crate) studying: RwSignal<Option<f32>>,
     /// What was measured last.
     pub(crate) measured: RwSignal<MeasuredSignal>,
+    /// A road kept beside the one shown.
+    pub(crate) other: RwSignal<Option<Arc<Worked>>>,
+    /// Rates for fuel and time, as typed.
+    pub(crate) rates: RwSignal<[String; 2]>,
+    /// Many roads; empty where none are compared.
+    pub(crate) ranked: RwSignal<Vec<Ranked>, LocalStorage>,
+    /// The truck and the day that those are for.
+    pub(crate) ranked_for: RwSignal<Option<(TruckSpec, Day)>>,
+    pool: StoredValue<Pool, LocalStorage>,
     work: StoredValue<Work, LocalStorage>,
     study_work: StoredValue<StudyWork, LocalStorage>,
     pause: StoredValue<Option<Timer>, LocalStorage>,
@@ -158,6 +172,11 @@ pub(crate) fn start() -> State {
         sureness: RwSignal::new(None),
         studying: RwSignal::new(None),
         measured: RwSignal::new(None),
+        other: RwSignal::new(None),
+        rates: RwSignal::new(two::recall_rates()),
+        ranked: RwSignal::new_local(Vec::new()),
+        ranked_for: RwSignal::new(None),
+        pool: StoredValue::new_local(Pool::default()),
         work: StoredValue::new_local(Work::default()),
         study_work: StoredValue::new_local(StudyWork::default()),
         pause: StoredValue::new_local(None),

@@ -148,6 +148,7 @@ impl Surveyed {
             bends: plan.curves.iter().map(bend).collect(),
             places: self.facts.places.iter().map(flag).collect(),
             posted: self.facts.limits.iter().map(posted).collect(),
+            beside: None,
         };
         Worked {
             road: self.facts.clone(),

@@ -68,6 +68,9 @@ fn which_order(state: State, legs: &[Leg]) -> AnyView {
                 <button type="button" class="button primary" data-testid="join" on:click=move |_| state.join()>
                     {w.join(legs.len())}
                 </button>
+                <button type="button" class="button" data-testid="rank" on:click=move |_| state.rank()>
+                    {w.rank(legs.len())}
+                </button>
                 <button type="button" class="button" data-testid="leave-legs" on:click=move |_| state.legs.set(Vec::new())>
                     {w.leave_it()}
                 </button>

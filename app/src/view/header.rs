@@ -26,6 +26,7 @@ pub(super) fn header(state: State) -> AnyView {
             <nav aria-label=w.sections()>
                 <a href="#road">{w.road_section()}</a>
                 <a href="#descents">{w.descents_section()}</a>
+                <a href="#two">{w.two_head()}</a>
                 <a href="#places">{w.places_nav()}</a>
                 <a href="#card">{w.card_head()}</a>
                 <a href="#evidence">{w.evidence_head()}</a>

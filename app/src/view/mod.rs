@@ -15,6 +15,7 @@ mod measured;
 mod offline;
 mod part;
 mod pick;
+mod ranked;
 mod road;
 mod roadside;
 mod study;
@@ -22,6 +23,7 @@ mod table;
 mod trouble;
 mod truck;
 mod trucks;
+mod two;
 mod verdict;
 
 use crate::browser::file;
@@ -67,10 +69,12 @@ pub(crate) fn page() -> impl IntoView {
             <main>
                 <div class="results" class:stale=move || state.stale.get() aria-busy=move || busy(state)>
                     {trouble::progress(state)}
+                    {ranked::ranked(state)}
                     {answer::answer(state)}
                     {road_section(state)}
                     {descents::descents(state)}
                     {study::ahead(state)}
+                    {two::two(state)}
                     {roadside::roadside(state)}
                     {card::card(state)}
                     {evidence::evidence()}

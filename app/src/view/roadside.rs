@@ -244,6 +244,8 @@ fn field(
     unit: Signal<&'static str>,
     changed: Box<dyn Fn(String)>,
 ) -> AnyView {
+    // Written only when it is another text: an answer that comes must not undo what is being typed.
+    let text = Memo::new(move |_| text.get());
     view! {
         <div class="entry">
             <label for=id.clone()>{label}</label>

@@ -15,6 +15,7 @@ mod plan;
 mod road;
 mod roadside;
 mod study;
+mod two;
 
 pub use card::{CardOf, CardWords};
 pub use chart::ChartWords;
@@ -25,6 +26,7 @@ pub use plan::PlanWords;
 pub use road::RoadWords;
 pub use roadside::RoadsideWords;
 pub use study::StudyWords;
+pub use two::{TwoRow, TwoWords};
 
 /// All that a language must be able to say.
 pub trait Words:
@@ -38,6 +40,7 @@ pub trait Words:
     + EntryWords
     + RoadWords
     + RoadsideWords
+    + TwoWords
     + ChartWords
 {
 }
@@ -53,6 +56,7 @@ impl<T> Words for T where
         + EntryWords
         + RoadWords
         + RoadsideWords
+        + TwoWords
         + ChartWords
 {
 }

@@ -2,6 +2,7 @@
 
 mod bar;
 mod look;
+mod pair;
 mod picture;
 mod plan;
 mod readout;
@@ -12,6 +13,7 @@ use crate::format::Units;
 use crate::words::words;
 use leptos::prelude::*;
 use look::Look;
+pub(crate) use pair::pair;
 use std::sync::Arc;
 
 /// The road view.
@@ -48,7 +50,7 @@ pub fn RoadView(
                 {picture::view(look)}
                 {strip::view(look)}
                 <div class="road-below">
-                    {readout::view(look, put_place)}
+                    {readout::view(look, Some(put_place))}
                     {plan::view(look)}
                 </div>
             })}

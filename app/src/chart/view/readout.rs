@@ -10,24 +10,31 @@ use leptos::prelude::*;
 /// A screen reader is told what lies about the cursor once it rests this long, ms.
 const REST_MS: i32 = 700;
 
-/// The readout.
-pub(super) fn view(look: Look, put_place: Callback<usize>) -> AnyView {
+/// The readout; with a button that puts a place, where places are put.
+pub(super) fn view(look: Look, put_place: Option<Callback<usize>>) -> AnyView {
     let cells = ReadoutCell::ALL.into_iter().map(|cell| view_cell(look, cell)).collect::<Vec<_>>();
     let about = Memo::new(move |_| told(look, |here, units| words().surroundings(here, units)));
     view! {
         <div class="readout" data-testid="readout">
             <p class="about-cursor" data-testid="about-cursor">{move || about.get()}</p>
             <dl>{cells}</dl>
-            <button
-                type="button"
-                class="button small"
-                data-testid="put-here"
-                on:click=move |_| put_place.run(look.cursor.get_untracked())
-            >
-                {words().put_here()}
-            </button>
+            {put_place.map(|put_place| put_here(look, put_place))}
             {spoken(about)}
         </div>
+    }
+    .into_any()
+}
+
+fn put_here(look: Look, put_place: Callback<usize>) -> AnyView {
+    view! {
+        <button
+            type="button"
+            class="button small"
+            data-testid="put-here"
+            on:click=move |_| put_place.run(look.cursor.get_untracked())
+        >
+            {words().put_here()}
+        </button>
     }
     .into_any()
 }

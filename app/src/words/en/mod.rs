@@ -10,6 +10,7 @@ mod plan_detail;
 mod road;
 mod roadside;
 mod study;
+mod two;
 mod why;
 
 /// English words. Trade terms as in printed driver manuals; plain short sentences.

@@ -1,0 +1,210 @@
+//! Two roads in figures: what a planner weighs, each for itself and none summed up in a score.
+
+use crate::chart::{RoadPicture, value};
+use crate::message::RoadFacts;
+use solver::plan::{Plan, Verdict};
+use solver::road::PlaceKind;
+
+/// A road is called climbing or falling from this grade. Assumed, as in the solver's totals.
+const CLIMBING: f64 = 0.02;
+/// Retarder and motoring carry all of it from this share.
+const ALL: f64 = 0.995;
+
+/// What a road comes to for a truck on a day.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Figures {
+    /// The worst verdict; `None` on a road without a descent.
+    pub worst: Option<Verdict>,
+    /// Descents.
+    pub descents: usize,
+    /// The slowest hold speed of a descent, m/s; `None` where none is held.
+    pub slowest_hold: Option<f64>,
+    /// Hottest service brakes after a hard stop at the worst place, °C.
+    pub hottest_c: f64,
+    /// Length on descents on which the service brakes must help, m.
+    pub braked_m: f64,
+    /// Work of the service brakes, J.
+    pub service_j: f64,
+    /// Work of retarder and motoring, J.
+    pub holding_j: f64,
+    /// Time on descents, crest to foot, s.
+    pub down_s: f64,
+    /// Time on climbs of 2 % and more, s.
+    pub up_s: f64,
+    /// Time in all, s.
+    pub time_s: f64,
+    /// Slowest speed on a climb, m/s; `None` where the road does not climb.
+    pub crawl: Option<f64>,
+    /// All that the road rises, m.
+    pub rise_m: f64,
+    /// All that it falls, m.
+    pub fall_m: f64,
+    /// Length, m.
+    pub length_m: f64,
+    /// Energy of the fuel, J.
+    pub fuel_j: f64,
+    /// Curves that ask for less than the speed limit.
+    pub curves: usize,
+    /// Places to stop at or to end in: brake checks, escape ramps, parking.
+    pub stops: [usize; 3],
+    /// Length that is not assessed, m.
+    pub blank_m: f64,
+}
+
+impl Figures {
+    /// Of a road worked out.
+    #[must_use]
+    pub fn of(road: &RoadFacts, plan: &Plan, picture: &RoadPicture) -> Self {
+        let advices = plan.descents.iter().filter_map(|it| it.choice.advice());
+        let count = |kind: PlaceKind| road.places.iter().filter(|it| it.kind == kind).count();
+        let totals = &plan.totals;
+        let drive = Drive::along(picture);
+        Self {
+            worst: plan.deciding().map(|it| it.choice.verdict()),
+            descents: plan.descents.len(),
+            slowest_hold: advices.map(|it| it.speed.0).min_by(f64::total_cmp),
+            hottest_c: totals.hottest_after_stop.0,
+            braked_m: drive.braked_m,
+            service_j: totals.service_work.0,
+            holding_j: totals.holding_work.0,
+            down_s: drive.down_s,
+            up_s: drive.up_s,
+            time_s: totals.time.0,
+            crawl: totals.crawl.map(|it| it.0),
+            rise_m: drive.rise_m,
+            fall_m: totals.fall.0,
+            length_m: road.length_m,
+            fuel_j: totals.fuel.0,
+            curves: plan.curves.len(),
+            stops: [PlaceKind::BrakeCheck, PlaceKind::EscapeRamp, PlaceKind::Parking].map(count),
+            blank_m: road.unassessed.iter().map(|it| (it.to - it.from) as f64 * road.step_m).sum(),
+        }
+    }
+
+    /// What fuel and time cost together; `None` without a rate. `fuel` is for a litre, `hour` for an
+    /// hour.
+    #[must_use]
+    pub fn cost(&self, fuel: Option<f64>, hour: Option<f64>) -> Option<f64> {
+        let litres = solver::motion::litres_of_fuel(solver::units::Joules(self.fuel_j));
+        match (fuel, hour) {
+            (None, None) => None,
+            (fuel, hour) => Some(fuel.unwrap_or(0.0) * litres + hour.unwrap_or(0.0) * self.time_s / 3_600.0),
+        }
+    }
+}
+
+/// What follows from the lanes, cell by cell.
+#[derive(Default)]
+struct Drive {
+    braked_m: f64,
+    down_s: f64,
+    up_s: f64,
+    rise_m: f64,
+}
+
+impl Drive {
+    fn along(picture: &RoadPicture) -> Self {
+        let step = picture.step();
+        let mut drive = Self::default();
+        for cell in 0..picture.points().saturating_sub(1) {
+            let (Some(here), Some(next), Some(speed)) = (
+                value(&picture.heights_m, cell),
+                value(&picture.heights_m, cell + 1),
+                value(&picture.speed, cell),
+            ) else {
+                continue;
+            };
+            let rise = next - here;
+            let time = if speed > 0.1 { step / speed } else { 0.0 };
+            drive.rise_m += rise.max(0.0);
+            // Crest and foot belong to the descent, the cell behind the foot does not.
+            let on_descent = picture.descents.iter().any(|it| (it.from..it.to).contains(&cell));
+            if on_descent {
+                drive.down_s += time;
+                let carried = value(&picture.carried, cell).unwrap_or(1.0);
+                drive.braked_m += if carried < ALL { step } else { 0.0 };
+            } else if rise > CLIMBING * step {
+                drive.up_s += time;
+            }
+        }
+        drive
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::chart::sample;
+    use crate::desk::Desk;
+    use crate::entries::Entries;
+    use crate::message::{LANE_FLOATS, Reply, Request, Task};
+    use crate::test_roads::hill;
+    use solver::truck::Preset;
+
+    /// The hill of the tests, worked out, with its arrays in a picture.
+    fn worked() -> (RoadFacts, Plan, RoadPicture) {
+        let entries = Entries::of(Preset::FiveAxle36);
+        let task = Task {
+            course: None,
+            part: None,
+            reversed: false,
+            roadside: None,
+            truck: entries.truck,
+            day: entries.day,
+        };
+        let (mut facts, mut plan, mut picture) = (None, None, sample::pass());
+        Desk::new().answer(
+            Request::Open(task, vec![false]),
+            vec![hill()],
+            &mut |reply, arrays| match reply {
+                Reply::Surveyed(road) => {
+                    picture.step_m = road.step_m as f32;
+                    picture.heights_m = arrays.floats[0].clone().into();
+                    facts = Some(*road);
+                }
+                Reply::Planned(it) => {
+                    picture.speed = arrays.floats[0].clone().into();
+                    picture.carried = arrays.floats[LANE_FLOATS - 1].clone().into();
+                    picture.descents = it
+                        .descents
+                        .iter()
+                        .map(|d| crate::chart::Bracket {
+                            number: d.number,
+                            from: d.from,
+                            to: d.to,
+                            mean: 0.0,
+                            steepest: 0.0,
+                            verdict: d.choice.verdict(),
+                        })
+                        .collect();
+                    plan = Some(it);
+                }
+                _ => {}
+            },
+        );
+        (facts.expect("a road"), plan.expect("a plan"), picture)
+    }
+
+    #[test]
+    fn the_parts_of_the_time_are_no_more_than_the_whole() {
+        let (road, plan, picture) = worked();
+        let figures = Figures::of(&road, &plan, &picture);
+        assert_eq!((figures.worst, figures.descents), (Some(plan.descents[0].choice.verdict()), 1));
+        let advice = plan.descents[0].choice.advice().expect("held");
+        assert!((figures.down_s - advice.time.0).abs() < 0.01 * advice.time.0 + 2.0, "{figures:?}");
+        assert!(figures.down_s + figures.up_s <= figures.time_s * 1.01, "{figures:?}");
+        assert!(figures.fall_m > 300.0 && figures.rise_m < 5.0, "the hill only falls: {figures:?}");
+        assert!(figures.braked_m < 0.05 * figures.length_m, "the retarder holds it: {figures:?}");
+    }
+
+    #[test]
+    fn money_comes_of_rates_alone() {
+        let (road, plan, picture) = worked();
+        let figures = Figures::of(&road, &plan, &picture);
+        assert_eq!(figures.cost(None, None), None);
+        let time = figures.cost(None, Some(60.0)).expect("a rate");
+        assert!((time - figures.time_s / 60.0).abs() < 1e-9);
+        let both = figures.cost(Some(1.5), Some(60.0)).expect("rates");
+        assert!(both > time);
+    }
+}

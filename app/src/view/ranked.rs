@@ -1,0 +1,109 @@
+//! Many roads in a list, the worst descent first; any two of them side by side.
+
+use super::verdict::chip;
+use crate::compare::Figures;
+use crate::format::{self, Units};
+use crate::state::{Ranked, State, Worked};
+use crate::words::words;
+use leptos::prelude::*;
+use solver::order::ascending;
+use std::sync::Arc;
+
+/// The section; hidden while there is no list.
+pub(super) fn ranked(state: State) -> AnyView {
+    let w = words();
+    let none = move || state.ranked.with(Vec::is_empty);
+    let head = move || {
+        state
+            .ranked
+            .with(|rows| w.ranked_head(rows.iter().filter(|it| it.outcome.is_some()).count(), rows.len()))
+    };
+    let rows = move || {
+        let units = state.units.get();
+        state.ranked.with(|rows| {
+            order(rows).into_iter().map(|index| row(state, index, &rows[index], units)).collect_view()
+        })
+    };
+    let changed = move || {
+        let now = state.entries.with(|entries| (entries.truck.clone(), entries.day));
+        state.ranked_for.with(|of| of.as_ref().is_some_and(|of| *of != now)).then(|| {
+            view! {
+                <button type="button" class="button" data-testid="rank-again" on:click=move |_| state.rank_again()>
+                    {w.rank_again()}
+                </button>
+            }
+        })
+    };
+    view! {
+        <section class="card ranked" id="ranked" hidden=none>
+            <div class="section-head">
+                <h2 role="status" data-testid="ranked-head">{head}</h2>
+                <button type="button" class="button" data-testid="end-ranking" on:click=move |_| state.end_ranking()>
+                    {w.end_two()}
+                </button>
+            </div>
+            <p class="about">{w.ranked_sentence()}</p>
+            {changed}
+            <ol class="ranks">{rows}</ol>
+        </section>
+    }
+    .into_any()
+}
+
+/// Roads with their worst descent first, then those still worked out, then those that cannot be.
+fn order(rows: &[Ranked]) -> Vec<usize> {
+    let key = |row: &Ranked| match &row.outcome {
+        Some(Ok(worked)) => {
+            let verdict = worked.plan.deciding().map_or(-1.0, |it| f64::from(it.choice.verdict() as u8));
+            -(verdict * 1e4 + worked.plan.totals.hottest_after_stop.0.clamp(0.0, 9e3))
+        }
+        None => 1e6,
+        Some(Err(_)) => 2e6,
+    };
+    ascending(rows.iter().map(key))
+}
+
+fn row(state: State, index: usize, ranked: &Ranked, units: Units) -> AnyView {
+    let w = words();
+    let name = ranked.leg.file.name.clone();
+    let content = match &ranked.outcome {
+        None => view! { <p class="about">{w.ranking()}</p> }.into_any(),
+        Some(Err(sentence)) => view! { <p class="problem">{sentence.clone()}</p> }.into_any(),
+        Some(Ok(worked)) => figures(state, index, worked, units),
+    };
+    view! { <li data-testid="ranked-row"><h3>{name}</h3>{content}</li> }.into_any()
+}
+
+fn figures(state: State, index: usize, worked: &Arc<Worked>, units: Units) -> AnyView {
+    let w = words();
+    let figures = Figures::of(&worked.road, &worked.plan, &worked.picture);
+    let verdict = match figures.worst {
+        Some(verdict) => chip(verdict),
+        None => view! { <span>{w.no_descent(figures.blank_m > 0.0)}</span> }.into_any(),
+    };
+    let line = [
+        format::distance(figures.length_m, units),
+        format::temperature(figures.hottest_c, units),
+        format::hold_speed(figures.slowest_hold.unwrap_or(0.0), units),
+        w.time(figures.time_s),
+    ];
+    let labels = w.ranked_labels();
+    let facts = labels
+        .into_iter()
+        .zip(line)
+        .map(|(label, text)| view! { <div><dt>{label}</dt><dd>{text}</dd></div> }.into_any());
+    let facts: Vec<AnyView> = facts.collect();
+    view! {
+        {verdict}
+        <dl>{facts}</dl>
+        <div class="buttons">
+            <button type="button" class="button small" data-testid="open-ranked" on:click=move |_| state.open_ranked(index)>
+                {w.open_ranked()}
+            </button>
+            <button type="button" class="button small" data-testid="beside-ranked" on:click=move |_| state.keep_ranked_beside(index)>
+                {w.beside_ranked()}
+            </button>
+        </div>
+    }
+    .into_any()
+}

@@ -1,0 +1,227 @@
+//! Two roads side by side: both pictures on one scale, and what a planner weighs in a table.
+
+use super::part::text_field;
+use crate::chart::{RoadPicture, pair};
+use crate::compare::Figures;
+use crate::format::{self, Units, parse_number};
+use crate::marker::Marker;
+use crate::state::{State, Worked};
+use crate::words::{CardOf, TwoRow, words};
+use leptos::prelude::*;
+use std::sync::Arc;
+
+/// The road kept and the one shown, with their pictures on one scale.
+#[derive(Clone)]
+struct Both {
+    worked: [Arc<Worked>; 2],
+    pictures: [Arc<RoadPicture>; 2],
+}
+
+impl Both {
+    fn of(kept: Arc<Worked>, shown: Arc<Worked>) -> Self {
+        let pictures =
+            [kept.picture.beside(&shown.picture), shown.picture.beside(&kept.picture)].map(Arc::new);
+        Self { worked: [kept, shown], pictures }
+    }
+
+    fn is(&self, other: &Self) -> bool {
+        (0..2).all(|index| Arc::ptr_eq(&self.worked[index], &other.worked[index]))
+    }
+}
+
+/// The section.
+pub(super) fn two(state: State) -> AnyView {
+    let both = Memo::new_with_compare(
+        move |_| Some(Both::of(state.other.get()?, state.worked.get()?)),
+        |old: Option<&Option<Both>>, new| match (old.and_then(Option::as_ref), new.and_then(Option::as_ref)) {
+            (Some(old), Some(new)) => !old.is(new),
+            (old, new) => old.is_some() || new.is_some(),
+        },
+    );
+    let some = Memo::new(move |_| both.with(Option::is_some));
+    let content = move || match some.get() {
+        true => comparison(state, both),
+        false => invitation(state),
+    };
+    view! {
+        <section class="card two" id="two" hidden=move || state.worked.with(Option::is_none)>{content}</section>
+    }
+    .into_any()
+}
+
+fn invitation(state: State) -> AnyView {
+    let w = words();
+    view! {
+        <div class="section-head">
+            <h2>{w.two_head()}</h2>
+            <button type="button" class="button" data-testid="keep-beside" on:click=move |_| state.keep_beside()>
+                {w.keep_beside()}
+            </button>
+        </div>
+        <p class="about">{w.keep_beside_sentence()}</p>
+    }
+    .into_any()
+}
+
+fn comparison(state: State, both: Memo<Option<Both>>) -> AnyView {
+    let w = words();
+    let units = Signal::derive(move || state.units.get());
+    let pictures = Signal::derive(move || both.with(|both| both.as_ref().map(|it| it.pictures.clone())));
+    let names = Signal::derive(move || {
+        both.with(|both| both.as_ref().map(|it| it.worked.each_ref().map(|one| name(one))))
+            .unwrap_or_default()
+    });
+    let same =
+        move || both.with(|both| both.as_ref().is_some_and(|it| Arc::ptr_eq(&it.worked[0], &it.worked[1])));
+    let next = move || same().then(|| w.two_next());
+    let table = move || {
+        let (units, rates) = (state.units.get(), state.rates.get());
+        both.with(|both| both.as_ref().map(|it| table(&it.worked, units, &rates)))
+    };
+    view! {
+        <div class="section-head">
+            <h2>{w.two_head()}</h2>
+            <button type="button" class="button" data-testid="end-two" on:click=move |_| state.other.set(None)>
+                {w.end_two()}
+            </button>
+        </div>
+        <p class="two-next" role="status" data-testid="two-next">{next}</p>
+        {pair(pictures, names, units)}
+        {table}
+        {rates(state)}
+        <p class="about">{w.two_caution()}</p>
+    }
+    .into_any()
+}
+
+/// What a road is called, with what it was worked out for.
+fn name(worked: &Worked) -> String {
+    let road = if worked.road.name.is_empty() { &worked.file } else { &worked.road.name };
+    let turned = if worked.road.reversed { format!(" ({})", words().reversed_mark()) } else { String::new() };
+    format!("{road}{turned}")
+}
+
+fn rates(state: State) -> AnyView {
+    let w = words();
+    let one = |index: usize| {
+        let text = Signal::derive(move || state.rates.with(|rates| rates[index].clone()));
+        let unit = Signal::derive(move || w.rate_units(state.units.get())[index]);
+        let id = ["rate-fuel", "rate-hour"][index].to_owned();
+        let typed = move |text| state.set_rate(index, text);
+        let field = text_field(id, w.rate_labels()[index], "decimal", text, unit, Box::new(typed));
+        view! { <div class="entry">{field}</div> }.into_any()
+    };
+    view! { <div class="rates">{one(0)}{one(1)}</div> }.into_any()
+}
+
+/// A row: its label, both values, the difference.
+type Row = (TwoRow, [String; 2], String);
+
+fn table(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> AnyView {
+    let w = words();
+    let heads = w.two_heads().map(|head| view! { <th scope="col">{head}</th> }.into_any());
+    let rows = rows(worked, units, rates).into_iter().map(|(row, [kept, shown], difference)| {
+        view! {
+            <tr data-testid=format!("two-{row:?}")>
+                <th scope="row">{w.two_row(row)}</th>
+                <td>{kept}</td>
+                <td>{shown}</td>
+                <td>{difference}</td>
+            </tr>
+        }
+        .into_any()
+    });
+    let rows: Vec<AnyView> = rows.collect();
+    view! {
+        <div class="wide-table">
+            <table class="two-table" data-testid="two-table">
+                <thead><tr>{heads.into_iter().collect_view()}</tr></thead>
+                <tbody>{rows}</tbody>
+            </table>
+        </div>
+    }
+    .into_any()
+}
+
+fn rows(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> Vec<Row> {
+    let w = words();
+    let of = worked.each_ref().map(|it| Figures::of(&it.road, &it.plan, &it.picture));
+    let text = |row: TwoRow, values: [String; 2]| {
+        let difference = if values[0] == values[1] { w.no_difference().to_owned() } else { String::new() };
+        (row, values, difference)
+    };
+    // `written` is told that it writes a difference: a temperature has no zero to begin at.
+    let number = |row: TwoRow,
+                  get: &dyn Fn(&Figures) -> Option<f64>,
+                  written: &dyn Fn(f64) -> String,
+                  apart: &dyn Fn(f64) -> String| {
+        let values = of.each_ref().map(get);
+        let texts = values.map(|value| value.map_or_else(|| "–".to_owned(), written));
+        let difference = match values {
+            _ if texts[0] == texts[1] => w.no_difference().to_owned(),
+            [Some(kept), Some(shown)] => {
+                let sign = if shown < kept { "−" } else { "+" };
+                format!("{sign}{}", apart((shown - kept).abs()))
+            }
+            [_, _] => String::new(),
+        };
+        (row, texts, difference)
+    };
+    let plain = |row: TwoRow, get: &dyn Fn(&Figures) -> Option<f64>, written: &dyn Fn(f64) -> String| {
+        number(row, get, written, written)
+    };
+    let count = |value: f64| format::whole(value);
+    let length = |value: f64| format::length(value, units);
+    let height = |value: f64| format::height(value, units);
+    let speed = |value: f64| format::hold_speed(value, units);
+    let fuel =
+        |joules: f64| format::fuel(solver::motion::litres_of_fuel(solver::units::Joules(joules)), units);
+    let per_litre = parse_number(&rates[0]).map(|rate| rate / units.litres_per_fuel());
+    let per_hour = parse_number(&rates[1]);
+    let money = |value: f64| format::whole(value.round());
+    let cost = |it: &Figures| it.cost(per_litre, per_hour);
+    let verdict =
+        |it: &Figures| it.worst.map_or_else(|| w.no_descent(false).to_owned(), |it| w.verdict(it).to_owned());
+    let mut rows = vec![
+        text(TwoRow::Truck, worked.each_ref().map(|it| facts(it, units))),
+        text(TwoRow::Worst, of.each_ref().map(verdict)),
+        plain(TwoRow::Descents, &|it| Some(it.descents as f64), &count),
+        plain(TwoRow::Hold, &|it| it.slowest_hold, &speed),
+        number(TwoRow::Hottest, &|it| Some(it.hottest_c), &|it| format::temperature(it, units), &|it| {
+            format::warmer(it, units)
+        }),
+        plain(TwoRow::Braked, &|it| Some(it.braked_m), &length),
+        plain(TwoRow::Service, &|it| Some(it.service_j), &format::work),
+        plain(TwoRow::Holding, &|it| Some(it.holding_j), &format::work),
+        plain(TwoRow::Down, &|it| Some(it.down_s), &|it| w.time(it)),
+        plain(TwoRow::Up, &|it| Some(it.up_s), &|it| w.time(it)),
+        plain(TwoRow::Crawl, &|it| it.crawl, &speed),
+        plain(TwoRow::Time, &|it| Some(it.time_s), &|it| w.time(it)),
+        plain(TwoRow::Rise, &|it| Some(it.rise_m), &height),
+        plain(TwoRow::Fall, &|it| Some(it.fall_m), &height),
+        plain(TwoRow::Length, &|it| Some(it.length_m), &length),
+        plain(TwoRow::Curves, &|it| Some(it.curves as f64), &count),
+        plain(TwoRow::Checks, &|it| Some(it.stops[0] as f64), &count),
+        plain(TwoRow::Ramps, &|it| Some(it.stops[1] as f64), &count),
+        plain(TwoRow::Parking, &|it| Some(it.stops[2] as f64), &count),
+        plain(TwoRow::Blank, &|it| Some(it.blank_m), &length),
+        plain(TwoRow::Fuel, &|it| Some(it.fuel_j), &fuel),
+    ];
+    if per_litre.is_some() || per_hour.is_some() {
+        rows.push(plain(TwoRow::Cost, &cost, &money));
+    }
+    rows
+}
+
+fn facts(worked: &Worked, units: Units) -> String {
+    words().card_facts(CardOf {
+        plan: &worked.plan,
+        truck: &worked.truck,
+        day: &worked.day,
+        places: &worked.road.places,
+        limits: &worked.road.limits,
+        step_m: worked.road.step_m,
+        marker: Marker::NONE,
+        units,
+    })
+}
