@@ -15,6 +15,8 @@ pub(crate) mod picture;
 pub(crate) mod rows;
 pub mod scope;
 #[cfg(feature = "page")]
+pub(crate) mod shelf;
+#[cfg(feature = "page")]
 pub(crate) mod storage;
 #[cfg(feature = "page")]
 pub(crate) mod theme;
@@ -72,6 +74,14 @@ pub(crate) fn cores() -> usize {
 pub(crate) fn is_wide() -> bool {
     let query = window().and_then(|window| window.match_media("(min-width: 70rem)").ok().flatten());
     query.is_none_or(|query| query.matches())
+}
+
+/// Loads the page anew.
+#[cfg(feature = "page")]
+pub(crate) fn reload() {
+    if let Some(window) = window() {
+        let _ = window.location().reload();
+    }
 }
 
 /// Opens the browser's print dialogue.

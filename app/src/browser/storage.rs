@@ -16,6 +16,18 @@ pub(crate) fn keep(name: &str, bytes: &[u8]) {
     }
 }
 
+/// Forgets all whose name begins so.
+pub(crate) fn forget_all(start: &str) {
+    let Some(storage) = super::window().and_then(|window| window.local_storage().ok().flatten()) else {
+        return;
+    };
+    let count = storage.length().unwrap_or(0);
+    let names: Vec<String> = (0..count).filter_map(|index| storage.key(index).ok().flatten()).collect();
+    for name in names.iter().filter(|name| name.starts_with(start)) {
+        let _ = storage.remove_item(name);
+    }
+}
+
 fn to_hex(bytes: &[u8]) -> String {
     bytes.iter().fold(String::with_capacity(bytes.len() * 2), |mut text, byte| {
         // Writing to a String does not fail.

@@ -78,6 +78,12 @@ impl Asked {
         Aim { source: self.source.clone(), course, part, reversed, roadside: roadside.clone() }
     }
 
+    /// Whether both are the same part of the same road in the same direction.
+    pub(super) fn is_same_road(&self, other: &Self) -> bool {
+        let road = |it: &Self| (it.source.number, it.task.course, it.task.part, it.task.reversed);
+        road(self) == road(other)
+    }
+
     /// Whether both ask for the same; an unnamed course is any.
     pub(super) fn is(&self, other: &Self) -> bool {
         let same_course = self.task.course == other.task.course

@@ -80,6 +80,11 @@ pub(super) fn keep_roadside(key: &str, roadside: &Roadside) {
     }
 }
 
+/// Forgets all of it.
+pub(super) fn forget() {
+    storage::forget_all("steadygrade.");
+}
+
 fn roads() -> Vec<(String, Roadside)> {
     storage::recall(ROADS).and_then(|bytes| postcard::from_bytes(&bytes).ok()).unwrap_or_default()
 }

@@ -9,6 +9,7 @@ mod kept;
 mod rank;
 mod result;
 mod roadside;
+mod shelf;
 mod study;
 mod trucks;
 mod two;
@@ -187,7 +188,7 @@ pub(crate) fn start() -> State {
     theme::watch(move || theme::show(state.theme.get_untracked()));
     offline::watch(move |stored| state.stored.set(stored));
     work::start_worker(state);
-    state.open_demo();
+    shelf::open(state);
     state
 }
 

@@ -8,7 +8,7 @@
 use super::asked::{Aim, Asked, Leg, Source};
 use super::result::{Surveyed, Worked};
 use super::{Choice, Progress, Signals, State};
-use super::{roadside, study};
+use super::{roadside, shelf, study};
 use crate::browser::offline;
 use crate::browser::timer::Timer;
 use crate::browser::worker::{Heard, WorkerClient, WorkerKind};
@@ -62,13 +62,23 @@ fn cannot_start(state: State) {
 
 /// Wants another file, or several joined. Their number is bounded by how often a person drops one.
 pub(super) fn open(state: State, legs: Vec<Leg>, demo: bool) {
+    open_aim(state, Aim::new(Source { number: 0, legs, demo }, None));
+}
+
+/// Whether nothing was wanted yet.
+pub(super) fn is_idle(state: State) -> bool {
+    state.work.with_value(|work| work.aim.is_none())
+}
+
+/// Wants a file with its course, part and direction; it gets its number here.
+pub(super) fn open_aim(state: State, mut aim: Aim) {
     state.trouble.set(None);
     state.choice.set(None);
     let busy = state.work.with_value(|work| work.out.is_some());
     state.work.update_value(|work| {
         work.sources += 1;
-        let source = Source { number: work.sources, legs, demo };
-        work.aim = Some(Aim::new(source, None));
+        aim.source.number = work.sources;
+        work.aim = Some(aim);
         work.vain_starts = 0;
     });
     if busy || state.work.with_value(|work| work.client.is_none()) {
@@ -341,6 +351,9 @@ fn show(state: State, mut asked: Asked, worked: Worked) {
             aim.course = aim.course.or(asked.task.course);
             // A part that could not be cut is not wanted any more.
             aim.part = aim.part.and(asked.task.part);
+        }
+        if work.shown.as_ref().is_none_or(|shown| !shown.is_same_road(&asked)) {
+            shelf::keep(&asked);
         }
         work.shown = Some(asked);
     });

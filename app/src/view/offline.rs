@@ -17,7 +17,21 @@ pub(super) fn foot(state: State) -> AnyView {
     let link = browser::named("standalone-file").map(|address| {
         view! { <a href=address download="steadygrade.html" data-testid="save-page">{w.save_page()}</a> }
     });
-    view! { <footer class="foot">{kept}{link}</footer> }.into_any()
+    view! { <footer class="foot">{kept}{link}{forget(state)}</footer> }.into_any()
+}
+
+/// Forgets all that is kept, once it is pressed again.
+fn forget(state: State) -> AnyView {
+    let w = words();
+    let asked = RwSignal::new(false);
+    let press = move |_| if asked.get_untracked() { state.forget_all() } else { asked.set(true) };
+    let text = move || if asked.get() { w.forget_really() } else { w.forget_all() };
+    view! {
+        <button type="button" class="button small plain" data-testid="forget" on:click=press on:blur=move |_| asked.set(false)>
+            {text}
+        </button>
+    }
+    .into_any()
 }
 
 /// The line for a newer version. It lies at the lower edge of the window, so that nothing moves

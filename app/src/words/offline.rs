@@ -10,6 +10,10 @@ pub trait OfflineWords {
     fn load_newer(&self) -> &'static str;
     /// Puts that off.
     fn later(&self) -> &'static str;
+    /// Forgets what is kept on this machine.
+    fn forget_all(&self) -> &'static str;
+    /// The same, when it was pressed once.
+    fn forget_really(&self) -> &'static str;
     /// Link that saves the page as one file.
     fn save_page(&self) -> &'static str;
 }

@@ -8,13 +8,19 @@ impl OfflineWords for English {
         "This page works without a network now."
     }
     fn newer(&self) -> &'static str {
-        "A new version of this page is ready. Truck and day stay as entered. The road, its markers and what held today do not: have the file at hand."
+        "A new version of this page is ready. Truck, day, the road and its places stay. The marker entered for the card, a road kept beside and what held today do not."
     }
     fn load_newer(&self) -> &'static str {
         "New version: load it"
     }
     fn later(&self) -> &'static str {
         "Later"
+    }
+    fn forget_all(&self) -> &'static str {
+        "Forget all that is kept on this machine"
+    }
+    fn forget_really(&self) -> &'static str {
+        "Really forget trucks, entries, roads and places? Press once more"
     }
     fn save_page(&self) -> &'static str {
         "Save this page as one file (for a stick)"
