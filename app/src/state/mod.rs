@@ -10,6 +10,7 @@ mod rank;
 mod result;
 mod roadside;
 mod shelf;
+mod show;
 mod study;
 mod trucks;
 mod two;
@@ -41,7 +42,7 @@ use solver::study::{Study, Sureness};
 use solver::truck::{Preset, TruckSpec};
 use std::sync::Arc;
 use study::StudyWork;
-use work::Work;
+use work::{Followers, Work};
 
 /// Quiet time after the last key before the road is worked out again, ms.
 const PAUSE_MS: i32 = 150;
@@ -187,7 +188,7 @@ pub(crate) fn start() -> State {
     theme::show_gloves(kept::gloves());
     theme::watch(move || theme::show(state.theme.get_untracked()));
     offline::watch(move |stored| state.stored.set(stored));
-    work::start_worker(state);
+    work::start(state, Followers { shown: show::show, road: study::take_road });
     shelf::open(state);
     state
 }

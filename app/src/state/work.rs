@@ -8,18 +8,23 @@
 use super::asked::{Aim, Asked, Leg, Source};
 use super::result::{Surveyed, Worked};
 use super::{Choice, Progress, Signals, State};
-use super::{roadside, shelf, study};
-use crate::browser::offline;
-use crate::browser::timer::Timer;
-use crate::browser::worker::{Heard, WorkerClient, WorkerKind};
+use crate::browser::worker::{Heard, RawBytes, WorkerClient, WorkerKind};
 use crate::message::{Reply, Request, decode, encode};
 use crate::words::WorkTrouble;
 use leptos::prelude::*;
 use solver::road::Roadside;
-use std::sync::Arc;
 
 /// Workers started in vain before the page gives up.
 const MOST_STARTS: u32 = 2;
+
+/// Who is told what comes of it. Named at the start: the conversation knows none of them.
+#[derive(Clone, Copy)]
+pub(super) struct Followers {
+    /// An answer: what was shown before, what was asked, and what it came to.
+    pub(super) shown: fn(State, Option<Asked>, Asked, Worked),
+    /// The bytes of the road that was to be handed over.
+    pub(super) road: fn(State, Option<RawBytes>),
+}
 
 /// Where the conversation stands.
 #[derive(Default)]
@@ -35,10 +40,17 @@ pub(super) struct Work {
     aim: Option<Aim>,
     surveyed: Option<Surveyed>,
     shown: Option<Asked>,
+    followers: Option<Followers>,
+}
+
+/// Begins the conversation.
+pub(super) fn start(state: State, followers: Followers) {
+    state.work.update_value(|work| work.followers = Some(followers));
+    start_worker(state);
 }
 
 /// Starts a worker in place of the one that may be running.
-pub(super) fn start_worker(state: State) {
+fn start_worker(state: State) {
     let client =
         WorkerClient::start(WorkerKind::First, move |heard| hear(state, &heard), move || stopped(state));
     let started = client.is_some();
@@ -330,66 +342,33 @@ fn answered(state: State, reply: Reply, heard: &Heard) {
             });
             next(state);
         }
-        Reply::HandedOver => study::take_road(state, heard.raw(0)),
+        Reply::HandedOver => {
+            if let Some(followers) = state.work.with_value(|work| work.followers) {
+                (followers.road)(state, heard.raw(0));
+            }
+        }
     }
 }
 
-/// Shows a result. Another road begins with no descent chosen.
+/// Takes note of an answer, and lets it be shown.
 fn show(state: State, mut asked: Asked, worked: Worked) {
-    let same = |shown: &Arc<Worked>| Arc::ptr_eq(&shown.picture.heights_m, &worked.picture.heights_m);
-    if !state.worked.with_untracked(|shown| shown.as_ref().is_some_and(same)) {
-        state.chosen_descent.set(None);
-    }
-    let road = |asked: &Asked| (asked.source.number, asked.task.course);
-    let another = state.work.with_value(|work| {
-        work.shown.as_ref().map(road) != Some((asked.source.number, Some(worked.road.course)))
-    });
     (asked.task.course, asked.task.part) = (Some(worked.road.course), worked.road.part);
-    state.work.update_value(|work| {
+    let told = state.work.try_update_value(|work| {
         work.holds = Some(asked.source.number);
         if let Some(aim) = work.aim.as_mut().filter(|aim| aim.source.number == asked.source.number) {
             aim.course = aim.course.or(asked.task.course);
             // A part that could not be cut is not wanted any more.
             aim.part = aim.part.and(asked.task.part);
         }
-        if work.shown.as_ref().is_none_or(|shown| !shown.is_same_road(&asked)) {
-            shelf::keep(&asked);
-        }
-        work.shown = Some(asked);
+        (work.shown.replace(asked.clone()), work.followers)
     });
-    if another {
-        roadside::follow(state, &worked);
-    }
-    show_in_turn(state, Arc::new(worked));
-}
-
-/// The picture now, the texts and the list of descents each in a task of its own: a long road
-/// has a hundred rows, and the page must stay live in between.
-fn show_in_turn(state: State, worked: Arc<Worked>) {
-    study::forget(state);
-    state.picture.set(Some(worked.picture.clone()));
-    later(state, move || {
-        state.worked.set(Some(worked.clone()));
-        let worked = worked.clone();
-        later(state, move || {
-            state.listed.set(Some(worked.clone()));
-            next(state);
-            study::follow(state);
-            // Not earlier: on a slow line it would keep the first answer waiting.
-            offline::keep();
-        });
-    });
-}
-
-/// In the next task; now where the browser has no timers.
-fn later(state: State, then: impl Fn() + Clone + 'static) {
-    match Timer::after(0, then.clone()) {
-        Some(timer) => state.rest.set_value(Some(timer)),
-        None => then(),
+    if let Some((before, Some(followers))) = told {
+        (followers.shown)(state, before, asked, worked);
     }
 }
 
-fn next(state: State) {
+/// What is shown stands: goes on with what is wanted by now.
+pub(super) fn next(state: State) {
     state.progress.set(None);
     work_out(state);
 }

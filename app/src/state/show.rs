@@ -1,0 +1,50 @@
+//! Showing an answer: who else must know, and in which order the page changes.
+
+use super::asked::Asked;
+use super::{State, Worked, roadside, shelf, study, work};
+use crate::browser::offline;
+use crate::browser::timer::Timer;
+use leptos::prelude::*;
+use std::sync::Arc;
+
+/// Shows an answer. Another road begins with no descent chosen, with its own places, and is kept.
+pub(super) fn show(state: State, before: Option<Asked>, asked: Asked, worked: Worked) {
+    let same = |shown: &Arc<Worked>| Arc::ptr_eq(&shown.picture.heights_m, &worked.picture.heights_m);
+    if !state.worked.with_untracked(|shown| shown.as_ref().is_some_and(same)) {
+        state.chosen_descent.set(None);
+    }
+    let course = |asked: &Asked| (asked.source.number, asked.task.course);
+    if before.as_ref().map(course) != Some(course(&asked)) {
+        roadside::follow(state, &worked);
+    }
+    if before.is_none_or(|before| !before.is_same_road(&asked)) {
+        shelf::keep(&asked);
+    }
+    in_turn(state, Arc::new(worked));
+}
+
+/// The picture now, the texts and the list of descents each in a task of its own: a long road
+/// has a hundred rows, and the page must stay live in between.
+fn in_turn(state: State, worked: Arc<Worked>) {
+    study::forget(state);
+    state.picture.set(Some(worked.picture.clone()));
+    later(state, move || {
+        state.worked.set(Some(worked.clone()));
+        let worked = worked.clone();
+        later(state, move || {
+            state.listed.set(Some(worked.clone()));
+            work::next(state);
+            study::follow(state);
+            // Not earlier: on a slow line it would keep the first answer waiting.
+            offline::keep();
+        });
+    });
+}
+
+/// In the next task; now where the browser has no timers.
+fn later(state: State, then: impl Fn() + Clone + 'static) {
+    match Timer::after(0, then.clone()) {
+        Some(timer) => state.rest.set_value(Some(timer)),
+        None => then(),
+    }
+}
