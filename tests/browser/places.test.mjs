@@ -45,7 +45,7 @@ test("a place put at a distance is on the list, in the picture and on the card, 
   await row.locator("select").selectOption("EscapeRamp");
   await fill(row, "name", "Old quarry");
   await visit.byId("sheet").filter({ hasText: "Escape ramp at km 12.3" }).waitFor();
-  assert.match(await read(visit, "sheet"), /km 12\.3 \(mile 7\.7\): Old quarry/);
+  await visit.byId("sheet").filter({ hasText: /km\s12\.3 \(mile\s7\.7\): Old quarry/ }).waitFor();
   assert.ok(await visit.page.locator(".road-view svg text", { hasText: "Old quarry" }).count());
   for (let left = 3; left > 0; left -= 1) await visit.byId("undo-places").click();
   await visit.byId("undo-places").waitFor({ state: "detached" });
