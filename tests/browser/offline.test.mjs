@@ -107,7 +107,7 @@ test("a newer version waits, says what loading it costs, and takes over when it 
   await visit.byId("load-newer").waitFor();
   assert.equal(await title(visit), before);
   assert.equal(await visit.byId("load-newer").innerText(), "New version: load it");
-  assert.match(await read(visit, "newer"), /The road.* not: have the file at hand/);
+  assert.match(await read(visit, "newer"), /the road and its places stay\..* do not\./);
   // It waits for as long as it takes.
   await reload(visit);
   assert.equal(await title(visit), before);
