@@ -114,7 +114,7 @@ impl StudyWords for English {
             )
         });
         let none = lost.ramps.is_empty().then(|| {
-            "The file has no escape ramp on this descent; that does not mean that there is none.".to_owned()
+            "No escape ramp is entered on this descent; that does not mean that there is none.".to_owned()
         });
         let first = [Some(stop), Some(hold), neither].into_iter().flatten();
         first.chain(ramps).chain(none).collect()
