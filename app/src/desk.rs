@@ -5,7 +5,7 @@
 
 use crate::message::{Arrays, CourseFacts, Phase, Reply, Request, RoadArrays, RoadFacts, Task, lane_arrays};
 use solver::road::{CourseKind, Document, FileError, Leg, Road, Roadside, join, read, survey};
-use solver::truck::Truck;
+use solver::truck::{Truck, TruckError};
 
 /// Takes the replies to one request, in order.
 pub type Post<'a> = &'a mut dyn FnMut(Reply, Arrays);
@@ -127,11 +127,11 @@ impl Desk {
     fn plan(&mut self, task: &Task, post: Post<'_>) {
         let truck = match Truck::new(task.truck.clone()) {
             Ok(truck) => truck,
-            Err(error) => return post(Reply::TruckRefused(error.to_string()), Arrays::default()),
+            Err(error) => return post(Reply::TruckRefused(error), Arrays::default()),
         };
         let day = match task.day.checked() {
             Ok(day) => day,
-            Err(error) => return post(Reply::TruckRefused(error.to_string()), Arrays::default()),
+            Err(error) => return post(Reply::TruckRefused(TruckError::Entry(error)), Arrays::default()),
         };
         let Some(held) = &mut self.held else {
             return post(Reply::NoRoad, Arrays::default());

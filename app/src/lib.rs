@@ -12,6 +12,8 @@
 
 pub mod browser;
 #[cfg(feature = "page")]
+pub mod cab;
+#[cfg(feature = "page")]
 pub mod chart;
 #[cfg(feature = "page")]
 pub mod compare;

@@ -5,6 +5,7 @@ use crate::message::study::{StudyReply, StudyRequest, band_arrays};
 use solver::day::Day;
 use solver::motion::Trip;
 use solver::plan::{Lanes, Plan};
+use solver::report::gpx::Captions;
 use solver::report::truck_file;
 use solver::road::Road;
 use solver::study::{Seen, measured, study, sureness};
@@ -40,10 +41,10 @@ impl StudyDesk {
                 post(StudyReply::TruckWritten(truck_file::write(&truck)), Arrays::default());
             }
             StudyRequest::ReadTruck(text) => {
-                let read = truck_file::read(&text).map(Box::new).map_err(|error| error.to_string());
+                let read = truck_file::read(&text).map(Box::new);
                 post(StudyReply::TruckRead(read), Arrays::default());
             }
-            StudyRequest::Export => self.export(post),
+            StudyRequest::Export(captions) => self.export(&captions, post),
         }
     }
 
@@ -69,10 +70,10 @@ impl StudyDesk {
         }
     }
 
-    fn export(&self, post: Post<'_>) {
+    fn export(&self, captions: &Captions, post: Post<'_>) {
         let reply = match (&self.road, &self.last) {
-            (Some(road), Some((plan, lanes))) => {
-                StudyReply::Exported(solver::report::gpx::annotated(road, plan, lanes))
+            (Some(road), Some((plan, _))) => {
+                StudyReply::Exported(solver::report::gpx::annotated(road, plan, captions))
             }
             (Some(_) | None, Some(_) | None) => StudyReply::Nothing,
         };

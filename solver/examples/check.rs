@@ -84,7 +84,7 @@ fn run(arguments: &Arguments) -> Result<String, String> {
             let (plan, lanes) = analyse(&road, &truck, &day, &mut |_| true)
                 .ok_or("The calculation was stopped before it was done.")?;
             if let Some(out) = &arguments.gpx_out {
-                let text = solver::report::gpx::annotated(&road, &plan, &lanes);
+                let text = check::text::as_gpx(&road, &plan, &lanes);
                 std::fs::write(out, text).map_err(|e| format!("{out} could not be written: {e}."))?;
             }
             if arguments.study {

@@ -154,17 +154,17 @@ pub struct Limit {
 }
 
 /// An entry outside its range.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct OutOfRange {
-    /// The range that was missed.
-    pub limit: Limit,
+    /// Which entry; [`of`] has its range.
+    pub entry: Entry,
     /// What was entered.
     pub value: f64,
 }
 
 impl fmt::Display for OutOfRange {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let Limit { name, min, max, quantity, .. } = self.limit;
+        let Limit { name, min, max, quantity, .. } = *of(self.entry);
         let unit = quantity.unit();
         let gap = if unit.is_empty() { "" } else { " " };
         write!(f, "{name} is {}{gap}{unit}; enter a value from {min} to {max}{gap}{unit}.", self.value)
@@ -182,7 +182,7 @@ impl Limit {
         if value >= self.min && value <= self.max {
             Ok(value)
         } else {
-            Err(OutOfRange { limit: *self, value })
+            Err(OutOfRange { entry: self.entry, value })
         }
     }
 }

@@ -1,10 +1,29 @@
 //! What leaves the program is read back by others and by ourselves.
 
+use solver::plan::Descent;
+use solver::report::gpx::{Captions, Wording};
 use solver::road::{Road, read, survey};
-use solver::truck::Preset;
+use solver::truck::{Gear, Preset, Stage};
 use solver::{Day, analyse, report};
 use tests::generate::demo;
 use tests::trucks::preset;
+
+struct Plain;
+
+impl Wording for Plain {
+    fn caution(&self) -> String {
+        "Signs come first.".to_owned()
+    }
+    fn crest(&self, descent: &Descent) -> String {
+        format!("Crest {}", descent.number)
+    }
+    fn change(&self, gear: Gear, stage: Stage) -> String {
+        format!("Gear {}, stage {}", gear.number(), stage.number())
+    }
+    fn foot(&self, descent: &Descent, _: Option<u8>) -> String {
+        format!("Foot {}", descent.number)
+    }
+}
 
 fn survey_text(text: &str) -> Road {
     let document = read(text.as_bytes(), &mut |_| true).unwrap_or_else(|e| panic!("not read: {e}"));
@@ -20,7 +39,8 @@ fn the_annotated_road_is_read_back() {
     let truck = preset(Preset::FiveAxle36);
     let (plan, lanes) = analyse(&road, &truck, &Day::USUAL, &mut |_| true).expect("not cancelled");
     assert!(!plan.descents.is_empty());
-    let written = report::gpx::annotated(&road, &plan, &lanes);
+    let captions = Captions::of(&plan, &lanes.gear, &Plain);
+    let written = report::gpx::annotated(&road, &plan, &captions);
 
     let file = gpx::read(written.as_bytes()).expect("the crate gpx reads it");
     assert_eq!(file.version, gpx::GpxVersion::Gpx11);

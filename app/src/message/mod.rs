@@ -10,7 +10,7 @@ use serde::{Deserialize, Serialize, de::DeserializeOwned};
 use solver::day::Day;
 use solver::plan::Plan;
 use solver::road::{FileError, Finding, GradeSegment, Place, PostedLimit, Quality, Roadside, Span};
-use solver::truck::TruckSpec;
+use solver::truck::{TruckError, TruckSpec};
 
 /// What to work out.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -68,8 +68,8 @@ pub enum Reply {
     Planned(Plan),
     /// The file cannot be used; the former road stays.
     Failed(FileError),
-    /// The truck was refused, with the solver's sentence.
-    TruckRefused(String),
+    /// The truck was refused.
+    TruckRefused(TruckError),
     /// A plan was asked for, but no file is held.
     NoRoad,
     /// The road that was asked for, in bytes beside this.

@@ -3,6 +3,8 @@
 use super::Arrays;
 use serde::{Deserialize, Serialize};
 use solver::day::Day;
+use solver::report::gpx::Captions;
+use solver::report::truck_file::TruckFileError;
 use solver::study::{Bands, Measured, NotMeasured, Seen, Study, Sureness};
 use solver::truck::TruckSpec;
 
@@ -17,8 +19,8 @@ pub enum StudyRequest {
     WriteTruck(TruckSpec),
     /// Read a truck from the text of a file.
     ReadTruck(String),
-    /// Write the road and plan studied last as a GPX file.
-    Export,
+    /// Write the road and plan studied last as a GPX file, with these words in it.
+    Export(Captions),
 }
 
 /// From the study worker to the page.
@@ -38,8 +40,8 @@ pub enum StudyReply {
     Exported(String),
     /// The truck file asked for.
     TruckWritten(String),
-    /// The truck of a file, or the sentence that says why there is none.
-    TruckRead(Result<Box<TruckSpec>, String>),
+    /// The truck of a file, or why there is none.
+    TruckRead(Result<Box<TruckSpec>, TruckFileError>),
     /// There is nothing to study or to write.
     Nothing,
 }

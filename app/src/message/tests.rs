@@ -33,7 +33,7 @@ fn replies_arrive_as_sent() {
         Reply::Ready,
         Reply::Progress(Phase::Surveying, 0.25),
         Reply::Failed(FileError::TooShort { found_m: 120.5, needed_m: 500.0 }),
-        Reply::TruckRefused("sentence".to_owned()),
+        Reply::TruckRefused(TruckError::Gears),
         Reply::NoRoad,
         Reply::HandedOver,
         Reply::Panicked("detail".to_owned()),

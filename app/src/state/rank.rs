@@ -124,8 +124,8 @@ fn hear(state: State, round: u32, slot: usize, heard: &Heard) {
             }
             None => done(Err(words().course_unusable().to_owned())),
         },
-        Reply::Failed(error) => done(Err(error.to_string())),
-        Reply::TruckRefused(sentence) => done(Err(sentence)),
+        Reply::Failed(error) => done(Err(words().file_error(&error))),
+        Reply::TruckRefused(error) => done(Err(words().truck_error(&error, state.units.get_untracked()))),
         Reply::NoRoad => done(Err(words().trouble_head(&WorkTrouble::NotAFile))),
         Reply::Progress(..) | Reply::HandedOver | Reply::Panicked(_) => {}
     }

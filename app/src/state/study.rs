@@ -10,7 +10,7 @@ use crate::browser::worker::{Heard, RawBytes, WorkerClient, WorkerKind};
 use crate::chart::{Ends, RoadPicture};
 use crate::message::study::{StudyReply, StudyRequest};
 use crate::message::{RoadFacts, decode, encode};
-use crate::words::WorkTrouble;
+use crate::words::{WorkTrouble, captions};
 use leptos::prelude::*;
 use solver::day::Day;
 use solver::study::{Measured, NotMeasured, Seen};
@@ -80,7 +80,11 @@ pub(super) fn export(state: State) {
         state.study_work.update_value(|work| work.pause = None);
         ask(state, StudyRequest::Study(truck, day));
     }
-    ask(state, StudyRequest::Export);
+    let units = state.units.get_untracked();
+    let captions = state
+        .worked
+        .with_untracked(|worked| worked.as_ref().map(|it| captions(&it.plan, &it.picture.gear, units)));
+    ask(state, StudyRequest::Export(captions.unwrap_or_default()));
 }
 
 /// Asks what the retarder gave.
@@ -146,7 +150,7 @@ fn send(state: State) {
 
 fn needs_the_road(request: &StudyRequest) -> bool {
     match request {
-        StudyRequest::Study(..) | StudyRequest::Export => true,
+        StudyRequest::Study(..) | StudyRequest::Export(_) => true,
         StudyRequest::Measure(..) | StudyRequest::WriteTruck(_) | StudyRequest::ReadTruck(_) => false,
     }
 }
@@ -191,7 +195,7 @@ fn end(state: State) {
 fn cannot(state: State) {
     state.studying.set(None);
     let saving = state.study_work.try_update_value(|work| {
-        let saving = work.waiting.contains(&StudyRequest::Export);
+        let saving = work.waiting.iter().any(|it| matches!(it, StudyRequest::Export(_)));
         work.waiting.retain(|request| !needs_the_road(request));
         saving
     });
@@ -222,7 +226,7 @@ fn hear(state: State, heard: &Heard) {
         StudyReply::Exported(text) => state.save_export(&text),
         StudyReply::TruckWritten(text) => state.save_truck(&text),
         StudyReply::TruckRead(Ok(truck)) => state.take_own_truck(*truck),
-        StudyReply::TruckRead(Err(sentence)) => state.trouble.set(Some(WorkTrouble::TruckFile { sentence })),
+        StudyReply::TruckRead(Err(error)) => state.trouble.set(Some(WorkTrouble::TruckFile { error })),
         StudyReply::Nothing => state.studying.set(None),
     }
 }

@@ -329,9 +329,9 @@ fn answered(state: State, reply: Reply, heard: &Heard) {
             state.trouble.set(Some(WorkTrouble::File { name, error }));
             next(state);
         }
-        Reply::TruckRefused(sentence) => {
+        Reply::TruckRefused(error) => {
             state.work.update_value(|work| work.out = None);
-            state.trouble.set(Some(WorkTrouble::Truck { sentence }));
+            state.trouble.set(Some(WorkTrouble::Truck { error }));
             state.progress.set(None);
         }
         Reply::NoRoad => {

@@ -2,11 +2,26 @@
 
 use super::*;
 use crate::desk::Desk;
+use crate::format::Units;
 use crate::message::{Reply, Request, Task};
 use crate::test_roads::hill;
+use crate::words::captions;
+use solver::report::gpx::Captions;
 use solver::study::RUNS;
 use solver::truck::Preset;
 use solver::units::{Grade, Metres, RevPerMin};
+
+fn plan_of_the_hill() -> Plan {
+    let truck = Preset::FiveAxle36.spec();
+    let task = Task { course: None, part: None, reversed: false, roadside: None, truck, day: Day::USUAL };
+    let mut plan = None;
+    Desk::new().answer(Request::Open(task, vec![false]), vec![hill()], &mut |reply, _| {
+        if let Reply::Planned(it) = reply {
+            plan = Some(it);
+        }
+    });
+    plan.expect("a hill gives a plan")
+}
 
 fn handed_over() -> Vec<u8> {
     let mut desk = Desk::new();
@@ -49,9 +64,10 @@ fn a_road_is_studied_and_its_plan_written() {
     for (low, high) in [(0, 1), (2, 3)] {
         assert!(bands.floats[low].iter().zip(&bands.floats[high]).all(|(low, high)| low <= high));
     }
-    let replies = ask(&mut desk, StudyRequest::Export, None);
+    let captions = captions(&plan_of_the_hill(), &[], Units::Metric);
+    let replies = ask(&mut desk, StudyRequest::Export(captions), None);
     let [(StudyReply::Exported(text), _)] = &replies[..] else { panic!("{replies:?}") };
-    assert!(text.contains("<wpt") && text.contains("</gpx>"), "{text}");
+    assert!(text.contains("<name>Crest 1: gear") && text.contains("</gpx>"), "{text}");
 }
 
 #[test]
@@ -59,7 +75,7 @@ fn without_a_road_nothing_is_studied_or_written() {
     let mut desk = StudyDesk::new();
     for (request, road) in [
         (study_it(), None),
-        (StudyRequest::Export, None),
+        (StudyRequest::Export(Captions::default()), None),
         (study_it(), Some(vec![1, 2, 3])),
         (study_it(), Some(Vec::new())),
     ] {

@@ -1,6 +1,6 @@
 //! The answer: the sentence that decides, and what must be said with it.
 
-use super::detail::{changes, place_of};
+use super::detail::{changes, curves, place_of};
 use super::of_result;
 use super::part::{fact, list};
 use super::study::sure_and_lost;
@@ -128,7 +128,7 @@ fn facts(descent: &Descent, worked: &Arc<Worked>, units: Units) -> AnyView {
     let change = changes(descent, day, units);
     facts.extend((!change.is_empty()).then(|| fact(w.change_label(), "change", change)));
     // Whoever reads the hold speed alone would take it through a hairpin.
-    let curves = w.curves(&worked.plan, descent, worked.road.step_m, units);
+    let curves = curves(worked, descent, units);
     facts.extend((!curves.is_empty()).then(|| fact(w.curves_label(), "curves", curves)));
     facts.extend(heat.map(|heat| fact(w.heat_label(), "heat", vec![heat])));
     facts.into_any()

@@ -2,10 +2,11 @@
 
 use super::part::{list, text_field};
 use crate::browser::{self, download, picture};
+use crate::cab::CardOf;
 use crate::chart::{CardStrip, card_strip};
 use crate::marker::Marker;
 use crate::state::{State, Worked};
-use crate::words::{CardOf, WorkTrouble, words};
+use crate::words::{WorkTrouble, words};
 use leptos::prelude::*;
 use solver::plan::{Choice, Descent};
 use std::sync::Arc;
@@ -147,7 +148,8 @@ fn row(card: CardOf<'_>, descent: &Descent) -> AnyView {
     };
     let [number, unit, below] = hold;
     let [_, _, gear_head, stage_head, hold_head, _] = w.card_heads();
-    let know = w.card_know(card, descent).join(" ");
+    let know: Vec<String> = card.know(descent).iter().map(|it| w.card_know(card, it)).collect();
+    let know = know.join(" ");
     view! {
         <tr>
             <td><b>{descent.number}</b>" "{km}<small>{mile}</small></td>

@@ -5,7 +5,7 @@ use super::study::{Where, sure_and_lost};
 use super::table::table;
 use crate::format::{self, Units};
 use crate::state::{State, Worked};
-use crate::words::words;
+use crate::words::{Curves, words};
 use leptos::prelude::*;
 use solver::day::Day;
 use solver::plan::{Descent, StageSpan};
@@ -53,7 +53,7 @@ fn facts(worked: &Arc<Worked>, descent: &Descent, units: Units) -> Vec<AnyView> 
         (w.grades_label(), w.grades(descent, worked.road.base_length_m, units)),
         (w.governs_label(), vec![w.governs(descent, day, units)]),
         (w.change_label(), changes(descent, day, units)),
-        (w.curves_label(), w.curves(&worked.plan, descent, worked.road.step_m, units)),
+        (w.curves_label(), curves(worked, descent, units)),
         (w.heat_label(), heat.unwrap_or_default()),
         (w.other_mode_label(day), vec![w.other_mode(descent, day, units)]),
         (w.heavier_label(), vec![w.heavier(descent.heavier.as_ref(), units)]),
@@ -66,6 +66,12 @@ fn facts(worked: &Arc<Worked>, descent: &Descent, units: Units) -> Vec<AnyView> 
         .filter(|(_, lines)| !lines.is_empty())
         .map(|(label, lines)| fact(label, "", lines))
         .collect()
+}
+
+/// Its curves that ask for less than its speed; nothing where there are none.
+pub(super) fn curves(worked: &Worked, descent: &Descent, units: Units) -> Vec<String> {
+    let curves = Curves::of(&worked.plan, descent, worked.road.step_m);
+    curves.map_or_else(Vec::new, |curves| words().curves(&curves, units))
 }
 
 /// What would let the retarder hold it with the reserve; nothing where it does.

@@ -12,6 +12,7 @@ pub(super) fn trouble(state: State) -> AnyView {
 
 fn notice(state: State, trouble: &WorkTrouble) -> AnyView {
     let w = words();
+    let units = state.units.get_untracked();
     let has_result = state.worked.with_untracked(Option::is_some);
     let (testid, again, former) = match trouble {
         WorkTrouble::File { .. } => ("file-error", false, has_result),
@@ -27,7 +28,7 @@ fn notice(state: State, trouble: &WorkTrouble) -> AnyView {
     view! {
         <section class="trouble card" data-testid=testid>
             <h2>{w.trouble_head(trouble)}</h2>
-            <p>{w.trouble(trouble)}</p>
+            <p>{w.trouble(trouble, units)}</p>
             {former.then(|| view! { <p>{w.former_stays()}</p> })}
             <div class="buttons">
                 {again.then(|| view! {

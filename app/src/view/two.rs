@@ -1,12 +1,13 @@
 //! Two roads side by side: both pictures on one scale, and what a planner weighs in a table.
 
 use super::part::text_field;
+use crate::cab::CardOf;
 use crate::chart::{RoadPicture, pair};
 use crate::compare::Figures;
 use crate::format::{self, Units, parse_number};
 use crate::marker::Marker;
 use crate::state::{State, Worked};
-use crate::words::{CardOf, TwoRow, words};
+use crate::words::{TwoRow, words};
 use leptos::prelude::*;
 use std::sync::Arc;
 

@@ -1,32 +1,8 @@
 //! Words of the card for the cab.
 
+use crate::cab::{CardOf, Know};
 use crate::format::Units;
-use crate::marker::Marker;
-use solver::day::Day;
-use solver::plan::{Descent, Plan};
-use solver::road::{Place, PostedLimit};
-use solver::truck::TruckSpec;
-
-/// What a card is about.
-#[derive(Clone, Copy)]
-pub struct CardOf<'a> {
-    /// The plan.
-    pub plan: &'a Plan,
-    /// Truck and day.
-    pub truck: &'a TruckSpec,
-    /// The day.
-    pub day: &'a Day,
-    /// Places along the road.
-    pub places: &'a [Place],
-    /// Limits posted on stretches of it.
-    pub limits: &'a [PostedLimit],
-    /// Distance of grid points, m.
-    pub step_m: f64,
-    /// What stands on the markers.
-    pub marker: Marker,
-    /// The units chosen; distances and speeds stand in both.
-    pub units: Units,
-}
+use solver::plan::Descent;
 
 /// Words of the card.
 pub trait CardWords {
@@ -58,8 +34,8 @@ pub trait CardWords {
     fn card_grade(&self, descent: &Descent, units: Units) -> [String; 2];
     /// The hold speed: number, unit, and what stands below it.
     fn card_hold(&self, speed: f64, engine_speed: f64, units: Units) -> [String; 3];
-    /// What to know of a descent; the first is the verdict.
-    fn card_know(&self, card: CardOf<'_>, descent: &Descent) -> Vec<String>;
+    /// One thing to know of a descent.
+    fn card_know(&self, card: CardOf<'_>, know: &Know) -> String;
     /// Descents that found no room.
     fn card_more(&self, count: usize) -> String;
     /// Head and items of the list before the crest.

@@ -3,6 +3,7 @@
 use crate::format::Units;
 use solver::day::{Load, ServiceBrakes, Surface};
 use solver::limits::Entry;
+use solver::report::truck_file::TruckFileError;
 use solver::truck::{AxleGroup, Preset, RetarderKind, Transmission, TruckError};
 
 /// Why an entry is not taken.
@@ -42,6 +43,10 @@ pub trait EntryWords {
     fn range(&self, low: &str, high: &str, unit: &str) -> String;
     /// Why it is not taken, and what is.
     fn problem(&self, problem: EntryProblem, typed: &str, units: Units) -> String;
+    /// Why a truck is not taken.
+    fn truck_error(&self, error: &TruckError, units: Units) -> String;
+    /// Why a truck file is not taken.
+    fn truck_file_error(&self, error: &TruckFileError, units: Units) -> String;
     /// Label of the gears.
     fn gears(&self) -> &'static str;
     /// Hint of the gears.

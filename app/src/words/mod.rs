@@ -7,22 +7,25 @@
 
 mod card;
 mod chart;
-mod en;
+pub mod en;
 mod entry;
+mod export;
 mod offline;
 mod page;
 mod plan;
 mod road;
 mod roadside;
+pub mod say;
 mod study;
 mod two;
 
-pub use card::{CardOf, CardWords};
+pub use card::CardWords;
 pub use chart::ChartWords;
 pub use entry::{EntryProblem, EntryWords};
+pub use export::{ExportWords, captions};
 pub use offline::OfflineWords;
 pub use page::{PageWords, WorkTrouble};
-pub use plan::PlanWords;
+pub use plan::{Curves, PlanWords};
 pub use road::RoadWords;
 pub use roadside::RoadsideWords;
 pub use study::StudyWords;
@@ -36,6 +39,7 @@ pub trait Words:
     + OfflineWords
     + PlanWords
     + CardWords
+    + ExportWords
     + StudyWords
     + EntryWords
     + RoadWords
@@ -52,6 +56,8 @@ impl<T> Words for T where
         + OfflineWords
         + PlanWords
         + CardWords
+        + ExportWords
+        + ExportWords
         + StudyWords
         + EntryWords
         + RoadWords

@@ -2,7 +2,9 @@
 
 use crate::format::Units;
 use crate::message::Phase;
+use solver::report::truck_file::TruckFileError;
 use solver::road::FileError;
+use solver::truck::TruckError;
 
 /// What went wrong on the page's own side.
 #[derive(Debug, Clone, PartialEq)]
@@ -31,13 +33,13 @@ pub enum WorkTrouble {
     Cancelled,
     /// The truck was refused in the end.
     Truck {
-        /// The solver's sentence.
-        sentence: String,
+        /// Why.
+        error: TruckError,
     },
     /// The truck file cannot be used.
     TruckFile {
-        /// The solver's sentence.
-        sentence: String,
+        /// Why.
+        error: TruckFileError,
     },
     /// The file with the waypoints could not be written.
     CannotExport,
@@ -136,7 +138,7 @@ pub trait PageWords {
     /// Head of the box for a file that cannot be used.
     fn trouble_head(&self, trouble: &WorkTrouble) -> String;
     /// What to do about it.
-    fn trouble(&self, trouble: &WorkTrouble) -> String;
+    fn trouble(&self, trouble: &WorkTrouble, units: Units) -> String;
     /// What is still shown.
     fn former_stays(&self) -> &'static str;
     /// The result below does not fit the entries.

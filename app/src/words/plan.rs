@@ -1,11 +1,40 @@
 //! Words of the plan: the sentence that decides, verdicts, descents, table.
 
 use super::Piece;
-use crate::format::Units;
-use solver::day::Day;
+use crate::format::{self, Units};
+use solver::day::{Day, ServiceBrakes};
 use solver::motion::{Answer, Unusable};
-use solver::plan::{Advice, Choice, Descent, HeatStep, Note, Plan, Verdict};
+use solver::plan::{Advice, Choice, Descent, HeatStep, Note, Plan, SlowCurve, Verdict};
 use solver::truck::Stage;
+
+/// The curves of a descent that ask for less than its speed; there is at least one.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Curves {
+    /// How many.
+    pub count: usize,
+    /// How many of them are hairpins.
+    pub hairpins: usize,
+    /// The slowest of them.
+    pub slowest: SlowCurve,
+    /// Where that one begins, m from the start of the road.
+    pub at_m: f64,
+}
+
+impl Curves {
+    /// Those of a descent, where there are any.
+    #[must_use]
+    pub fn of(plan: &Plan, descent: &Descent, step_m: f64) -> Option<Self> {
+        let slowest = *plan.slow_curves(descent).min_by(|a, b| a.speed.0.total_cmp(&b.speed.0))?;
+        #[allow(clippy::cast_precision_loss, reason = "a road has far fewer than 2⁵² grid points")]
+        let at_m = slowest.curve.from as f64 * step_m;
+        Some(Self {
+            count: plan.slow_curves(descent).count(),
+            hairpins: plan.slow_curves(descent).filter(|it| it.curve.hairpin).count(),
+            slowest,
+            at_m,
+        })
+    }
+}
 
 /// Words of the plan.
 pub trait PlanWords {
@@ -35,7 +64,26 @@ pub trait PlanWords {
     /// Label of the other way to use the service brakes.
     fn other_mode_label(&self, day: &Day) -> &'static str;
     /// The advice with the service brakes used in the other way, and the minutes between.
-    fn other_mode(&self, descent: &Descent, day: &Day, units: Units) -> String;
+    fn other_mode(&self, descent: &Descent, day: &Day, units: Units) -> String {
+        let other = match day.service_brakes {
+            ServiceBrakes::InReserve => &descent.snubbing,
+            ServiceBrakes::MaySnub => &descent.in_reserve,
+        };
+        let (Some(here), Some(there)) = (descent.choice.advice(), other.advice()) else {
+            return self.choice(other, units);
+        };
+        let same = here.gear == there.gear
+            && here.stage == there.stage
+            && format::hold_number(here.speed.0, units) == format::hold_number(there.speed.0, units);
+        if same {
+            return self.same_choice().to_owned();
+        }
+        self.choice_apart(&self.choice(other, units), there.time.0 - here.time.0)
+    }
+    /// The other way comes to the same.
+    fn same_choice(&self) -> &'static str;
+    /// What the other way comes to, and the time that it takes more, s; less where negative.
+    fn choice_apart(&self, choice: &str, more_s: f64) -> String;
     /// Label of the answer with more mass.
     fn heavier_label(&self) -> &'static str;
     /// The answer with more mass.
@@ -91,8 +139,8 @@ pub trait PlanWords {
     fn grades(&self, descent: &Descent, base_m: f64, units: Units) -> Vec<String>;
     /// Label of the curves.
     fn curves_label(&self) -> &'static str;
-    /// Curves of the descent that ask for less than its speed; nothing where there are none.
-    fn curves(&self, plan: &Plan, descent: &Descent, step_m: f64, units: Units) -> Vec<String>;
+    /// Curves of a descent that ask for less than its speed.
+    fn curves(&self, curves: &Curves, units: Units) -> Vec<String>;
     /// Label of the climb.
     fn climb_label(&self) -> &'static str;
     /// Gear that climbs the same hill.

@@ -2,7 +2,7 @@
 
 use crate::format::Units;
 use crate::message::RoadFacts;
-use solver::road::{Finding, Span};
+use solver::road::{FileError, Finding, Span};
 
 /// Words of the road.
 pub trait RoadWords {
@@ -18,6 +18,8 @@ pub trait RoadWords {
     fn findings_head(&self, count: usize) -> String;
     /// Without findings.
     fn no_findings(&self) -> &'static str;
+    /// Why a file cannot be used, and what to do.
+    fn file_error(&self, error: &FileError) -> String;
     /// One finding.
     fn finding(&self, finding: &Finding) -> String;
     /// Head of the spans that are not assessed.

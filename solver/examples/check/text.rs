@@ -1,8 +1,10 @@
 //! The answer as text.
 
 use solver::motion::{Answer, Trip, Unusable};
-use solver::plan::{Choice, Descent, Governs, Note, Plan, Table, Verdict};
+use solver::plan::{Choice, Descent, Governs, Lanes, Note, Plan, Table, Verdict};
+use solver::report::gpx::{Captions, Wording, annotated};
 use solver::road::Road;
+use solver::truck::{Gear, Stage};
 use std::fmt::Write;
 
 pub(crate) const CAUTION: &str = "A planning and teaching aid, not permission to descend. It does not know brake \
@@ -200,5 +202,37 @@ fn of_answer(answer: &Answer) -> String {
         Answer::NotUsable(Unusable::Grip) => "not usable: grip".to_owned(),
         Answer::NotUsable(Unusable::Unlocked) => "not usable: converter open".to_owned(),
         Answer::NotUsable(Unusable::CutOut) => "not usable: cut out".to_owned(),
+    }
+}
+
+/// The road with its plan as GPX 1.1.
+pub(crate) fn as_gpx(road: &Road, plan: &Plan, lanes: &Lanes) -> String {
+    annotated(road, plan, &Captions::of(plan, &lanes.gear, &Waypoints))
+}
+
+struct Waypoints;
+
+impl Wording for Waypoints {
+    fn caution(&self) -> String {
+        CAUTION.replace('\n', " ")
+    }
+    fn crest(&self, descent: &Descent) -> String {
+        match descent.choice.advice() {
+            Some(held) => format!(
+                "Crest {}: gear {}, stage {}, hold {:.0} km/h",
+                descent.number,
+                held.gear.number(),
+                held.stage.number(),
+                (held.speed.kmh() + 1e-6).floor()
+            ),
+            None => format!("Crest {}: no safe speed found", descent.number),
+        }
+    }
+    fn change(&self, gear: Gear, stage: Stage) -> String {
+        format!("Gear {}, stage {}", gear.number(), stage.number())
+    }
+    fn foot(&self, descent: &Descent, next: Option<u8>) -> String {
+        let after = next.map_or_else(String::new, |gear| format!(", then gear {gear}"));
+        format!("Foot {}{after}", descent.number)
     }
 }

@@ -91,6 +91,15 @@ pub struct Totals {
     pub fuel: Joules,
 }
 
+impl Totals {
+    /// The share of all braking work that the service brakes take, 0 to 1; 0 where none is braked.
+    #[must_use]
+    pub fn service_share(&self) -> f64 {
+        let braking = self.holding_work.0 + self.service_work.0;
+        if braking > 0.0 { self.service_work.0 / braking } else { 0.0 }
+    }
+}
+
 /// What must be said with the whole plan.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Note {

@@ -4,24 +4,73 @@
 //! text; the road itself is a track with the filtered heights, so that what was planned on
 //! can be looked at.
 
-use crate::plan::{Choice, Descent, Lanes, Plan};
+use crate::plan::{Descent, Lanes, Plan, StageSpan};
 use crate::road::{OWN_MARK, Road};
+use crate::truck::{Gear, Stage};
 use geo::Point;
 use gpx::{Gpx, GpxVersion, Metadata, Track, TrackSegment, Waypoint};
+use serde::{Deserialize, Serialize};
 
 /// Decimals kept of a degree: about a centimetre.
 const PLACE: f64 = 1e7;
 
-/// The words that stand in the file with every advice.
-const CAUTION: &str = "Worked out from entries and recorded heights, which err. Not permission to descend: \
-posted signs, local law and the vehicle maker's limits come first.";
+/// What a file says in words; the language and the units are the caller's.
+pub trait Wording {
+    /// Stands with every advice: what it is not, and who comes first.
+    fn caution(&self) -> String;
+    /// At a crest: what to do from there.
+    fn crest(&self, descent: &Descent) -> String;
+    /// Where the stage changes on the way down.
+    fn change(&self, gear: Gear, stage: Stage) -> String;
+    /// At the foot, and which gear is next where one is.
+    fn foot(&self, descent: &Descent, next: Option<u8>) -> String;
+}
 
-/// Writes the road with its plan as GPX 1.1.
+/// The words of one file, in the order in which they stand there.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+pub struct Captions {
+    caution: String,
+    descents: Vec<DescentCaptions>,
+}
+
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+struct DescentCaptions {
+    crest: String,
+    changes: Vec<String>,
+    foot: String,
+}
+
+impl Captions {
+    /// The words for a plan; `gears` is the gear at each grid point, as in [`Lanes::gear`].
+    #[must_use]
+    pub fn of(plan: &Plan, gears: &[u8], wording: &dyn Wording) -> Self {
+        let one = |descent: &Descent| {
+            let gear = descent.choice.advice().map(|held| held.gear);
+            let change = |span: &StageSpan| gear.map(|gear| wording.change(gear, span.stage));
+            let next = gears.get(descent.to + 1).copied().filter(|gear| *gear != Lanes::BLANK);
+            DescentCaptions {
+                crest: wording.crest(descent),
+                changes: changes(descent).filter_map(change).collect(),
+                foot: wording.foot(descent, next),
+            }
+        };
+        Self { caution: wording.caution(), descents: plan.descents.iter().map(one).collect() }
+    }
+}
+
+/// Where the stage changes behind the crest.
+fn changes(descent: &Descent) -> impl Iterator<Item = &StageSpan> {
+    let held = descent.choice.advice().is_some();
+    descent.stages.iter().filter(move |span| held && span.from > descent.from)
+}
+
+/// Writes the road with its plan as GPX 1.1. Captions of another plan would stand at wrong
+/// places: descents that they do not have are left without marks.
 #[must_use]
-pub fn annotated(road: &Road, plan: &Plan, lanes: &Lanes) -> String {
+pub fn annotated(road: &Road, plan: &Plan, captions: &Captions) -> String {
     let mut waypoints = Vec::new();
-    for descent in &plan.descents {
-        waypoints.extend(of_descent(road, lanes, descent));
+    for (descent, said) in plan.descents.iter().zip(&captions.descents) {
+        waypoints.extend(of_descent(road, descent, said, &captions.caution));
     }
     waypoints.extend(road.places().iter().map(|place| {
         let mut waypoint = at(road, place.index);
@@ -40,7 +89,7 @@ pub fn annotated(road: &Road, plan: &Plan, lanes: &Lanes) -> String {
         creator: Some("Steadygrade".to_owned()),
         metadata: Some(Metadata {
             name: Some(road.name().to_owned()),
-            description: Some(CAUTION.to_owned()),
+            description: Some(captions.caution.clone()),
             ..Metadata::default()
         }),
         waypoints,
@@ -62,43 +111,17 @@ fn at(road: &Road, point: usize) -> Waypoint {
 }
 
 /// Crest, changes of stage, foot.
-fn of_descent(road: &Road, lanes: &Lanes, descent: &Descent) -> Vec<Waypoint> {
-    let n = descent.number;
-    let mut marks = vec![named(road, descent.from, format!("Crest {n}: {}", advice(descent)), "crest")];
-    if let Choice::Held(held) = &descent.choice {
-        let changes = descent.stages.iter().filter(|span| span.from > descent.from);
-        marks.extend(changes.map(|span| {
-            let stage = match span.stage.number() {
-                0 => "retarder off".to_owned(),
-                stage => format!("stage {stage}"),
-            };
-            named(road, span.from, format!("Gear {}, {stage}", held.gear.number()), "stage")
-        }));
-    }
-    let next = lanes.gear.get(descent.to + 1).copied().filter(|gear| *gear != Lanes::BLANK);
-    let after = next.map_or(String::new(), |gear| format!(", then gear {gear}"));
-    marks.push(named(road, descent.to, format!("Foot {n}{after}"), "foot"));
+fn of_descent(road: &Road, descent: &Descent, said: &DescentCaptions, caution: &str) -> Vec<Waypoint> {
+    let mark = |point: usize, name: &str, kind: &str| {
+        let mut waypoint = at(road, point);
+        waypoint.name = Some(name.to_owned());
+        waypoint.description = Some(caution.to_owned());
+        waypoint.type_ = Some(format!("{OWN_MARK}{kind}"));
+        waypoint
+    };
+    let mut marks = vec![mark(descent.from, &said.crest, "crest")];
+    let on_the_way = changes(descent).zip(&said.changes);
+    marks.extend(on_the_way.map(|(span, name)| mark(span.from, name, "stage")));
+    marks.push(mark(descent.to, &said.foot, "foot"));
     marks
-}
-
-fn named(road: &Road, point: usize, name: String, kind: &str) -> Waypoint {
-    let mut waypoint = at(road, point);
-    waypoint.name = Some(name);
-    waypoint.description = Some(CAUTION.to_owned());
-    waypoint.type_ = Some(format!("{OWN_MARK}{kind}"));
-    waypoint
-}
-
-fn advice(descent: &Descent) -> String {
-    match &descent.choice {
-        Choice::Held(held) => {
-            let kmh = (held.speed.kmh() + 1e-6).floor();
-            let stage = match held.stage.number() {
-                0 => "retarder off".to_owned(),
-                stage => format!("stage {stage}"),
-            };
-            format!("gear {}, {stage}, hold {kmh} km/h", held.gear.number())
-        }
-        Choice::NoSafeSpeed(_) => "no safe speed found".to_owned(),
-    }
 }

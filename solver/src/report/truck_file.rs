@@ -9,7 +9,7 @@ use serde::{Deserialize, Serialize};
 use std::fmt;
 
 /// The version written, and the newest that is read.
-const VERSION: u32 = 1;
+pub const VERSION: u32 = 1;
 
 #[derive(Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -19,7 +19,7 @@ struct File {
 }
 
 /// Why a truck file cannot be used.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub enum TruckFileError {
     /// No truck file: not JSON, or a field is missing, misspelt or of the wrong kind.
     Broken {

@@ -33,6 +33,39 @@ pub struct Lost {
     pub ramps: Vec<RampAhead>,
 }
 
+/// How far something holds along a descent.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Reach {
+    /// From crest to foot.
+    AllTheWay,
+    /// Up to this point, or from it on, m from the start of the road.
+    Part(Metres),
+    /// Nowhere.
+    Nowhere,
+}
+
+impl Lost {
+    /// As far as where the truck can still be stopped, on a descent with this foot, m.
+    #[must_use]
+    pub fn can_stop(&self, foot_m: f64) -> Reach {
+        match self.stop_until {
+            Some(until) if until.0 >= foot_m => Reach::AllTheWay,
+            Some(until) => Reach::Part(until),
+            None => Reach::Nowhere,
+        }
+    }
+
+    /// From where on it can be held to the foot, on a descent with this crest, m.
+    #[must_use]
+    pub fn can_hold(&self, crest_m: f64) -> Reach {
+        match self.held_from {
+            Some(from) if from.0 <= crest_m => Reach::AllTheWay,
+            Some(from) => Reach::Part(from),
+            None => Reach::Nowhere,
+        }
+    }
+}
+
 /// An escape ramp that the file knows of.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct RampAhead {

@@ -14,7 +14,7 @@ mod sureness;
 
 pub use adjustment::Adjustment;
 pub use input::{Input, RUNS};
-pub use lost::{Lost, RampAhead};
+pub use lost::{Lost, RampAhead, Reach};
 pub use measured::{Measured, NotMeasured, Seen, measured};
 pub use slowing::{SlowFor, Slowing};
 pub use sureness::{Bands, DescentSureness, Sureness, sureness};

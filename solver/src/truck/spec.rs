@@ -270,7 +270,7 @@ fn check_axle_groups(groups: &[AxleGroup]) -> Result<(), TruckError> {
 }
 
 /// Why a truck cannot be used.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub enum TruckError {
     /// An entry is outside its range.
     Entry(OutOfRange),

@@ -1,15 +1,14 @@
 //! English words of the card for the cab.
 
-use super::plan_detail::{capital, stage_name};
-use super::{English, name_or};
+use super::English;
+use super::plan_detail::stage_name;
+use crate::cab::{CardOf, Know};
 use crate::format::{self, Units};
 use crate::marker::Marker;
-use crate::words::{CardOf, CardWords, EntryWords, PageWords, PlanWords, RoadsideWords};
+use crate::words::say::{capital, file_name, name_or};
+use crate::words::{CardWords, EntryWords, PlanWords, RoadsideWords};
 use solver::plan::Descent;
 use solver::road::{Place, PlaceKind};
-
-/// A place this near behind the foot waits at the foot, m.
-const AT_FOOT_M: f64 = 1_500.0;
 
 impl CardWords for English {
     fn card_head(&self) -> &'static str {
@@ -28,7 +27,7 @@ impl CardWords for English {
         "Save it as a picture"
     }
     fn picture_name(&self, road: &str) -> String {
-        self.export_name(road).replace("-descents.gpx", "-card.png")
+        file_name(road, "road", "-card.png")
     }
     fn save_rows(&self) -> &'static str {
         "Save its rows as CSV"
@@ -71,72 +70,50 @@ impl CardWords for English {
             format!("{} · {}", format::hold_speed(speed, units.other()), format::engine_speed(engine_speed));
         [format::hold_number(speed, units), units.speed().to_owned(), below]
     }
-    fn card_know(&self, card: CardOf<'_>, descent: &Descent) -> Vec<String> {
-        let mut all = vec![capital(self.verdict(descent.choice.verdict())) + "."];
-        if let Some(snub) = descent.choice.advice().and_then(|advice| advice.snub) {
-            all.push(format!(
+    fn card_know(&self, card: CardOf<'_>, know: &Know) -> String {
+        let at = |metres: f64| both(card.marker, metres);
+        match know {
+            Know::Verdict(verdict) => capital(self.verdict(*verdict)) + ".",
+            Know::Snub(snub) => format!(
                 "Snub {} to {}, release, repeat.",
                 format::hold_number(snub.from.0, card.units),
                 format::hold_speed(snub.to.0, card.units)
-            ));
+            ),
+            Know::Easing { at_m } => format!("The easing at {} is not the end: stay in gear.", at(*at_m)),
+            Know::SlowCurve { speed, at_m } => {
+                format!("Slowest curve {}, {}.", format::hold_speed(*speed, card.units), at(*at_m))
+            }
+            Know::Posted { speed, from_m, to_m } => {
+                let [from, to] = [from_m, to_m].map(|it| card.marker.at(*it));
+                format!(
+                    "Posted {}, {}, {}.",
+                    format::hold_speed(*speed, card.units),
+                    span("km", from, to, Units::Metric),
+                    span("mile", from, to, Units::Imperial)
+                )
+            }
+            Know::Ramp { at_m } => format!("Escape ramp at {}.", at(*at_m)),
+            Know::Quiet { at_m } => {
+                format!("Quiet zone at {}: an engine brake may be forbidden.", at(*at_m))
+            }
+            Know::AtFoot { name, at_m } => {
+                format!("At the foot: {}, {}.", name_or(name, "a place to stop"), at(*at_m))
+            }
+            Know::CutShort => "How it goes on is not known.".to_owned(),
         }
-        all.extend(descent.reliefs.iter().map(|relief| {
-            let at = both(card.marker, (relief.from as f64) * card.step_m);
-            format!("The easing at {at} is not the end: stay in gear.")
-        }));
-        let slow = card.plan.slow_curves(descent).min_by(|a, b| a.speed.0.total_cmp(&b.speed.0));
-        all.extend(slow.map(|slow| {
-            let at = both(card.marker, (slow.curve.from as f64) * card.step_m);
-            format!("Slowest curve {}, {at}.", format::hold_speed(slow.speed.0, card.units))
-        }));
-        all.extend(card.limits.iter().filter_map(|it| it.within(descent.from, descent.to)).map(|limit| {
-            let [from, to] = [limit.from, limit.to].map(|at| card.marker.at((at as f64) * card.step_m));
-            format!(
-                "Posted {}, {}, {}.",
-                format::hold_speed(limit.speed().0, card.units),
-                span("km", from, to, Units::Metric),
-                span("mile", from, to, Units::Imperial)
-            )
-        }));
-        let place_m = |place: &Place| (place.index as f64) * card.step_m;
-        let ramps = card.places.iter().filter(|it| it.kind == PlaceKind::EscapeRamp);
-        let ramps = ramps.filter(|it| (descent.crest.0..=descent.foot.0 + AT_FOOT_M).contains(&place_m(it)));
-        all.extend(ramps.map(|it| format!("Escape ramp at {}.", both(card.marker, place_m(it)))));
-        let quiet = card.places.iter().filter(|it| it.kind == PlaceKind::QuietZone);
-        let quiet = quiet.filter(|it| (descent.crest.0..=descent.foot.0).contains(&place_m(it)));
-        all.extend(quiet.map(|it| {
-            format!("Quiet zone at {}: an engine brake may be forbidden.", both(card.marker, place_m(it)))
-        }));
-        let waits = card.places.iter().find(|it| {
-            matches!(it.kind, PlaceKind::Stop | PlaceKind::Settlement)
-                && (descent.foot.0 - 300.0..=descent.foot.0 + AT_FOOT_M).contains(&place_m(it))
-        });
-        all.extend(waits.map(|it| {
-            format!(
-                "At the foot: {}, {}.",
-                name_or(&it.name, "a place to stop"),
-                both(card.marker, place_m(it))
-            )
-        }));
-        if descent.cut_short {
-            all.push("How it goes on is not known.".to_owned());
-        }
-        all
     }
     fn card_more(&self, count: usize) -> String {
         format!("And {count} more descents on this road that are not on this card: plan the road in parts.")
     }
     fn before_crest(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
-        let check = card.places.iter().find(|it| it.kind == PlaceKind::BrakeCheck);
-        let stop = check.map_or_else(
-            || "Stop where it is allowed: adjustment, leaks, drums or discs, tyres, load.".to_owned(),
-            |it| {
-                let at = both(card.marker, (it.index as f64) * card.step_m);
-                format!("Stop at the brake check, {at}: adjustment, leaks, drums or discs, tyres, load.")
-            },
-        );
-        let gear = card.plan.descents.first().and_then(|it| it.choice.advice().map(|advice| (it, advice)));
-        let gear = gear.map(|(descent, advice)| {
+        let stop = match card.places_of(PlaceKind::BrakeCheck).next() {
+            Some(check) => format!(
+                "Stop at the brake check, {}: adjustment, leaks, drums or discs, tyres, load.",
+                both(card.marker, card.metres(check.index))
+            ),
+            None => "Stop where it is allowed: adjustment, leaks, drums or discs, tyres, load.".to_owned(),
+        };
+        let gear = card.first_held().map(|(descent, advice)| {
             format!(
                 "Gear {} and {} engaged before {}. No shifting on the hill.",
                 advice.gear.number(),
@@ -153,12 +130,8 @@ impl CardWords for English {
         ("Before the crest", list.into_iter().flatten().collect())
     }
     fn in_trouble(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
-        let ramps: Vec<String> = card
-            .places
-            .iter()
-            .filter(|it| it.kind == PlaceKind::EscapeRamp)
-            .map(|it| both(card.marker, (it.index as f64) * card.step_m))
-            .collect();
+        let ramps = card.places_of(PlaceKind::EscapeRamp);
+        let ramps: Vec<String> = ramps.map(|it| both(card.marker, card.metres(it.index))).collect();
         let ramp = if ramps.is_empty() {
             "Take an escape ramp or any way that rises. None is entered here; there may be some.".to_owned()
         } else {
@@ -176,7 +149,7 @@ impl CardWords for English {
         let one = |it: &Place| {
             format!(
                 "{}: {}",
-                both(card.marker, (it.index as f64) * card.step_m),
+                both(card.marker, card.metres(it.index)),
                 name_or(&it.name, self.place_kind(it.kind))
             )
         };
@@ -190,7 +163,7 @@ impl CardWords for English {
         "Worked out from your entries and recorded heights, which err; not permission to descend. It cannot see adjustment, tyres, surface, weather, traffic or the load. Posted signs, the law, your employer and the vehicle’s maker come first. The service brakes remain the means to stop. In doubt: stop at the top, go slower, take another road."
     }
     fn rows_name(&self, road: &str) -> String {
-        self.export_name(road).replace(".gpx", ".csv")
+        file_name(road, "road", "-descents.csv")
     }
 }
 

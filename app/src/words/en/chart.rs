@@ -1,12 +1,15 @@
 //! English words of the road picture.
 
 use super::English;
-use super::plan_detail::{radius, side};
+use super::plan_detail::side;
 use crate::chart::{Bracket, GradeStep, Here, Lane, Reading, ReadoutCell, SPEED_STEP};
 use crate::format::{self, Units};
+use crate::words::say::radius;
 use crate::words::{ChartWords, PlanWords};
 use solver::HeatStep;
 
+/// A place no further ahead is here, m.
+const HERE_M: f64 = 15.0;
 /// Stands where nothing is known.
 const UNKNOWN: &str = "–";
 
@@ -201,7 +204,7 @@ impl ChartWords for English {
             ));
         }
         if let Some((name, ahead)) = &here.next_place {
-            let place = if *ahead < 15.0 {
+            let place = if *ahead < HERE_M {
                 format!("Here: {name}.")
             } else {
                 format!("{name} in {}.", length(*ahead))

@@ -2,9 +2,11 @@
 
 use super::English;
 use crate::format::{Units, shown_as};
-use crate::words::{EntryProblem, EntryWords, PageWords};
+use crate::words::say::file_name;
+use crate::words::{EntryProblem, EntryWords};
 use solver::day::{Load, ServiceBrakes, Surface};
 use solver::limits::{self, Entry};
+use solver::report::truck_file::TruckFileError;
 use solver::truck::{AxleGroup, AxlePlace, BrakeKind, Preset, RetarderKind, Transmission, TruckError};
 
 impl EntryWords for English {
@@ -100,34 +102,37 @@ impl EntryWords for English {
         if unit.is_empty() { format!("{low} to {high}") } else { format!("{low} to {high} {unit}") }
     }
     fn problem(&self, problem: EntryProblem, typed: &str, units: Units) -> String {
-        let asked = |entry: Entry| {
-            let limit = limits::of(entry);
-            let shown = shown_as(limit.quantity, units);
-            let (low, high) = shown.range(limit);
-            self.range(&low, &high, shown.unit)
-        };
         match problem {
             EntryProblem::NotANumber(entry) if typed.trim().is_empty() => {
-                format!("Enter a value from {}.", asked(entry))
+                format!("Enter a value from {}.", asked(entry, units))
             }
             EntryProblem::NotANumber(entry) => {
-                format!("“{}” is not a number. Enter a value from {}.", typed.trim(), asked(entry))
+                format!("“{}” is not a number. Enter a value from {}.", typed.trim(), asked(entry, units))
             }
             EntryProblem::OutOfRange(entry) => {
-                format!("{} is out of range. Enter a value from {}.", typed.trim(), asked(entry))
+                format!("{} is out of range. Enter a value from {}.", typed.trim(), asked(entry, units))
             }
-            EntryProblem::Truck(TruckError::Entry(out)) => {
-                format!("{}: enter a value from {}.", out.limit.name, asked(out.limit.entry))
+            EntryProblem::Truck(error) => self.truck_error(&error, units),
+        }
+    }
+    fn truck_error(&self, error: &TruckError, units: Units) -> String {
+        match error {
+            TruckError::Entry(out) => {
+                format!("{}: enter a value from {}.", self.entry(out.entry), asked(out.entry, units))
             }
-            EntryProblem::Truck(
-                error @ (TruckError::DriveAxleHeavierThanTruck
-                | TruckError::EngineSpeedsCrossed
-                | TruckError::Gears
-                | TruckError::FullLoad
-                | TruckError::Stages
-                | TruckError::Table
-                | TruckError::AxleGroups),
-            ) => error.to_string(),
+            TruckError::DriveAxleHeavierThanTruck
+            | TruckError::EngineSpeedsCrossed
+            | TruckError::Gears
+            | TruckError::FullLoad
+            | TruckError::Stages
+            | TruckError::Table
+            | TruckError::AxleGroups => error.to_string(),
+        }
+    }
+    fn truck_file_error(&self, error: &TruckFileError, units: Units) -> String {
+        match error {
+            TruckFileError::Broken { .. } | TruckFileError::Version(_) => error.to_string(),
+            TruckFileError::Truck(error) => self.truck_error(error, units),
         }
     }
     fn gears(&self) -> &'static str {
@@ -263,7 +268,7 @@ impl EntryWords for English {
         "Open a truck file"
     }
     fn truck_file_name(&self, name: &str) -> String {
-        self.export_name(name).replace("-descents.gpx", "-truck.json").replace("road-truck", "truck")
+        file_name(name, "own", "-truck.json")
     }
     fn axle_groups(&self) -> &'static str {
         "Braked axles"
@@ -308,4 +313,12 @@ impl EntryWords for English {
     fn kept_here(&self) -> &'static str {
         "Entries are kept in this browser only."
     }
+}
+
+/// The range that is asked for, in the units shown.
+fn asked(entry: Entry, units: Units) -> String {
+    let limit = limits::of(entry);
+    let shown = shown_as(limit.quantity, units);
+    let (low, high) = shown.range(limit);
+    English.range(&low, &high, shown.unit)
 }

@@ -3,6 +3,7 @@
 mod card;
 mod chart;
 mod entry;
+mod export;
 mod offline;
 mod page;
 mod plan;
@@ -14,12 +15,7 @@ mod two;
 mod why;
 
 /// English words. Trade terms as in printed driver manuals; plain short sentences.
-pub(super) struct English;
-
-/// A name from the file, or what it is where it has none.
-fn name_or(name: &str, otherwise: &str) -> String {
-    if name.is_empty() { otherwise.to_owned() } else { name.to_owned() }
-}
+pub struct English;
 
 fn minutes(seconds: f64) -> String {
     let whole = (seconds / 60.0).round();

@@ -3,7 +3,8 @@
 use super::English;
 use crate::format::{self, Units};
 use crate::message::Phase;
-use crate::words::{PageWords, WorkTrouble};
+use crate::words::say::file_name;
+use crate::words::{EntryWords, PageWords, RoadWords, WorkTrouble};
 
 impl PageWords for English {
     fn targets(&self) -> &'static str {
@@ -159,9 +160,9 @@ impl PageWords for English {
             WorkTrouble::NoPicture => "The card could not be saved as a picture".to_owned(),
         }
     }
-    fn trouble(&self, trouble: &WorkTrouble) -> String {
+    fn trouble(&self, trouble: &WorkTrouble, units: Units) -> String {
         match trouble {
-            WorkTrouble::File { error, .. } => error.to_string(),
+            WorkTrouble::File { error, .. } => self.file_error(error),
             WorkTrouble::ManyFiles => "Up to 20 files can be joined to one road. Choose fewer.".to_owned(),
             WorkTrouble::NotAFile => "Drop a GPX file, or use the button to choose one.".to_owned(),
             WorkTrouble::DemoMissing => {
@@ -176,7 +177,8 @@ impl PageWords for English {
             WorkTrouble::Cancelled => {
                 "The figures below still belong to the former entries. Change an entry, or try again, to work them out.".to_owned()
             }
-            WorkTrouble::Truck { sentence } | WorkTrouble::TruckFile { sentence } => sentence.clone(),
+            WorkTrouble::Truck { error } => self.truck_error(error, units),
+            WorkTrouble::TruckFile { error } => self.truck_file_error(error, units),
             WorkTrouble::NoPicture => {
                 "This browser does not draw it. Print the card instead: printing to a file makes a PDF of it.".to_owned()
             }
@@ -198,12 +200,7 @@ impl PageWords for English {
         "Waypoints at each crest, foot, and change of gear or stage, for a device that shows them."
     }
     fn export_name(&self, road: &str) -> String {
-        // Letters beyond ASCII are let stand; telling them from signs would take large tables.
-        let fits = |c: char| c.is_ascii_alphanumeric() || !c.is_ascii();
-        let kept: String = road.chars().map(|c| if fits(c) { c } else { '-' }).take(60).collect();
-        let trimmed = kept.trim_matches('-');
-        let stem = if trimmed.is_empty() { "road" } else { trimmed };
-        format!("{stem}-descents.gpx")
+        file_name(road, "road", "-descents.gpx")
     }
     fn no_road(&self) -> &'static str {
         "No road yet"

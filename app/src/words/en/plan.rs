@@ -4,10 +4,10 @@ use super::plan_detail::{self as detail, stage_name};
 use super::why;
 use super::{English, minutes};
 use crate::format::{self, Units};
-use crate::words::{Piece, PlanWords};
+use crate::words::{Curves, Piece, PlanWords};
 use solver::day::{Day, ServiceBrakes};
 use solver::motion::{Answer, Unusable};
-use solver::plan::{Advice, Choice, Descent, HeatStep, Note, Plan, Totals, Verdict};
+use solver::plan::{Advice, Choice, Descent, HeatStep, Note, Totals, Verdict};
 use solver::truck::Stage;
 
 fn plain(text: impl Into<String>) -> Piece {
@@ -126,23 +126,12 @@ impl PlanWords for English {
             ServiceBrakes::MaySnub => "With the service brakes in reserve",
         }
     }
-    fn other_mode(&self, descent: &Descent, day: &Day, units: Units) -> String {
-        let other = match day.service_brakes {
-            ServiceBrakes::InReserve => &descent.snubbing,
-            ServiceBrakes::MaySnub => &descent.in_reserve,
-        };
-        let (Some(here), Some(there)) = (descent.choice.advice(), other.advice()) else {
-            return self.choice(other, units);
-        };
-        let same = here.gear == there.gear
-            && here.stage == there.stage
-            && format::hold_number(here.speed.0, units) == format::hold_number(there.speed.0, units);
-        if same {
-            return "The same gear, stage and speed.".to_owned();
-        }
-        let between = there.time.0 - here.time.0;
-        let change = if between < 0.0 { "less" } else { "more" };
-        format!("{}; {} {change}.", self.choice(other, units), minutes(between.abs()))
+    fn same_choice(&self) -> &'static str {
+        "The same gear, stage and speed."
+    }
+    fn choice_apart(&self, choice: &str, more_s: f64) -> String {
+        let change = if more_s < 0.0 { "less" } else { "more" };
+        format!("{choice}; {} {change}.", minutes(more_s.abs()))
     }
     fn heavier_label(&self) -> &'static str {
         "If it weighs 10 % more"
@@ -266,8 +255,8 @@ impl PlanWords for English {
     fn curves_label(&self) -> &'static str {
         "Curves"
     }
-    fn curves(&self, plan: &Plan, descent: &Descent, step_m: f64, units: Units) -> Vec<String> {
-        detail::curves(plan, descent, step_m, units)
+    fn curves(&self, curves: &Curves, units: Units) -> Vec<String> {
+        detail::curves(curves, units)
     }
     fn climb_label(&self) -> &'static str {
         "Up the same hill"

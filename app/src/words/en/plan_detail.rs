@@ -2,8 +2,10 @@
 
 use super::minutes;
 use crate::format::{self, Units};
+use crate::words::Curves;
+use crate::words::say::{capital, radius};
 use solver::motion::{Answer, Unusable};
-use solver::plan::{Choice, Descent, Plan, SlowCurve, Totals};
+use solver::plan::{Choice, Descent, Totals};
 use solver::road::{Curve, Turn};
 use solver::truck::Stage;
 
@@ -48,23 +50,17 @@ pub(super) fn grades(descent: &Descent, base_m: f64, units: Units) -> Vec<String
     std::iter::once(mean).chain(steepest).collect()
 }
 
-pub(super) fn curves(plan: &Plan, descent: &Descent, step_m: f64, units: Units) -> Vec<String> {
-    let slow: Vec<&SlowCurve> = plan.slow_curves(descent).collect();
-    let Some(slowest) = slow.iter().min_by(|a, b| a.speed.0.total_cmp(&b.speed.0)) else {
-        return Vec::new();
-    };
-    let hairpins = slow.iter().filter(|it| it.curve.hairpin).count();
-    let count = match (slow.len(), hairpins) {
+pub(super) fn curves(curves: &Curves, units: Units) -> Vec<String> {
+    let count = match (curves.count, curves.hairpins) {
         (1, 0) => "1 curve asks for less than this speed".to_owned(),
         (1, _) => "1 hairpin asks for less than this speed".to_owned(),
         (all, 0) => format!("{all} curves ask for less than this speed"),
         (all, 1) => format!("{all} curves ask for less than this speed, 1 of them a hairpin"),
         (all, some) => format!("{all} curves ask for less than this speed, {some} of them hairpins"),
     };
-    #[allow(clippy::cast_precision_loss, reason = "a road has far fewer than 2⁵² grid points")]
-    let at = slowest.curve.from as f64 * step_m;
+    let slowest = &curves.slowest;
     vec![
-        format!("{count}. The slowest: {}.", curve(&slowest.curve, slowest.speed.0, at, units)),
+        format!("{count}. The slowest: {}.", curve(&slowest.curve, slowest.speed.0, curves.at_m, units)),
         "Radii are estimates from the track; superelevation, sight and surface are not known.".to_owned(),
     ]
 }
@@ -79,21 +75,8 @@ fn curve(curve: &Curve, speed: f64, at_m: f64, units: Units) -> String {
     )
 }
 
-/// An estimate, told no finer than it is.
-pub(super) fn radius(radius_m: f64, units: Units) -> String {
-    format::height((radius_m / 5.0).round() * 5.0, units)
-}
-
 pub(super) fn side(left: bool) -> &'static str {
     if left { "to the left" } else { "to the right" }
-}
-
-pub(super) fn capital(text: &str) -> String {
-    let mut text = text.to_owned();
-    if let Some(first) = text.get_mut(..1) {
-        first.make_ascii_uppercase();
-    }
-    text
 }
 
 pub(super) fn climb(descent: &Descent, units: Units) -> String {
@@ -163,11 +146,9 @@ pub(super) fn totals(totals: &Totals, units: Units) -> String {
 
 /// Fuel, and the share of the braking work that the service brakes take.
 fn fuel(totals: &Totals, units: Units) -> String {
-    let braking = totals.holding_work.0 + totals.service_work.0;
-    let share = if braking > 0.0 { totals.service_work.0 / braking } else { 0.0 };
     format!(
         " That is {} of the braking for the service brakes. Fuel: about {}.",
-        format::share(share),
+        format::share(totals.service_share()),
         format::fuel(solver::motion::litres_of_fuel(totals.fuel), units)
     )
 }

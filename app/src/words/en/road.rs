@@ -4,7 +4,7 @@ use super::English;
 use crate::format::{self, Units};
 use crate::message::RoadFacts;
 use crate::words::RoadWords;
-use solver::road::{Class, Finding, Span};
+use solver::road::{Class, FileError, Finding, Span};
 
 impl RoadWords for English {
     fn road_head(&self) -> &'static str {
@@ -47,6 +47,9 @@ impl RoadWords for English {
     }
     fn no_findings(&self) -> &'static str {
         "Nothing had to be repaired."
+    }
+    fn file_error(&self, error: &FileError) -> String {
+        error.to_string()
     }
     fn finding(&self, finding: &Finding) -> String {
         format!("{}.", finding.what())

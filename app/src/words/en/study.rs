@@ -1,11 +1,13 @@
 //! English words of what follows from a plan.
 
-use super::plan_detail::radius;
-use super::{English, name_or};
+use super::English;
 use crate::format::{self, Units};
 use crate::words::StudyWords;
+use crate::words::say::{enough_percent, name_or, radius};
 use solver::plan::{Carried, Change};
-use solver::study::{Adjustment, DescentSureness, Input, Lost, Measured, NotMeasured, SlowFor, Slowing};
+use solver::study::{
+    Adjustment, DescentSureness, Input, Lost, Measured, NotMeasured, Reach, SlowFor, Slowing,
+};
 use solver::truck::AxlePlace;
 
 impl StudyWords for English {
@@ -21,9 +23,7 @@ impl StudyWords for English {
             None => "No lighter load would change that.".to_owned(),
         };
         let retarding = change.retarding.map(|factor| {
-            // Rounded up: what is named must be enough.
-            let more = ((factor - 1.0) * 100.0).ceil().max(1.0);
-            format!("So would {}\u{a0}% more retarding than this truck has.", format::whole(more))
+            format!("So would {} more retarding than this truck has.", enough_percent(factor - 1.0))
         });
         let kept = change.reserve.map(|kept| {
             let (kept, asked) = (format::margin(kept), format::margin(reserve));
@@ -80,26 +80,26 @@ impl StudyWords for English {
         "If the retarder is lost"
     }
     fn lost(&self, lost: &Lost, crest_m: f64, foot_m: f64, units: Units) -> Vec<String> {
-        let stop = match lost.stop_until {
-            Some(until) if until.0 >= foot_m => {
+        let stop = match lost.can_stop(foot_m) {
+            Reach::AllTheWay => {
                 "Braking hard within two seconds stops the truck within the heat limit from anywhere on the way."
                     .to_owned()
             }
-            Some(until) => format!(
+            Reach::Part(until) => format!(
                 "Braking hard within two seconds stops the truck within the heat limit as far as {}; not behind it.",
                 format::distance(until.0, units)
             ),
-            None => "Not even at the crest would a hard stop keep the heat limit.".to_owned(),
+            Reach::Nowhere => "Not even at the crest would a hard stop keep the heat limit.".to_owned(),
         };
-        let hold = match lost.held_from {
-            Some(from) if from.0 <= crest_m => {
+        let hold = match lost.can_hold(crest_m) {
+            Reach::AllTheWay => {
                 "The service brakes could also hold it at its speed to the foot within the limit.".to_owned()
             }
-            Some(from) => format!(
+            Reach::Part(from) => format!(
                 "Only from {} on could the service brakes hold it at its speed to the foot; before that, stop.",
                 format::distance(from.0, units)
             ),
-            None => "The service brakes could not hold it to the foot: stop.".to_owned(),
+            Reach::Nowhere => "The service brakes could not hold it to the foot: stop.".to_owned(),
         };
         let neither = lost
             .neither_from

@@ -1,0 +1,39 @@
+//! Small helpers that every language uses.
+
+use crate::format::{self, Units};
+
+/// A name from the file, or what it is where it has none.
+#[must_use]
+pub fn name_or(name: &str, otherwise: &str) -> String {
+    if name.is_empty() { otherwise.to_owned() } else { name.to_owned() }
+}
+
+/// The text with a capital letter at its start.
+#[must_use]
+pub fn capital(text: &str) -> String {
+    let mut chars = text.chars();
+    chars.next().map_or_else(String::new, |first| first.to_uppercase().chain(chars).collect())
+}
+
+/// A radius: an estimate, told no finer than it is.
+#[must_use]
+pub fn radius(radius_m: f64, units: Units) -> String {
+    format::height((radius_m / 5.0).round() * 5.0, units)
+}
+
+/// A whole number of per cent that is enough: rounded up, 1 at least.
+#[must_use]
+pub fn enough_percent(share: f64) -> String {
+    format!("{}\u{a0}%", format::whole((share * 100.0).ceil().max(1.0)))
+}
+
+/// The name of a file to save: what a person would recognise, without what file systems refuse.
+/// Letters beyond ASCII are let stand; telling them from signs would take large tables.
+#[must_use]
+pub fn file_name(stem: &str, otherwise: &str, ending: &str) -> String {
+    let fits = |c: char| c.is_ascii_alphanumeric() || !c.is_ascii();
+    let kept: String = stem.chars().map(|c| if fits(c) { c } else { '-' }).take(60).collect();
+    let trimmed = kept.trim_matches('-');
+    let stem = if trimmed.is_empty() { otherwise } else { trimmed };
+    format!("{stem}{ending}")
+}
