@@ -16,7 +16,8 @@ const FOLDER = new URL("./", self.location).href;
 /** Caches belong to the origin; a copy of the page in another folder has its own. */
 const OURS = `steadygrade ${FOLDER} `;
 const NAME = OURS + VERSION;
-const KEPT = new Set(FILES.map(([name]) => new URL(name, FOLDER).href));
+/** The language of what belongs to one: its page and its module. */
+const LANGUAGE = new Map(FILES.map(([name, , tag]) => [new URL(name, FOLDER).href, tag]));
 
 self.addEventListener("install", (event) => event.waitUntil(keepAll()));
 self.addEventListener("activate", (event) => event.waitUntil(begin()));
@@ -28,21 +29,53 @@ self.addEventListener("fetch", (event) => {
   const { request } = event;
   const address = request.url.replace(/[?#].*$/, "");
   if (request.method !== "GET" || !address.startsWith(FOLDER)) return;
+  const page = pageAt(address);
   if (request.mode !== "navigate") {
-    event.respondWith(KEPT.has(address) ? own(address, request) : former(address, request));
-  } else if (address === FOLDER || address === `${FOLDER}index.html`) {
-    event.respondWith(own(FOLDER, request));
-    event.waitUntil(tidy(0));
+    event.respondWith(LANGUAGE.has(address) ? own(address, request) : former(address, request));
+  } else if (LANGUAGE.get(page)) {
+    event.respondWith(own(page, request));
+    event.waitUntil(tidy(0).then(() => keepLanguage(LANGUAGE.get(page))));
   }
 });
 
-/** `addAll` keeps nothing when one file fails, and one whose hash is another has failed. */
+/** The page goes by its folder. */
+function pageAt(address) {
+  const plain = address.replace(/[?#].*$/, "");
+  return plain === `${FOLDER}index.html` ? FOLDER : plain;
+}
+
+/** What all languages share, and the languages that were opened here. */
 async function keepAll() {
-  const wanted = FILES.map(
+  const opened = await languages();
+  await keep(([, , tag]) => !tag || opened.has(tag));
+}
+
+/** `addAll` keeps nothing when one file fails, and one whose hash is another has failed. */
+async function keep(which) {
+  const wanted = FILES.filter(which).map(
     ([name, integrity]) => new Request(new URL(name, FOLDER), { integrity, cache: "no-cache" }),
   );
   const cache = await caches.open(NAME);
   await cache.addAll(wanted);
+}
+
+/** The languages of the windows that are open, and those that versions before have. */
+async function languages() {
+  const windows = await self.clients.matchAll({ type: "window", includeUncontrolled: true });
+  const pages = windows.map((window) => pageAt(window.url));
+  for (const name of await caches.keys()) {
+    if (!name.startsWith(OURS)) continue;
+    const kept = await (await caches.open(name)).keys();
+    pages.push(...kept.map((request) => pageAt(request.url)));
+  }
+  return new Set(pages.map((page) => LANGUAGE.get(page)).filter(Boolean));
+}
+
+/** A language that was not opened before; where the host has a newer version already, it waits for that. */
+async function keepLanguage(tag) {
+  const page = [...LANGUAGE].find(([, other]) => other === tag)?.[0];
+  if (!page || (await find(NAME, page))) return;
+  await keep(([, , other]) => other === tag).catch(() => {});
 }
 
 /** One window is the one that asked for this version. */

@@ -35,8 +35,9 @@ mod view;
 #[cfg(feature = "page")]
 pub mod words;
 
-/// Puts the page into the document.
+/// Puts the page into the document, in this language.
 #[cfg(feature = "page")]
-pub fn mount() {
+pub fn mount(language: &'static dyn words::Words) {
+    words::speak(language);
     leptos::mount::mount_to_body(view::page);
 }

@@ -6,7 +6,7 @@ use solver::day::Day;
 use solver::motion::Trip;
 use solver::plan::{Lanes, Plan};
 use solver::report::gpx::Captions;
-use solver::report::truck_file;
+use solver::report::{entries, truck_file};
 use solver::road::Road;
 use solver::study::{Seen, measured, study, sureness};
 use solver::truck::{Truck, TruckSpec};
@@ -43,6 +43,12 @@ impl StudyDesk {
             StudyRequest::ReadTruck(text) => {
                 let read = truck_file::read(&text).map(Box::new);
                 post(StudyReply::TruckRead(read), Arrays::default());
+            }
+            StudyRequest::WriteLink(truck, day) => {
+                post(StudyReply::LinkWritten(entries::write(&truck, &day)), Arrays::default());
+            }
+            StudyRequest::ReadLink(text) => {
+                post(StudyReply::LinkRead(entries::read(&text).map(Box::new)), Arrays::default());
             }
             StudyRequest::Export(captions) => self.export(&captions, post),
         }

@@ -78,16 +78,16 @@ export async function changeBuild(folder, { half = false } = {}) {
   const newWorker = worker
     .replace(/const VERSION = "\w+"/, `const VERSION = "${sha(newPage, "hex").slice(0, 16)}"`)
     .replace(entry("./", page), entry("./", newPage))
-    .replace(new RegExp(`\\["./${oldName}", "[^"]+"\\]`), entry(`./${newName}`, evidence));
+    .replace(new RegExp(`\\["./${oldName}", "[^"]+"`), entry(`./${newName}`, evidence));
   if (!half) await writeFile(path("index.html"), newPage);
   await rm(path(oldName));
   await writeFile(path(newName), evidence);
   await writeFile(path("sw.js"), newWorker);
 }
 
-/** A line of the service worker's list. */
+/** The beginning of a line of the service worker's list. */
 function entry(name, contents) {
-  return `["${name}", "sha256-${sha(contents, "base64")}"]`;
+  return `["${name}", "sha256-${sha(contents, "base64")}"`;
 }
 
 function sha(contents, encoding) {

@@ -18,7 +18,7 @@ pub(crate) fn run_build() -> Outcome {
     // Glue of a binary or of a package that is gone must not get into the page.
     clear(&project::root().join("target/wasm-bindgen/release"))?;
 
-    println!("Building the page: about 3 minutes the first time, on two cores.");
+    println!("Building the page: about 5 minutes the first time, on two cores.");
     // Trunk runs offline, so that a wrong tool is an error and not a download; the sources
     // must be here before.
     project::run(program("cargo").args(["fetch", "--target", "wasm32-unknown-unknown"]))?;
@@ -29,6 +29,7 @@ pub(crate) fn run_build() -> Outcome {
     // A trace through Trunk hides the compiler's message.
     trunk.env_remove("RUST_BACKTRACE");
     project::run(&mut trunk)?;
+    dist::build_languages(&dist)?;
     dist::finish(&dist)
 }
 

@@ -5,16 +5,19 @@
 //! script, script and module get their hashes, and the page learns the name from its
 //! `<meta name="worker-script">`. What else is fetched after the page is named likewise.
 //!
-//! From that page `standalone.html` is made ([`standalone`]). Then it gets its content security
+//! From that page those of the other languages follow ([`languages`]), and from each of them
+//! `standalone.html` or its like is made ([`standalone`]). Then it gets its content security
 //! policy ([`policy`]), and at last the service worker its list of all files ([`cache`]).
 
 mod cache;
+mod languages;
 mod policy;
 mod standalone;
 mod tags;
 
 pub(crate) use cache::WORKER as SERVICE_WORKER;
-pub(crate) use standalone::NAME as STANDALONE;
+pub(crate) use languages::{LANGUAGES, build as build_languages};
+pub(crate) use standalone::name_in as standalone_in;
 
 use crate::Outcome;
 use sha2::{Digest, Sha256};
@@ -48,12 +51,21 @@ pub(crate) fn finish(dist: &Path) -> Outcome {
     for file in LATER {
         html = name_file(dist, &html, file)?;
     }
-    let one_file = standalone::make(dist, &html)?;
-    write(&dist.join(STANDALONE), one_file.as_bytes())?;
-    let html = policy::put(&html, policy::Place::Served)?;
-    write(&index, standalone::put_link(&html)?.as_bytes())?;
+    let mut pages = vec![(ENGLISH, String::from("index.html"), html.clone())];
+    for language in &LANGUAGES {
+        pages.push((language.tag, language.page(), languages::translated(dist, &html, language)?));
+    }
+    for (tag, page, html) in pages {
+        let one_file = standalone_in(tag);
+        write(&dist.join(&one_file), standalone::make(dist, &html)?.as_bytes())?;
+        let html = standalone::put_link(&languages::put_pages(&html)?, &one_file)?;
+        write(&dist.join(page), policy::put(&html, policy::Place::Served)?.as_bytes())?;
+    }
     cache::write_worker(dist)
 }
+
+/// The tag of the page that was there first.
+const ENGLISH: &str = "en";
 
 /// Makes `worker-HASH.js` and `worker-HASH.wasm`; gives the name of the script.
 fn name_worker(dist: &Path, worker: &str) -> Outcome<String> {

@@ -8,6 +8,8 @@ pub(crate) mod file;
 #[cfg(feature = "page")]
 pub(crate) mod frame;
 #[cfg(feature = "page")]
+pub(crate) mod link;
+#[cfg(feature = "page")]
 pub(crate) mod offline;
 #[cfg(feature = "page")]
 pub(crate) mod picture;
@@ -48,6 +50,20 @@ fn document() -> Option<Document> {
 pub(crate) fn named(file: &str) -> Option<String> {
     let meta = document()?.query_selector(&format!("meta[name={file}]")).ok()??;
     meta.get_attribute("content")
+}
+
+/// The pages of all languages, where the build names them: tag and address.
+#[cfg(feature = "page")]
+pub(crate) fn languages() -> Vec<(String, String)> {
+    let pages = named("languages").unwrap_or_default();
+    let pages = pages.split_whitespace().filter_map(|page| page.split_once('='));
+    pages.map(|(tag, address)| (tag.to_owned(), address.to_owned())).collect()
+}
+
+/// The tag of the language that the browser is set to; empty where it does not tell.
+#[cfg(feature = "page")]
+pub(crate) fn preferred_language() -> String {
+    window().and_then(|window| window.navigator().language()).unwrap_or_default()
 }
 
 /// What stands in a file that belongs to the page; `None` where it cannot be had.

@@ -1,6 +1,6 @@
 //! Entries: how the stored number is shown in the chosen units, and how typed text is read.
 
-use super::{KILOGRAMS_PER_POUND, KILOWATTS_PER_HORSEPOWER, METRES_PER_FOOT, Units};
+use super::{KILOGRAMS_PER_POUND, KILOWATTS_PER_HORSEPOWER, METRES_PER_FOOT, Numerals, Units, numerals};
 use solver::limits::{Limit, Quantity};
 
 /// How an entry is shown: shown = stored × `factor` + `offset`, with a unit.
@@ -98,20 +98,35 @@ fn decimals(size: f64) -> i32 {
 
 /// The number with no trailing zeros; an ASCII minus, so that it can be typed back.
 fn trimmed(value: f64) -> String {
+    trimmed_in(value, numerals())
+}
+
+fn trimmed_in(value: f64, numerals: Numerals) -> String {
     let places = usize::try_from(decimals(value.abs())).unwrap_or(0);
     let text = format!("{value:.places$}");
     let text = if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.') } else { &text };
-    if text == "-0" { "0".to_owned() } else { text.to_owned() }
+    if text == "-0" { "0".to_owned() } else { text.replace('.', numerals.decimal.encode_utf8(&mut [0; 4])) }
 }
 
 /// Reads a typed number. Blanks are ignored; a comma before exactly three digits stands
 /// between thousands, any other single comma is a decimal comma; the true minus sign is
-/// taken as a minus. `None` for anything that is not one finite number: no unit is guessed.
+/// taken as a minus. In a language with a decimal comma every comma and point is a decimal one.
+/// `None` for anything that is not one finite number: no unit is guessed.
 #[must_use]
 pub fn parse_number(text: &str) -> Option<f64> {
+    parse_in(text, numerals())
+}
+
+fn parse_in(text: &str, numerals: Numerals) -> Option<f64> {
     let compact: String =
         text.chars().filter(|c| !c.is_whitespace()).map(|c| if c == '−' { '-' } else { c }).collect();
-    let plain = if compact.contains(',') { without_commas(&compact)? } else { compact };
+    let plain = if numerals.decimal == ',' {
+        compact.replace(',', ".")
+    } else if compact.contains(',') {
+        without_commas(&compact)?
+    } else {
+        compact
+    };
     decimal(&plain)
 }
 
@@ -205,6 +220,24 @@ mod tests {
                     assert!(limit.check(value).is_ok(), "{}: {text} gives {value}", limit.name);
                 }
             }
+        }
+    }
+
+    #[test]
+    fn with_a_decimal_comma() {
+        let comma = Numerals::comma("bis");
+        let read =
+            [("36,287", 36.287), ("0,500", 0.5), ("36.287", 36.287), ("1 910", 1_910.0), ("−5,5", -5.5)];
+        for (text, value) in read {
+            let found = parse_in(text, comma).expect(text);
+            assert!((found - value).abs() < 1e-9, "{text}: {found}");
+        }
+        for text in ["1.910,5", "1,234,567", "", ","] {
+            assert_eq!(parse_in(text, comma), None, "{text}");
+        }
+        assert_eq!(trimmed_in(36.287, comma), "36,287");
+        for value in [0.25, 3.5, 36.287, 1_910.0] {
+            assert_eq!(parse_in(&trimmed_in(value, comma), comma), Some(value), "typed back as shown");
         }
     }
 

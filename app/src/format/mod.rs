@@ -4,8 +4,10 @@
 //! rounded down, a brake temperature up. Nothing is shown finer than it is known.
 
 mod entered;
+mod numerals;
 
 pub use entered::{Shown, parse_number, shown_as};
+pub use numerals::{Numerals, choose, numerals};
 
 use serde::{Deserialize, Serialize};
 
@@ -120,9 +122,13 @@ impl Units {
     }
 }
 
-/// A whole number with a comma between thousands and a true minus sign.
+/// A whole number with its thousands apart and a true minus sign.
 #[must_use]
 pub fn whole(value: f64) -> String {
+    whole_in(value, numerals())
+}
+
+fn whole_in(value: f64, numerals: Numerals) -> String {
     if !value.is_finite() {
         return "–".to_owned();
     }
@@ -133,23 +139,27 @@ pub fn whole(value: f64) -> String {
     }
     for (index, digit) in digits.chars().enumerate() {
         if index > 0 && (digits.len() - index).is_multiple_of(3) {
-            text.push(',');
+            text.push(numerals.thousands);
         }
         text.push(digit);
     }
     text
 }
 
-/// A number with one decimal, a comma between thousands and a true minus sign.
+/// A number with one decimal, its thousands apart and a true minus sign.
 #[must_use]
 pub fn tenths(value: f64) -> String {
+    tenths_in(value, numerals())
+}
+
+fn tenths_in(value: f64, numerals: Numerals) -> String {
     if !value.is_finite() {
         return "–".to_owned();
     }
     let rounded = (value.abs() * 10.0).round();
     let sign = if value < 0.0 && rounded > 0.0 { "−" } else { "" };
     let tenth = rounded % 10.0;
-    format!("{sign}{}.{tenth:.0}", whole((rounded / 10.0).floor()))
+    format!("{sign}{}{}{tenth:.0}", whole_in((rounded / 10.0).floor(), numerals), numerals.decimal)
 }
 
 fn floor(value: f64) -> f64 {
@@ -176,8 +186,9 @@ pub fn distance_number(metres: f64, units: Units) -> String {
 #[must_use]
 pub fn span(from_m: f64, to_m: f64, units: Units) -> String {
     format!(
-        "{} to {}{NO_BREAK}{}",
+        "{} {} {}{NO_BREAK}{}",
         distance_number(from_m, units),
+        numerals().to,
         distance_number(to_m, units),
         units.distance()
     )

@@ -98,3 +98,11 @@ fn thousands_and_signs() {
     assert_eq!(plain(&work(8.4e6)), "8.4 MJ");
     assert_eq!(plain(&work(84.4e6)), "84 MJ");
 }
+
+#[test]
+fn each_language_has_its_signs() {
+    let comma = Numerals::comma("bis");
+    assert_eq!(tenths_in(-1_234.56, comma), "−1\u{a0}234,6");
+    assert_eq!(whole_in(1_910.0, comma), "1\u{a0}910");
+    assert_eq!(tenths_in(1_234.56, Numerals::POINT), "1,234.6");
+}

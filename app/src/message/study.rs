@@ -19,6 +19,10 @@ pub enum StudyRequest {
     WriteTruck(TruckSpec),
     /// Read a truck from the text of a file.
     ReadTruck(String),
+    /// Write truck and day for a link.
+    WriteLink(TruckSpec, Day),
+    /// Read what a link carries.
+    ReadLink(String),
     /// Write the road and plan studied last as a GPX file, with these words in it.
     Export(Captions),
 }
@@ -42,6 +46,10 @@ pub enum StudyReply {
     TruckWritten(String),
     /// The truck of a file, or why there is none.
     TruckRead(Result<Box<TruckSpec>, TruckFileError>),
+    /// What a link is to carry.
+    LinkWritten(String),
+    /// What a link carries, or why it cannot be read.
+    LinkRead(Result<Box<(TruckSpec, Day)>, TruckFileError>),
     /// There is nothing to study or to write.
     Nothing,
 }

@@ -6,6 +6,7 @@
 mod asked;
 mod fields;
 mod kept;
+mod link;
 mod rank;
 mod result;
 mod roadside;
@@ -18,6 +19,7 @@ mod work;
 
 pub(crate) use asked::Leg;
 pub(crate) use fields::FieldState;
+pub(crate) use link::{Carried, Written};
 pub(crate) use rank::Ranked;
 pub(crate) use result::Worked;
 pub(crate) use roadside::{End, MOST_THINGS, Thing, Things};
@@ -106,6 +108,10 @@ pub(crate) struct Signals {
     pub(crate) stored: RwSignal<Stored>,
     /// Trucks of one's own.
     pub(crate) trucks: RwSignal<Trucks>,
+    /// A link that was opened, until it is decided.
+    pub(crate) carried: RwSignal<Option<Carried>>,
+    /// The link made last.
+    pub(crate) link: RwSignal<Option<Written>>,
     /// Places and limits on the road.
     pub(crate) things: RwSignal<Things>,
     /// What is typed for the marker at the start of the road.
@@ -166,6 +172,8 @@ pub(crate) fn start() -> State {
         hovering: RwSignal::new(false),
         stored: RwSignal::new(Stored::Nothing),
         trucks: RwSignal::new(Trucks { kept: kept.trucks, before: None }),
+        carried: RwSignal::new(None),
+        link: RwSignal::new(None),
         things: RwSignal::new(Things::default()),
         marker_text: RwSignal::new(String::new()),
         counts_down: RwSignal::new(false),
@@ -190,6 +198,7 @@ pub(crate) fn start() -> State {
     offline::watch(move |stored| state.stored.set(stored));
     work::start(state, Followers { shown: show::show, road: study::take_road });
     shelf::open(state);
+    link::look(state);
     state
 }
 

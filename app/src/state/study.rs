@@ -4,7 +4,7 @@
 //! is asked for all that follows from the plan. A new result ends a study that is still at work:
 //! the worker is ended with it, and started again with the road that is kept here.
 
-use super::{Signals, State, Worked, work};
+use super::{Signals, State, Worked, link, work};
 use crate::browser::timer::Timer;
 use crate::browser::worker::{Heard, RawBytes, WorkerClient, WorkerKind};
 use crate::chart::{Ends, RoadPicture};
@@ -98,6 +98,17 @@ pub(super) fn write_truck(state: State) {
     ask(state, StudyRequest::WriteTruck(state.entries.get_untracked().truck));
 }
 
+/// Writes truck and day for a link.
+pub(super) fn write_link(state: State) {
+    let entries = state.entries.get_untracked();
+    ask(state, StudyRequest::WriteLink(entries.truck, entries.day));
+}
+
+/// Reads what a link carries.
+pub(super) fn read_link(state: State, text: String) {
+    ask(state, StudyRequest::ReadLink(text));
+}
+
 /// Reads the text of a truck file.
 pub(super) fn read_truck(state: State, text: String) {
     ask(state, StudyRequest::ReadTruck(text));
@@ -151,7 +162,11 @@ fn send(state: State) {
 fn needs_the_road(request: &StudyRequest) -> bool {
     match request {
         StudyRequest::Study(..) | StudyRequest::Export(_) => true,
-        StudyRequest::Measure(..) | StudyRequest::WriteTruck(_) | StudyRequest::ReadTruck(_) => false,
+        StudyRequest::Measure(..)
+        | StudyRequest::WriteTruck(_)
+        | StudyRequest::ReadTruck(_)
+        | StudyRequest::WriteLink(..)
+        | StudyRequest::ReadLink(_) => false,
     }
 }
 
@@ -227,6 +242,8 @@ fn hear(state: State, heard: &Heard) {
         StudyReply::TruckWritten(text) => state.save_truck(&text),
         StudyReply::TruckRead(Ok(truck)) => state.take_own_truck(*truck),
         StudyReply::TruckRead(Err(error)) => state.trouble.set(Some(WorkTrouble::TruckFile { error })),
+        StudyReply::LinkWritten(text) => link::written(state, &text),
+        StudyReply::LinkRead(read) => link::read(state, read),
         StudyReply::Nothing => state.studying.set(None),
     }
 }

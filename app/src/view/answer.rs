@@ -140,6 +140,7 @@ fn cautions() -> AnyView {
     view! {
         <div class="cautions" data-testid="cautions">
             <p class="parked">{w.parked()}</p>
+            {w.unread().map(|unread| view! { <p class="unread" data-testid="unread">{unread}</p> })}
             {list("", "", items.collect())}
         </div>
     }

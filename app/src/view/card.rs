@@ -126,7 +126,7 @@ fn sheet(worked: &Arc<Worked>, marker: Marker, units: crate::format::Units) -> A
                 <div><h4>{trouble.0}</h4><ol>{trouble.1.into_iter().map(|it| view! { <li>{it}</li> }).collect_view()}</ol></div>
                 <div><h4>{places.0}</h4>{list("", "", places.1)}</div>
             </div>
-            <p class="small-print">{w.card_cautions()}</p>
+            <p class="small-print">{w.card_cautions()}{w.unread().map(|unread| format!(" {unread}"))}</p>
         </div>
     }
     .into_any()

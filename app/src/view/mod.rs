@@ -11,6 +11,7 @@ mod detail;
 mod entry;
 mod evidence;
 mod header;
+mod link;
 mod measured;
 mod offline;
 mod part;
@@ -62,9 +63,11 @@ pub(crate) fn page() -> impl IntoView {
             }
         >
             <a class="skip" href="#answer">{words().skip_to_answer()}</a>
+            {offline::offered()}
             {header::header(state)}
             {header::road_bar(state)}
             {trouble::trouble(state)}
+            {link::carried(state)}
             {ask::ask(state)}
             <main>
                 <div class="results" class:stale=move || state.stale.get() aria-busy=move || busy(state)>

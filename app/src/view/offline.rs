@@ -3,7 +3,7 @@
 use crate::browser;
 use crate::browser::offline::{self, Stored};
 use crate::state::State;
-use crate::words::words;
+use crate::words::{LANGUAGES, words};
 use leptos::prelude::*;
 
 /// The end of the page: whether it works without a network, and the page as one file.
@@ -17,7 +17,26 @@ pub(super) fn foot(state: State) -> AnyView {
     let link = browser::named("standalone-file").map(|address| {
         view! { <a href=address download="steadygrade.html" data-testid="save-page">{w.save_page()}</a> }
     });
-    view! { <footer class="foot">{kept}{link}{forget(state)}</footer> }.into_any()
+    let languages = others(&browser::languages());
+    view! { <footer class="foot">{languages}{kept}{link}{forget(state)}</footer> }.into_any()
+}
+
+/// The page in its other languages, as far as there are such pages beside it.
+fn others(pages: &[(String, String)]) -> AnyView {
+    let w = words();
+    let links = pages.iter().filter(|(tag, _)| tag != w.tag()).filter_map(|(tag, address)| {
+        let (tag, offer) = LANGUAGES.iter().find(|(known, _)| known == tag)?;
+        Some(view! { <a href=address.clone() lang=*tag hreflang=*tag>{*offer}</a> })
+    });
+    view! { <nav class="languages" aria-label=w.languages()>{links.collect_view()}</nav> }.into_any()
+}
+
+/// The page in the language that the browser is set to, where that is another one.
+pub(super) fn offered() -> AnyView {
+    let preferred = browser::preferred_language();
+    let pages = browser::languages();
+    let page = pages.iter().find(|(tag, _)| preferred.starts_with(tag.as_str()) && tag != words().tag());
+    page.map(|page| others(std::slice::from_ref(page))).into_any()
 }
 
 /// Forgets all that is kept, once it is pressed again.

@@ -71,6 +71,7 @@ pub(super) fn trucks(state: State) -> AnyView {
                 </button>
                 {open(state)}
             </div>
+            {super::link::make(state)}
         </details>
     }
     .into_any()

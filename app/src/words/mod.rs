@@ -3,13 +3,21 @@
 //! A language is one folder here that implements all traits of [`Words`]; a sentence that it
 //! lacks does not compile. Numbers come from [`crate::format`].
 //!
-//! To add a language: copy `en/`, translate, and add it to [`words`].
+//! To add a language: copy `en/`, translate, name it in [`LANGUAGES`], give it a program in
+//! `bin/` and a row in `xtask/src/dist/languages.rs`.
+
+use crate::format;
+use std::sync::OnceLock;
 
 mod card;
 mod chart;
+pub mod de;
 pub mod en;
 mod entry;
 mod export;
+pub mod fr;
+mod language;
+mod link;
 mod offline;
 mod page;
 mod plan;
@@ -23,6 +31,8 @@ pub use card::CardWords;
 pub use chart::ChartWords;
 pub use entry::{EntryProblem, EntryWords};
 pub use export::{ExportWords, captions};
+pub use language::{LANGUAGES, LanguageWords};
+pub use link::LinkWords;
 pub use offline::OfflineWords;
 pub use page::{PageWords, WorkTrouble};
 pub use plan::{Curves, PlanWords};
@@ -35,6 +45,8 @@ pub use two::{TwoRow, TwoWords};
 pub trait Words:
     Send
     + Sync
+    + LanguageWords
+    + LinkWords
     + PageWords
     + OfflineWords
     + PlanWords
@@ -52,6 +64,8 @@ pub trait Words:
 impl<T> Words for T where
     T: Send
         + Sync
+        + LanguageWords
+        + LinkWords
         + PageWords
         + OfflineWords
         + PlanWords
@@ -67,10 +81,29 @@ impl<T> Words for T where
 {
 }
 
+static SPOKEN: OnceLock<&'static dyn Words> = OnceLock::new();
+
+/// Chooses the language, once, before anything is shown. A page holds one language: only it is
+/// linked, and who wants another opens the page in that language.
+pub fn speak(language: &'static dyn Words) {
+    format::choose(language.numerals());
+    let _ = SPOKEN.set(language);
+}
+
 /// The words of the language chosen.
+///
+/// # Panics
+/// Where none was: the page begins with it. Tests speak English.
 #[must_use]
 pub fn words() -> &'static dyn Words {
-    &en::English
+    #[cfg(test)]
+    {
+        SPOKEN.get().copied().unwrap_or(&en::English)
+    }
+    #[cfg(not(test))]
+    {
+        SPOKEN.get().copied().unwrap_or_else(|| unreachable!("the page begins by choosing its language"))
+    }
 }
 
 /// A part of a sentence; what decides is set apart.

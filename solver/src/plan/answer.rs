@@ -1,5 +1,6 @@
 //! What a plan says: plain data that crosses to the page, the card and the tests.
 
+use super::totals::Totals;
 use crate::day::Withheld;
 use crate::motion::{Answer, Hold};
 use crate::order::ascending;
@@ -67,36 +68,6 @@ impl Plan {
         // The verdict first, whatever the severity: no speed or temperature comes near a million.
         let key = |d: &Descent| -(f64::from(d.choice.verdict() as u8) * 1e6 + severity(d).clamp(-1e5, 1e5));
         ascending(self.descents.iter().map(key)).into_iter().map(|index| &self.descents[index]).collect()
-    }
-}
-
-/// Sums over the assessed road.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-pub struct Totals {
-    /// Driving time.
-    pub time: Seconds,
-    /// Sum of all that the road falls.
-    pub fall: Metres,
-    /// Work that retarder and motoring take.
-    pub holding_work: Joules,
-    /// Work that the service brakes take.
-    pub service_work: Joules,
-    /// Hottest service brakes.
-    pub hottest: Celsius,
-    /// Hottest they would be after one hard stop.
-    pub hottest_after_stop: Celsius,
-    /// Slowest speed on a climb; `None` where the road does not climb.
-    pub crawl: Option<MetresPerSecond>,
-    /// Energy of the fuel burnt.
-    pub fuel: Joules,
-}
-
-impl Totals {
-    /// The share of all braking work that the service brakes take, 0 to 1; 0 where none is braked.
-    #[must_use]
-    pub fn service_share(&self) -> f64 {
-        let braking = self.holding_work.0 + self.service_work.0;
-        if braking > 0.0 { self.service_work.0 / braking } else { 0.0 }
     }
 }
 

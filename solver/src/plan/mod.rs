@@ -10,13 +10,15 @@ mod margin;
 mod posted;
 mod sustained;
 mod table;
+mod totals;
 
 pub use answer::{
     Advice, Carried, Change, Choice, Descent, GearRow, Governs, NoSafeSpeed, Note, Plan, Relief, SlowCurve,
-    Snub, StageSpan, Steepest, Sustained, Table, Totals, Verdict,
+    Snub, StageSpan, Steepest, Sustained, Table, Verdict,
 };
 pub use lanes::{HeatStep, Lanes};
 pub use table::table;
+pub use totals::Totals;
 
 use crate::day::{Day, ServiceBrakes};
 use crate::motion::{Hold, Run, State, Trip, crawl, curves_between};

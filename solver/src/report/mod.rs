@@ -1,5 +1,6 @@
 //! What leaves the program.
 
 pub mod csv;
+pub mod entries;
 pub mod gpx;
 pub mod truck_file;

@@ -68,11 +68,6 @@ pub fn read(text: &str) -> Result<TruckSpec, TruckFileError> {
     struct Versioned {
         steadygrade_truck: u32,
     }
-    let broken = |error: serde_json::Error| {
-        let text = error.to_string();
-        let what = text.split(" at line ").next().unwrap_or_default().to_owned();
-        TruckFileError::Broken { line: error.line().max(1), what }
-    };
     let version = serde_json::from_str::<Versioned>(text).map_err(broken)?.steadygrade_truck;
     if version != VERSION {
         return Err(TruckFileError::Version(version));
@@ -80,6 +75,12 @@ pub fn read(text: &str) -> Result<TruckSpec, TruckFileError> {
     let file: File = serde_json::from_str(text).map_err(broken)?;
     Truck::new(file.truck.clone()).map_err(TruckFileError::Truck)?;
     Ok(file.truck)
+}
+
+pub(super) fn broken(error: serde_json::Error) -> TruckFileError {
+    let text = error.to_string();
+    let what = text.split(" at line ").next().unwrap_or_default().to_owned();
+    TruckFileError::Broken { line: error.line().max(1), what }
 }
 
 #[cfg(test)]

@@ -3,7 +3,7 @@
 //! Each file stands in the list with its hash, which the browser checks while it keeps them; the
 //! version is the hash over list and worker, so any change of any file is another version.
 
-use super::{STANDALONE, list_files, policy, put_once, read, short_hash, write};
+use super::{LANGUAGES, list_files, policy, put_once, read, short_hash, write};
 use crate::Outcome;
 use std::path::Path;
 
@@ -22,7 +22,10 @@ pub(super) fn write_worker(dist: &Path) -> Outcome {
     let mut list = String::new();
     for name in list_files(dist)?.iter().filter(|name| is_kept(name)) {
         let hash = policy::hash(&read(&dist.join(name))?);
-        list += &format!("  [{:?}, {hash:?}],\n", address(name));
+        list += &match language(name) {
+            Some(tag) => format!("  [{:?}, {hash:?}, {tag:?}],\n", address(name)),
+            None => format!("  [{:?}, {hash:?}],\n", address(name)),
+        };
     }
     let version = short_hash(format!("{list}{SOURCE}").as_bytes());
     let worker = put_once(SOURCE, VERSION, &format!("const VERSION = \"{version}\";"))?;
@@ -32,7 +35,16 @@ pub(super) fn write_worker(dist: &Path) -> Outcome {
 
 /// The page as one file is whole by itself, and would double what a phone has to fetch.
 fn is_kept(name: &str) -> bool {
-    name != WORKER && name != STANDALONE
+    name != WORKER && !name.starts_with("standalone")
+}
+
+/// The language whose page or module it is; the browser keeps only those that were opened.
+fn language(name: &str) -> Option<&'static str> {
+    if name == "index.html" || name.starts_with("app-") {
+        return Some("en");
+    }
+    let of = |tag: &str| name == format!("{tag}.html") || name.starts_with(&format!("{tag}-"));
+    LANGUAGES.iter().map(|language| language.tag).find(|tag| of(tag))
 }
 
 /// The page goes by its folder: some hosts lead `index.html` there, and an answer that was led
@@ -51,7 +63,12 @@ mod tests {
         let dist = std::env::temp_dir().join(format!("steadygrade-cache-{}", std::process::id()));
         fs::create_dir_all(dist.join("fonts")).expect("a temporary folder");
         let worker_for = |face: &str| {
-            for (name, text) in [("index.html", "page"), ("fonts/a.woff2", face), (STANDALONE, "all")] {
+            for (name, text) in [
+                ("index.html", "page"),
+                ("de.html", "Seite"),
+                ("fonts/a.woff2", face),
+                ("standalone.html", "all"),
+            ] {
                 fs::write(dist.join(name), text).expect("a file in it");
             }
             write_worker(&dist).expect("the folder is sound");
@@ -60,11 +77,11 @@ mod tests {
         let first = worker_for("face");
         // SHA-256 of `page`, from `printf page | openssl dgst -sha256 -binary | base64`.
         assert!(
-            first.contains("[\"./\", \"sha256-NmAxWprz3yVdjxmrB35Hl4IrQUiKDioEvGr3EhPCMnQ=\"]"),
+            first.contains("[\"./\", \"sha256-NmAxWprz3yVdjxmrB35Hl4IrQUiKDioEvGr3EhPCMnQ=\", \"en\"]"),
             "{first}"
         );
-        assert!(first.contains("\"./fonts/a.woff2\""));
-        assert_eq!(first.matches("sha256-").count(), 2, "neither itself nor the one file");
+        assert!(first.contains("\"./fonts/a.woff2\"") && first.contains("\"de\"]"));
+        assert_eq!(first.matches("sha256-").count(), 3, "neither itself nor the one file");
         let version = |worker: &str| {
             let (_, from) = worker.split_once("const VERSION = \"").expect("the line");
             from.split_once('"').map(|(version, _)| String::from(version)).expect("its end")

@@ -9,8 +9,14 @@ use crate::Outcome;
 use base64::{Engine, prelude::BASE64_STANDARD};
 use std::path::Path;
 
-/// Its name beside the page.
-pub(crate) const NAME: &str = "standalone.html";
+/// Its English name, and the beginning of all its names.
+const NAME: &str = "standalone.html";
+
+/// Its name beside the page of a language.
+pub(crate) fn name_in(tag: &str) -> String {
+    if tag == "en" { NAME.to_owned() } else { format!("standalone-{tag}.html") }
+}
+
 /// Behind the glue of the page's module.
 const START: &str = include_str!("../../../app/offline/standalone.js");
 /// Texts that the page names by address: the `<meta>`, and the media type.
@@ -58,8 +64,8 @@ pub(super) fn make(dist: &Path, html: &str) -> Outcome<String> {
 }
 
 /// Names the one file in the page that is served.
-pub(super) fn put_link(html: &str) -> Outcome<String> {
-    let link = format!("<meta name=\"standalone-file\" content=\"./{NAME}\">\n");
+pub(super) fn put_link(html: &str, name: &str) -> Outcome<String> {
+    let link = format!("<meta name=\"standalone-file\" content=\"./{name}\">\n");
     put_once(html, LINK_BEFORE, &(link + LINK_BEFORE))
 }
 

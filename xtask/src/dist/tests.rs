@@ -2,7 +2,8 @@
 
 use super::*;
 
-const PAGE: &str = "<!doctype html><head><meta charset=\"utf-8\">\n\
+const PAGE: &str = "<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\">\n\
+    <meta name=\"description\" content=\"What it is.\">\n<title>The page</title>\n\
     <meta name=\"worker-script\" content=\"./worker_loader.js\">\n\
     <meta name=\"study-script\" content=\"./study_loader.js\">\n\
     <meta name=\"demo-file\" content=\"./demo.gpx\">\n\
@@ -16,7 +17,7 @@ const PAGE: &str = "<!doctype html><head><meta charset=\"utf-8\">\n\
     <script type=\"module\">import init from './app-1.js';\n\
     await init({ module_or_path: './app-1_bg.wasm' });</script></head>";
 
-const FILES: [(&str, &str); 14] = [
+const FILES: [(&str, &str); 18] = [
     ("worker.js", "let wasm_bindgen;"),
     ("worker_bg.wasm", "worker"),
     ("worker_loader.js", "old"),
@@ -31,6 +32,10 @@ const FILES: [(&str, &str); 14] = [
     ("main-1.css", "a { src: url(\"face.woff2\"); }"),
     ("app-1.js", "export default function __wbg_init() {}"),
     ("app-1_bg.wasm", "page"),
+    ("fr-3.js", "export default function __wbg_init() {}"),
+    ("fr-3_bg.wasm", "page"),
+    ("de-4.js", "export default function __wbg_init() {}"),
+    ("de-4_bg.wasm", "Seite"),
 ];
 
 /// Builds in a folder of its own, some files being others, looks, and clears away.
@@ -87,7 +92,7 @@ fn what_is_fetched_later_gets_names_by_its_contents() {
 fn the_one_file_holds_everything_and_names_nothing_beside_it() {
     check("one-file", &[], |dist, outcome| {
         assert_eq!(outcome, Ok(()));
-        let html = text(dist, STANDALONE);
+        let html = text(dist, "standalone.html");
         for held in [
             // Base64 of the texts, from `printf page | base64` and the like.
             "<script type=\"text/plain\" data-module>cGFnZQ==</script>",
@@ -129,4 +134,32 @@ fn what_the_one_file_cannot_hold_is_an_error() {
 fn a_page_without_the_expected_tags_is_refused() {
     assert!(put_worker("<head></head>", "worker", "w.js").is_err());
     assert!(put_once("a a", "a", "b").is_err());
+}
+
+#[test]
+fn each_language_has_its_page_module_and_one_file() {
+    check("languages", &[], |dist, outcome| {
+        assert_eq!(outcome, Ok(()));
+        let english = text(dist, "index.html");
+        assert!(english.contains("content=\"en=./ fr=./fr.html de=./de.html\""), "{english}");
+        for (tag, module) in [("fr", "fr-3"), ("de", "de-4")] {
+            let page = text(dist, &format!("{tag}.html"));
+            assert!(page.contains(&format!("<html lang=\"{tag}\">")), "{page}");
+            assert!(page.contains(&format!("'./{module}.js'")) && !page.contains("app-1"), "{page}");
+            assert!(!page.contains("<title>The page</title>") && !page.contains("What it is."), "{page}");
+            assert!(page.contains(&format!("content=\"./standalone-{tag}.html\"")), "{page}");
+            assert_eq!(
+                part(&page, "worker-script\" content=\""),
+                part(&english, "worker-script\" content=\"")
+            );
+            let one_file = text(dist, &format!("standalone-{tag}.html"));
+            assert!(!one_file.contains("name=\"languages\""), "a file on a stick has no pages beside it");
+        }
+    });
+}
+
+#[test]
+fn a_page_without_its_language_is_refused() {
+    let page = PAGE.replace("<html lang=\"en\">", "<html>");
+    check("no-language", &[("index.html", &page)], |_, outcome| assert!(outcome.is_err()));
 }

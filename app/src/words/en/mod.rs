@@ -4,6 +4,8 @@ mod card;
 mod chart;
 mod entry;
 mod export;
+mod language;
+mod link;
 mod offline;
 mod page;
 mod plan;

@@ -1,0 +1,5 @@
+//! The page, in German.
+
+fn main() {
+    app::mount(&app::words::de::German);
+}

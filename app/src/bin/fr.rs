@@ -1,0 +1,5 @@
+//! The page, in French.
+
+fn main() {
+    app::mount(&app::words::fr::French);
+}

@@ -1,0 +1,187 @@
+//! German words of the card for the cab.
+
+use super::German;
+use super::plan_detail::stage_name;
+use crate::cab::{CardOf, Know};
+use crate::format::{self, Units};
+use crate::marker::Marker;
+use crate::words::say::{capital, file_name, name_or};
+use crate::words::{CardWords, EntryWords, PlanWords, RoadsideWords};
+use solver::plan::Descent;
+use solver::road::{Place, PlaceKind};
+
+impl CardWords for German {
+    fn card_head(&self) -> &'static str {
+        "Merkblatt"
+    }
+    fn to_card(&self) -> &'static str {
+        "Das Merkblatt fürs Fahrerhaus, zum Drucken"
+    }
+    fn card_sentence(&self) -> &'static str {
+        "Fürs Fahrerhaus, damit unterwegs kein Bildschirm nötig ist: drucken, in der Mitte falten. Vor der Kuppe lesen, im Stand."
+    }
+    fn print_card(&self) -> &'static str {
+        "Merkblatt drucken"
+    }
+    fn save_picture(&self) -> &'static str {
+        "Als Bild speichern"
+    }
+    fn picture_name(&self, road: &str) -> String {
+        file_name(road, "strecke", "-merkblatt.png")
+    }
+    fn save_rows(&self) -> &'static str {
+        "Zeilen als CSV speichern"
+    }
+    fn marker_label(&self) -> &'static str {
+        "Kilometertafel oder Kilometerzähler am Anfang der Strecke"
+    }
+    fn counts_down(&self) -> &'static str {
+        "Tafeln zählen rückwärts"
+    }
+    fn card_facts(&self, card: CardOf<'_>) -> String {
+        let day = card.day;
+        format!(
+            "{} · {} · {}, {} · Luft {} · Bremsen {} am Anfang",
+            format::mass(card.truck.gross_mass_kg, card.units),
+            self.retarder(card.truck.retarder.kind()),
+            self.surface(day.surface),
+            self.load(day.load),
+            format::entered_temperature(day.air_c, card.units),
+            format::entered_temperature(day.brakes_at_start_c, card.units)
+        )
+    }
+    fn card_heads(&self) -> [&'static str; 6] {
+        ["Gefälle, von – bis", "Neigung", "Gang", "Stufe", "Tempo", "was zu wissen ist"]
+    }
+    fn card_span(&self, card: CardOf<'_>, descent: &Descent) -> [String; 2] {
+        let (from, to) = (card.marker.at(descent.crest.0), card.marker.at(descent.foot.0));
+        [span("km", from, to, Units::Metric), span("Meile", from, to, Units::Imperial)]
+    }
+    fn card_grade(&self, descent: &Descent, units: Units) -> [String; 2] {
+        let worst = format!(
+            "schlimmste {}, {}",
+            format::grade(descent.sustained.grade.0),
+            format::length(descent.sustained.length.0, units)
+        );
+        [format::grade(descent.mean.0), worst]
+    }
+    fn card_hold(&self, speed: f64, engine_speed: f64, units: Units) -> [String; 3] {
+        let below =
+            format!("{} · {}", format::hold_speed(speed, units.other()), format::engine_speed(engine_speed));
+        [format::hold_number(speed, units), units.speed().to_owned(), below]
+    }
+    fn card_know(&self, card: CardOf<'_>, know: &Know) -> String {
+        let at = |metres: f64| both(card.marker, metres);
+        match know {
+            Know::Verdict(verdict) => capital(self.verdict(*verdict)) + ".",
+            Know::Snub(snub) => format!(
+                "Intervallbremsung von {} auf {}, lösen, wiederholen.",
+                format::hold_number(snub.from.0, card.units),
+                format::hold_speed(snub.to.0, card.units)
+            ),
+            Know::Easing { at_m } => {
+                format!("Wo es bei {} nachlässt, ist nicht das Ende: im Gang bleiben.", at(*at_m))
+            }
+            Know::SlowCurve { speed, at_m } => {
+                format!("Langsamste Kurve {}, {}.", format::hold_speed(*speed, card.units), at(*at_m))
+            }
+            Know::Posted { speed, from_m, to_m } => {
+                let [from, to] = [from_m, to_m].map(|it| card.marker.at(*it));
+                format!(
+                    "Tempolimit {}, {}, {}.",
+                    format::hold_speed(*speed, card.units),
+                    span("km", from, to, Units::Metric),
+                    span("Meile", from, to, Units::Imperial)
+                )
+            }
+            Know::Ramp { at_m } => format!("Notfallspur bei {}.", at(*at_m)),
+            Know::Quiet { at_m } => {
+                format!("Lärmschutzzone bei {}: eine Motorbremse kann verboten sein.", at(*at_m))
+            }
+            Know::AtFoot { name, at_m } => {
+                format!("Am Fuß: {}, {}.", name_or(name, "eine Stelle zum Anhalten"), at(*at_m))
+            }
+            Know::CutShort => "Wie es weitergeht, ist nicht bekannt.".to_owned(),
+        }
+    }
+    fn card_more(&self, count: usize) -> String {
+        format!(
+            "Und {count} weitere Gefällestrecken, die nicht auf diesem Merkblatt stehen: Planen Sie die Strecke in Abschnitten."
+        )
+    }
+    fn before_crest(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
+        let stop = match card.places_of(PlaceKind::BrakeCheck).next() {
+            Some(check) => format!(
+                "Am Bremskontrollplatz anhalten, {}: Bremseneinstellung, Luftverlust, Trommeln oder Scheiben, Reifen, Ladung.",
+                both(card.marker, card.metres(check.index))
+            ),
+            None => "Anhalten, wo es erlaubt ist: Bremseneinstellung, Luftverlust, Trommeln oder Scheiben, Reifen, Ladung.".to_owned(),
+        };
+        let gear = card.first_held().map(|(descent, advice)| {
+            format!(
+                "Gang {} und {} eingelegt vor {}. Am Berg nicht schalten.",
+                advice.gear.number(),
+                stage_name(advice.stage),
+                both(card.marker, descent.crest.0)
+            )
+        });
+        let list = [
+            Some(stop),
+            Some("Kurz vom Gas gehen: Greift die Dauerbremse, in jeder Stufe?".to_owned()),
+            Some("Wetter, Schilder, Sperrungen: Ist es noch die geplante Strecke?".to_owned()),
+            gear,
+        ];
+        ("Vor der Kuppe", list.into_iter().flatten().collect())
+    }
+    fn in_trouble(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
+        let ramps = card.places_of(PlaceKind::EscapeRamp);
+        let ramps: Vec<String> = ramps.map(|it| both(card.marker, card.metres(it.index))).collect();
+        let ramp = if ramps.is_empty() {
+            "Eine Notfallspur nehmen oder einen Weg, der steigt. Hier ist keine eingetragen; es kann welche geben.".to_owned()
+        } else {
+            format!("Die Notfallspur bei {} nehmen oder einen Weg, der steigt.", ramps.join(", "))
+        };
+        let list = [
+            "Jetzt kräftig bremsen und anhalten, solange die Bremsen kühl genug dafür sind.".to_owned(),
+            "Im Gang bleiben. Nie in den Leerlauf, nie auskuppeln, bei hohem Tempo nicht herunterschalten."
+                .to_owned(),
+            ramp,
+            "Licht und Hupe: die anderen warnen.".to_owned(),
+        ];
+        ("Wenn es davonläuft", list.to_vec())
+    }
+    fn card_places(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
+        let one = |it: &Place| {
+            format!(
+                "{}: {}",
+                both(card.marker, card.metres(it.index)),
+                name_or(&it.name, self.place_kind(it.kind))
+            )
+        };
+        let mut list: Vec<String> = card.places.iter().map(one).collect();
+        if list.is_empty() {
+            list.push("Keine eingetragen. Das heißt nicht, dass es keine gibt.".to_owned());
+        }
+        ("Orte", list)
+    }
+    fn card_cautions(&self) -> &'static str {
+        "Aus Ihren Eingaben und aufgezeichneten Höhen berechnet, die Fehler haben; keine Erlaubnis hinunterzufahren. Bremseneinstellung, Reifen, Fahrbahn, Wetter, Verkehr und Ladung sind nicht zu sehen. Verkehrszeichen, Recht, Arbeitgeber und Fahrzeughersteller gehen vor. Zum Anhalten bleibt die Betriebsbremse da. Im Zweifel: oben anhalten, langsamer fahren, eine andere Strecke nehmen."
+    }
+    fn rows_name(&self, road: &str) -> String {
+        file_name(road, "strecke", "-gefaelle.csv")
+    }
+}
+
+fn span(unit: &str, from_m: f64, to_m: f64, units: Units) -> String {
+    format!("{unit} {} – {}", format::distance_number(from_m, units), format::distance_number(to_m, units))
+}
+
+/// “km 12.4 (mile 7.7)”.
+fn both(marker: Marker, metres: f64) -> String {
+    let at = marker.at(metres);
+    format!(
+        "km\u{a0}{} (Meile\u{a0}{})",
+        format::distance_number(at, Units::Metric),
+        format::distance_number(at, Units::Imperial)
+    )
+}

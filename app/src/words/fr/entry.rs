@@ -1,0 +1,395 @@
+//! French words of the entries.
+
+use super::{French, telling};
+use crate::format::{Units, shown_as};
+use crate::words::say::file_name;
+use crate::words::{EntryProblem, EntryWords};
+use solver::day::{Load, ServiceBrakes, Surface};
+use solver::limits::{self, Entry};
+use solver::report::truck_file::TruckFileError;
+use solver::truck::{AxleGroup, AxlePlace, BrakeKind, Preset, RetarderKind, Transmission, TruckError};
+
+impl EntryWords for French {
+    fn truck_head(&self) -> &'static str {
+        "Véhicule"
+    }
+    fn day_head(&self) -> &'static str {
+        "Conditions du jour"
+    }
+    fn preset_label(&self) -> &'static str {
+        "Commencer avec"
+    }
+    fn preset(&self, preset: Preset, units: Units) -> &'static str {
+        match (preset, units) {
+            (Preset::FiveAxle36, Units::Metric) => "Ensemble à cinq essieux, 36,3\u{a0}t",
+            (Preset::FiveAxle36, Units::Imperial) => "Ensemble à cinq essieux, 80\u{a0}000\u{a0}lb",
+            (Preset::FiveAxle40, Units::Metric) => "Ensemble à cinq essieux, 40\u{a0}t",
+            (Preset::FiveAxle40, Units::Imperial) => "Ensemble à cinq essieux, 88\u{a0}200\u{a0}lb",
+            (Preset::Rigid18, Units::Metric) => "Porteur à deux essieux, 18\u{a0}t",
+            (Preset::Rigid18, Units::Imperial) => "Porteur à deux essieux, 39\u{a0}700\u{a0}lb",
+            (Preset::Tipper26, Units::Metric) => "Camion-benne à trois essieux, 26\u{a0}t",
+            (Preset::Tipper26, Units::Imperial) => "Camion-benne à trois essieux, 57\u{a0}300\u{a0}lb",
+            (Preset::BDouble, Units::Metric) => "Train double à neuf essieux, 62,5\u{a0}t",
+            (Preset::BDouble, Units::Imperial) => "Train double à neuf essieux, 137\u{a0}800\u{a0}lb",
+            (Preset::Coach, Units::Metric) => "Autocar interurbain, 19\u{a0}t",
+            (Preset::Coach, Units::Imperial) => "Autocar interurbain, 41\u{a0}900\u{a0}lb",
+            (Preset::CoachConverter, Units::Metric) => "Autocar interurbain à convertisseur, 19\u{a0}t",
+            (Preset::CoachConverter, Units::Imperial) => {
+                "Autocar interurbain à convertisseur, 41\u{a0}900\u{a0}lb"
+            }
+        }
+    }
+    fn own_truck(&self) -> &'static str {
+        "Vos propres données"
+    }
+    fn more_entries(&self) -> &'static str {
+        "Toutes les données du véhicule"
+    }
+    fn assumed(&self) -> &'static str {
+        "hypothèse"
+    }
+    fn assumed_sentence(&self) -> &'static str {
+        "Les valeurs marquées «\u{a0}hypothèse\u{a0}» n’ont pas de source imprimée pour ce véhicule\u{a0}: saisissez les vôtres."
+    }
+    fn entry(&self, entry: Entry) -> &'static str {
+        match entry {
+            Entry::GrossMass => "Masse totale réelle",
+            Entry::DriveAxleMass => "Masse sur les essieux moteurs",
+            Entry::RollingRadius => "Rayon de roulement",
+            Entry::WheelInertia => "Inertie des roues",
+            Entry::RollingResistance => "Résistance au roulement",
+            Entry::DragArea => "Surface de traînée",
+            Entry::Displacement => "Cylindrée du moteur",
+            Entry::LowestEngineSpeed => "Régime moteur utile le plus bas",
+            Entry::HighestEngineSpeed => "Régime moteur maximal autorisé",
+            Entry::AxleRatio => "Rapport de pont",
+            Entry::AxleEfficiency => "Rendement du pont",
+            Entry::RetarderPeakPower => "Puissance de ralentissement",
+            Entry::RetarderPeakSpeed => "Régime moteur de la pleine puissance de ralentissement",
+            Entry::RetarderExponent => "Hausse de la puissance de ralentissement avec le régime moteur",
+            Entry::RetarderCutOut => "Régime moteur de coupure du ralentisseur",
+            Entry::RolloverThreshold => "Seuil de renversement",
+            Entry::AirTemperature => "Température de l’air",
+            Entry::BrakesAtStart => "Température des freins au départ",
+            Entry::Headwind => "Vent de face",
+            Entry::SpeedLimit => "Limitation de vitesse",
+            Entry::Reserve => "Réserve de force de retenue",
+            Entry::HeatLimit => "Température maximale des freins",
+            Entry::Superelevation => "Dévers des virages",
+            Entry::RetarderDelay => "Délai du ralentisseur après un changement de rapport",
+            Entry::RetardingScale => "Ralentissement mesuré par rapport à l’hypothèse",
+            Entry::ShaftTorque => "Couple du ralentisseur à l’arbre de transmission",
+            Entry::ShaftSpeed => "Vitesse de rotation de l’arbre pour ce couple",
+            Entry::ShortPower => "Puissance de courte durée du ralentisseur",
+            Entry::ShortTime => "Temps de la puissance de courte durée",
+            Entry::SustainedPower => "Puissance permanente du ralentisseur",
+            Entry::SustainedSpeed => "Régime moteur de la puissance permanente",
+            Entry::HotShare => "Couple à chaud par rapport au couple à froid",
+            Entry::WarmUpTime => "Temps d’échauffement du ralentisseur",
+            Entry::LockUpGear => "Rapport le plus bas avec verrouillage",
+            Entry::LockUpSpeed => "Régime moteur où le verrouillage s’ouvre",
+            Entry::BrakeCheckStop => "Temps à chaque aire de vérification des freins",
+        }
+    }
+    fn hint(&self, entry: Entry) -> &'static str {
+        match entry {
+            Entry::GrossMass => "Véhicule, remorques et chargement ensemble. Pesez-les si possible.",
+            Entry::RetarderPeakPower => {
+                "Tous les crans engagés, au régime moteur le plus favorable\u{a0}; 0 s’il n’y en a pas."
+            }
+            Entry::HighestEngineSpeed => "Celui que le constructeur autorise, moteur entraîné par les roues.",
+            Entry::Reserve => {
+                "Force de retenue en plus du nécessaire, gardée pour les erreurs de masse et de pente."
+            }
+            Entry::Headwind => "Un vent arrière est négatif et pousse.",
+            Entry::HeatLimit => {
+                "Température la plus haute des freins, un freinage énergique jusqu’à l’arrêt compris."
+            }
+            Entry::BrakesAtStart => "Plus haute si vous venez d’une autre descente.",
+            Entry::SpeedLimit => "Celle des panneaux, ou la vôtre.",
+            Entry::RollingResistance => {
+                "La valeur basse\u{a0}: avec des pneus qui roulent facilement, le véhicule pousse davantage en descente."
+            }
+            Entry::RolloverThreshold => {
+                "En g, sur table basculante\u{a0}; un chargement haut ou mobile fait verser plus tôt. En cas de doute, plus bas."
+            }
+            Entry::Superelevation => "Pente des virages vers l’intérieur\u{a0}; 0 si elle n’est pas connue.",
+            Entry::RetarderDelay => "Il ne revient qu’après ce délai, compté de la fermeture de l’embrayage.",
+            Entry::RetardingScale => "100, sauf si ce qui a tenu aujourd’hui a été mesuré.",
+            Entry::ShortPower => "Ce qu’il donne pendant le temps court ci-dessous, en partant froid.",
+            Entry::SustainedPower => {
+                "Ce que le liquide de refroidissement du moteur évacue durablement. Les plans comptent sur cette valeur."
+            }
+            Entry::SustainedSpeed => {
+                "En dessous, le liquide de refroidissement circule plus lentement et évacue moins."
+            }
+            Entry::HotShare => {
+                "Couple du ralentisseur chaud divisé par celui du ralentisseur froid. Les plans comptent sur le ralentisseur chaud."
+            }
+            Entry::LockUpGear => {
+                "Sur les rapports plus bas, le convertisseur est ouvert et le moteur ne retient rien."
+            }
+            Entry::BrakeCheckStop => {
+                "Temps de refroidissement à chaque aire de vérification des freins de la route\u{a0}; avec 0, on passe sans s’arrêter."
+            }
+            Entry::ShaftTorque => {
+                "Tous les crans engagés, à froid, à la vitesse de rotation de l’arbre ci-dessous."
+            }
+            Entry::ShaftSpeed => {
+                "Vitesse de rotation de l’arbre de transmission à laquelle le couple ci-dessus est mesuré."
+            }
+            Entry::ShortTime => {
+                "Il tient ce temps, en partant froid, avant que le liquide de refroidissement le limite."
+            }
+            Entry::WarmUpTime => {
+                "Après ce temps de travail, il a perdu les deux tiers de ce qu’il perd au total."
+            }
+            Entry::LockUpSpeed => "En dessous, le convertisseur s’ouvre et le moteur ne retient rien.",
+            Entry::DriveAxleMass => {
+                "Ce qui repose sur les essieux moteurs\u{a0}: cela décide combien ils peuvent retenir."
+            }
+            Entry::RollingRadius => {
+                "Chemin parcouru en un tour de roue chargée, divisé par 2π\u{a0}; la liste des pneus le remplit."
+            }
+            Entry::WheelInertia => "De toutes les roues\u{a0}; elle fait paraître le véhicule plus lourd.",
+            Entry::DragArea => {
+                "Coefficient de traînée multiplié par la surface frontale\u{a0}; plus la valeur est petite, plus le véhicule pousse en descente."
+            }
+            Entry::Displacement => {
+                "Volume balayé par tous les cylindres\u{a0}: sans injection, le moteur retient en proportion."
+            }
+            Entry::LowestEngineSpeed => "En dessous, on ne compte ni sur le moteur ni sur le ralentisseur.",
+            Entry::AxleRatio => "Tours de l’arbre par tour de roue\u{a0}; inscrit sur la plaque du pont.",
+            Entry::AxleEfficiency => {
+                "Les pertes aident à retenir\u{a0}: un pont qui en a moins retient moins."
+            }
+            Entry::RetarderPeakSpeed => "Régime moteur auquel il retient le plus.",
+            Entry::RetarderExponent => {
+                "Sa puissance suit le régime moteur élevé à cet exposant\u{a0}: plus il est grand, plus elle chute vite quand le régime baisse."
+            }
+            Entry::RetarderCutOut => "En dessous de ce régime moteur, il se coupe de lui-même.",
+            Entry::AirTemperature => {
+                "L’air froid est plus dense\u{a0}; les freins refroidissent jusqu’à cette température."
+            }
+        }
+    }
+    fn range(&self, low: &str, high: &str, unit: &str) -> String {
+        if unit.is_empty() { format!("{low} à {high}") } else { format!("{low} à {high} {unit}") }
+    }
+    fn problem(&self, problem: EntryProblem, typed: &str, units: Units) -> String {
+        match problem {
+            EntryProblem::NotANumber(entry) if typed.trim().is_empty() => {
+                format!("Saisissez une valeur de {}.", asked(entry, units))
+            }
+            EntryProblem::NotANumber(entry) => {
+                format!(
+                    "«\u{a0}{}\u{a0}» n’est pas un nombre. Saisissez une valeur de {}.",
+                    typed.trim(),
+                    asked(entry, units)
+                )
+            }
+            EntryProblem::OutOfRange(entry) => {
+                format!(
+                    "{} est hors de la plage admise. Saisissez une valeur de {}.",
+                    typed.trim(),
+                    asked(entry, units)
+                )
+            }
+            EntryProblem::Truck(error) => self.truck_error(&error, units),
+        }
+    }
+    fn truck_error(&self, error: &TruckError, units: Units) -> String {
+        telling::truck_error(error, units)
+    }
+    fn truck_file_error(&self, error: &TruckFileError, units: Units) -> String {
+        telling::truck_file_error(error, units)
+    }
+    fn gears(&self) -> &'static str {
+        "Rapports de démultiplication"
+    }
+    fn gears_hint(&self) -> &'static str {
+        "Le premier rapport d’abord, avec des espaces entre eux."
+    }
+    fn stages(&self) -> &'static str {
+        "Crans du ralentisseur"
+    }
+    fn stages_hint(&self) -> &'static str {
+        "Part du ralentissement complet à chaque cran, en pour cent, le plus faible d’abord, le dernier à 100."
+    }
+    fn retarder_table(&self) -> &'static str {
+        "Ralentisseur par vitesse de rotation et par cran"
+    }
+    fn retarder_table_hint(&self, kind: RetarderKind) -> &'static str {
+        match kind {
+            RetarderKind::ShaftTorqueTable => {
+                "Une ligne par vitesse de rotation\u{a0}: celle de l’arbre, deux-points, puis le couple de chaque cran en N·m, le plus faible d’abord. Hors du tableau, il compte comme coupé."
+            }
+            RetarderKind::None
+            | RetarderKind::CompressionRelease
+            | RetarderKind::ExhaustValve
+            | RetarderKind::Hydrodynamic
+            | RetarderKind::Electromagnetic
+            | RetarderKind::CompressionAndHydrodynamic
+            | RetarderKind::ExhaustAndHydrodynamic
+            | RetarderKind::CompressionAndElectromagnetic
+            | RetarderKind::ExhaustAndElectromagnetic
+            | RetarderKind::EnginePowerTable => {
+                "Une ligne par régime\u{a0}: régime moteur, deux-points, puis la puissance de chaque cran en kW, la plus faible d’abord. Hors du tableau, il compte comme coupé."
+            }
+        }
+    }
+    fn retarder_label(&self) -> &'static str {
+        "Ralentisseur"
+    }
+    fn retarder(&self, kind: RetarderKind) -> &'static str {
+        match kind {
+            RetarderKind::None => "aucun",
+            RetarderKind::CompressionRelease => "frein moteur à décompression",
+            RetarderKind::ExhaustValve => "frein sur échappement",
+            RetarderKind::Hydrodynamic => "sur la transmission, hydrodynamique",
+            RetarderKind::Electromagnetic => "sur la transmission, électromagnétique",
+            RetarderKind::CompressionAndHydrodynamic => "à décompression et hydrodynamique",
+            RetarderKind::ExhaustAndHydrodynamic => "sur échappement et hydrodynamique",
+            RetarderKind::CompressionAndElectromagnetic => "à décompression et électromagnétique",
+            RetarderKind::ExhaustAndElectromagnetic => "sur échappement et électromagnétique",
+            RetarderKind::EnginePowerTable => "mon propre tableau, au moteur",
+            RetarderKind::ShaftTorqueTable => "mon propre tableau, à l’arbre",
+        }
+    }
+    fn transmission_label(&self) -> &'static str {
+        "Boîte de vitesses"
+    }
+    fn transmission(&self, transmission: Transmission) -> &'static str {
+        match transmission {
+            Transmission::Manual => "manuelle",
+            Transmission::Automated => "automatisée",
+            Transmission::TorqueConverter { .. } => "à convertisseur",
+        }
+    }
+    fn load_label(&self) -> &'static str {
+        "Chargement"
+    }
+    fn load(&self, load: Load) -> &'static str {
+        match load {
+            Load::Laden => "chargé",
+            Load::Empty => "à vide",
+            Load::NoTrailer => "sans remorque",
+        }
+    }
+    fn gear_set_label(&self) -> &'static str {
+        "Jeu de rapports"
+    }
+    fn gear_set(&self, gears: usize, overdrive: bool) -> String {
+        let top = if overdrive { "le dernier surmultiplié" } else { "le dernier en prise directe" };
+        format!("{gears} rapports, {top}")
+    }
+    fn own_gears(&self) -> &'static str {
+        "tels que saisis ci-dessous"
+    }
+    fn tyre_label(&self) -> &'static str {
+        "Pneus des essieux moteurs"
+    }
+    fn own_tyre(&self) -> &'static str {
+        "rayon de roulement tel que saisi"
+    }
+    fn curves_name(&self) -> &'static str {
+        "Puissance selon le régime moteur"
+    }
+    fn curves_about(&self, unit: &str) -> String {
+        format!(
+            "Puissance en {unit} selon le régime moteur\u{a0}: en trait épais, la traction\u{a0}; en tirets, la retenue du moteur et du ralentisseur, cran par cran. Ce qu’un ralentisseur sur l’arbre donne durablement est tracé pour la prise directe."
+        )
+    }
+    fn own_trucks(&self) -> &'static str {
+        "Vos véhicules"
+    }
+    fn truck_name(&self) -> &'static str {
+        "Nom de ce véhicule"
+    }
+    fn keep_truck(&self) -> &'static str {
+        "Le garder sous ce nom"
+    }
+    fn rename_truck(&self, name: &str) -> String {
+        format!("Donner ce nom à «\u{a0}{name}\u{a0}»")
+    }
+    fn take_truck(&self, name: &str) -> String {
+        format!("Planifier avec «\u{a0}{name}\u{a0}»")
+    }
+    fn remove_truck(&self, name: &str) -> String {
+        format!("Retirer «\u{a0}{name}\u{a0}»")
+    }
+    fn undo(&self) -> &'static str {
+        "Annuler la modification"
+    }
+    fn remove(&self) -> &'static str {
+        "Retirer"
+    }
+    fn no_name(&self) -> &'static str {
+        "Donnez-lui d’abord un nom."
+    }
+    fn too_many_trucks(&self) -> &'static str {
+        "Il n’y a plus de place pour un autre véhicule\u{a0}: retirez-en un d’abord."
+    }
+    fn save_truck(&self) -> &'static str {
+        "Enregistrer dans un fichier"
+    }
+    fn open_truck(&self) -> &'static str {
+        "Ouvrir un fichier de véhicule"
+    }
+    fn truck_file_name(&self, name: &str) -> String {
+        file_name(name, "perso", "-vehicule.json")
+    }
+    fn axle_groups(&self) -> &'static str {
+        "Essieux freinés"
+    }
+    fn axle_group(&self, group: &AxleGroup) -> String {
+        let axles = match (group.place, group.axles == 1) {
+            (AxlePlace::Steer, true) => "essieu directeur",
+            (AxlePlace::Steer, false) => "essieux directeurs",
+            (AxlePlace::Drive, true) => "essieu moteur",
+            (AxlePlace::Drive, false) => "essieux moteurs",
+            (AxlePlace::Trailer, true) => "essieu de remorque",
+            (AxlePlace::Trailer, false) => "essieux de remorque",
+        };
+        let brake = match group.brake {
+            BrakeKind::Drum => "freins à tambour",
+            BrakeKind::Disc => "freins à disque",
+        };
+        let share = crate::format::whole((group.effort_share * 100.0).round());
+        format!("{} {axles}, {brake}, {share}\u{a0}% du freinage", group.axles)
+    }
+    fn surface_label(&self) -> &'static str {
+        "Chaussée"
+    }
+    fn surface(&self, surface: Surface) -> &'static str {
+        match surface {
+            Surface::Dry => "sèche",
+            Surface::Wet => "mouillée",
+            Surface::Snow => "neige",
+            Surface::Ice => "verglas",
+        }
+    }
+    fn service_brakes_label(&self) -> &'static str {
+        "Freins de service"
+    }
+    fn service_brakes(&self, service_brakes: ServiceBrakes) -> &'static str {
+        match service_brakes {
+            ServiceBrakes::InReserve => "gardés en réserve",
+            ServiceBrakes::MaySnub => "freinage intermittent permis",
+        }
+    }
+    fn usual_day(&self) -> &'static str {
+        "Revenir aux conditions habituelles"
+    }
+    fn kept_here(&self) -> &'static str {
+        "Les données saisies ne sont conservées que dans ce navigateur."
+    }
+}
+
+/// The range that is asked for, in the units shown.
+pub(super) fn asked(entry: Entry, units: Units) -> String {
+    let limit = limits::of(entry);
+    let shown = shown_as(limit.quantity, units);
+    let (low, high) = shown.range(limit);
+    French.range(&low, &high, shown.unit)
+}

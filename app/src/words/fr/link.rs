@@ -1,0 +1,37 @@
+//! French words of the link that carries truck and day.
+
+use super::French;
+use crate::words::LinkWords;
+
+impl LinkWords for French {
+    fn make_link(&self) -> &'static str {
+        "Copier un lien avec le véhicule et les conditions"
+    }
+    fn link_copied(&self) -> &'static str {
+        "Copié. Le lien contient ce véhicule et ces conditions, aucune route et aucun lieu. Qui l’ouvre décide s’il les utilise."
+    }
+    fn link_made(&self) -> &'static str {
+        "Copiez le lien ici. Il contient ce véhicule et ces conditions, aucune route et aucun lieu. Qui l’ouvre décide s’il les utilise."
+    }
+    fn link_label(&self) -> &'static str {
+        "Lien avec le véhicule et les conditions"
+    }
+    fn link_offered(&self) -> &'static str {
+        "Ce lien apporte un véhicule et des conditions. Vos propres données restent utilisées jusqu’à votre décision. La personne qui l’a envoyé conduit peut-être un autre véhicule\u{a0}: vérifiez chaque donnée."
+    }
+    fn use_link(&self) -> &'static str {
+        "Utiliser le véhicule et les conditions du lien"
+    }
+    fn keep_mine(&self) -> &'static str {
+        "Garder les miens"
+    }
+    fn link_taken(&self) -> &'static str {
+        "Le véhicule et les conditions du lien sont utilisés maintenant\u{a0}: vérifiez-les avant de vous fier aux chiffres."
+    }
+    fn back_to_mine(&self) -> &'static str {
+        "Revenir aux miens"
+    }
+    fn link_broken(&self) -> &'static str {
+        "Le véhicule et les conditions de ce lien ne peuvent pas être lus\u{a0}; il en manque peut-être une partie. Redemandez-le. Vos propres données restent utilisées."
+    }
+}

@@ -1,0 +1,315 @@
+//! French words of the answer: verdict, deciding sentence, what governs, cautions.
+
+use super::plan_detail::{self as detail, stage_name};
+use super::why;
+use super::{French, minutes};
+use crate::format::{self, Units};
+use crate::words::{Curves, Piece, PlanWords};
+use solver::day::{Day, ServiceBrakes};
+use solver::motion::{Answer, Unusable};
+use solver::plan::{Advice, Choice, Descent, HeatStep, Note, Totals, Verdict};
+use solver::truck::Stage;
+
+fn plain(text: impl Into<String>) -> Piece {
+    Piece::Plain(text.into())
+}
+
+fn strong(text: impl Into<String>) -> Piece {
+    Piece::Strong(text.into())
+}
+
+impl PlanWords for French {
+    fn verdict(&self, verdict: Verdict) -> &'static str {
+        match verdict {
+            Verdict::RetarderHolds => "le ralentisseur retient le véhicule",
+            Verdict::LittleInReserve => "retient le véhicule, peu de réserve",
+            Verdict::NeedsServiceBrakes => "freins de service nécessaires",
+            Verdict::NoSafeSpeed => "aucune vitesse sûre trouvée",
+        }
+    }
+    fn heat_step(&self, step: HeatStep) -> &'static str {
+        match step {
+            HeatStep::Cool => "froids",
+            HeatStep::Warm => "tièdes",
+            HeatStep::Hot => "chauds",
+            HeatStep::OverLimit => "au-dessus de la limite",
+        }
+    }
+    fn stage(&self, stage: Stage) -> String {
+        stage_name(stage)
+    }
+    fn decides(&self, descent: &Descent, count: usize, units: Units) -> Vec<Piece> {
+        let (place, crest) = if descent.from == 0 {
+            (" à partir du ", "début de la route".to_owned())
+        } else {
+            (" à partir du sommet à ", format::distance(descent.crest.0, units))
+        };
+        let opening = if count == 1 {
+            "La descente\u{a0}: ".to_owned()
+        } else {
+            format!("La descente {} sur {count} est décisive\u{a0}: ", descent.number)
+        };
+        match &descent.choice {
+            Choice::Held(advice) => vec![
+                plain(opening),
+                strong(format!("rapport {}", advice.gear.number())),
+                plain(", "),
+                strong(stage_name(advice.stage)),
+                plain(", tenir "),
+                strong(format::hold_speed(advice.speed.0, units)),
+                plain(place),
+                strong(crest),
+                plain("."),
+            ],
+            Choice::NoSafeSpeed(_) => vec![
+                plain(opening),
+                strong("aucune vitesse sûre n’a été trouvée"),
+                plain(place),
+                strong(crest),
+                plain(". Avec les données saisies, n’engagez pas ce véhicule dans cette descente."),
+            ],
+        }
+    }
+    fn no_descent(&self, partly_unassessed: bool) -> &'static str {
+        if partly_unassessed {
+            "Sur les parties qui ont pu être évaluées, aucune côte ne demande de rapport ni de cran de ralentisseur particulier."
+        } else {
+            "Sur cette route, aucune côte ne demande de rapport ni de cran de ralentisseur particulier."
+        }
+    }
+    fn chosen_for(&self, descent: &Descent, units: Units) -> String {
+        let sustained = descent.sustained;
+        let grade = format!(
+            "la partie la plus raide ({} sur {}, à partir de {})",
+            format::grade(sustained.grade.0),
+            format::length(sustained.length.0, units),
+            format::distance(sustained.from.0, units)
+        );
+        match &descent.choice {
+            Choice::Held(_) => format!(
+                "Engagez ce rapport avant le sommet et gardez-le jusqu’au pied de la descente, à {}. Il est choisi pour {grade}.",
+                format::distance(descent.foot.0, units)
+            ),
+            Choice::NoSafeSpeed(_) => format!("Ce qui l’exclut, c’est {grade}."),
+        }
+    }
+    fn along_label(&self) -> &'static str {
+        "Chaque descente a son propre rapport, à partir de son sommet à\u{a0}:"
+    }
+    fn along(&self, descent: &Descent, units: Units) -> String {
+        let crest = format::distance(descent.crest.0, units);
+        match &descent.choice {
+            Choice::Held(advice) => format!(
+                "{crest}\u{a0}: rapport {}, {}, {}",
+                advice.gear.number(),
+                stage_name(advice.stage),
+                format::hold_speed(advice.speed.0, units)
+            ),
+            Choice::NoSafeSpeed(_) => format!("{crest}\u{a0}: aucune vitesse sûre trouvée"),
+        }
+    }
+    fn along_more(&self, count: usize) -> String {
+        if count == 1 {
+            "et 1 autre dans la liste ci-dessous".to_owned()
+        } else {
+            format!("et {count} autres dans la liste ci-dessous")
+        }
+    }
+    fn governs_label(&self) -> &'static str {
+        "Pourquoi pas plus vite"
+    }
+    fn governs(&self, descent: &Descent, day: &Day, units: Units) -> String {
+        match &descent.choice {
+            Choice::Held(advice) => why::governs(advice, day, units),
+            Choice::NoSafeSpeed(none) => why::no_speed(none, day, units),
+        }
+    }
+    fn other_mode_label(&self, day: &Day) -> &'static str {
+        match day.service_brakes {
+            ServiceBrakes::InReserve => "Si vous permettiez le freinage intermittent",
+            ServiceBrakes::MaySnub => "Avec les freins de service en réserve",
+        }
+    }
+    fn same_choice(&self) -> &'static str {
+        "Même rapport, même cran et même vitesse."
+    }
+    fn choice_apart(&self, choice: &str, more_s: f64) -> String {
+        let change = if more_s < 0.0 { "de moins" } else { "de plus" };
+        format!("{choice}\u{a0}; {} {change}.", minutes(more_s.abs()))
+    }
+    fn heavier_label(&self) -> &'static str {
+        "Si le véhicule pèse 10\u{a0}% de plus"
+    }
+    fn heavier(&self, heavier: Option<&Choice>, units: Units) -> String {
+        match heavier {
+            Some(choice) => format!("{}.", self.choice(choice, units)),
+            None => "Cette masse est hors de la plage admise.".to_owned(),
+        }
+    }
+    fn heat_label(&self) -> &'static str {
+        "Freins de service"
+    }
+    fn brake_heat(&self, advice: &Advice, day: &Day, units: Units) -> String {
+        format!(
+            "Environ {} au plus chaud\u{a0}; {} après un freinage énergique jusqu’à l’arrêt (limite\u{a0}: {}).",
+            format::temperature(advice.hottest.0, units),
+            format::temperature(advice.hottest_after_stop.0, units),
+            format::entered_temperature(day.heat_limit_c, units)
+        )
+    }
+    fn snub(&self, advice: &Advice, units: Units) -> Option<String> {
+        advice.snub.map(|snub| {
+            format!(
+                "Freinage intermittent\u{a0}: à {}, freinez jusqu’à {} en environ {:.0}\u{a0}s, relâchez, et recommencez après environ {:.0}\u{a0}s sur la partie la plus raide\u{a0}; environ {} en tout. Ne freinez pas en continu.",
+                format::hold_speed(snub.from.0, units),
+                format::hold_speed(snub.to.0, units),
+                snub.on.0,
+                snub.off.0,
+                if snub.count == 1 { "1 freinage".to_owned() } else { format!("{} freinages", snub.count) }
+            )
+        })
+    }
+    fn choice(&self, choice: &Choice, units: Units) -> String {
+        match choice {
+            Choice::Held(advice) => format!(
+                "Rapport {}, {}, {}\u{a0}: {}",
+                advice.gear.number(),
+                stage_name(advice.stage),
+                format::hold_speed(advice.speed.0, units),
+                self.verdict(advice.verdict)
+            ),
+            Choice::NoSafeSpeed(_) => "Aucune vitesse sûre trouvée".to_owned(),
+        }
+    }
+    fn parked(&self) -> &'static str {
+        "Préparez votre trajet en stationnement. N’utilisez pas cette page en conduisant."
+    }
+    fn cautions(&self) -> &'static [&'static str] {
+        &[
+            "Une aide pour préparer et pour enseigner\u{a0}: ni une consigne, ni la validation d’une route.",
+            "Calculé à partir de vos données et d’altitudes enregistrées, qui comportent des erreurs.",
+            "Le calcul ne voit ni le réglage des freins, ni les pneus, ni l’état de la chaussée, ni la météo, ni la circulation, ni les fermetures de routes, ni la position du chargement.",
+            "La signalisation en place, la loi, les règles de votre employeur et les limites du constructeur passent en premier.",
+            "Les freins de service restent le moyen de s’arrêter.",
+            "En cas de doute\u{a0}: arrêtez-vous au sommet, roulez plus lentement, ou prenez une autre route.",
+        ]
+    }
+    fn note(&self, note: Note) -> &'static str {
+        why::note(note)
+    }
+    fn descents_head(&self, count: usize) -> String {
+        match count {
+            0 => "Aucune descente".to_owned(),
+            1 => "1 descente".to_owned(),
+            _ => format!("{count} descentes"),
+        }
+    }
+    fn order(&self) -> &'static str {
+        "Ordre de la liste"
+    }
+    fn worst_first(&self) -> &'static str {
+        "la pire d’abord"
+    }
+    fn road_order(&self) -> &'static str {
+        "le long de la route"
+    }
+    fn columns(&self) -> [&'static str; 10] {
+        [
+            "descente",
+            "début",
+            "longueur",
+            "dénivelé",
+            "moyenne",
+            "plus raide",
+            "rapport",
+            "cran",
+            "à tenir",
+            "après arrêt",
+        ]
+    }
+    fn descent(&self, number: usize) -> String {
+        format!("Descente {number}")
+    }
+    fn details_of(&self, number: usize) -> String {
+        format!("Descente {number}\u{a0}: détails")
+    }
+    fn sign_label(&self) -> &'static str {
+        "Comme l’indiquerait un panneau"
+    }
+    fn sign(&self, grade: &str, length: &str) -> String {
+        format!("{grade} sur {length}")
+    }
+    fn advice_label(&self) -> &'static str {
+        "Comment descendre"
+    }
+    fn advice(&self, descent: &Descent, units: Units) -> String {
+        detail::advice(descent, units)
+    }
+    fn way_label(&self) -> &'static str {
+        "Crans au fil de la descente"
+    }
+    fn stage_span(&self, stage: Stage, from_m: f64, to_m: f64, units: Units) -> String {
+        format!("{}\u{a0}: {}", format::span(from_m, to_m, units), stage_name(stage))
+    }
+    fn relief_label(&self) -> &'static str {
+        "Où la pente s’adoucit"
+    }
+    fn relief(&self, from_m: f64, to_m: f64, units: Units) -> String {
+        format!(
+            "{}\u{a0}: plat ou montée sur {}. Ne passez pas au rapport supérieur\u{a0}: la descente continue.",
+            format::span(from_m, to_m, units),
+            format::length(to_m - from_m, units)
+        )
+    }
+    fn grades_label(&self) -> &'static str {
+        "Pente"
+    }
+    fn grades(&self, descent: &Descent, base_m: f64, units: Units) -> Vec<String> {
+        detail::grades(descent, base_m, units)
+    }
+    fn curves_label(&self) -> &'static str {
+        "Virages"
+    }
+    fn curves(&self, curves: &Curves, units: Units) -> Vec<String> {
+        detail::curves(curves, units)
+    }
+    fn climb_label(&self) -> &'static str {
+        "La même côte en montée"
+    }
+    fn climb(&self, descent: &Descent, units: Units) -> String {
+        detail::climb(descent, units)
+    }
+    fn cut_short(&self) -> &'static str {
+        "La descente est coupée là où la route ne peut plus être évaluée. On ne sait pas comment elle continue."
+    }
+    fn at_crest(&self, descent: &Descent, units: Units) -> String {
+        format!(
+            "Les freins arrivent au sommet à environ {}.",
+            format::temperature(descent.brakes_at_crest.0, units)
+        )
+    }
+    fn table_caption(&self, descent: &Descent, units: Units) -> String {
+        detail::caption(descent, units)
+    }
+    fn table_heads(&self) -> [&'static str; 3] {
+        ["rapport", "vitesses utilisables", "réserve à la plus haute vitesse"]
+    }
+    fn table_stage(&self, stage: usize) -> String {
+        if stage == 0 { "coupé".to_owned() } else { format!("cran {stage}") }
+    }
+    fn answer(&self, answer: &Answer, units: Units) -> (String, Option<String>) {
+        detail::answer(answer, units)
+    }
+    fn unusable(&self, why: Unusable) -> &'static str {
+        detail::unusable(why)
+    }
+    fn table_legend(&self) -> &'static [(&'static str, &'static str)] {
+        detail::LEGEND
+    }
+    fn table_chosen(&self) -> &'static str {
+        "conseillé"
+    }
+    fn totals(&self, totals: &Totals, units: Units) -> String {
+        detail::totals(totals, units)
+    }
+}

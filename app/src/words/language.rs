@@ -1,0 +1,19 @@
+//! What a language says of itself.
+
+use crate::format::Numerals;
+
+/// The languages there are: tag, and the page offered in that language.
+pub const LANGUAGES: [(&str, &str); 3] =
+    [("en", "This page in English"), ("fr", "Cette page en français"), ("de", "Diese Seite auf Deutsch")];
+
+/// A language.
+pub trait LanguageWords {
+    /// Its tag, as in `lang="en"`.
+    fn tag(&self) -> &'static str;
+    /// How it writes numbers.
+    fn numerals(&self) -> Numerals;
+    /// Name of the links to the other languages.
+    fn languages(&self) -> &'static str;
+    /// Where no one of the trade has read the translation yet: that, and what to do in doubt.
+    fn unread(&self) -> Option<&'static str>;
+}

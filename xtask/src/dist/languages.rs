@@ -1,0 +1,126 @@
+//! The page in other languages: a page and a module each, beside the English one.
+//!
+//! The modules differ in their words only; workers, style and faces are shared. A person loads one
+//! language, and no page grows with the number of them.
+
+use super::{put_once, read, short_hash, write};
+use crate::{
+    Outcome,
+    project::{self, program},
+};
+use std::{fs, path::Path};
+
+/// A language beside English, the page's title in it and what search engines show of it.
+pub(crate) struct Language {
+    /// Its tag, the name of its program in `app/src/bin/`, and that of its page.
+    pub(crate) tag: &'static str,
+    title: &'static str,
+    description: &'static str,
+}
+
+pub(crate) const LANGUAGES: [Language; 2] = [
+    Language {
+        tag: "fr",
+        title: "Steadygrade\u{a0}: comment descendre chaque pente",
+        description: "Comment descendre chaque pente d’une route avec un véhicule lourd\u{a0}: rapport, cran du ralentisseur, vitesse, chaleur des freins. Calculé sur votre appareil.",
+    },
+    Language {
+        tag: "de",
+        title: "Steadygrade: wie man jedes Gefälle hinunterfährt",
+        description: "Wie man jedes Gefälle einer Straße mit einem schweren Fahrzeug hinunterfährt: Gang, Stufe der Dauerbremse, Geschwindigkeit, Bremsenwärme. Auf Ihrem Gerät gerechnet.",
+    },
+];
+
+const ENGLISH_TAG: &str = "<html lang=\"en\">";
+/// Before it, the pages of all languages are named.
+const PAGES_BEFORE: &str = r#"<meta name="worker-script""#;
+
+impl Language {
+    /// The name of its page.
+    pub(crate) fn page(&self) -> String {
+        format!("{}.html", self.tag)
+    }
+}
+
+/// Builds the modules into `dist/`, as Trunk built the English one.
+///
+/// # Errors
+/// A sentence from the step that failed.
+pub(crate) fn build(dist: &Path) -> Outcome {
+    let mut cargo = program("cargo");
+    cargo.args(["build", "--release", "--offline", "--package", "app", "--target", "wasm32-unknown-unknown"]);
+    for language in &LANGUAGES {
+        cargo.args(["--bin", language.tag]);
+    }
+    project::run(&mut cargo)?;
+    for language in &LANGUAGES {
+        build_module(dist, language.tag)?;
+    }
+    Ok(())
+}
+
+fn build_module(dist: &Path, tag: &str) -> Outcome {
+    let linked = project::root().join(format!("target/wasm32-unknown-unknown/release/{tag}.wasm"));
+    let out = project::root().join("target/wasm-bindgen/languages");
+    let mut bindgen = program("wasm-bindgen");
+    bindgen
+        .args(["--target", "web", "--no-typescript", "--out-name", tag, "--out-dir"])
+        .arg(&out)
+        .arg(&linked);
+    project::run(&mut bindgen)?;
+    let bound = out.join(format!("{tag}_bg.wasm"));
+    let small = out.join(format!("{tag}_small.wasm"));
+    project::run(program("wasm-opt").arg("-Oz").arg("-o").arg(&small).arg(&bound))?;
+    let module = read(&small)?;
+    let glue = read(&out.join(format!("{tag}.js")))?;
+    // One hash over both: they belong together.
+    let hash = short_hash(&[module.as_slice(), glue.as_slice()].concat());
+    write(&dist.join(format!("{tag}-{hash}.js")), &glue)?;
+    write(&dist.join(format!("{tag}-{hash}_bg.wasm")), &module)
+}
+
+/// Names the pages of all languages in the English one.
+///
+/// # Errors
+/// A sentence when the page has no place for them.
+pub(super) fn put_pages(html: &str) -> Outcome<String> {
+    let others = LANGUAGES.iter().map(|it| format!(" {}=./{}", it.tag, it.page())).collect::<String>();
+    let named = format!("<meta name=\"languages\" content=\"en=./{others}\">\n");
+    put_once(html, PAGES_BEFORE, &(named + PAGES_BEFORE))
+}
+
+/// The English page in this language.
+///
+/// # Errors
+/// A sentence when the English page is not as expected, or the module was not built.
+pub(super) fn translated(dist: &Path, html: &str, language: &Language) -> Outcome<String> {
+    let module = stem_of(dist, language.tag)?;
+    let english = stem_of(dist, "app")?;
+    let html = put_once(html, ENGLISH_TAG, &format!("<html lang=\"{}\">", language.tag))?;
+    let html = put_text(&html, "<title>", "</title>", language.title)?;
+    let html = put_text(&html, "<meta name=\"description\" content=\"", "\">", language.description)?;
+    if !html.contains(&english) {
+        return Err(format!("dist/index.html does not name its module {english}"));
+    }
+    Ok(html.replace(&english, &module))
+}
+
+/// `app-HASH` of `app-HASH.js`.
+fn stem_of(dist: &Path, start: &str) -> Outcome<String> {
+    let start = format!("{start}-");
+    let names = fs::read_dir(dist).map_err(|error| format!("cannot list {}: {error}", dist.display()))?;
+    let names = names.flatten().map(|entry| entry.file_name().to_string_lossy().into_owned());
+    let found = names.filter_map(|name| name.strip_suffix(".js").map(String::from));
+    found
+        .filter(|stem| stem.starts_with(&start))
+        .max()
+        .ok_or_else(|| format!("dist has no module {start}….js"))
+}
+
+/// Replaces what stands between two texts, the first of which must stand once.
+fn put_text(html: &str, before: &str, after: &str, text: &str) -> Outcome<String> {
+    let missing = || format!("app/index.html must hold, as is: {before}");
+    let (start, rest) = html.split_once(before).ok_or_else(missing)?;
+    let (_, end) = rest.split_once(after).ok_or_else(missing)?;
+    Ok(format!("{start}{before}{text}{after}{end}"))
+}
