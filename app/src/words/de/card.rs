@@ -99,30 +99,34 @@ impl CardWords for German {
                 format!("Lärmschutzzone bei {}: eine Motorbremse kann verboten sein.", at(*at_m))
             }
             Know::AtFoot { name, at_m } => {
-                format!("Am Fuß: {}, {}.", name_or(name, "eine Stelle zum Anhalten"), at(*at_m))
+                format!("Am Fuß: {}, {}.", name_or(name, "Halt oder Ortschaft"), at(*at_m))
             }
             Know::CutShort => "Wie es weitergeht, ist nicht bekannt.".to_owned(),
         }
     }
     fn card_more(&self, count: usize) -> String {
-        format!(
-            "Und {count} weitere Gefällestrecken, die nicht auf diesem Merkblatt stehen: Planen Sie die Strecke in Abschnitten."
-        )
+        let more = if count == 1 {
+            "1 weitere Gefällestrecke, die".to_owned()
+        } else {
+            format!("{count} weitere Gefällestrecken, die")
+        };
+        let stand = if count == 1 { "steht" } else { "stehen" };
+        format!("Und {more} nicht auf diesem Merkblatt {stand}: Planen Sie die Strecke in Abschnitten.")
     }
     fn before_crest(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
         let stop = match card.places_of(PlaceKind::BrakeCheck).next() {
             Some(check) => format!(
-                "Am Bremskontrollplatz anhalten, {}: Bremseneinstellung, Luftverlust, Trommeln oder Scheiben, Reifen, Ladung.",
+                "Am Bremskontrollplatz anhalten, {}: Bremseneinstellung, Undichtigkeiten, Trommeln oder Scheiben, Reifen, Ladung.",
                 both(card.marker, card.metres(check.index))
             ),
-            None => "Anhalten, wo es erlaubt ist: Bremseneinstellung, Luftverlust, Trommeln oder Scheiben, Reifen, Ladung.".to_owned(),
+            None => "Anhalten, wo es erlaubt ist: Bremseneinstellung, Undichtigkeiten, Trommeln oder Scheiben, Reifen, Ladung.".to_owned(),
         };
         let gear = card.first_held().map(|(descent, advice)| {
             format!(
-                "Gang {} und {} eingelegt vor {}. Am Berg nicht schalten.",
+                "Schon vor {}: Gang {} einlegen, {}. Am Berg nicht schalten.",
+                both(card.marker, descent.crest.0),
                 advice.gear.number(),
-                stage_name(advice.stage),
-                both(card.marker, descent.crest.0)
+                stage_name(advice.stage)
             )
         });
         let list = [
@@ -137,9 +141,9 @@ impl CardWords for German {
         let ramps = card.places_of(PlaceKind::EscapeRamp);
         let ramps: Vec<String> = ramps.map(|it| both(card.marker, card.metres(it.index))).collect();
         let ramp = if ramps.is_empty() {
-            "Eine Notfallspur nehmen oder einen Weg, der steigt. Hier ist keine eingetragen; es kann welche geben.".to_owned()
+            "Eine Notfallspur nehmen oder irgendeinen Weg, der ansteigt. Hier ist keine eingetragen; es kann welche geben.".to_owned()
         } else {
-            format!("Die Notfallspur bei {} nehmen oder einen Weg, der steigt.", ramps.join(", "))
+            format!("Die Notfallspur bei {} nehmen oder irgendeinen Weg, der ansteigt.", ramps.join(", "))
         };
         let list = [
             "Jetzt kräftig bremsen und anhalten, solange die Bremsen kühl genug dafür sind.".to_owned(),
@@ -165,7 +169,7 @@ impl CardWords for German {
         ("Orte", list)
     }
     fn card_cautions(&self) -> &'static str {
-        "Aus Ihren Eingaben und aufgezeichneten Höhen berechnet, die Fehler haben; keine Erlaubnis hinunterzufahren. Bremseneinstellung, Reifen, Fahrbahn, Wetter, Verkehr und Ladung sind nicht zu sehen. Verkehrszeichen, Recht, Arbeitgeber und Fahrzeughersteller gehen vor. Zum Anhalten bleibt die Betriebsbremse da. Im Zweifel: oben anhalten, langsamer fahren, eine andere Strecke nehmen."
+        "Aus Ihren Eingaben und aufgezeichneten Höhen berechnet, die fehlerhaft sind; keine Erlaubnis hinunterzufahren. Bremseneinstellung, Reifen, Fahrbahn, Wetter, Verkehr und Ladung sind nicht zu sehen. Verkehrszeichen, Recht, Arbeitgeber und Fahrzeughersteller gehen vor. Die Betriebsbremse bleibt das Mittel zum Anhalten. Im Zweifel: oben anhalten, langsamer fahren, eine andere Strecke nehmen."
     }
     fn rows_name(&self, road: &str) -> String {
         file_name(road, "strecke", "-gefaelle.csv")

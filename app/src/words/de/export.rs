@@ -9,7 +9,7 @@ use solver::truck::{Gear, Stage};
 
 impl ExportWords for German {
     fn mark_caution(&self) -> &'static str {
-        "Aus Eingaben und aufgezeichneten Höhen berechnet, die Fehler haben. Keine Erlaubnis hinunterzufahren: Verkehrszeichen, geltendes Recht und die Grenzen des Fahrzeugherstellers gehen vor."
+        "Aus Eingaben und aufgezeichneten Höhen berechnet, die fehlerhaft sind. Keine Erlaubnis hinunterzufahren: Verkehrszeichen, geltendes Recht und die Grenzwerte des Fahrzeugherstellers gehen vor."
     }
     fn mark_crest(&self, number: usize, choice: &Choice, units: Units) -> String {
         match choice {

@@ -24,7 +24,7 @@ impl StudyWords for German {
         };
         let retarding = change.retarding.map(|factor| {
             format!(
-                "Auch mit {} mehr Dauerbremsleistung, als dieses Fahrzeug hat.",
+                "Mit {} mehr Dauerbremsleistung, als dieses Fahrzeug hat, ließe es sich mit der Reserve halten.",
                 enough_percent(factor - 1.0)
             )
         });
@@ -67,8 +67,8 @@ impl StudyWords for German {
             format::temperature(f64::from(hot), units)
         );
         let what = sure.matters.iter().take(2).map(|(input, _)| input_name(*input)).collect::<Vec<_>>();
-        let matters =
-            (!what.is_empty()).then(|| format!("Das meiste davon machen aus: {}.", what.join(", dann ")));
+        let matters = (!what.is_empty())
+            .then(|| format!("Diese Spanne bestimmen vor allem: {}.", what.join(", dann ")));
         let intro = format!(
             "{runs} Mal gefahren, Neigungen, Masse, Widerstände, Wind, Dauerbremse und Bremsen jedes Mal etwas anders."
         );
@@ -89,11 +89,11 @@ impl StudyWords for German {
     fn lost(&self, lost: &Lost, crest_m: f64, foot_m: f64, units: Units) -> Vec<String> {
         let stop = match lost.can_stop(foot_m) {
             Reach::AllTheWay => {
-                "Kräftiges Bremsen innerhalb von zwei Sekunden bringt das Fahrzeug von jeder Stelle aus innerhalb der Wärmegrenze zum Stehen."
+                "Beginnt kräftiges Bremsen innerhalb von zwei Sekunden, kommt das Fahrzeug von jeder Stelle aus innerhalb der Wärmegrenze zum Stehen."
                     .to_owned()
             }
             Reach::Part(until) => format!(
-                "Kräftiges Bremsen innerhalb von zwei Sekunden bringt das Fahrzeug bis {} innerhalb der Wärmegrenze zum Stehen; dahinter nicht mehr.",
+                "Beginnt kräftiges Bremsen innerhalb von zwei Sekunden, kommt das Fahrzeug bis {} innerhalb der Wärmegrenze zum Stehen; dahinter nicht mehr.",
                 format::distance(until.0, units)
             ),
             Reach::Nowhere => "Nicht einmal an der Kuppe würde eine kräftige Bremsung bis zum Stillstand die Wärmegrenze einhalten.".to_owned(),
@@ -109,7 +109,10 @@ impl StudyWords for German {
             Reach::Nowhere => "Die Betriebsbremse könnte es nicht bis zum Fuß halten: anhalten.".to_owned(),
         };
         let neither = lost.neither_from.map(|from| {
-            format!("Ab {} würde beides die Grenze nicht einhalten.", format::distance(from.0, units))
+            format!(
+                "Ab {} würde weder das eine noch das andere die Grenze einhalten.",
+                format::distance(from.0, units)
+            )
         });
         let ramps = lost.ramps.iter().map(|ramp| {
             format!(
@@ -177,17 +180,22 @@ impl StudyWords for German {
         ]
     }
     fn slowing_more(&self, count: usize) -> String {
-        format!("Und {count} weitere, die weniger verlangen.")
+        if count == 1 {
+            "Und 1 weitere Stelle, die weniger verlangt.".to_owned()
+        } else {
+            format!("Und {count} weitere Stellen, die weniger verlangen.")
+        }
     }
     fn sure_in_short(&self, sure: &DescentSureness, runs: usize) -> String {
-        let how = format!("{runs} Mal mit etwas anderen Neigungen, Massen, Winden, Dauerbremsen und Bremsen");
+        let how =
+            format!("{runs} Mal, Neigungen, Masse, Wind, Dauerbremse und Bremsen jedes Mal etwas anders");
         if sure.held == runs && sure.kept == runs {
             return format!(
                 "Gefahren {how}: Die Dauerbremse hielt es jedes Mal, und die Bremsen hielten die Grenze ein."
             );
         }
         format!(
-            "Gefahren {how}: Die Dauerbremse allein hielt es in {}, die Bremsen hielten die Grenze ein in {}.",
+            "Gefahren {how}: Die Dauerbremse allein hielt es in {} der Fahrten, die Bremsen hielten die Grenze in {} der Fahrten ein.",
             format::share(sure.held as f64 / runs as f64),
             format::share(sure.kept as f64 / runs as f64)
         )
@@ -309,7 +317,7 @@ fn what_for(what: &SlowFor, units: Units) -> String {
     match what {
         SlowFor::Curve(radius_m) => format!("Kurve, Radius etwa {}", radius(*radius_m, units)),
         SlowFor::Limit => "Tempolimit".to_owned(),
-        SlowFor::Stop(name) => name_or(name, "eine Stelle zum Anhalten"),
+        SlowFor::Stop(name) => name_or(name, "Halt, Ampel oder Kreuzung"),
         SlowFor::BrakeCheck(name) => name_or(name, "Bremskontrollplatz"),
         SlowFor::Town(name) => name_or(name, "Ortschaft"),
     }
