@@ -14,6 +14,7 @@ mod chart;
 pub mod de;
 pub mod en;
 mod entry;
+pub mod es;
 mod export;
 pub mod fr;
 mod language;
