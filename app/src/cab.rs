@@ -90,9 +90,8 @@ impl<'a> CardOf<'a> {
         let mut all = vec![Know::Verdict(descent.choice.verdict())];
         all.extend(descent.choice.advice().and_then(|advice| advice.snub).map(Know::Snub));
         all.extend(descent.reliefs.iter().map(|it| Know::Easing { at_m: self.metres(it.from) }));
-        let slow = self.plan.slow_curves(descent).min_by(|a, b| a.speed.0.total_cmp(&b.speed.0));
-        let slow = slow.map(|it| Know::SlowCurve { speed: it.speed.0, at_m: self.metres(it.curve.from) });
-        all.extend(slow);
+        let slow = self.plan.slowest_curve(descent);
+        all.extend(slow.map(|it| Know::SlowCurve { speed: it.speed.0, at_m: self.metres(it.curve.from) }));
         let limits = self.limits.iter().filter_map(|it| it.within(descent.from, descent.to));
         all.extend(limits.map(|it| Know::Posted {
             speed: it.speed().0,
@@ -129,8 +128,14 @@ impl<'a> CardOf<'a> {
     /// Metres from the start of the road to a grid point.
     #[must_use]
     pub fn metres(&self, index: usize) -> f64 {
-        #[allow(clippy::cast_precision_loss, reason = "a road has far fewer than 2⁵² grid points")]
-        let index = index as f64;
-        index * self.step_m
+        metres(index, self.step_m)
     }
+}
+
+/// Metres from the start of a road to a grid point.
+#[must_use]
+pub fn metres(index: usize, step_m: f64) -> f64 {
+    #[allow(clippy::cast_precision_loss, reason = "a road has far fewer than 2⁵² grid points")]
+    let index = index as f64;
+    index * step_m
 }

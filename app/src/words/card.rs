@@ -1,7 +1,8 @@
 //! Words of the card for the cab.
 
+use super::say::span;
 use crate::cab::{CardOf, Know};
-use crate::format::Units;
+use crate::format::{self, Units};
 use solver::plan::Descent;
 
 /// Words of the card.
@@ -29,11 +30,32 @@ pub trait CardWords {
     /// Heads of the columns: descent, grade, gear, stage, hold, what to know.
     fn card_heads(&self) -> [&'static str; 6];
     /// From and to of a descent, in kilometres and in miles.
-    fn card_span(&self, card: CardOf<'_>, descent: &Descent) -> [String; 2];
+    fn card_span(&self, card: CardOf<'_>, descent: &Descent) -> [String; 2] {
+        let (from, to) = (card.marker.at(descent.crest.0), card.marker.at(descent.foot.0));
+        [span("km", from, to, Units::Metric), span(self.mile(), from, to, Units::Imperial)]
+    }
+    /// The unit before a mile marker.
+    fn mile(&self) -> &'static str;
+    /// A place by what stands on the markers: “km 12.4 (mile 7.7)”.
+    fn at(&self, card: CardOf<'_>, metres: f64) -> String {
+        let at = card.marker.at(metres);
+        let [km, miles] = [Units::Metric, Units::Imperial].map(|units| format::distance_number(at, units));
+        format!("km\u{a0}{km} ({}\u{a0}{miles})", self.mile())
+    }
     /// Mean grade, and the steepest that the gear is chosen for.
-    fn card_grade(&self, descent: &Descent, units: Units) -> [String; 2];
+    fn card_grade(&self, descent: &Descent, units: Units) -> [String; 2] {
+        let sustained = descent.sustained;
+        let (grade, length) = (format::grade(sustained.grade.0), format::length(sustained.length.0, units));
+        [format::grade(descent.mean.0), self.card_worst(&grade, &length)]
+    }
+    /// The steepest stretch that the gear is chosen for.
+    fn card_worst(&self, grade: &str, length: &str) -> String;
     /// The hold speed: number, unit, and what stands below it.
-    fn card_hold(&self, speed: f64, engine_speed: f64, units: Units) -> [String; 3];
+    fn card_hold(&self, speed: f64, engine_speed: f64, units: Units) -> [String; 3] {
+        let below =
+            format!("{} · {}", format::hold_speed(speed, units.other()), format::engine_speed(engine_speed));
+        [format::hold_number(speed, units), units.speed().to_owned(), below]
+    }
     /// One thing to know of a descent.
     fn card_know(&self, card: CardOf<'_>, know: &Know) -> String;
     /// Descents that found no room.

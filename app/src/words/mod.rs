@@ -12,6 +12,7 @@ use std::sync::OnceLock;
 mod card;
 mod chart;
 pub mod de;
+mod descent;
 pub mod en;
 mod entry;
 pub mod es;
@@ -27,20 +28,23 @@ mod roadside;
 pub mod say;
 mod study;
 mod two;
+mod why;
 
 pub use card::CardWords;
 pub use chart::ChartWords;
+pub use descent::{Curves, DescentWords};
 pub use entry::{EntryProblem, EntryWords};
 pub use export::{ExportWords, captions};
 pub use language::{LANGUAGES, LanguageWords};
 pub use link::LinkWords;
 pub use offline::OfflineWords;
 pub use page::{PageWords, WorkTrouble};
-pub use plan::{Curves, PlanWords};
+pub use plan::PlanWords;
 pub use road::RoadWords;
 pub use roadside::RoadsideWords;
 pub use study::StudyWords;
 pub use two::{TwoRow, TwoWords};
+pub use why::WhyWords;
 
 /// All that a language must be able to say.
 pub trait Words:
@@ -51,6 +55,8 @@ pub trait Words:
     + PageWords
     + OfflineWords
     + PlanWords
+    + WhyWords
+    + DescentWords
     + CardWords
     + ExportWords
     + StudyWords
@@ -70,8 +76,9 @@ impl<T> Words for T where
         + PageWords
         + OfflineWords
         + PlanWords
+        + WhyWords
+        + DescentWords
         + CardWords
-        + ExportWords
         + ExportWords
         + StudyWords
         + EntryWords

@@ -41,6 +41,12 @@ impl Plan {
         self.curves.iter().filter(within).filter(move |it| it.speed.0 < hold)
     }
 
+    /// The slowest of them.
+    #[must_use]
+    pub fn slowest_curve(&self, descent: &Descent) -> Option<SlowCurve> {
+        self.slow_curves(descent).min_by(|a, b| a.speed.0.total_cmp(&b.speed.0)).copied()
+    }
+
     /// How the run of the plan takes its descents.
     #[must_use]
     pub fn holds(&self) -> Vec<Hold> {

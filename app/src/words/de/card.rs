@@ -1,13 +1,10 @@
 //! German words of the card for the cab.
 
 use super::German;
-use super::plan_detail::stage_name;
 use crate::cab::{CardOf, Know};
 use crate::format::{self, Units};
-use crate::marker::Marker;
-use crate::words::say::{capital, file_name, name_or};
+use crate::words::say::{capital, file_name, name_or, span};
 use crate::words::{CardWords, EntryWords, PlanWords, RoadsideWords};
-use solver::plan::Descent;
 use solver::road::{Place, PlaceKind};
 
 impl CardWords for German {
@@ -53,25 +50,14 @@ impl CardWords for German {
     fn card_heads(&self) -> [&'static str; 6] {
         ["Gefälle, von – bis", "Neigung", "Gang", "Stufe", "Tempo", "was zu wissen ist"]
     }
-    fn card_span(&self, card: CardOf<'_>, descent: &Descent) -> [String; 2] {
-        let (from, to) = (card.marker.at(descent.crest.0), card.marker.at(descent.foot.0));
-        [span("km", from, to, Units::Metric), span("Meile", from, to, Units::Imperial)]
+    fn mile(&self) -> &'static str {
+        "Meile"
     }
-    fn card_grade(&self, descent: &Descent, units: Units) -> [String; 2] {
-        let worst = format!(
-            "schlimmste {}, {}",
-            format::grade(descent.sustained.grade.0),
-            format::length(descent.sustained.length.0, units)
-        );
-        [format::grade(descent.mean.0), worst]
-    }
-    fn card_hold(&self, speed: f64, engine_speed: f64, units: Units) -> [String; 3] {
-        let below =
-            format!("{} · {}", format::hold_speed(speed, units.other()), format::engine_speed(engine_speed));
-        [format::hold_number(speed, units), units.speed().to_owned(), below]
+    fn card_worst(&self, grade: &str, length: &str) -> String {
+        format!("schlimmste {grade}, {length}")
     }
     fn card_know(&self, card: CardOf<'_>, know: &Know) -> String {
-        let at = |metres: f64| both(card.marker, metres);
+        let at = |metres: f64| self.at(card, metres);
         match know {
             Know::Verdict(verdict) => capital(self.verdict(*verdict)) + ".",
             Know::Snub(snub) => format!(
@@ -91,7 +77,7 @@ impl CardWords for German {
                     "Tempolimit {}, {}, {}.",
                     format::hold_speed(*speed, card.units),
                     span("km", from, to, Units::Metric),
-                    span("Meile", from, to, Units::Imperial)
+                    span(self.mile(), from, to, Units::Imperial)
                 )
             }
             Know::Ramp { at_m } => format!("Notfallspur bei {}.", at(*at_m)),
@@ -117,16 +103,16 @@ impl CardWords for German {
         let stop = match card.places_of(PlaceKind::BrakeCheck).next() {
             Some(check) => format!(
                 "Am Bremskontrollplatz anhalten, {}: Bremseneinstellung, Undichtigkeiten, Trommeln oder Scheiben, Reifen, Ladung.",
-                both(card.marker, card.metres(check.index))
+                self.at(card, card.metres(check.index))
             ),
             None => "Anhalten, wo es erlaubt ist: Bremseneinstellung, Undichtigkeiten, Trommeln oder Scheiben, Reifen, Ladung.".to_owned(),
         };
         let gear = card.first_held().map(|(descent, advice)| {
             format!(
                 "Schon vor {}: Gang {} einlegen, {}. Am Berg nicht schalten.",
-                both(card.marker, descent.crest.0),
+                self.at(card, descent.crest.0),
                 advice.gear.number(),
-                stage_name(advice.stage)
+                self.stage(advice.stage)
             )
         });
         let list = [
@@ -139,14 +125,14 @@ impl CardWords for German {
     }
     fn in_trouble(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
         let ramps = card.places_of(PlaceKind::EscapeRamp);
-        let ramps: Vec<String> = ramps.map(|it| both(card.marker, card.metres(it.index))).collect();
+        let ramps: Vec<String> = ramps.map(|it| self.at(card, card.metres(it.index))).collect();
         let ramp = if ramps.is_empty() {
             "Eine Notfallspur nehmen oder irgendeinen Weg, der ansteigt. Hier ist keine eingetragen; es kann welche geben.".to_owned()
         } else {
             format!("Die Notfallspur bei {} nehmen oder irgendeinen Weg, der ansteigt.", ramps.join(", "))
         };
         let list = [
-            "Jetzt kräftig bremsen und anhalten, solange die Bremsen kühl genug dafür sind.".to_owned(),
+            "Jetzt kräftig bremsen und anhalten, solange die Bremsen noch kühl genug sind.".to_owned(),
             "Im Gang bleiben. Nie in den Leerlauf, nie auskuppeln, bei hohem Tempo nicht herunterschalten."
                 .to_owned(),
             ramp,
@@ -158,7 +144,7 @@ impl CardWords for German {
         let one = |it: &Place| {
             format!(
                 "{}: {}",
-                both(card.marker, card.metres(it.index)),
+                self.at(card, card.metres(it.index)),
                 name_or(&it.name, self.place_kind(it.kind))
             )
         };
@@ -174,18 +160,4 @@ impl CardWords for German {
     fn rows_name(&self, road: &str) -> String {
         file_name(road, "strecke", "-gefaelle.csv")
     }
-}
-
-fn span(unit: &str, from_m: f64, to_m: f64, units: Units) -> String {
-    format!("{unit} {} – {}", format::distance_number(from_m, units), format::distance_number(to_m, units))
-}
-
-/// “km 12.4 (mile 7.7)”.
-fn both(marker: Marker, metres: f64) -> String {
-    let at = marker.at(metres);
-    format!(
-        "km\u{a0}{} (Meile\u{a0}{})",
-        format::distance_number(at, Units::Metric),
-        format::distance_number(at, Units::Imperial)
-    )
 }

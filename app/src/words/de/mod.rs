@@ -59,6 +59,7 @@
 
 mod card;
 mod chart;
+mod descent;
 mod entry;
 mod export;
 mod language;
@@ -66,7 +67,6 @@ mod link;
 mod offline;
 mod page;
 mod plan;
-mod plan_detail;
 mod road;
 mod roadside;
 mod study;
@@ -74,18 +74,11 @@ mod telling;
 mod two;
 mod why;
 
+use crate::words::say;
+
 /// German words. Trade terms as in printed driver manuals and in traffic law; plain short sentences.
 pub struct German;
 
 fn minutes(seconds: f64) -> String {
-    let whole = (seconds / 60.0).round();
-    if whole < 1.0 {
-        return "weniger als eine Minute".to_owned();
-    }
-    if whole < 60.0 {
-        let noun = if whole < 1.5 { "Minute" } else { "Minuten" };
-        return format!("{whole:.0} {noun}");
-    }
-    let hours = (whole / 60.0).floor();
-    format!("{hours:.0} h {:.0} min", whole - hours * 60.0)
+    say::minutes(seconds, "weniger als eine Minute", ["Minute", "Minuten"])
 }

@@ -1,14 +1,12 @@
 //! German words of the answer: verdict, deciding sentence, what governs, cautions.
 
-use super::plan_detail::{self as detail, stage_name};
-use super::why;
 use super::{German, minutes};
 use crate::format::{self, Units};
-use crate::words::{Curves, Piece, PlanWords};
+use crate::words::say::capital;
+use crate::words::{Piece, PlanWords};
 use solver::day::{Day, ServiceBrakes};
-use solver::motion::{Answer, Unusable};
-use solver::plan::{Advice, Choice, Descent, HeatStep, Note, Totals, Verdict};
-use solver::truck::Stage;
+use solver::plan::{Advice, Choice, Descent, HeatStep, Verdict};
+use solver::truck::{Gear, Stage};
 
 fn plain(text: impl Into<String>) -> Piece {
     Piece::Plain(text.into())
@@ -36,7 +34,10 @@ impl PlanWords for German {
         }
     }
     fn stage(&self, stage: Stage) -> String {
-        stage_name(stage)
+        if stage == Stage::OFF { "Dauerbremse aus".to_owned() } else { format!("Stufe {}", stage.number()) }
+    }
+    fn gear(&self, gear: Gear) -> String {
+        format!("Gang {}", gear.number())
     }
     fn decides(&self, descent: &Descent, count: usize, units: Units) -> Vec<Piece> {
         let (place, crest) = if descent.from == 0 {
@@ -52,9 +53,9 @@ impl PlanWords for German {
         match &descent.choice {
             Choice::Held(advice) => vec![
                 plain(opening),
-                strong(format!("Gang {}", advice.gear.number())),
+                strong(self.gear(advice.gear)),
                 plain(", "),
-                strong(stage_name(advice.stage)),
+                strong(self.stage(advice.stage)),
                 plain(", "),
                 strong(format::hold_speed(advice.speed.0, units)),
                 plain(format!(" halten,{place}")),
@@ -99,12 +100,7 @@ impl PlanWords for German {
     fn along(&self, descent: &Descent, units: Units) -> String {
         let crest = format::distance(descent.crest.0, units);
         match &descent.choice {
-            Choice::Held(advice) => format!(
-                "{crest}: Gang {}, {}, {}",
-                advice.gear.number(),
-                stage_name(advice.stage),
-                format::hold_speed(advice.speed.0, units)
-            ),
+            Choice::Held(advice) => format!("{crest}: {}", self.in_short(advice, units)),
             Choice::NoSafeSpeed(_) => format!("{crest}: keine sichere Geschwindigkeit gefunden"),
         }
     }
@@ -113,15 +109,6 @@ impl PlanWords for German {
             "und 1 weitere in der Liste unten".to_owned()
         } else {
             format!("und {count} weitere in der Liste unten")
-        }
-    }
-    fn governs_label(&self) -> &'static str {
-        "Warum nicht schneller"
-    }
-    fn governs(&self, descent: &Descent, day: &Day, units: Units) -> String {
-        match &descent.choice {
-            Choice::Held(advice) => why::governs(advice, day, units),
-            Choice::NoSafeSpeed(none) => why::no_speed(none, day, units),
         }
     }
     fn other_mode_label(&self, day: &Day) -> &'static str {
@@ -171,13 +158,10 @@ impl PlanWords for German {
     }
     fn choice(&self, choice: &Choice, units: Units) -> String {
         match choice {
-            Choice::Held(advice) => format!(
-                "Gang {}, {}, {}: {}",
-                advice.gear.number(),
-                stage_name(advice.stage),
-                format::hold_speed(advice.speed.0, units),
-                self.verdict(advice.verdict)
-            ),
+            Choice::Held(advice) => {
+                let verdict = self.verdict(advice.verdict);
+                format!("{}: {verdict}", capital(&self.in_short(advice, units)))
+            }
             Choice::NoSafeSpeed(_) => "Keine sichere Geschwindigkeit gefunden".to_owned(),
         }
     }
@@ -193,9 +177,6 @@ impl PlanWords for German {
             "Die Betriebsbremse bleibt das Mittel zum Anhalten.",
             "Im Zweifel: oben anhalten, langsamer fahren oder eine andere Strecke nehmen.",
         ]
-    }
-    fn note(&self, note: Note) -> &'static str {
-        why::note(note)
     }
     fn descents_head(&self, count: usize) -> String {
         match count {
@@ -232,84 +213,5 @@ impl PlanWords for German {
     }
     fn details_of(&self, number: usize) -> String {
         format!("Gefälle {number}: Einzelheiten")
-    }
-    fn sign_label(&self) -> &'static str {
-        "Wie es auf einem Verkehrszeichen stünde"
-    }
-    fn sign(&self, grade: &str, length: &str) -> String {
-        format!("{grade} auf {length}")
-    }
-    fn advice_label(&self) -> &'static str {
-        "Wie Sie hinunterfahren"
-    }
-    fn advice(&self, descent: &Descent, units: Units) -> String {
-        detail::advice(descent, units)
-    }
-    fn way_label(&self) -> &'static str {
-        "Stufen auf dem Weg hinunter"
-    }
-    fn stage_span(&self, stage: Stage, from_m: f64, to_m: f64, units: Units) -> String {
-        format!("{}: {}", format::span(from_m, to_m, units), stage_name(stage))
-    }
-    fn relief_label(&self) -> &'static str {
-        "Wo das Gefälle nachlässt"
-    }
-    fn relief(&self, from_m: f64, to_m: f64, units: Units) -> String {
-        format!(
-            "{}: eben oder steigend auf {}. Nicht hochschalten: Das Gefälle geht weiter.",
-            format::span(from_m, to_m, units),
-            format::length(to_m - from_m, units)
-        )
-    }
-    fn grades_label(&self) -> &'static str {
-        "Wie steil"
-    }
-    fn grades(&self, descent: &Descent, base_m: f64, units: Units) -> Vec<String> {
-        detail::grades(descent, base_m, units)
-    }
-    fn curves_label(&self) -> &'static str {
-        "Kurven"
-    }
-    fn curves(&self, curves: &Curves, units: Units) -> Vec<String> {
-        detail::curves(curves, units)
-    }
-    fn climb_label(&self) -> &'static str {
-        "Denselben Berg hinauf"
-    }
-    fn climb(&self, descent: &Descent, units: Units) -> String {
-        detail::climb(descent, units)
-    }
-    fn cut_short(&self) -> &'static str {
-        "Die Gefällestrecke ist dort abgeschnitten, wo die Strecke nicht mehr beurteilt werden kann. Wie es weitergeht, ist nicht bekannt."
-    }
-    fn at_crest(&self, descent: &Descent, units: Units) -> String {
-        format!(
-            "Die Bremsen kommen an der Kuppe mit etwa {} an.",
-            format::temperature(descent.brakes_at_crest.0, units)
-        )
-    }
-    fn table_caption(&self, descent: &Descent, units: Units) -> String {
-        detail::caption(descent, units)
-    }
-    fn table_heads(&self) -> [&'static str; 3] {
-        ["Gang", "nutzbare Geschwindigkeiten", "Reserve bei der höchsten"]
-    }
-    fn table_stage(&self, stage: usize) -> String {
-        if stage == 0 { "aus".to_owned() } else { format!("Stufe {stage}") }
-    }
-    fn answer(&self, answer: &Answer, units: Units) -> (String, Option<String>) {
-        detail::answer(answer, units)
-    }
-    fn unusable(&self, why: Unusable) -> &'static str {
-        detail::unusable(why)
-    }
-    fn table_legend(&self) -> &'static [(&'static str, &'static str)] {
-        detail::LEGEND
-    }
-    fn table_chosen(&self) -> &'static str {
-        "empfohlen"
-    }
-    fn totals(&self, totals: &Totals, units: Units) -> String {
-        detail::totals(totals, units)
     }
 }

@@ -1,29 +1,100 @@
 //! German words of the reasons: what governs, why no speed was found, what holds for all.
 
+use super::German;
 use crate::format::{self, Units};
+use crate::words::WhyWords;
 use solver::day::{Day, Withheld};
 use solver::plan::{Advice, Governs, NoSafeSpeed, Note, Verdict};
 
-pub(super) fn note(note: Note) -> &'static str {
-    match note {
-        Note::StagesWithheld(why) => withheld(why),
-        Note::WetCap => {
-            "Nässe: Die Dauerbremse wird mit höchstens der Hälfte dessen gerechnet, was die Haftung der Antriebsachsen hergibt. Wenn die Antriebsräder rutschen, stellen Sie die Dauerbremse eine Stufe schwächer; manche Anleitungen sagen: ganz aus."
+impl WhyWords for German {
+    fn governs_label(&self) -> &'static str {
+        "Warum nicht schneller"
+    }
+    fn why_not_faster(&self, advice: &Advice, day: &Day, units: Units) -> String {
+        match advice.governs {
+            Governs::SpeedLimit => {
+                format!(
+                    "Die eingegebene Höchstgeschwindigkeit, {}.",
+                    format::hold_speed(day.speed_limit_kmh / 3.6, units)
+                )
+            }
+            Governs::Posted => {
+                "Ein Tempolimit unterwegs: Entweder wird es auf der ganzen Gefällestrecke eingehalten, oder der Gang für eine höhere Geschwindigkeit würde das Fahrzeug bei diesem Tempolimit nicht halten.".to_owned()
+            }
+            Governs::EngineSpeed => "Die höchste zulässige Motordrehzahl.".to_owned(),
+            Governs::Control => control(advice.verdict, format::margin(day.reserve)),
+            Governs::Curve => {
+                "Kurven: Sie lassen das Fahrzeug nie schneller werden, oder der Gang, der mehr zuließe, wäre für die langsamste von ihnen zu hoch.".to_owned()
+            }
+            Governs::Grip => "Die Haftung der Antriebsachsen auf dieser Fahrbahn.".to_owned(),
+            Governs::Heat => format!(
+                "Bremsenhitze: Bei höherer Geschwindigkeit würden die Bremsen nach einer kräftigen Bremsung bis zum Stillstand heißer als {}.",
+                format::entered_temperature(day.heat_limit_c, units)
+            ),
         }
-        Note::HoldByHand => {
-            "Dieses Getriebe würde die Gänge selbst wählen: Stellen Sie es so ein, dass es den Gang hält, und legen Sie den Gang vor jeder Kuppe von Hand ein."
-        }
-        Note::StartsInDescent => {
-            "Die Strecke beginnt mitten in einem Gefälle. Was die Bremsen vorher mitgemacht haben, ist nicht bekannt: Geben Sie ihre Temperatur unter „Bedingungen“ ein."
-        }
-        Note::PartlyUnassessed => {
-            "Ein Teil der Strecke konnte nicht beurteilt werden. Er bleibt leer, und dort wird nichts empfohlen."
-        }
-        Note::PoorHeights => {
-            "Die Höhen dieser Datei sind schlecht: Neigungen sind nur ein Anhaltspunkt. Vergleichen Sie sie mit den Schildern."
-        }
-        Note::CannotClimb => {
-            "Unter Volllast kommt dieses Fahrzeug einen Teil dieser Strecke in keinem Gang hinauf."
+    }
+    fn why_no_speed(&self, none: &NoSafeSpeed, day: &Day, units: Units) -> String {
+        let slowest = format::met_speed(none.slowest.0, units);
+        let because = match none.because {
+            Governs::SpeedLimit => {
+                format!(
+                    "Schon die niedrigste geprüfte Geschwindigkeit, {slowest}, liegt über der eingegebenen Höchstgeschwindigkeit."
+                )
+            }
+            Governs::Posted => {
+                format!(
+                    "Selbst bei {slowest}, der niedrigsten geprüften Geschwindigkeit, würde der Gang nicht zum niedrigsten Tempolimit passen."
+                )
+            }
+            Governs::EngineSpeed => {
+                format!(
+                    "Selbst bei {slowest}, der niedrigsten geprüften Geschwindigkeit, würde der Motor zu schnell drehen."
+                )
+            }
+            Governs::Control => {
+                format!(
+                    "Selbst bei {slowest}, der niedrigsten geprüften Geschwindigkeit, hält die Dauerbremse das Fahrzeug nicht."
+                )
+            }
+            Governs::Curve => {
+                format!(
+                    "Selbst bei {slowest}, der niedrigsten geprüften Geschwindigkeit, ist jeder Gang für die langsamste Kurve zu hoch."
+                )
+            }
+            Governs::Grip => {
+                format!(
+                    "Selbst bei {slowest}, der niedrigsten geprüften Geschwindigkeit, fehlt den Antriebsachsen die Haftung, um das Fahrzeug zu halten."
+                )
+            }
+            Governs::Heat => format!(
+                "Selbst bei {slowest}, der niedrigsten geprüften Geschwindigkeit, würden die Bremsen nach einer kräftigen Bremsung bis zum Stillstand etwa {} erreichen; die Grenze ist {}.",
+                format::temperature(none.hottest_after_stop.0, units),
+                format::entered_temperature(day.heat_limit_c, units)
+            ),
+        };
+        format!("{because} Wenn sich das nicht ändern lässt, nehmen Sie eine andere Strecke.")
+    }
+    fn note(&self, note: Note) -> &'static str {
+        match note {
+            Note::StagesWithheld(why) => withheld(why),
+            Note::WetCap => {
+                "Nässe: Die Dauerbremse wird mit höchstens der Hälfte dessen gerechnet, was die Haftung der Antriebsachsen hergibt. Wenn die Antriebsräder rutschen, stellen Sie die Dauerbremse eine Stufe schwächer; manche Anleitungen sagen: ganz aus."
+            }
+            Note::HoldByHand => {
+                "Dieses Getriebe würde die Gänge selbst wählen: Stellen Sie es so ein, dass es den Gang hält, und legen Sie den Gang vor jeder Kuppe von Hand ein."
+            }
+            Note::StartsInDescent => {
+                "Die Strecke beginnt mitten in einem Gefälle. Was die Bremsen vorher mitgemacht haben, ist nicht bekannt: Geben Sie ihre Temperatur unter „Bedingungen“ ein."
+            }
+            Note::PartlyUnassessed => {
+                "Ein Teil der Strecke konnte nicht beurteilt werden. Er bleibt leer, und dort wird nichts empfohlen."
+            }
+            Note::PoorHeights => {
+                "Die Höhen dieser Datei sind schlecht: Neigungen sind nur ein Anhaltspunkt. Vergleichen Sie sie mit den Schildern."
+            }
+            Note::CannotClimb => {
+                "Unter Volllast kommt dieses Fahrzeug einen Teil dieser Strecke in keinem Gang hinauf."
+            }
         }
     }
 }
@@ -39,30 +110,6 @@ fn withheld(why: Withheld) -> &'static str {
         Withheld::NoTrailerInTheWet => {
             "Ohne Anhänger oder Auflieger auf nasser Straße wird keine Stufe der Dauerbremse (Motorbremse, Retarder) empfohlen: Die Antriebsachsen tragen wenig, und das Zugfahrzeug könnte ins Schleudern geraten. Die Anleitungen widersprechen sich (manche erlauben schwache Stufen); hier gilt die vorsichtige Auslegung. Gänge und Geschwindigkeiten rechnen hier nur mit dem Motor im Schubbetrieb, ohne Dauerbremse."
         }
-    }
-}
-
-pub(super) fn governs(advice: &Advice, day: &Day, units: Units) -> String {
-    match advice.governs {
-        Governs::SpeedLimit => {
-            format!(
-                "Die eingegebene Höchstgeschwindigkeit, {}.",
-                format::hold_speed(day.speed_limit_kmh / 3.6, units)
-            )
-        }
-        Governs::Posted => {
-            "Ein Tempolimit unterwegs: Entweder wird es auf der ganzen Gefällestrecke eingehalten, oder der Gang für eine höhere Geschwindigkeit würde das Fahrzeug bei diesem Tempolimit nicht halten.".to_owned()
-        }
-        Governs::EngineSpeed => "Die höchste zulässige Motordrehzahl.".to_owned(),
-        Governs::Control => control(advice.verdict, format::margin(day.reserve)),
-        Governs::Curve => {
-            "Kurven: Sie lassen das Fahrzeug nie schneller werden, oder der Gang dafür wäre für die langsamste von ihnen zu hoch.".to_owned()
-        }
-        Governs::Grip => "Die Haftung der Antriebsachsen auf dieser Fahrbahn.".to_owned(),
-        Governs::Heat => format!(
-            "Bremsenhitze: Bei höherer Geschwindigkeit würden die Bremsen nach einer kräftigen Bremsung bis zum Stillstand heißer als {}.",
-            format::entered_temperature(day.heat_limit_c, units)
-        ),
     }
 }
 
@@ -82,46 +129,4 @@ fn control(verdict: Verdict, reserve: String) -> String {
                 .to_owned()
         }
     }
-}
-
-pub(super) fn no_speed(none: &NoSafeSpeed, day: &Day, units: Units) -> String {
-    let slowest = format::met_speed(none.slowest.0, units);
-    let because = match none.because {
-        Governs::SpeedLimit => {
-            format!(
-                "Schon die niedrigste geprüfte Geschwindigkeit, {slowest}, liegt über der eingegebenen Höchstgeschwindigkeit."
-            )
-        }
-        Governs::Posted => {
-            format!(
-                "Selbst bei {slowest}, der niedrigsten geprüften Geschwindigkeit, würde der Gang nicht zum niedrigsten Tempolimit passen."
-            )
-        }
-        Governs::EngineSpeed => {
-            format!(
-                "Selbst bei {slowest}, der niedrigsten geprüften Geschwindigkeit, würde der Motor zu schnell drehen."
-            )
-        }
-        Governs::Control => {
-            format!(
-                "Selbst bei {slowest}, der niedrigsten geprüften Geschwindigkeit, hält die Dauerbremse das Fahrzeug nicht."
-            )
-        }
-        Governs::Curve => {
-            format!(
-                "Selbst bei {slowest}, der niedrigsten geprüften Geschwindigkeit, ist jeder Gang für die langsamste Kurve zu hoch."
-            )
-        }
-        Governs::Grip => {
-            format!(
-                "Selbst bei {slowest}, der niedrigsten geprüften Geschwindigkeit, fehlt den Antriebsachsen die Haftung, um das Fahrzeug zu halten."
-            )
-        }
-        Governs::Heat => format!(
-            "Selbst bei {slowest}, der niedrigsten geprüften Geschwindigkeit, würden die Bremsen nach einer kräftigen Bremsung bis zum Stillstand etwa {} erreichen; die Grenze ist {}.",
-            format::temperature(none.hottest_after_stop.0, units),
-            format::entered_temperature(day.heat_limit_c, units)
-        ),
-    };
-    format!("{because} Wenn sich das nicht ändern lässt, nehmen Sie eine andere Strecke.")
 }

@@ -1,13 +1,10 @@
 //! English words of the card for the cab.
 
 use super::English;
-use super::plan_detail::stage_name;
 use crate::cab::{CardOf, Know};
 use crate::format::{self, Units};
-use crate::marker::Marker;
-use crate::words::say::{capital, file_name, name_or};
+use crate::words::say::{capital, file_name, name_or, span};
 use crate::words::{CardWords, EntryWords, PlanWords, RoadsideWords};
-use solver::plan::Descent;
 use solver::road::{Place, PlaceKind};
 
 impl CardWords for English {
@@ -53,25 +50,14 @@ impl CardWords for English {
     fn card_heads(&self) -> [&'static str; 6] {
         ["descent, from – to", "grade", "gear", "stage", "hold", "what to know"]
     }
-    fn card_span(&self, card: CardOf<'_>, descent: &Descent) -> [String; 2] {
-        let (from, to) = (card.marker.at(descent.crest.0), card.marker.at(descent.foot.0));
-        [span("km", from, to, Units::Metric), span("mile", from, to, Units::Imperial)]
+    fn mile(&self) -> &'static str {
+        "mile"
     }
-    fn card_grade(&self, descent: &Descent, units: Units) -> [String; 2] {
-        let worst = format!(
-            "worst {}, {}",
-            format::grade(descent.sustained.grade.0),
-            format::length(descent.sustained.length.0, units)
-        );
-        [format::grade(descent.mean.0), worst]
-    }
-    fn card_hold(&self, speed: f64, engine_speed: f64, units: Units) -> [String; 3] {
-        let below =
-            format!("{} · {}", format::hold_speed(speed, units.other()), format::engine_speed(engine_speed));
-        [format::hold_number(speed, units), units.speed().to_owned(), below]
+    fn card_worst(&self, grade: &str, length: &str) -> String {
+        format!("worst {grade}, {length}")
     }
     fn card_know(&self, card: CardOf<'_>, know: &Know) -> String {
-        let at = |metres: f64| both(card.marker, metres);
+        let at = |metres: f64| self.at(card, metres);
         match know {
             Know::Verdict(verdict) => capital(self.verdict(*verdict)) + ".",
             Know::Snub(snub) => format!(
@@ -89,7 +75,7 @@ impl CardWords for English {
                     "Posted {}, {}, {}.",
                     format::hold_speed(*speed, card.units),
                     span("km", from, to, Units::Metric),
-                    span("mile", from, to, Units::Imperial)
+                    span(self.mile(), from, to, Units::Imperial)
                 )
             }
             Know::Ramp { at_m } => format!("Escape ramp at {}.", at(*at_m)),
@@ -103,13 +89,17 @@ impl CardWords for English {
         }
     }
     fn card_more(&self, count: usize) -> String {
+        if count == 1 {
+            return "And 1 more descent on this road that is not on this card: plan the road in parts."
+                .to_owned();
+        }
         format!("And {count} more descents on this road that are not on this card: plan the road in parts.")
     }
     fn before_crest(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
         let stop = match card.places_of(PlaceKind::BrakeCheck).next() {
             Some(check) => format!(
                 "Stop at the brake check, {}: adjustment, leaks, drums or discs, tyres, load.",
-                both(card.marker, card.metres(check.index))
+                self.at(card, card.metres(check.index))
             ),
             None => "Stop where it is allowed: adjustment, leaks, drums or discs, tyres, load.".to_owned(),
         };
@@ -117,8 +107,8 @@ impl CardWords for English {
             format!(
                 "Gear {} and {} engaged before {}. No shifting on the hill.",
                 advice.gear.number(),
-                stage_name(advice.stage),
-                both(card.marker, descent.crest.0)
+                self.stage(advice.stage),
+                self.at(card, descent.crest.0)
             )
         });
         let list = [
@@ -131,7 +121,7 @@ impl CardWords for English {
     }
     fn in_trouble(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
         let ramps = card.places_of(PlaceKind::EscapeRamp);
-        let ramps: Vec<String> = ramps.map(|it| both(card.marker, card.metres(it.index))).collect();
+        let ramps: Vec<String> = ramps.map(|it| self.at(card, card.metres(it.index))).collect();
         let ramp = if ramps.is_empty() {
             "Take an escape ramp or any way that rises. None is entered here; there may be some.".to_owned()
         } else {
@@ -149,7 +139,7 @@ impl CardWords for English {
         let one = |it: &Place| {
             format!(
                 "{}: {}",
-                both(card.marker, card.metres(it.index)),
+                self.at(card, card.metres(it.index)),
                 name_or(&it.name, self.place_kind(it.kind))
             )
         };
@@ -165,18 +155,4 @@ impl CardWords for English {
     fn rows_name(&self, road: &str) -> String {
         file_name(road, "road", "-descents.csv")
     }
-}
-
-fn span(unit: &str, from_m: f64, to_m: f64, units: Units) -> String {
-    format!("{unit} {} – {}", format::distance_number(from_m, units), format::distance_number(to_m, units))
-}
-
-/// “km 12.4 (mile 7.7)”.
-fn both(marker: Marker, metres: f64) -> String {
-    let at = marker.at(metres);
-    format!(
-        "km\u{a0}{} (mile\u{a0}{})",
-        format::distance_number(at, Units::Metric),
-        format::distance_number(at, Units::Imperial)
-    )
 }

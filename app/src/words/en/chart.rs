@@ -1,7 +1,7 @@
 //! English words of the road picture.
 
 use super::English;
-use super::plan_detail::side;
+use super::descent::side;
 use crate::chart::{Bracket, GradeStep, Here, Lane, Reading, ReadoutCell, SPEED_STEP};
 use crate::format::{self, Units};
 use crate::words::say::radius;

@@ -1,9 +1,9 @@
 //! English words that stand in a file saved for a device.
 
 use super::English;
-use super::plan_detail::stage_name;
 use crate::format::{self, Units};
-use crate::words::ExportWords;
+use crate::words::say::capital;
+use crate::words::{ExportWords, PlanWords};
 use solver::plan::Choice;
 use solver::truck::{Gear, Stage};
 
@@ -14,16 +14,16 @@ impl ExportWords for English {
     fn mark_crest(&self, number: usize, choice: &Choice, units: Units) -> String {
         match choice {
             Choice::Held(held) => format!(
-                "Crest {number}: gear {}, {}, hold {}",
-                held.gear.number(),
-                stage_name(held.stage),
+                "Crest {number}: {}, {}, hold {}",
+                self.gear(held.gear),
+                self.stage(held.stage),
                 format::hold_speed(held.speed.0, units)
             ),
             Choice::NoSafeSpeed(_) => format!("Crest {number}: no safe speed found"),
         }
     }
     fn mark_change(&self, gear: Gear, stage: Stage) -> String {
-        format!("Gear {}, {}", gear.number(), stage_name(stage))
+        format!("{}, {}", capital(&self.gear(gear)), self.stage(stage))
     }
     fn mark_foot(&self, number: usize, next: Option<u8>) -> String {
         let after = next.map_or(String::new(), |gear| format!(", then gear {gear}"));

@@ -1,14 +1,12 @@
 //! English words of the answer: verdict, deciding sentence, what governs, cautions.
 
-use super::plan_detail::{self as detail, stage_name};
-use super::why;
 use super::{English, minutes};
 use crate::format::{self, Units};
-use crate::words::{Curves, Piece, PlanWords};
+use crate::words::say::capital;
+use crate::words::{Piece, PlanWords};
 use solver::day::{Day, ServiceBrakes};
-use solver::motion::{Answer, Unusable};
-use solver::plan::{Advice, Choice, Descent, HeatStep, Note, Totals, Verdict};
-use solver::truck::Stage;
+use solver::plan::{Advice, Choice, Descent, HeatStep, Verdict};
+use solver::truck::{Gear, Stage};
 
 fn plain(text: impl Into<String>) -> Piece {
     Piece::Plain(text.into())
@@ -36,7 +34,10 @@ impl PlanWords for English {
         }
     }
     fn stage(&self, stage: Stage) -> String {
-        stage_name(stage)
+        if stage == Stage::OFF { "retarder off".to_owned() } else { format!("stage {}", stage.number()) }
+    }
+    fn gear(&self, gear: Gear) -> String {
+        format!("gear {}", gear.number())
     }
     fn decides(&self, descent: &Descent, count: usize, units: Units) -> Vec<Piece> {
         let (place, crest) = if descent.from == 0 {
@@ -52,9 +53,9 @@ impl PlanWords for English {
         match &descent.choice {
             Choice::Held(advice) => vec![
                 plain(opening),
-                strong(format!("gear {}", advice.gear.number())),
+                strong(self.gear(advice.gear)),
                 plain(", "),
-                strong(stage_name(advice.stage)),
+                strong(self.stage(advice.stage)),
                 plain(", hold "),
                 strong(format::hold_speed(advice.speed.0, units)),
                 plain(place),
@@ -99,26 +100,12 @@ impl PlanWords for English {
     fn along(&self, descent: &Descent, units: Units) -> String {
         let crest = format::distance(descent.crest.0, units);
         match &descent.choice {
-            Choice::Held(advice) => format!(
-                "{crest}: gear {}, {}, {}",
-                advice.gear.number(),
-                stage_name(advice.stage),
-                format::hold_speed(advice.speed.0, units)
-            ),
+            Choice::Held(advice) => format!("{crest}: {}", self.in_short(advice, units)),
             Choice::NoSafeSpeed(_) => format!("{crest}: no safe speed found"),
         }
     }
     fn along_more(&self, count: usize) -> String {
         format!("and {count} more in the list below")
-    }
-    fn governs_label(&self) -> &'static str {
-        "Why not faster"
-    }
-    fn governs(&self, descent: &Descent, day: &Day, units: Units) -> String {
-        match &descent.choice {
-            Choice::Held(advice) => why::governs(advice, day, units),
-            Choice::NoSafeSpeed(none) => why::no_speed(none, day, units),
-        }
     }
     fn other_mode_label(&self, day: &Day) -> &'static str {
         match day.service_brakes {
@@ -167,13 +154,10 @@ impl PlanWords for English {
     }
     fn choice(&self, choice: &Choice, units: Units) -> String {
         match choice {
-            Choice::Held(advice) => format!(
-                "Gear {}, {}, {}: {}",
-                advice.gear.number(),
-                stage_name(advice.stage),
-                format::hold_speed(advice.speed.0, units),
-                self.verdict(advice.verdict)
-            ),
+            Choice::Held(advice) => {
+                let verdict = self.verdict(advice.verdict);
+                format!("{}: {verdict}", capital(&self.in_short(advice, units)))
+            }
             Choice::NoSafeSpeed(_) => "No safe speed found".to_owned(),
         }
     }
@@ -189,9 +173,6 @@ impl PlanWords for English {
             "The service brakes remain the means to stop.",
             "In doubt: stop at the top, go slower, or take another road.",
         ]
-    }
-    fn note(&self, note: Note) -> &'static str {
-        why::note(note)
     }
     fn descents_head(&self, count: usize) -> String {
         match count {
@@ -217,84 +198,5 @@ impl PlanWords for English {
     }
     fn details_of(&self, number: usize) -> String {
         format!("Descent {number}: details")
-    }
-    fn sign_label(&self) -> &'static str {
-        "As a road sign would state it"
-    }
-    fn sign(&self, grade: &str, length: &str) -> String {
-        format!("{grade} for {length}")
-    }
-    fn advice_label(&self) -> &'static str {
-        "How to come down"
-    }
-    fn advice(&self, descent: &Descent, units: Units) -> String {
-        detail::advice(descent, units)
-    }
-    fn way_label(&self) -> &'static str {
-        "Stages on the way down"
-    }
-    fn stage_span(&self, stage: Stage, from_m: f64, to_m: f64, units: Units) -> String {
-        format!("{}: {}", format::span(from_m, to_m, units), stage_name(stage))
-    }
-    fn relief_label(&self) -> &'static str {
-        "Where it eases"
-    }
-    fn relief(&self, from_m: f64, to_m: f64, units: Units) -> String {
-        format!(
-            "{}: flat or rising for {}. Do not shift up: the descent goes on.",
-            format::span(from_m, to_m, units),
-            format::length(to_m - from_m, units)
-        )
-    }
-    fn grades_label(&self) -> &'static str {
-        "How steep"
-    }
-    fn grades(&self, descent: &Descent, base_m: f64, units: Units) -> Vec<String> {
-        detail::grades(descent, base_m, units)
-    }
-    fn curves_label(&self) -> &'static str {
-        "Curves"
-    }
-    fn curves(&self, curves: &Curves, units: Units) -> Vec<String> {
-        detail::curves(curves, units)
-    }
-    fn climb_label(&self) -> &'static str {
-        "Up the same hill"
-    }
-    fn climb(&self, descent: &Descent, units: Units) -> String {
-        detail::climb(descent, units)
-    }
-    fn cut_short(&self) -> &'static str {
-        "The descent is cut off where the road can no longer be assessed. How it goes on is not known."
-    }
-    fn at_crest(&self, descent: &Descent, units: Units) -> String {
-        format!(
-            "Brakes arrive at the crest with about {}.",
-            format::temperature(descent.brakes_at_crest.0, units)
-        )
-    }
-    fn table_caption(&self, descent: &Descent, units: Units) -> String {
-        detail::caption(descent, units)
-    }
-    fn table_heads(&self) -> [&'static str; 3] {
-        ["gear", "usable speeds", "reserve at the top"]
-    }
-    fn table_stage(&self, stage: usize) -> String {
-        if stage == 0 { "off".to_owned() } else { format!("stage {stage}") }
-    }
-    fn answer(&self, answer: &Answer, units: Units) -> (String, Option<String>) {
-        detail::answer(answer, units)
-    }
-    fn unusable(&self, why: Unusable) -> &'static str {
-        detail::unusable(why)
-    }
-    fn table_legend(&self) -> &'static [(&'static str, &'static str)] {
-        detail::LEGEND
-    }
-    fn table_chosen(&self) -> &'static str {
-        "advised"
-    }
-    fn totals(&self, totals: &Totals, units: Units) -> String {
-        detail::totals(totals, units)
     }
 }

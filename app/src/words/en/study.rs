@@ -23,7 +23,10 @@ impl StudyWords for English {
             None => "No lighter load would change that.".to_owned(),
         };
         let retarding = change.retarding.map(|factor| {
-            format!("So would {} more retarding than this truck has.", enough_percent(factor - 1.0))
+            format!(
+                "With {} more retarding than this truck has, it would be held with the reserve.",
+                enough_percent(factor - 1.0)
+            )
         });
         let kept = change.reserve.map(|kept| {
             let (kept, asked) = (format::margin(kept), format::margin(reserve));
@@ -168,7 +171,11 @@ impl StudyWords for English {
         ]
     }
     fn slowing_more(&self, count: usize) -> String {
-        format!("And {count} more that ask for less.")
+        if count == 1 {
+            "And 1 more that asks for less.".to_owned()
+        } else {
+            format!("And {count} more that ask for less.")
+        }
     }
     fn sure_in_short(&self, sure: &DescentSureness, runs: usize) -> String {
         let how = format!("with grades, mass, wind, retarder and brakes a little off, {runs} times");

@@ -1,28 +1,91 @@
 //! English words of the reasons: what governs, why no speed was found, what holds for all.
 
+use super::English;
 use crate::format::{self, Units};
+use crate::words::WhyWords;
 use solver::day::{Day, Withheld};
 use solver::plan::{Advice, Governs, NoSafeSpeed, Note, Verdict};
 
-pub(super) fn note(note: Note) -> &'static str {
-    match note {
-        Note::StagesWithheld(why) => withheld(why),
-        Note::WetCap => {
-            "Wet: the retarder is counted with half of what the driven axles grip at most. If the driven wheels slip, go a stage down; some guidance says off altogether."
+impl WhyWords for English {
+    fn governs_label(&self) -> &'static str {
+        "Why not faster"
+    }
+    fn why_not_faster(&self, advice: &Advice, day: &Day, units: Units) -> String {
+        match advice.governs {
+            Governs::SpeedLimit => {
+                format!("The speed limit entered, {}.", format::hold_speed(day.speed_limit_kmh / 3.6, units))
+            }
+            Governs::Posted => {
+                "A limit posted on the way: the whole descent is held to it, or the gear for more would not hold at that limit.".to_owned()
+            }
+            Governs::EngineSpeed => "The highest allowed engine speed.".to_owned(),
+            Governs::Control => control(advice.verdict, format::margin(day.reserve)),
+            Governs::Curve => {
+                "Curves: they never let the truck get faster, or the gear for it would be too high for the slowest of them."
+                    .to_owned()
+            }
+            Governs::Grip => "Grip of the driven axles on this surface.".to_owned(),
+            Governs::Heat => format!(
+                "Brake heat: faster, a hard stop would pass {}.",
+                format::entered_temperature(day.heat_limit_c, units)
+            ),
         }
-        Note::HoldByHand => {
-            "This gearbox would choose gears by itself: set it to hold, and engage the gear by hand before each crest."
+    }
+    fn why_no_speed(&self, none: &NoSafeSpeed, day: &Day, units: Units) -> String {
+        let slowest = format::met_speed(none.slowest.0, units);
+        let because = match none.because {
+            Governs::SpeedLimit => {
+                format!("Even the slowest speed tried, {slowest}, is above the speed limit entered.")
+            }
+            Governs::Posted => {
+                format!(
+                    "Even at {slowest}, the slowest speed tried, the gear would not suit the lowest posted limit."
+                )
+            }
+            Governs::EngineSpeed => {
+                format!("Even at {slowest}, the slowest speed tried, the engine would turn too fast.")
+            }
+            Governs::Control => {
+                format!("Even at {slowest}, the slowest speed tried, the retarder does not hold it.")
+            }
+            Governs::Curve => {
+                format!(
+                    "Even at {slowest}, the slowest speed tried, every gear is too high for the slowest curve."
+                )
+            }
+            Governs::Grip => {
+                format!(
+                    "Even at {slowest}, the slowest speed tried, the driven axles lack the grip to hold it."
+                )
+            }
+            Governs::Heat => format!(
+                "Even at {slowest}, the slowest speed tried, the brakes would reach about {} after a hard stop; the limit is {}.",
+                format::temperature(none.hottest_after_stop.0, units),
+                format::entered_temperature(day.heat_limit_c, units)
+            ),
+        };
+        format!("{because} Otherwise take another road.")
+    }
+    fn note(&self, note: Note) -> &'static str {
+        match note {
+            Note::StagesWithheld(why) => withheld(why),
+            Note::WetCap => {
+                "Wet: the retarder is counted with half of what the driven axles grip at most. If the driven wheels slip, go a stage down; some guidance says off altogether."
+            }
+            Note::HoldByHand => {
+                "This gearbox would choose gears by itself: set it to hold, and engage the gear by hand before each crest."
+            }
+            Note::StartsInDescent => {
+                "The road starts in the middle of a descent. What the brakes went through before is not known: enter their temperature under Day."
+            }
+            Note::PartlyUnassessed => {
+                "Part of the road could not be assessed. It is left blank, and nothing is advised there."
+            }
+            Note::PoorHeights => {
+                "The heights of this file are poor: grades are advisory only. Check them against the signs."
+            }
+            Note::CannotClimb => "At full load this truck cannot climb a part of this road in any gear.",
         }
-        Note::StartsInDescent => {
-            "The road starts in the middle of a descent. What the brakes went through before is not known: enter their temperature under Day."
-        }
-        Note::PartlyUnassessed => {
-            "Part of the road could not be assessed. It is left blank, and nothing is advised there."
-        }
-        Note::PoorHeights => {
-            "The heights of this file are poor: grades are advisory only. Check them against the signs."
-        }
-        Note::CannotClimb => "At full load this truck cannot climb a part of this road in any gear.",
     }
 }
 
@@ -40,28 +103,6 @@ fn withheld(why: Withheld) -> &'static str {
     }
 }
 
-pub(super) fn governs(advice: &Advice, day: &Day, units: Units) -> String {
-    match advice.governs {
-        Governs::SpeedLimit => {
-            format!("The speed limit entered, {}.", format::hold_speed(day.speed_limit_kmh / 3.6, units))
-        }
-        Governs::Posted => {
-            "A limit posted on the way: the whole descent is held to it, or the gear for more would not hold at that limit.".to_owned()
-        }
-        Governs::EngineSpeed => "The highest allowed engine speed.".to_owned(),
-        Governs::Control => control(advice.verdict, format::margin(day.reserve)),
-        Governs::Curve => {
-            "Curves: they never let the truck get faster, or the gear for it would be too high for the slowest of them."
-                .to_owned()
-        }
-        Governs::Grip => "Grip of the driven axles on this surface.".to_owned(),
-        Governs::Heat => format!(
-            "Brake heat: faster, a hard stop would pass {}.",
-            format::entered_temperature(day.heat_limit_c, units)
-        ),
-    }
-}
-
 /// What faster would mean depends on what there is at this speed.
 fn control(verdict: Verdict, reserve: String) -> String {
     match verdict {
@@ -76,38 +117,4 @@ fn control(verdict: Verdict, reserve: String) -> String {
                 .to_owned()
         }
     }
-}
-
-pub(super) fn no_speed(none: &NoSafeSpeed, day: &Day, units: Units) -> String {
-    let slowest = format::met_speed(none.slowest.0, units);
-    let because = match none.because {
-        Governs::SpeedLimit => {
-            format!("Even the slowest speed tried, {slowest}, is above the speed limit entered.")
-        }
-        Governs::Posted => {
-            format!(
-                "Even at {slowest}, the slowest speed tried, the gear would not suit the lowest posted limit."
-            )
-        }
-        Governs::EngineSpeed => {
-            format!("Even at {slowest}, the slowest speed tried, the engine would turn too fast.")
-        }
-        Governs::Control => {
-            format!("Even at {slowest}, the slowest speed tried, the retarder does not hold it.")
-        }
-        Governs::Curve => {
-            format!(
-                "Even at {slowest}, the slowest speed tried, every gear is too high for the slowest curve."
-            )
-        }
-        Governs::Grip => {
-            format!("Even at {slowest}, the slowest speed tried, the driven axles lack the grip to hold it.")
-        }
-        Governs::Heat => format!(
-            "Even at {slowest}, the slowest speed tried, the brakes would reach about {} after a hard stop; the limit is {}.",
-            format::temperature(none.hottest_after_stop.0, units),
-            format::entered_temperature(day.heat_limit_c, units)
-        ),
-    };
-    format!("{because} Otherwise take another road.")
 }

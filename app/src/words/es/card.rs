@@ -1,13 +1,10 @@
 //! Spanish words of the card for the cab.
 
 use super::Spanish;
-use super::plan_detail::stage_name;
 use crate::cab::{CardOf, Know};
 use crate::format::{self, Units};
-use crate::marker::Marker;
-use crate::words::say::{capital, file_name, name_or};
+use crate::words::say::{capital, file_name, name_or, span};
 use crate::words::{CardWords, EntryWords, PlanWords, RoadsideWords};
-use solver::plan::Descent;
 use solver::road::{Place, PlaceKind};
 
 impl CardWords for Spanish {
@@ -53,25 +50,14 @@ impl CardWords for Spanish {
     fn card_heads(&self) -> [&'static str; 6] {
         ["bajada, de – a", "pendiente", "marcha", "posición", "mantener", "qué hay que saber"]
     }
-    fn card_span(&self, card: CardOf<'_>, descent: &Descent) -> [String; 2] {
-        let (from, to) = (card.marker.at(descent.crest.0), card.marker.at(descent.foot.0));
-        [span("km", from, to, Units::Metric), span("milla", from, to, Units::Imperial)]
+    fn mile(&self) -> &'static str {
+        "milla"
     }
-    fn card_grade(&self, descent: &Descent, units: Units) -> [String; 2] {
-        let worst = format!(
-            "la peor {}, {}",
-            format::grade(descent.sustained.grade.0),
-            format::length(descent.sustained.length.0, units)
-        );
-        [format::grade(descent.mean.0), worst]
-    }
-    fn card_hold(&self, speed: f64, engine_speed: f64, units: Units) -> [String; 3] {
-        let below =
-            format!("{} · {}", format::hold_speed(speed, units.other()), format::engine_speed(engine_speed));
-        [format::hold_number(speed, units), units.speed().to_owned(), below]
+    fn card_worst(&self, grade: &str, length: &str) -> String {
+        format!("la peor {grade}, {length}")
     }
     fn card_know(&self, card: CardOf<'_>, know: &Know) -> String {
-        let at = |metres: f64| both(card.marker, metres);
+        let at = |metres: f64| self.at(card, metres);
         match know {
             Know::Verdict(verdict) => capital(self.verdict(*verdict)) + ".",
             Know::Snub(snub) => format!(
@@ -91,7 +77,7 @@ impl CardWords for Spanish {
                     "Límite señalizado: {}, {}, {}.",
                     format::hold_speed(*speed, card.units),
                     span("km", from, to, Units::Metric),
-                    span("milla", from, to, Units::Imperial)
+                    span(self.mile(), from, to, Units::Imperial)
                 )
             }
             Know::Ramp { at_m } => format!("Rampa de escape en el {}.", at(*at_m)),
@@ -121,7 +107,7 @@ impl CardWords for Spanish {
         let stop = match card.places_of(PlaceKind::BrakeCheck).next() {
             Some(check) => format!(
                 "Pare en la zona de comprobación de frenos, {}: ajuste de los frenos, fugas, tambores o discos, neumáticos, carga.",
-                both(card.marker, card.metres(check.index))
+                self.at(card, card.metres(check.index))
             ),
             None => "Pare donde esté permitido: ajuste de los frenos, fugas, tambores o discos, neumáticos, carga."
                 .to_owned(),
@@ -129,9 +115,9 @@ impl CardWords for Spanish {
         let gear = card.first_held().map(|(descent, advice)| {
             format!(
                 "Ya antes del {}: marcha {} puesta, {}. En la bajada no cambie de marcha.",
-                both(card.marker, descent.crest.0),
+                self.at(card, descent.crest.0),
                 advice.gear.number(),
-                stage_name(advice.stage)
+                self.stage(advice.stage)
             )
         });
         let list = [
@@ -144,7 +130,7 @@ impl CardWords for Spanish {
     }
     fn in_trouble(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
         let ramps = card.places_of(PlaceKind::EscapeRamp);
-        let ramps: Vec<String> = ramps.map(|it| both(card.marker, card.metres(it.index))).collect();
+        let ramps: Vec<String> = ramps.map(|it| self.at(card, card.metres(it.index))).collect();
         let ramp = if ramps.is_empty() {
             "Tome una rampa de escape o cualquier camino que suba. Aquí no hay ninguna rampa introducida; puede haberlas."
                 .to_owned()
@@ -164,7 +150,7 @@ impl CardWords for Spanish {
         let one = |it: &Place| {
             format!(
                 "{}: {}",
-                both(card.marker, card.metres(it.index)),
+                self.at(card, card.metres(it.index)),
                 name_or(&it.name, self.place_kind(it.kind))
             )
         };
@@ -180,18 +166,4 @@ impl CardWords for Spanish {
     fn rows_name(&self, road: &str) -> String {
         file_name(road, "carretera", "-bajadas.csv")
     }
-}
-
-fn span(unit: &str, from_m: f64, to_m: f64, units: Units) -> String {
-    format!("{unit} {} – {}", format::distance_number(from_m, units), format::distance_number(to_m, units))
-}
-
-/// “km 12,4 (milla 7,7)”.
-fn both(marker: Marker, metres: f64) -> String {
-    let at = marker.at(metres);
-    format!(
-        "km\u{a0}{} (milla\u{a0}{})",
-        format::distance_number(at, Units::Metric),
-        format::distance_number(at, Units::Imperial)
-    )
 }

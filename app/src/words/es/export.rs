@@ -1,9 +1,9 @@
 //! Spanish words that stand in a file saved for a device.
 
 use super::Spanish;
-use super::plan_detail::stage_name;
 use crate::format::{self, Units};
-use crate::words::ExportWords;
+use crate::words::say::capital;
+use crate::words::{ExportWords, PlanWords};
 use solver::plan::Choice;
 use solver::truck::{Gear, Stage};
 
@@ -14,16 +14,16 @@ impl ExportWords for Spanish {
     fn mark_crest(&self, number: usize, choice: &Choice, units: Units) -> String {
         match choice {
             Choice::Held(held) => format!(
-                "Cima {number}: marcha {}, {}, mantenga {}",
-                held.gear.number(),
-                stage_name(held.stage),
+                "Cima {number}: {}, {}, mantenga {}",
+                self.gear(held.gear),
+                self.stage(held.stage),
                 format::hold_speed(held.speed.0, units)
             ),
             Choice::NoSafeSpeed(_) => format!("Cima {number}: no se encontró ninguna velocidad segura"),
         }
     }
     fn mark_change(&self, gear: Gear, stage: Stage) -> String {
-        format!("Marcha {}, {}", gear.number(), stage_name(stage))
+        format!("{}, {}", capital(&self.gear(gear)), self.stage(stage))
     }
     fn mark_foot(&self, number: usize, next: Option<u8>) -> String {
         let after = next.map_or(String::new(), |gear| format!(", después marcha {gear}"));

@@ -1,14 +1,12 @@
 //! Spanish words of the answer: verdict, deciding sentence, what governs, cautions.
 
-use super::plan_detail::{self as detail, stage_name};
-use super::why;
 use super::{Spanish, minutes};
 use crate::format::{self, Units};
-use crate::words::{Curves, Piece, PlanWords};
+use crate::words::say::capital;
+use crate::words::{Piece, PlanWords};
 use solver::day::{Day, ServiceBrakes};
-use solver::motion::{Answer, Unusable};
-use solver::plan::{Advice, Choice, Descent, HeatStep, Note, Totals, Verdict};
-use solver::truck::Stage;
+use solver::plan::{Advice, Choice, Descent, HeatStep, Verdict};
+use solver::truck::{Gear, Stage};
 
 fn plain(text: impl Into<String>) -> Piece {
     Piece::Plain(text.into())
@@ -36,7 +34,14 @@ impl PlanWords for Spanish {
         }
     }
     fn stage(&self, stage: Stage) -> String {
-        stage_name(stage)
+        if stage == Stage::OFF {
+            "ralentizador desconectado".to_owned()
+        } else {
+            format!("posición {}", stage.number())
+        }
+    }
+    fn gear(&self, gear: Gear) -> String {
+        format!("marcha {}", gear.number())
     }
     fn decides(&self, descent: &Descent, count: usize, units: Units) -> Vec<Piece> {
         let (place, crest) = if descent.from == 0 {
@@ -52,9 +57,9 @@ impl PlanWords for Spanish {
         match &descent.choice {
             Choice::Held(advice) => vec![
                 plain(opening),
-                strong(format!("marcha {}", advice.gear.number())),
+                strong(self.gear(advice.gear)),
                 plain(", "),
-                strong(stage_name(advice.stage)),
+                strong(self.stage(advice.stage)),
                 plain(", mantenga "),
                 strong(format::hold_speed(advice.speed.0, units)),
                 plain(place),
@@ -99,26 +104,12 @@ impl PlanWords for Spanish {
     fn along(&self, descent: &Descent, units: Units) -> String {
         let crest = format::distance(descent.crest.0, units);
         match &descent.choice {
-            Choice::Held(advice) => format!(
-                "{crest}: marcha {}, {}, {}",
-                advice.gear.number(),
-                stage_name(advice.stage),
-                format::hold_speed(advice.speed.0, units)
-            ),
+            Choice::Held(advice) => format!("{crest}: {}", self.in_short(advice, units)),
             Choice::NoSafeSpeed(_) => format!("{crest}: no se encontró ninguna velocidad segura"),
         }
     }
     fn along_more(&self, count: usize) -> String {
         format!("y {count} más en la lista de abajo")
-    }
-    fn governs_label(&self) -> &'static str {
-        "Por qué no más rápido"
-    }
-    fn governs(&self, descent: &Descent, day: &Day, units: Units) -> String {
-        match &descent.choice {
-            Choice::Held(advice) => why::governs(advice, day, units),
-            Choice::NoSafeSpeed(none) => why::no_speed(none, day, units),
-        }
     }
     fn other_mode_label(&self, day: &Day) -> &'static str {
         match day.service_brakes {
@@ -167,13 +158,10 @@ impl PlanWords for Spanish {
     }
     fn choice(&self, choice: &Choice, units: Units) -> String {
         match choice {
-            Choice::Held(advice) => format!(
-                "Marcha {}, {}, {}: {}",
-                advice.gear.number(),
-                stage_name(advice.stage),
-                format::hold_speed(advice.speed.0, units),
-                self.verdict(advice.verdict)
-            ),
+            Choice::Held(advice) => {
+                let verdict = self.verdict(advice.verdict);
+                format!("{}: {verdict}", capital(&self.in_short(advice, units)))
+            }
             Choice::NoSafeSpeed(_) => "No se encontró ninguna velocidad segura".to_owned(),
         }
     }
@@ -189,9 +177,6 @@ impl PlanWords for Spanish {
             "Los frenos de servicio siguen siendo el medio para parar.",
             "En caso de duda: pare arriba, vaya más despacio o tome otra carretera.",
         ]
-    }
-    fn note(&self, note: Note) -> &'static str {
-        why::note(note)
     }
     fn descents_head(&self, count: usize) -> String {
         match count {
@@ -228,84 +213,5 @@ impl PlanWords for Spanish {
     }
     fn details_of(&self, number: usize) -> String {
         format!("Bajada {number}: detalles")
-    }
-    fn sign_label(&self) -> &'static str {
-        "Como lo indicaría una señal"
-    }
-    fn sign(&self, grade: &str, length: &str) -> String {
-        format!("{grade} en {length}")
-    }
-    fn advice_label(&self) -> &'static str {
-        "Cómo bajar"
-    }
-    fn advice(&self, descent: &Descent, units: Units) -> String {
-        detail::advice(descent, units)
-    }
-    fn way_label(&self) -> &'static str {
-        "Posiciones durante la bajada"
-    }
-    fn stage_span(&self, stage: Stage, from_m: f64, to_m: f64, units: Units) -> String {
-        format!("{}: {}", format::span(from_m, to_m, units), stage_name(stage))
-    }
-    fn relief_label(&self) -> &'static str {
-        "Dónde se suaviza"
-    }
-    fn relief(&self, from_m: f64, to_m: f64, units: Units) -> String {
-        format!(
-            "{}: llano o en subida a lo largo de {}. No cambie a una marcha más alta: la bajada continúa.",
-            format::span(from_m, to_m, units),
-            format::length(to_m - from_m, units)
-        )
-    }
-    fn grades_label(&self) -> &'static str {
-        "Qué pendiente tiene"
-    }
-    fn grades(&self, descent: &Descent, base_m: f64, units: Units) -> Vec<String> {
-        detail::grades(descent, base_m, units)
-    }
-    fn curves_label(&self) -> &'static str {
-        "Curvas"
-    }
-    fn curves(&self, curves: &Curves, units: Units) -> Vec<String> {
-        detail::curves(curves, units)
-    }
-    fn climb_label(&self) -> &'static str {
-        "Subir la misma pendiente"
-    }
-    fn climb(&self, descent: &Descent, units: Units) -> String {
-        detail::climb(descent, units)
-    }
-    fn cut_short(&self) -> &'static str {
-        "La bajada se corta donde la carretera ya no se puede evaluar. No se sabe cómo continúa."
-    }
-    fn at_crest(&self, descent: &Descent, units: Units) -> String {
-        format!(
-            "Los frenos llegan a la cima con aproximadamente {}.",
-            format::temperature(descent.brakes_at_crest.0, units)
-        )
-    }
-    fn table_caption(&self, descent: &Descent, units: Units) -> String {
-        detail::caption(descent, units)
-    }
-    fn table_heads(&self) -> [&'static str; 3] {
-        ["marcha", "velocidades utilizables", "reserva a la más alta"]
-    }
-    fn table_stage(&self, stage: usize) -> String {
-        if stage == 0 { "desconectado".to_owned() } else { format!("posición {stage}") }
-    }
-    fn answer(&self, answer: &Answer, units: Units) -> (String, Option<String>) {
-        detail::answer(answer, units)
-    }
-    fn unusable(&self, why: Unusable) -> &'static str {
-        detail::unusable(why)
-    }
-    fn table_legend(&self) -> &'static [(&'static str, &'static str)] {
-        detail::LEGEND
-    }
-    fn table_chosen(&self) -> &'static str {
-        "aconsejada"
-    }
-    fn totals(&self, totals: &Totals, units: Units) -> String {
-        detail::totals(totals, units)
     }
 }

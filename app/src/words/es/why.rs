@@ -1,29 +1,101 @@
 //! Spanish words of the reasons: what governs, why no speed was found, what holds for all.
 
+use super::Spanish;
 use crate::format::{self, Units};
+use crate::words::WhyWords;
 use solver::day::{Day, Withheld};
 use solver::plan::{Advice, Governs, NoSafeSpeed, Note, Verdict};
 
-pub(super) fn note(note: Note) -> &'static str {
-    match note {
-        Note::StagesWithheld(why) => withheld(why),
-        Note::WetCap => {
-            "Calzada mojada: del ralentizador se cuenta, como máximo, con una fuerza igual a la mitad de la adherencia de los ejes motrices. Si las ruedas motrices patinan, baje una posición del ralentizador; algunas recomendaciones dicen que se desconecte del todo."
+impl WhyWords for Spanish {
+    fn governs_label(&self) -> &'static str {
+        "Por qué no más rápido"
+    }
+    fn why_not_faster(&self, advice: &Advice, day: &Day, units: Units) -> String {
+        match advice.governs {
+            Governs::SpeedLimit => {
+                format!(
+                    "El límite de velocidad introducido, {}.",
+                    format::hold_speed(day.speed_limit_kmh / 3.6, units)
+                )
+            }
+            Governs::Posted => {
+                "Un límite señalizado en el camino: toda la bajada se hace sin superarlo, o bien la marcha para ir más rápido no retendría el vehículo a ese límite.".to_owned()
+            }
+            Governs::EngineSpeed => "Las revoluciones máximas permitidas del motor.".to_owned(),
+            Governs::Control => control(advice.verdict, format::margin(day.reserve)),
+            Governs::Curve => {
+                "Las curvas: nunca dejan que el vehículo vaya más rápido, o bien la marcha para ello sería demasiado alta para la más lenta de ellas."
+                    .to_owned()
+            }
+            Governs::Grip => "La adherencia de los ejes motrices en esta calzada.".to_owned(),
+            Governs::Heat => format!(
+                "El calor de los frenos: a más velocidad, una frenada fuerte hasta parar los llevaría a más de {}.",
+                format::entered_temperature(day.heat_limit_c, units)
+            ),
         }
-        Note::HoldByHand => {
-            "Esta caja de cambios elegiría las marchas por sí sola: póngala en modo manual para que conserve la marcha, y ponga la marcha a mano antes de cada cima."
-        }
-        Note::StartsInDescent => {
-            "La carretera empieza en medio de una bajada. No se sabe qué han soportado los frenos antes: escriba su temperatura en «Condiciones»."
-        }
-        Note::PartlyUnassessed => {
-            "Una parte de la carretera no se pudo evaluar. Se deja en blanco, y en ella no se aconseja nada."
-        }
-        Note::PoorHeights => {
-            "Las altitudes de este archivo son malas: las pendientes son solo orientativas. Compárelas con las señales."
-        }
-        Note::CannotClimb => {
-            "Ni siquiera con el acelerador a fondo puede este camión subir una parte de esta carretera, en ninguna marcha."
+    }
+    fn why_no_speed(&self, none: &NoSafeSpeed, day: &Day, units: Units) -> String {
+        let slowest = format::met_speed(none.slowest.0, units);
+        let because = match none.because {
+            Governs::SpeedLimit => {
+                format!(
+                    "Incluso la velocidad más baja probada, {slowest}, supera el límite de velocidad introducido."
+                )
+            }
+            Governs::Posted => {
+                format!(
+                    "Incluso a {slowest}, la velocidad más baja probada, la marcha no serviría para el límite señalizado más bajo."
+                )
+            }
+            Governs::EngineSpeed => {
+                format!(
+                    "Incluso a {slowest}, la velocidad más baja probada, el motor giraría demasiado rápido."
+                )
+            }
+            Governs::Control => {
+                format!(
+                    "Incluso a {slowest}, la velocidad más baja probada, el ralentizador no retiene el vehículo."
+                )
+            }
+            Governs::Curve => {
+                format!(
+                    "Incluso a {slowest}, la velocidad más baja probada, todas las marchas son demasiado altas para la curva más lenta."
+                )
+            }
+            Governs::Grip => {
+                format!(
+                    "Incluso a {slowest}, la velocidad más baja probada, a los ejes motrices les falta adherencia para retener el vehículo."
+                )
+            }
+            Governs::Heat => format!(
+                "Incluso a {slowest}, la velocidad más baja probada, los frenos alcanzarían aproximadamente {} tras una frenada fuerte hasta parar; el límite es {}.",
+                format::temperature(none.hottest_after_stop.0, units),
+                format::entered_temperature(day.heat_limit_c, units)
+            ),
+        };
+        format!("{because} Si eso no cambia, tome otra carretera.")
+    }
+    fn note(&self, note: Note) -> &'static str {
+        match note {
+            Note::StagesWithheld(why) => withheld(why),
+            Note::WetCap => {
+                "Calzada mojada: del ralentizador se cuenta, como máximo, con una fuerza igual a la mitad de la adherencia de los ejes motrices. Si las ruedas motrices patinan, baje una posición del ralentizador; algunas recomendaciones dicen que se desconecte del todo."
+            }
+            Note::HoldByHand => {
+                "Esta caja de cambios elegiría las marchas por sí sola: póngala en modo manual para que conserve la marcha, y ponga la marcha a mano antes de cada cima."
+            }
+            Note::StartsInDescent => {
+                "La carretera empieza en medio de una bajada. No se sabe qué han soportado los frenos antes: escriba su temperatura en «Condiciones»."
+            }
+            Note::PartlyUnassessed => {
+                "Una parte de la carretera no se pudo evaluar. Se deja en blanco, y en ella no se aconseja nada."
+            }
+            Note::PoorHeights => {
+                "Las altitudes de este archivo son malas: las pendientes son solo orientativas. Compárelas con las señales."
+            }
+            Note::CannotClimb => {
+                "Ni siquiera con el acelerador a fondo puede este camión subir una parte de esta carretera, en ninguna marcha."
+            }
         }
     }
 }
@@ -39,31 +111,6 @@ fn withheld(why: Withheld) -> &'static str {
         Withheld::NoTrailerInTheWet => {
             "Sin remolque ni semirremolque y con la calzada mojada no se aconseja ninguna posición del ralentizador: los ejes motrices llevan poco peso y el vehículo tractor podría girar sobre sí mismo. Las recomendaciones no coinciden (algunas admiten posiciones débiles), y aquí se sigue la más prudente. Las marchas y velocidades de este plan cuentan solo con la retención del motor sin inyección."
         }
-    }
-}
-
-pub(super) fn governs(advice: &Advice, day: &Day, units: Units) -> String {
-    match advice.governs {
-        Governs::SpeedLimit => {
-            format!(
-                "El límite de velocidad introducido, {}.",
-                format::hold_speed(day.speed_limit_kmh / 3.6, units)
-            )
-        }
-        Governs::Posted => {
-            "Un límite señalizado en el camino: toda la bajada se hace sin superarlo, o bien la marcha para ir más rápido no retendría el vehículo a ese límite.".to_owned()
-        }
-        Governs::EngineSpeed => "Las revoluciones máximas permitidas del motor.".to_owned(),
-        Governs::Control => control(advice.verdict, format::margin(day.reserve)),
-        Governs::Curve => {
-            "Las curvas: nunca dejan que el vehículo vaya más rápido, o bien la marcha para ello sería demasiado alta para la más lenta de ellas."
-                .to_owned()
-        }
-        Governs::Grip => "La adherencia de los ejes motrices en esta calzada.".to_owned(),
-        Governs::Heat => format!(
-            "El calor de los frenos: a más velocidad, una frenada fuerte hasta parar los llevaría a más de {}.",
-            format::entered_temperature(day.heat_limit_c, units)
-        ),
     }
 }
 
@@ -83,44 +130,4 @@ fn control(verdict: Verdict, reserve: String) -> String {
                 .to_owned()
         }
     }
-}
-
-pub(super) fn no_speed(none: &NoSafeSpeed, day: &Day, units: Units) -> String {
-    let slowest = format::met_speed(none.slowest.0, units);
-    let because = match none.because {
-        Governs::SpeedLimit => {
-            format!(
-                "Incluso la velocidad más baja probada, {slowest}, supera el límite de velocidad introducido."
-            )
-        }
-        Governs::Posted => {
-            format!(
-                "Incluso a {slowest}, la velocidad más baja probada, la marcha no serviría para el límite señalizado más bajo."
-            )
-        }
-        Governs::EngineSpeed => {
-            format!("Incluso a {slowest}, la velocidad más baja probada, el motor giraría demasiado rápido.")
-        }
-        Governs::Control => {
-            format!(
-                "Incluso a {slowest}, la velocidad más baja probada, el ralentizador no retiene el vehículo."
-            )
-        }
-        Governs::Curve => {
-            format!(
-                "Incluso a {slowest}, la velocidad más baja probada, todas las marchas son demasiado altas para la curva más lenta."
-            )
-        }
-        Governs::Grip => {
-            format!(
-                "Incluso a {slowest}, la velocidad más baja probada, a los ejes motrices les falta adherencia para retener el vehículo."
-            )
-        }
-        Governs::Heat => format!(
-            "Incluso a {slowest}, la velocidad más baja probada, los frenos alcanzarían aproximadamente {} tras una frenada fuerte hasta parar; el límite es {}.",
-            format::temperature(none.hottest_after_stop.0, units),
-            format::entered_temperature(day.heat_limit_c, units)
-        ),
-    };
-    format!("{because} Si eso no cambia, tome otra carretera.")
 }

@@ -1,13 +1,10 @@
 //! French words of the card for the cab.
 
 use super::French;
-use super::plan_detail::stage_name;
 use crate::cab::{CardOf, Know};
 use crate::format::{self, Units};
-use crate::marker::Marker;
-use crate::words::say::{capital, file_name, name_or};
+use crate::words::say::{capital, file_name, name_or, span};
 use crate::words::{CardWords, EntryWords, PlanWords, RoadsideWords};
-use solver::plan::Descent;
 use solver::road::{Place, PlaceKind};
 
 impl CardWords for French {
@@ -53,25 +50,14 @@ impl CardWords for French {
     fn card_heads(&self) -> [&'static str; 6] {
         ["descente, de – à", "pente", "rapport", "cran", "à tenir", "à savoir"]
     }
-    fn card_span(&self, card: CardOf<'_>, descent: &Descent) -> [String; 2] {
-        let (from, to) = (card.marker.at(descent.crest.0), card.marker.at(descent.foot.0));
-        [span("km", from, to, Units::Metric), span("mi", from, to, Units::Imperial)]
+    fn mile(&self) -> &'static str {
+        "mi"
     }
-    fn card_grade(&self, descent: &Descent, units: Units) -> [String; 2] {
-        let worst = format!(
-            "au pire {} sur {}",
-            format::grade(descent.sustained.grade.0),
-            format::length(descent.sustained.length.0, units)
-        );
-        [format::grade(descent.mean.0), worst]
-    }
-    fn card_hold(&self, speed: f64, engine_speed: f64, units: Units) -> [String; 3] {
-        let below =
-            format!("{} · {}", format::hold_speed(speed, units.other()), format::engine_speed(engine_speed));
-        [format::hold_number(speed, units), units.speed().to_owned(), below]
+    fn card_worst(&self, grade: &str, length: &str) -> String {
+        format!("au pire {grade} sur {length}")
     }
     fn card_know(&self, card: CardOf<'_>, know: &Know) -> String {
-        let at = |metres: f64| both(card.marker, metres);
+        let at = |metres: f64| self.at(card, metres);
         match know {
             Know::Verdict(verdict) => capital(self.verdict(*verdict)) + ".",
             Know::Snub(snub) => format!(
@@ -98,7 +84,7 @@ impl CardWords for French {
                     "Limitation signalée\u{a0}: {}, {}, {}.",
                     format::hold_speed(*speed, card.units),
                     span("km", from, to, Units::Metric),
-                    span("mi", from, to, Units::Imperial)
+                    span(self.mile(), from, to, Units::Imperial)
                 )
             }
             Know::Ramp { at_m } => format!("Voie de détresse au {}.", at(*at_m)),
@@ -131,16 +117,16 @@ impl CardWords for French {
         let stop = match card.places_of(PlaceKind::BrakeCheck).next() {
             Some(check) => format!(
                 "Arrêtez-vous à l’aire de vérification des freins, au {}\u{a0}: réglage, fuites, tambours ou disques, pneus, chargement.",
-                both(card.marker, card.metres(check.index))
+                self.at(card, card.metres(check.index))
             ),
             None => "Arrêtez-vous là où c’est permis\u{a0}: réglage des freins, fuites, tambours ou disques, pneus, chargement.".to_owned(),
         };
         let gear = card.first_held().map(|(descent, advice)| {
             format!(
                 "Avant le {}\u{a0}: rapport {} engagé, {}. Ne changez pas de rapport dans la descente.",
-                both(card.marker, descent.crest.0),
+                self.at(card, descent.crest.0),
                 advice.gear.number(),
-                stage_name(advice.stage)
+                self.stage(advice.stage)
             )
         });
         let list = [
@@ -159,7 +145,7 @@ impl CardWords for French {
     fn in_trouble(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
         let ramps = card.places_of(PlaceKind::EscapeRamp);
         let ramps: Vec<String> =
-            ramps.map(|it| format!("au {}", both(card.marker, card.metres(it.index)))).collect();
+            ramps.map(|it| format!("au {}", self.at(card, card.metres(it.index)))).collect();
         let ramp = if ramps.is_empty() {
             "Prenez une voie de détresse ou n’importe quelle voie qui monte. Aucune voie de détresse n’est saisie ici\u{a0}; il peut y en avoir.".to_owned()
         } else {
@@ -177,7 +163,7 @@ impl CardWords for French {
         let one = |it: &Place| {
             format!(
                 "{}\u{a0}: {}",
-                both(card.marker, card.metres(it.index)),
+                self.at(card, card.metres(it.index)),
                 name_or(&it.name, self.place_kind(it.kind))
             )
         };
@@ -193,18 +179,4 @@ impl CardWords for French {
     fn rows_name(&self, road: &str) -> String {
         file_name(road, "route", "-descentes.csv")
     }
-}
-
-fn span(unit: &str, from_m: f64, to_m: f64, units: Units) -> String {
-    format!("{unit} {} – {}", format::distance_number(from_m, units), format::distance_number(to_m, units))
-}
-
-/// “km 12,4 (mi 7,7)”.
-fn both(marker: Marker, metres: f64) -> String {
-    let at = marker.at(metres);
-    format!(
-        "km\u{a0}{} (mi\u{a0}{})",
-        format::distance_number(at, Units::Metric),
-        format::distance_number(at, Units::Imperial)
-    )
 }

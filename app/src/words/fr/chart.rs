@@ -1,7 +1,7 @@
 //! French words of the road picture.
 
 use super::French;
-use super::plan_detail::side;
+use super::descent::side;
 use crate::chart::{Bracket, GradeStep, Here, Lane, Reading, ReadoutCell, SPEED_STEP};
 use crate::format::{self, Units};
 use crate::words::say::radius;

@@ -63,6 +63,7 @@
 
 mod card;
 mod chart;
+mod descent;
 mod entry;
 mod export;
 mod language;
@@ -70,7 +71,6 @@ mod link;
 mod offline;
 mod page;
 mod plan;
-mod plan_detail;
 mod road;
 mod roadside;
 mod study;
@@ -78,18 +78,11 @@ mod telling;
 mod two;
 mod why;
 
+use crate::words::say;
+
 /// French words. Trade terms as in printed driver manuals and in traffic law; plain short sentences.
 pub struct French;
 
 fn minutes(seconds: f64) -> String {
-    let whole = (seconds / 60.0).round();
-    if whole < 1.0 {
-        return "moins d’une minute".to_owned();
-    }
-    if whole < 60.0 {
-        let noun = if whole < 1.5 { "minute" } else { "minutes" };
-        return format!("{whole:.0} {noun}");
-    }
-    let hours = (whole / 60.0).floor();
-    format!("{hours:.0} h {:.0} min", whole - hours * 60.0)
+    say::minutes(seconds, "moins d’une minute", ["minute", "minutes"])
 }

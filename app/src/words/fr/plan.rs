@@ -1,14 +1,12 @@
 //! French words of the answer: verdict, deciding sentence, what governs, cautions.
 
-use super::plan_detail::{self as detail, stage_name};
-use super::why;
 use super::{French, minutes};
 use crate::format::{self, Units};
-use crate::words::{Curves, Piece, PlanWords};
+use crate::words::say::capital;
+use crate::words::{Piece, PlanWords};
 use solver::day::{Day, ServiceBrakes};
-use solver::motion::{Answer, Unusable};
-use solver::plan::{Advice, Choice, Descent, HeatStep, Note, Totals, Verdict};
-use solver::truck::Stage;
+use solver::plan::{Advice, Choice, Descent, HeatStep, Verdict};
+use solver::truck::{Gear, Stage};
 
 fn plain(text: impl Into<String>) -> Piece {
     Piece::Plain(text.into())
@@ -36,7 +34,14 @@ impl PlanWords for French {
         }
     }
     fn stage(&self, stage: Stage) -> String {
-        stage_name(stage)
+        if stage == Stage::OFF {
+            "ralentisseur coupé".to_owned()
+        } else {
+            format!("cran {}", stage.number())
+        }
+    }
+    fn gear(&self, gear: Gear) -> String {
+        format!("rapport {}", gear.number())
     }
     fn decides(&self, descent: &Descent, count: usize, units: Units) -> Vec<Piece> {
         let (place, crest) = if descent.from == 0 {
@@ -52,9 +57,9 @@ impl PlanWords for French {
         match &descent.choice {
             Choice::Held(advice) => vec![
                 plain(opening),
-                strong(format!("rapport {}", advice.gear.number())),
+                strong(self.gear(advice.gear)),
                 plain(", "),
-                strong(stage_name(advice.stage)),
+                strong(self.stage(advice.stage)),
                 plain(", tenir "),
                 strong(format::hold_speed(advice.speed.0, units)),
                 plain(place),
@@ -99,12 +104,7 @@ impl PlanWords for French {
     fn along(&self, descent: &Descent, units: Units) -> String {
         let crest = format::distance(descent.crest.0, units);
         match &descent.choice {
-            Choice::Held(advice) => format!(
-                "{crest}\u{a0}: rapport {}, {}, {}",
-                advice.gear.number(),
-                stage_name(advice.stage),
-                format::hold_speed(advice.speed.0, units)
-            ),
+            Choice::Held(advice) => format!("{crest}\u{a0}: {}", self.in_short(advice, units)),
             Choice::NoSafeSpeed(_) => format!("{crest}\u{a0}: aucune vitesse sûre trouvée"),
         }
     }
@@ -113,15 +113,6 @@ impl PlanWords for French {
             "et 1 autre dans la liste ci-dessous".to_owned()
         } else {
             format!("et {count} autres dans la liste ci-dessous")
-        }
-    }
-    fn governs_label(&self) -> &'static str {
-        "Pourquoi pas plus vite"
-    }
-    fn governs(&self, descent: &Descent, day: &Day, units: Units) -> String {
-        match &descent.choice {
-            Choice::Held(advice) => why::governs(advice, day, units),
-            Choice::NoSafeSpeed(none) => why::no_speed(none, day, units),
         }
     }
     fn other_mode_label(&self, day: &Day) -> &'static str {
@@ -171,13 +162,10 @@ impl PlanWords for French {
     }
     fn choice(&self, choice: &Choice, units: Units) -> String {
         match choice {
-            Choice::Held(advice) => format!(
-                "Rapport {}, {}, {}\u{a0}: {}",
-                advice.gear.number(),
-                stage_name(advice.stage),
-                format::hold_speed(advice.speed.0, units),
-                self.verdict(advice.verdict)
-            ),
+            Choice::Held(advice) => {
+                let verdict = self.verdict(advice.verdict);
+                format!("{}\u{a0}: {verdict}", capital(&self.in_short(advice, units)))
+            }
             Choice::NoSafeSpeed(_) => "Aucune vitesse sûre trouvée".to_owned(),
         }
     }
@@ -193,9 +181,6 @@ impl PlanWords for French {
             "Les freins de service restent le moyen de s’arrêter.",
             "En cas de doute\u{a0}: arrêtez-vous au sommet, roulez plus lentement, ou prenez une autre route.",
         ]
-    }
-    fn note(&self, note: Note) -> &'static str {
-        why::note(note)
     }
     fn descents_head(&self, count: usize) -> String {
         match count {
@@ -232,84 +217,5 @@ impl PlanWords for French {
     }
     fn details_of(&self, number: usize) -> String {
         format!("Descente {number}\u{a0}: détails")
-    }
-    fn sign_label(&self) -> &'static str {
-        "Comme l’indiquerait un panneau"
-    }
-    fn sign(&self, grade: &str, length: &str) -> String {
-        format!("{grade} sur {length}")
-    }
-    fn advice_label(&self) -> &'static str {
-        "Comment descendre"
-    }
-    fn advice(&self, descent: &Descent, units: Units) -> String {
-        detail::advice(descent, units)
-    }
-    fn way_label(&self) -> &'static str {
-        "Crans au fil de la descente"
-    }
-    fn stage_span(&self, stage: Stage, from_m: f64, to_m: f64, units: Units) -> String {
-        format!("{}\u{a0}: {}", format::span(from_m, to_m, units), stage_name(stage))
-    }
-    fn relief_label(&self) -> &'static str {
-        "Où la pente s’adoucit"
-    }
-    fn relief(&self, from_m: f64, to_m: f64, units: Units) -> String {
-        format!(
-            "{}\u{a0}: plat ou montée sur {}. Ne passez pas au rapport supérieur\u{a0}: la descente continue.",
-            format::span(from_m, to_m, units),
-            format::length(to_m - from_m, units)
-        )
-    }
-    fn grades_label(&self) -> &'static str {
-        "Pente"
-    }
-    fn grades(&self, descent: &Descent, base_m: f64, units: Units) -> Vec<String> {
-        detail::grades(descent, base_m, units)
-    }
-    fn curves_label(&self) -> &'static str {
-        "Virages"
-    }
-    fn curves(&self, curves: &Curves, units: Units) -> Vec<String> {
-        detail::curves(curves, units)
-    }
-    fn climb_label(&self) -> &'static str {
-        "La même côte en montée"
-    }
-    fn climb(&self, descent: &Descent, units: Units) -> String {
-        detail::climb(descent, units)
-    }
-    fn cut_short(&self) -> &'static str {
-        "La descente est coupée là où la route ne peut plus être évaluée. On ne sait pas comment elle continue."
-    }
-    fn at_crest(&self, descent: &Descent, units: Units) -> String {
-        format!(
-            "Les freins arrivent au sommet à environ {}.",
-            format::temperature(descent.brakes_at_crest.0, units)
-        )
-    }
-    fn table_caption(&self, descent: &Descent, units: Units) -> String {
-        detail::caption(descent, units)
-    }
-    fn table_heads(&self) -> [&'static str; 3] {
-        ["rapport", "vitesses utilisables", "réserve à la plus haute vitesse"]
-    }
-    fn table_stage(&self, stage: usize) -> String {
-        if stage == 0 { "coupé".to_owned() } else { format!("cran {stage}") }
-    }
-    fn answer(&self, answer: &Answer, units: Units) -> (String, Option<String>) {
-        detail::answer(answer, units)
-    }
-    fn unusable(&self, why: Unusable) -> &'static str {
-        detail::unusable(why)
-    }
-    fn table_legend(&self) -> &'static [(&'static str, &'static str)] {
-        detail::LEGEND
-    }
-    fn table_chosen(&self) -> &'static str {
-        "conseillé"
-    }
-    fn totals(&self, totals: &Totals, units: Units) -> String {
-        detail::totals(totals, units)
     }
 }

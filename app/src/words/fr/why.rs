@@ -1,29 +1,95 @@
 //! French words of the reasons: what governs, why no speed was found, what holds for all.
 
+use super::French;
 use crate::format::{self, Units};
+use crate::words::WhyWords;
 use solver::day::{Day, Withheld};
 use solver::plan::{Advice, Governs, NoSafeSpeed, Note, Verdict};
 
-pub(super) fn note(note: Note) -> &'static str {
-    match note {
-        Note::StagesWithheld(why) => withheld(why),
-        Note::WetCap => {
-            "Chaussée mouillée\u{a0}: le ralentisseur est compté au plus pour la moitié de l’adhérence maximale des essieux moteurs. Si les roues motrices glissent, réduisez le ralentisseur d’un cran\u{a0}; certaines consignes demandent de le couper entièrement."
+impl WhyWords for French {
+    fn governs_label(&self) -> &'static str {
+        "Pourquoi pas plus vite"
+    }
+    fn why_not_faster(&self, advice: &Advice, day: &Day, units: Units) -> String {
+        match advice.governs {
+            Governs::SpeedLimit => {
+                format!("La limitation de vitesse saisie, {}.", format::hold_speed(day.speed_limit_kmh / 3.6, units))
+            }
+            Governs::Posted => {
+                "Une limitation signalée en chemin\u{a0}: toute la descente est tenue à cette vitesse, ou bien le rapport pour aller plus vite ne retiendrait pas le véhicule à cette vitesse.".to_owned()
+            }
+            Governs::EngineSpeed => "Le régime moteur maximal autorisé.".to_owned(),
+            Governs::Control => control(advice.verdict, format::margin(day.reserve)),
+            Governs::Curve => {
+                "Virages\u{a0}: ils ne laissent jamais le véhicule rouler plus vite, ou bien le rapport pour aller plus vite serait trop élevé pour le plus lent d’entre eux.".to_owned()
+            }
+            Governs::Grip => "L’adhérence des essieux moteurs sur cette chaussée.".to_owned(),
+            Governs::Heat => format!(
+                "Chaleur des freins\u{a0}: plus vite, un freinage énergique jusqu’à l’arrêt les porterait au-delà de {}.",
+                format::entered_temperature(day.heat_limit_c, units)
+            ),
         }
-        Note::HoldByHand => {
-            "Cette boîte de vitesses choisirait elle-même les rapports\u{a0}: réglez-la pour qu’elle garde le rapport, et engagez-le à la main avant chaque sommet."
-        }
-        Note::StartsInDescent => {
-            "La route commence au milieu d’une descente. On ne sait pas ce que les freins ont subi avant\u{a0}: saisissez leur température sous «\u{a0}Conditions du jour\u{a0}»."
-        }
-        Note::PartlyUnassessed => {
-            "Une partie de la route n’a pas pu être évaluée. Elle est laissée en blanc, et aucun conseil n’y est donné."
-        }
-        Note::PoorHeights => {
-            "Les altitudes de ce fichier sont mauvaises\u{a0}: les pentes sont données à titre indicatif seulement. Vérifiez-les d’après les panneaux."
-        }
-        Note::CannotClimb => {
-            "Même moteur à pleine charge, ce véhicule ne peut pas monter une partie de cette route, quel que soit le rapport."
+    }
+    fn why_no_speed(&self, none: &NoSafeSpeed, day: &Day, units: Units) -> String {
+        let slowest = format::met_speed(none.slowest.0, units);
+        let because = match none.because {
+            Governs::SpeedLimit => {
+                format!(
+                    "Même la vitesse la plus basse essayée, {slowest}, dépasse la limitation de vitesse saisie."
+                )
+            }
+            Governs::Posted => {
+                format!(
+                    "Même à {slowest}, la vitesse la plus basse essayée, le rapport ne conviendrait pas à la limitation signalée la plus basse."
+                )
+            }
+            Governs::EngineSpeed => {
+                format!("Même à {slowest}, la vitesse la plus basse essayée, le moteur tournerait trop vite.")
+            }
+            Governs::Control => {
+                format!(
+                    "Même à {slowest}, la vitesse la plus basse essayée, le ralentisseur ne retient pas le véhicule."
+                )
+            }
+            Governs::Curve => {
+                format!(
+                    "Même à {slowest}, la vitesse la plus basse essayée, tous les rapports sont trop élevés pour le virage le plus lent."
+                )
+            }
+            Governs::Grip => {
+                format!(
+                    "Même à {slowest}, la vitesse la plus basse essayée, l’adhérence des essieux moteurs ne suffit pas pour retenir le véhicule."
+                )
+            }
+            Governs::Heat => format!(
+                "Même à {slowest}, la vitesse la plus basse essayée, les freins atteindraient environ {} après un freinage énergique jusqu’à l’arrêt\u{a0}; la limite est de {}.",
+                format::temperature(none.hottest_after_stop.0, units),
+                format::entered_temperature(day.heat_limit_c, units)
+            ),
+        };
+        format!("{because} Sinon, prenez une autre route.")
+    }
+    fn note(&self, note: Note) -> &'static str {
+        match note {
+            Note::StagesWithheld(why) => withheld(why),
+            Note::WetCap => {
+                "Chaussée mouillée\u{a0}: le ralentisseur est compté au plus pour la moitié de l’adhérence maximale des essieux moteurs. Si les roues motrices glissent, réduisez le ralentisseur d’un cran\u{a0}; certaines consignes demandent de le couper entièrement."
+            }
+            Note::HoldByHand => {
+                "Cette boîte de vitesses choisirait elle-même les rapports\u{a0}: réglez-la pour qu’elle garde le rapport, et engagez-le à la main avant chaque sommet."
+            }
+            Note::StartsInDescent => {
+                "La route commence au milieu d’une descente. On ne sait pas ce que les freins ont subi avant\u{a0}: saisissez leur température sous «\u{a0}Conditions du jour\u{a0}»."
+            }
+            Note::PartlyUnassessed => {
+                "Une partie de la route n’a pas pu être évaluée. Elle est laissée en blanc, et aucun conseil n’y est donné."
+            }
+            Note::PoorHeights => {
+                "Les altitudes de ce fichier sont mauvaises\u{a0}: les pentes sont données à titre indicatif seulement. Vérifiez-les d’après les panneaux."
+            }
+            Note::CannotClimb => {
+                "Même moteur à pleine charge, ce véhicule ne peut pas monter une partie de cette route, quel que soit le rapport."
+            }
         }
     }
 }
@@ -39,27 +105,6 @@ fn withheld(why: Withheld) -> &'static str {
         Withheld::NoTrailerInTheWet => {
             "Aucun cran de ralentisseur n’est conseillé sans remorque ni semi-remorque sur chaussée mouillée\u{a0}: les essieux moteurs sont peu chargés et le tracteur pourrait partir en tête-à-queue. Les consignes se contredisent (certaines permettent des crans faibles)\u{a0}; c’est la lecture prudente qui est suivie. Ici, les rapports et les vitesses ne comptent que sur le moteur entraîné par les roues, sans injection."
         }
-    }
-}
-
-pub(super) fn governs(advice: &Advice, day: &Day, units: Units) -> String {
-    match advice.governs {
-        Governs::SpeedLimit => {
-            format!("La limitation de vitesse saisie, {}.", format::hold_speed(day.speed_limit_kmh / 3.6, units))
-        }
-        Governs::Posted => {
-            "Une limitation signalée en chemin\u{a0}: toute la descente est tenue à cette vitesse, ou bien le rapport pour aller plus vite ne retiendrait pas le véhicule à cette vitesse.".to_owned()
-        }
-        Governs::EngineSpeed => "Le régime moteur maximal autorisé.".to_owned(),
-        Governs::Control => control(advice.verdict, format::margin(day.reserve)),
-        Governs::Curve => {
-            "Virages\u{a0}: ils ne laissent jamais le véhicule rouler plus vite, ou bien le rapport pour aller plus vite serait trop élevé pour le plus lent d’entre eux.".to_owned()
-        }
-        Governs::Grip => "L’adhérence des essieux moteurs sur cette chaussée.".to_owned(),
-        Governs::Heat => format!(
-            "Chaleur des freins\u{a0}: plus vite, un freinage énergique jusqu’à l’arrêt les porterait au-delà de {}.",
-            format::entered_temperature(day.heat_limit_c, units)
-        ),
     }
 }
 
@@ -79,44 +124,4 @@ fn control(verdict: Verdict, reserve: String) -> String {
                 .to_owned()
         }
     }
-}
-
-pub(super) fn no_speed(none: &NoSafeSpeed, day: &Day, units: Units) -> String {
-    let slowest = format::met_speed(none.slowest.0, units);
-    let because = match none.because {
-        Governs::SpeedLimit => {
-            format!(
-                "Même la vitesse la plus basse essayée, {slowest}, dépasse la limitation de vitesse saisie."
-            )
-        }
-        Governs::Posted => {
-            format!(
-                "Même à {slowest}, la vitesse la plus basse essayée, le rapport ne conviendrait pas à la limitation signalée la plus basse."
-            )
-        }
-        Governs::EngineSpeed => {
-            format!("Même à {slowest}, la vitesse la plus basse essayée, le moteur tournerait trop vite.")
-        }
-        Governs::Control => {
-            format!(
-                "Même à {slowest}, la vitesse la plus basse essayée, le ralentisseur ne retient pas le véhicule."
-            )
-        }
-        Governs::Curve => {
-            format!(
-                "Même à {slowest}, la vitesse la plus basse essayée, tous les rapports sont trop élevés pour le virage le plus lent."
-            )
-        }
-        Governs::Grip => {
-            format!(
-                "Même à {slowest}, la vitesse la plus basse essayée, l’adhérence des essieux moteurs ne suffit pas pour retenir le véhicule."
-            )
-        }
-        Governs::Heat => format!(
-            "Même à {slowest}, la vitesse la plus basse essayée, les freins atteindraient environ {} après un freinage énergique jusqu’à l’arrêt\u{a0}; la limite est de {}.",
-            format::temperature(none.hottest_after_stop.0, units),
-            format::entered_temperature(day.heat_limit_c, units)
-        ),
-    };
-    format!("{because} Sinon, prenez une autre route.")
 }
