@@ -10,6 +10,7 @@ import { dist, startSite } from "./site.mjs";
 
 /** Tag, and a word of the deciding sentence in that language. */
 const LANGUAGES = [
+  ["es", /marcha \d+/],
   ["fr", /rapport \d+|\d+e/],
   ["de", /Gang/],
 ];
@@ -92,7 +93,7 @@ test("the foot leads to the other languages, and who is set to one is offered it
   await page.locator("[data-testid=descent-row]").first().waitFor();
   assert.equal(await page.locator(".page > .languages a").count(), 0);
   const foot = await page.locator("footer .languages a").evaluateAll((links) => links.map((it) => it.lang));
-  assert.deepEqual(foot, ["en", "de"]);
+  assert.deepEqual(foot, ["en", "es", "de"]);
   await context.close();
   await visit.close();
 });

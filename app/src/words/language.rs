@@ -3,8 +3,12 @@
 use crate::format::Numerals;
 
 /// The languages there are: tag, and the page offered in that language.
-pub const LANGUAGES: [(&str, &str); 3] =
-    [("en", "This page in English"), ("fr", "Cette page en français"), ("de", "Diese Seite auf Deutsch")];
+pub const LANGUAGES: [(&str, &str); 4] = [
+    ("en", "This page in English"),
+    ("es", "Esta página en español"),
+    ("fr", "Cette page en français"),
+    ("de", "Diese Seite auf Deutsch"),
+];
 
 /// A language.
 pub trait LanguageWords {

@@ -18,7 +18,12 @@ pub(crate) struct Language {
     description: &'static str,
 }
 
-pub(crate) const LANGUAGES: [Language; 2] = [
+pub(crate) const LANGUAGES: [Language; 3] = [
+    Language {
+        tag: "es",
+        title: "Steadygrade: cómo bajar cada pendiente",
+        description: "Cómo bajar cada pendiente de una carretera con un vehículo pesado: marcha, posición del ralentizador, velocidad, calor de los frenos. Se calcula en su equipo.",
+    },
     Language {
         tag: "fr",
         title: "Steadygrade\u{a0}: comment descendre chaque pente",

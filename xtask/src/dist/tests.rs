@@ -17,7 +17,7 @@ const PAGE: &str = "<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8
     <script type=\"module\">import init from './app-1.js';\n\
     await init({ module_or_path: './app-1_bg.wasm' });</script></head>";
 
-const FILES: [(&str, &str); 18] = [
+const FILES: [(&str, &str); 20] = [
     ("worker.js", "let wasm_bindgen;"),
     ("worker_bg.wasm", "worker"),
     ("worker_loader.js", "old"),
@@ -32,6 +32,8 @@ const FILES: [(&str, &str); 18] = [
     ("main-1.css", "a { src: url(\"face.woff2\"); }"),
     ("app-1.js", "export default function __wbg_init() {}"),
     ("app-1_bg.wasm", "page"),
+    ("es-2.js", "export default function __wbg_init() {}"),
+    ("es-2_bg.wasm", "página"),
     ("fr-3.js", "export default function __wbg_init() {}"),
     ("fr-3_bg.wasm", "page"),
     ("de-4.js", "export default function __wbg_init() {}"),
@@ -141,8 +143,8 @@ fn each_language_has_its_page_module_and_one_file() {
     check("languages", &[], |dist, outcome| {
         assert_eq!(outcome, Ok(()));
         let english = text(dist, "index.html");
-        assert!(english.contains("content=\"en=./ fr=./fr.html de=./de.html\""), "{english}");
-        for (tag, module) in [("fr", "fr-3"), ("de", "de-4")] {
+        assert!(english.contains("content=\"en=./ es=./es.html fr=./fr.html de=./de.html\""), "{english}");
+        for (tag, module) in [("es", "es-2"), ("fr", "fr-3"), ("de", "de-4")] {
             let page = text(dist, &format!("{tag}.html"));
             assert!(page.contains(&format!("<html lang=\"{tag}\">")), "{page}");
             assert!(page.contains(&format!("'./{module}.js'")) && !page.contains("app-1"), "{page}");

@@ -1,0 +1,5 @@
+//! The page, in Spanish.
+
+fn main() {
+    app::mount(&app::words::es::Spanish);
+}
