@@ -1,6 +1,6 @@
 //! What is entered: truck and day, the text of each field, and what is wrong with it.
 
-use crate::format::{Units, parse_number, shown_as, whole};
+use crate::format::{Units, parse_number, shown_as, typed};
 use crate::words::EntryProblem;
 use serde::{Deserialize, Serialize};
 use solver::day::Day;
@@ -297,11 +297,7 @@ fn table_rows(text: &str) -> Option<Vec<TableRow>> {
 
 /// Numbers with blanks between, each with as many decimals as it needs up to two.
 fn list(values: &[f64], factor: f64) -> String {
-    let one = |value: &f64| {
-        let text = format!("{:.2}", value * factor);
-        let text = text.trim_end_matches('0').trim_end_matches('.');
-        if text.is_empty() { whole(0.0) } else { text.to_owned() }
-    };
+    let one = |value: &f64| typed(value * factor);
     values.iter().map(one).collect::<Vec<_>>().join("  ")
 }
 

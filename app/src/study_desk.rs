@@ -6,7 +6,7 @@ use solver::day::Day;
 use solver::motion::Trip;
 use solver::plan::{Lanes, Plan};
 use solver::report::gpx::Captions;
-use solver::report::{entries, truck_file};
+use solver::report::{entries, project, truck_file};
 use solver::road::Road;
 use solver::study::{Seen, measured, study, sureness};
 use solver::truck::{Truck, TruckSpec};
@@ -49,6 +49,13 @@ impl StudyDesk {
             }
             StudyRequest::ReadLink(text) => {
                 post(StudyReply::LinkRead(entries::read(&text).map(Box::new)), Arrays::default());
+            }
+            StudyRequest::WriteProject(it) => {
+                post(StudyReply::ProjectWritten(project::write(&it)), Arrays::default());
+            }
+            StudyRequest::ReadProject(line, behind) => {
+                let read = project::read(&line, behind).map(Box::new);
+                post(StudyReply::ProjectRead(read), Arrays::default());
             }
             StudyRequest::Export(captions) => self.export(&captions, post),
         }

@@ -17,6 +17,11 @@ fn try_save(name: &str, mime: &str, text: &str) -> Option<()> {
     save_blob(name, &blob)
 }
 
+/// Offers a file for saving under `name`; `false` where the browser does not let it.
+pub(crate) fn save_file(name: &str, blob: &Blob) -> bool {
+    save_blob(name, blob).is_some()
+}
+
 /// Offers what is in `blob`; `None` where the browser does not let it.
 pub(super) fn save_blob(name: &str, blob: &Blob) -> Option<()> {
     let address = Url::create_object_url_with_blob(blob).ok()?;

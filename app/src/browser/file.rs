@@ -1,6 +1,7 @@
 //! Files: chosen, dropped, or the page's own.
 
-use wasm_bindgen::JsCast;
+use js_sys::{Array, Uint8Array};
+use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{Blob, DragEvent, Event, FileList, HtmlInputElement};
 
@@ -53,6 +54,32 @@ pub(crate) async fn text(file: &GivenFile) -> Option<String> {
         return None;
     }
     JsFuture::from(file.blob.text()).await.ok()?.as_string()
+}
+
+/// A file of a text and of all these behind it; `None` where the browser does not make one.
+pub(crate) fn joined(text: &str, files: &[GivenFile]) -> Option<Blob> {
+    let parts = Array::of1(&JsValue::from_str(text));
+    for file in files {
+        parts.push(&file.blob);
+    }
+    Blob::new_with_blob_sequence(&parts).ok()
+}
+
+/// The bytes of a file from one place to another, as a file of its own.
+pub(crate) fn slice(file: &GivenFile, from: f64, to: f64, name: &str) -> Option<GivenFile> {
+    let blob = file.blob.slice_with_f64_and_f64(from, to).ok()?;
+    Some(GivenFile { name: name.to_owned(), blob })
+}
+
+/// The first line of a file, and what comes behind it; `None` where it has no end near the start.
+pub(crate) async fn first_line(file: &GivenFile) -> Option<(String, GivenFile)> {
+    let start = slice(file, 0.0, LONGEST_TEXT.min(file.blob.size()), &file.name)?;
+    let bytes = JsFuture::from(start.blob.array_buffer()).await.ok()?;
+    let bytes = Uint8Array::new(&bytes).to_vec();
+    let end = bytes.iter().position(|byte| *byte == b'\n')?;
+    let line = String::from_utf8(bytes.get(..end)?.to_vec()).ok()?;
+    let behind = u32::try_from(end + 1).ok()?;
+    Some((line, slice(file, f64::from(behind), file.blob.size(), &file.name)?))
 }
 
 /// Fetches a file that belongs to the page, as one with a `name`.

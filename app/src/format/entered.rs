@@ -102,7 +102,16 @@ fn trimmed(value: f64) -> String {
 }
 
 fn trimmed_in(value: f64, numerals: Numerals) -> String {
-    let places = usize::try_from(decimals(value.abs())).unwrap_or(0);
+    trimmed_to(value, usize::try_from(decimals(value.abs())).unwrap_or(0), numerals)
+}
+
+/// A number of a list, or a place on the road, as it is typed: up to two decimals.
+#[must_use]
+pub fn typed(value: f64) -> String {
+    trimmed_to(value, 2, numerals())
+}
+
+fn trimmed_to(value: f64, places: usize, numerals: Numerals) -> String {
     let text = format!("{value:.places$}");
     let text = if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.') } else { &text };
     if text == "-0" { "0".to_owned() } else { text.replace('.', numerals.decimal.encode_utf8(&mut [0; 4])) }
@@ -236,6 +245,7 @@ mod tests {
             assert_eq!(parse_in(text, comma), None, "{text}");
         }
         assert_eq!(trimmed_in(36.287, comma), "36,287");
+        assert_eq!(["15,86", "1", "0"], [15.86, 1.0, -0.001].map(|value| trimmed_to(value, 2, comma)));
         for value in [0.25, 3.5, 36.287, 1_910.0] {
             assert_eq!(parse_in(&trimmed_in(value, comma), comma), Some(value), "typed back as shown");
         }

@@ -6,7 +6,7 @@
 mod entered;
 mod numerals;
 
-pub use entered::{Shown, parse_number, shown_as};
+pub use entered::{Shown, parse_number, shown_as, typed};
 pub use numerals::{Numerals, choose, numerals};
 
 use serde::{Deserialize, Serialize};

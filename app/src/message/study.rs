@@ -4,6 +4,7 @@ use super::Arrays;
 use serde::{Deserialize, Serialize};
 use solver::day::Day;
 use solver::report::gpx::Captions;
+use solver::report::project::Project;
 use solver::report::truck_file::TruckFileError;
 use solver::study::{Bands, Measured, NotMeasured, Seen, Study, Sureness};
 use solver::truck::TruckSpec;
@@ -23,6 +24,10 @@ pub enum StudyRequest {
     WriteLink(TruckSpec, Day),
     /// Read what a link carries.
     ReadLink(String),
+    /// Write what stands before the files of a project.
+    WriteProject(Box<Project>),
+    /// Read that, with the number of bytes behind it.
+    ReadProject(String, u64),
     /// Write the road and plan studied last as a GPX file, with these words in it.
     Export(Captions),
 }
@@ -50,6 +55,10 @@ pub enum StudyReply {
     LinkWritten(String),
     /// What a link carries, or why it cannot be read.
     LinkRead(Result<Box<(TruckSpec, Day)>, TruckFileError>),
+    /// What is to stand before the files of a project.
+    ProjectWritten(String),
+    /// A project, or why it cannot be used.
+    ProjectRead(Result<Box<Project>, TruckFileError>),
     /// There is nothing to study or to write.
     Nothing,
 }

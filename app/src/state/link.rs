@@ -8,13 +8,15 @@ use solver::day::Day;
 use solver::report::truck_file::TruckFileError;
 use solver::truck::TruckSpec;
 
-/// Where a link that was opened stands.
+/// Where a link or a project that was opened stands.
 #[derive(Debug, Clone, PartialEq)]
 pub(crate) enum Carried {
     /// It waits for the person to decide.
     Offered(Box<(TruckSpec, Day)>),
     /// It is in use; what was entered before is at hand.
     Taken(Box<Entries>),
+    /// A project was opened; what was entered before is at hand.
+    Opened(Box<Entries>),
     /// It cannot be read.
     Broken,
 }
@@ -73,7 +75,7 @@ impl Signals {
         if let Some(Carried::Offered(carried)) = self.carried.get_untracked() {
             let mine = self.entries.get_untracked();
             let (truck, day) = *carried;
-            self.put_entries(|entries| {
+            put_entries(self, |entries| {
                 entries.take_own(truck);
                 entries.day = day;
             });
@@ -83,16 +85,17 @@ impl Signals {
 
     /// Back to what was entered before the link was used.
     pub(crate) fn leave_carried(&'static self) {
-        if let Some(Carried::Taken(mine)) = self.carried.get_untracked() {
-            self.put_entries(|entries| *entries = *mine);
+        if let Some(Carried::Taken(mine) | Carried::Opened(mine)) = self.carried.get_untracked() {
+            put_entries(self, |entries| *entries = *mine);
         }
         self.carried.set(None);
     }
+}
 
-    fn put_entries(&'static self, change: impl FnOnce(&mut Entries)) {
-        for field in Field::all() {
-            self.field(field).problem.set(None);
-        }
-        self.change_truck(change);
+/// Changes all entries at once; what was typed and not taken is dropped.
+pub(super) fn put_entries(state: State, change: impl FnOnce(&mut Entries)) {
+    for field in Field::all() {
+        state.field(field).problem.set(None);
     }
+    state.change_truck(change);
 }

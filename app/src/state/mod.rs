@@ -7,6 +7,7 @@ mod asked;
 mod fields;
 mod kept;
 mod link;
+mod project;
 mod rank;
 mod result;
 mod roadside;
@@ -38,6 +39,7 @@ use crate::message::{CourseFacts, Phase};
 use crate::words::{WorkTrouble, words};
 use kept::Kept;
 use leptos::prelude::*;
+use project::InHand;
 use rank::Pool;
 use solver::day::Day;
 use solver::study::{Study, Sureness};
@@ -139,6 +141,7 @@ pub(crate) struct Signals {
     pool: StoredValue<Pool, LocalStorage>,
     work: StoredValue<Work, LocalStorage>,
     study_work: StoredValue<StudyWork, LocalStorage>,
+    project: StoredValue<Option<InHand>, LocalStorage>,
     pause: StoredValue<Option<Timer>, LocalStorage>,
     rest: StoredValue<Option<Timer>, LocalStorage>,
 }
@@ -189,6 +192,7 @@ pub(crate) fn start() -> State {
         pool: StoredValue::new_local(Pool::default()),
         work: StoredValue::new_local(Work::default()),
         study_work: StoredValue::new_local(StudyWork::default()),
+        project: StoredValue::new_local(None),
         pause: StoredValue::new_local(None),
         rest: StoredValue::new_local(None),
     }));
@@ -261,9 +265,15 @@ impl Signals {
 
     /// Opens what was chosen or dropped: one file at once, several once they are in order.
     pub(crate) fn open(&'static self, mut files: Vec<GivenFile>) {
-        // A truck file may be dropped like a road.
-        if files.len() == 1 && files[0].name.to_ascii_lowercase().ends_with(".json") {
-            return self.open_truck(files.remove(0));
+        // A truck file or a project may be dropped like a road.
+        if let [file] = &files[..] {
+            let name = file.name.to_ascii_lowercase();
+            if name.ends_with(".json") {
+                return self.open_truck(files.remove(0));
+            }
+            if name.ends_with(project::ENDING) {
+                return self.open_project(files.remove(0));
+            }
         }
         let mut legs: Vec<Leg> = files.into_iter().map(|file| Leg { file, turned: false }).collect();
         match legs.len() {

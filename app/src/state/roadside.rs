@@ -109,7 +109,8 @@ impl Things {
         self.last
     }
 
-    fn roadside(&self) -> Roadside {
+    /// All of them.
+    pub(super) fn roadside(&self) -> Roadside {
         let mut roadside = Roadside::default();
         for put in &self.list {
             match &put.thing {
@@ -232,14 +233,22 @@ impl Signals {
     }
 }
 
-/// Another road is shown: its things are those of the file, or those that were put on it before.
-pub(super) fn follow(state: State, worked: &Worked) {
+/// Another road is shown: its things are those that came with it, or else those that were put on it
+/// before, or those of its file.
+pub(super) fn follow(state: State, given: Option<&Roadside>, worked: &Worked) {
     let key = format!("{}/{}/{:.0}", worked.file, worked.road.course, worked.road.length_m);
     let own = Roadside {
         places: worked.road.places.iter().map(|it| on_recorded(worked, it)).collect(),
         limits: Vec::new(),
     };
     let kept = kept::roadside(&key).filter(|kept| *kept != own);
+    if let Some(given) = given {
+        kept::keep_roadside(&key, given);
+        // What was put on this road here is one step back.
+        let mut things = Things::of(key, kept.unwrap_or_else(|| given.clone()));
+        things.change(|it| it.list = Things::of(String::new(), given.clone()).list);
+        return state.things.set(things);
+    }
     if let Some(kept) = &kept {
         work::take_roadside(state, kept.clone());
     }

@@ -15,7 +15,12 @@ pub(super) fn show(state: State, before: Option<Asked>, asked: Asked, worked: Wo
     }
     let course = |asked: &Asked| (asked.source.number, asked.task.course);
     if before.as_ref().map(course) != Some(course(&asked)) {
-        roadside::follow(state, &worked);
+        // A marker is that of its road; a project brings its own.
+        if before.is_some() && asked.task.roadside.is_none() {
+            state.marker_text.set(String::new());
+            state.counts_down.set(false);
+        }
+        roadside::follow(state, asked.task.roadside.as_ref(), &worked);
     }
     if before.is_none_or(|before| !before.is_same_road(&asked)) {
         shelf::keep(&asked);

@@ -4,7 +4,7 @@
 //! is asked for all that follows from the plan. A new result ends a study that is still at work:
 //! the worker is ended with it, and started again with the road that is kept here.
 
-use super::{Signals, State, Worked, link, work};
+use super::{Signals, State, Worked, link, project, work};
 use crate::browser::timer::Timer;
 use crate::browser::worker::{Heard, RawBytes, WorkerClient, WorkerKind};
 use crate::chart::{Ends, RoadPicture};
@@ -114,7 +114,7 @@ pub(super) fn read_truck(state: State, text: String) {
     ask(state, StudyRequest::ReadTruck(text));
 }
 
-fn ask(state: State, request: StudyRequest) {
+pub(super) fn ask(state: State, request: StudyRequest) {
     state.study_work.update_value(|work| work.waiting.push(request));
     send(state);
 }
@@ -166,7 +166,9 @@ fn needs_the_road(request: &StudyRequest) -> bool {
         | StudyRequest::WriteTruck(_)
         | StudyRequest::ReadTruck(_)
         | StudyRequest::WriteLink(..)
-        | StudyRequest::ReadLink(_) => false,
+        | StudyRequest::ReadLink(_)
+        | StudyRequest::WriteProject(_)
+        | StudyRequest::ReadProject(..) => false,
     }
 }
 
@@ -244,6 +246,8 @@ fn hear(state: State, heard: &Heard) {
         StudyReply::TruckRead(Err(error)) => state.trouble.set(Some(WorkTrouble::TruckFile { error })),
         StudyReply::LinkWritten(text) => link::written(state, &text),
         StudyReply::LinkRead(read) => link::read(state, read),
+        StudyReply::ProjectWritten(line) => project::written(state, line),
+        StudyReply::ProjectRead(read) => project::read(state, read),
         StudyReply::Nothing => state.studying.set(None),
     }
 }

@@ -1,6 +1,6 @@
 //! Trucks of one's own, kept on this machine under their names.
 
-use super::{Signals, study};
+use super::{Signals, link, study};
 use crate::browser::download;
 use crate::browser::file::{self, GivenFile};
 use crate::entries::{Entries, Field};
@@ -103,10 +103,7 @@ impl Signals {
     /// Takes a truck of one's own.
     pub(crate) fn take_own_truck(&'static self, truck: TruckSpec) {
         self.trouble.set(None);
-        for field in Field::all() {
-            self.field(field).problem.set(None);
-        }
-        self.change_truck(|entries| entries.take_own(truck));
+        link::put_entries(self, |entries| entries.take_own(truck));
     }
 
     /// Writes the truck entered as a file.

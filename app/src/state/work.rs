@@ -82,6 +82,11 @@ pub(super) fn is_idle(state: State) -> bool {
     state.work.with_value(|work| work.aim.is_none())
 }
 
+/// What is shown, with what it was asked for.
+pub(super) fn shown(state: State) -> Option<Asked> {
+    state.work.with_value(|work| work.shown.clone())
+}
+
 /// Wants a file with its course, part and direction; it gets its number here.
 pub(super) fn open_aim(state: State, mut aim: Aim) {
     state.trouble.set(None);

@@ -151,6 +151,16 @@ fn export(state: State) -> impl IntoView {
                 {w.export()}
             </button>
             <p>{w.export_sentence()}</p>
+            <button
+                type="button"
+                class="button"
+                data-testid="save-project"
+                disabled=move || !state.can_export()
+                on:click=move |_| state.save_project()
+            >
+                {w.save_project()}
+            </button>
+            <p>{w.project_sentence()}</p>
         </div>
     }
 }

@@ -51,7 +51,7 @@ fn file_field(state: State) -> impl IntoView {
             <input
                 type="file"
                 multiple
-                accept=".gpx,.xml,application/gpx+xml,application/xml,text/xml"
+                accept=".gpx,.xml,.steadygrade,application/gpx+xml,application/xml,text/xml"
                 data-testid="file-input"
                 on:change=move |event| {
                     let files = file::chosen(&event);

@@ -12,15 +12,16 @@ pub(super) fn carried(state: State) -> AnyView {
         let (testid, text) = match &carried {
             Carried::Offered(_) => ("link-offered", w.link_offered()),
             Carried::Taken(_) => ("link-taken", w.link_taken()),
+            Carried::Opened(_) => ("project-opened", w.project_opened()),
             Carried::Broken => ("link-broken", w.link_broken()),
         };
         let offered = matches!(carried, Carried::Offered(_));
         let leave = match &carried {
             Carried::Offered(_) => w.keep_mine(),
-            Carried::Taken(_) => w.back_to_mine(),
+            Carried::Taken(_) | Carried::Opened(_) => w.back_to_mine(),
             Carried::Broken => w.close(),
         };
-        let keep = matches!(carried, Carried::Taken(_));
+        let keep = matches!(carried, Carried::Taken(_) | Carried::Opened(_));
         Some(view! {
             <section class="trouble card" data-testid=testid>
                 <p>{text}</p>

@@ -3,7 +3,7 @@
 use super::part::text_field;
 use super::pick::pick;
 use crate::browser;
-use crate::format::{Units, parse_number, shown_as};
+use crate::format::{Units, parse_number, shown_as, typed};
 use crate::state::{End, MOST_THINGS, State, Thing, Things};
 use crate::words::words;
 use leptos::prelude::*;
@@ -95,8 +95,7 @@ fn read_place(state: State, text: &str) -> Result<usize, String> {
 
 /// A distance as it is typed: to a grid point.
 fn written(metres: f64, units: Units) -> String {
-    let text = format!("{:.2}", metres / units.metres_per_distance());
-    text.trim_end_matches('0').trim_end_matches('.').to_owned()
+    typed(metres / units.metres_per_distance())
 }
 
 /// One thing.

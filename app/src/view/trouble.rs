@@ -22,6 +22,7 @@ fn notice(state: State, trouble: &WorkTrouble) -> AnyView {
         WorkTrouble::Stopped { .. } => ("worker-error", true, false),
         WorkTrouble::Cancelled => ("cancelled", true, false),
         WorkTrouble::Truck { .. } | WorkTrouble::TruckFile { .. } => ("truck-error", false, false),
+        WorkTrouble::ProjectFile { .. } => ("project-error", false, has_result),
         WorkTrouble::CannotExport => ("export-error", false, false),
         WorkTrouble::NoPicture => ("picture-error", false, false),
     };

@@ -1,6 +1,6 @@
-//! Words of the link that carries truck and day.
+//! Words of what is handed on: the link with truck and day, the project with all of it.
 
-/// Words of the link.
+/// Words of the link and of the project.
 pub trait LinkWords {
     /// Makes and copies it.
     fn make_link(&self) -> &'static str;
@@ -22,4 +22,12 @@ pub trait LinkWords {
     fn back_to_mine(&self) -> &'static str;
     /// It cannot be read.
     fn link_broken(&self) -> &'static str;
+    /// Saves everything as one file.
+    fn save_project(&self) -> &'static str;
+    /// What it holds, and how it is opened.
+    fn project_sentence(&self) -> &'static str;
+    /// Name of that file.
+    fn project_name(&self, road: &str) -> String;
+    /// It was opened: its entries are in use.
+    fn project_opened(&self) -> &'static str;
 }

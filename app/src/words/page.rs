@@ -41,6 +41,11 @@ pub enum WorkTrouble {
         /// Why.
         error: TruckFileError,
     },
+    /// The project file cannot be used.
+    ProjectFile {
+        /// Why.
+        error: TruckFileError,
+    },
     /// The file with the waypoints could not be written.
     CannotExport,
     /// The card could not be drawn as a picture.

@@ -3,4 +3,5 @@
 pub mod csv;
 pub mod entries;
 pub mod gpx;
+pub mod project;
 pub mod truck_file;

@@ -18,7 +18,7 @@ struct File {
     truck: TruckSpec,
 }
 
-/// Why a truck file cannot be used.
+/// Why a truck file, a link or a project file cannot be used.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub enum TruckFileError {
     /// No truck file: not JSON, or a field is missing, misspelt or of the wrong kind.
@@ -28,6 +28,8 @@ pub enum TruckFileError {
         /// What is wrong there.
         what: String,
     },
+    /// Bytes behind its header are missing, or there are too many.
+    CutOff,
     /// Of a version that this program does not know.
     Version(u32),
     /// Its truck does not pass its check.
@@ -38,11 +40,12 @@ impl fmt::Display for TruckFileError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Broken { line, what } => {
-                write!(f, "Line {line}: {what}. Mend it there, or save the truck once more.")
+                write!(f, "Line {line}: {what}. Mend it there, or save the file once more.")
             }
+            Self::CutOff => f.write_str("Part of this file is missing. Copy it or ask for it once more."),
             Self::Version(found) => write!(
                 f,
-                "This truck file has version {found}; versions up to {VERSION} are read here. Reload the page for a newer one."
+                "This file has version {found}; versions up to {VERSION} are read here. Reload the page for a newer one."
             ),
             Self::Truck(error) => error.fmt(f),
         }

@@ -1,7 +1,8 @@
-//! German words of the link that carries truck and day.
+//! German words of the link and of the project.
 
 use super::German;
 use crate::words::LinkWords;
+use crate::words::say::file_name;
 
 impl LinkWords for German {
     fn make_link(&self) -> &'static str {
@@ -33,5 +34,17 @@ impl LinkWords for German {
     }
     fn link_broken(&self) -> &'static str {
         "Fahrzeug und Bedingungen in diesem Link sind nicht lesbar; vielleicht fehlt ein Teil. Lassen Sie ihn sich noch einmal schicken. Ihre eigenen Eingaben gelten."
+    }
+    fn save_project(&self) -> &'static str {
+        "Alles in einer Datei speichern"
+    }
+    fn project_sentence(&self) -> &'static str {
+        "Die Strecke, wie sie gegeben wurde, mit Orten und Begrenzungen darauf, Fahrzeug und Bedingungen. Sie wird hier wie eine Strecke geöffnet, auf jedem Gerät."
+    }
+    fn project_name(&self, road: &str) -> String {
+        file_name(road, "strecke", ".steadygrade")
+    }
+    fn project_opened(&self) -> &'static str {
+        "Jetzt gelten Fahrzeug, Bedingungen und Orte des Projekts: Prüfen Sie sie, bevor Sie den Zahlen trauen."
     }
 }

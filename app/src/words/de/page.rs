@@ -158,6 +158,7 @@ impl PageWords for German {
             WorkTrouble::Cancelled => "Abgebrochen".to_owned(),
             WorkTrouble::Truck { .. } => "Dieses Fahrzeug kann nicht berechnet werden".to_owned(),
             WorkTrouble::TruckFile { .. } => "Diese Fahrzeugdatei kann nicht verwendet werden".to_owned(),
+            WorkTrouble::ProjectFile { .. } => "Dieses Projekt kann nicht verwendet werden".to_owned(),
             WorkTrouble::CannotExport => "Die Datei konnte nicht gespeichert werden".to_owned(),
             WorkTrouble::NoPicture => "Das Merkblatt konnte nicht als Bild gespeichert werden".to_owned(),
         }
@@ -184,7 +185,7 @@ impl PageWords for German {
                 "Die Zahlen unten gehören noch zu den früheren Eingaben. Ändern Sie eine Eingabe, oder versuchen Sie es noch einmal, um sie neu zu berechnen.".to_owned()
             }
             WorkTrouble::Truck { error } => self.truck_error(error, units),
-            WorkTrouble::TruckFile { error } => self.truck_file_error(error, units),
+            WorkTrouble::TruckFile { error } | WorkTrouble::ProjectFile { error } => self.truck_file_error(error, units),
             WorkTrouble::NoPicture => {
                 "Dieser Browser zeichnet es nicht. Drucken Sie das Merkblatt stattdessen: Beim Drucken in eine Datei entsteht ein PDF.".to_owned()
             }

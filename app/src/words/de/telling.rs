@@ -337,10 +337,11 @@ pub(super) fn truck_error(error: &TruckError, units: Units) -> String {
 pub(super) fn truck_file_error(error: &TruckFileError, units: Units) -> String {
     match error {
         TruckFileError::Broken { line, what } => format!(
-            "Fehler in Zeile {line} (Meldung auf Englisch: {what}). Berichtigen Sie das dort, oder speichern Sie das Fahrzeug noch einmal."
+            "Fehler in Zeile {line} (Meldung auf Englisch: {what}). Berichtigen Sie das dort, oder speichern Sie die Datei noch einmal."
         ),
+        TruckFileError::CutOff => "Ein Teil dieser Datei fehlt. Kopieren Sie sie noch einmal, oder lassen Sie sie sich noch einmal schicken.".to_owned(),
         TruckFileError::Version(found) => format!(
-            "Diese Fahrzeugdatei hat die Version {found}; hier werden Versionen bis {VERSION} gelesen. Laden Sie die Seite neu, um eine neuere zu bekommen."
+            "Diese Datei hat die Version {found}; hier werden Versionen bis {VERSION} gelesen. Laden Sie die Seite neu, um eine neuere zu bekommen."
         ),
         TruckFileError::Truck(error) => truck_error(error, units),
     }

@@ -131,7 +131,9 @@ impl EntryWords for English {
     }
     fn truck_file_error(&self, error: &TruckFileError, units: Units) -> String {
         match error {
-            TruckFileError::Broken { .. } | TruckFileError::Version(_) => error.to_string(),
+            TruckFileError::Broken { .. } | TruckFileError::CutOff | TruckFileError::Version(_) => {
+                error.to_string()
+            }
             TruckFileError::Truck(error) => self.truck_error(error, units),
         }
     }

@@ -1,7 +1,8 @@
-//! English words of the link that carries truck and day.
+//! English words of the link and of the project.
 
 use super::English;
 use crate::words::LinkWords;
+use crate::words::say::file_name;
 
 impl LinkWords for English {
     fn make_link(&self) -> &'static str {
@@ -33,5 +34,17 @@ impl LinkWords for English {
     }
     fn link_broken(&self) -> &'static str {
         "The truck and the day in this link cannot be read; part of it may be missing. Ask for it once more. Your own entries are in use."
+    }
+    fn save_project(&self) -> &'static str {
+        "Save all of it as one file"
+    }
+    fn project_sentence(&self) -> &'static str {
+        "The road as it was given, places and limits on it, truck and day. It is opened here like a road, on any machine."
+    }
+    fn project_name(&self, road: &str) -> String {
+        file_name(road, "road", ".steadygrade")
+    }
+    fn project_opened(&self) -> &'static str {
+        "The project’s truck, day and places are in use now: check them before you trust the figures."
     }
 }

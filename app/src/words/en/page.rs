@@ -156,6 +156,7 @@ impl PageWords for English {
             WorkTrouble::Cancelled => "Cancelled".to_owned(),
             WorkTrouble::Truck { .. } => "This truck cannot be worked out".to_owned(),
             WorkTrouble::TruckFile { .. } => "That truck file cannot be used".to_owned(),
+            WorkTrouble::ProjectFile { .. } => "That project cannot be used".to_owned(),
             WorkTrouble::CannotExport => "The file could not be saved".to_owned(),
             WorkTrouble::NoPicture => "The card could not be saved as a picture".to_owned(),
         }
@@ -178,7 +179,7 @@ impl PageWords for English {
                 "The figures below still belong to the former entries. Change an entry, or try again, to work them out.".to_owned()
             }
             WorkTrouble::Truck { error } => self.truck_error(error, units),
-            WorkTrouble::TruckFile { error } => self.truck_file_error(error, units),
+            WorkTrouble::TruckFile { error } | WorkTrouble::ProjectFile { error } => self.truck_file_error(error, units),
             WorkTrouble::NoPicture => {
                 "This browser does not draw it. Print the card instead: printing to a file makes a PDF of it.".to_owned()
             }

@@ -1,7 +1,8 @@
-//! Spanish words of the link that carries truck and day.
+//! Spanish words of the link and of the project.
 
 use super::Spanish;
 use crate::words::LinkWords;
+use crate::words::say::file_name;
 
 impl LinkWords for Spanish {
     fn make_link(&self) -> &'static str {
@@ -33,5 +34,17 @@ impl LinkWords for Spanish {
     }
     fn link_broken(&self) -> &'static str {
         "No se pueden leer el camión y las condiciones de este enlace; puede que falte una parte. Pídalo otra vez. Sus propios datos siguen en uso."
+    }
+    fn save_project(&self) -> &'static str {
+        "Guardar todo en un solo archivo"
+    }
+    fn project_sentence(&self) -> &'static str {
+        "La carretera tal como se dio, con sus lugares y límites, el camión y las condiciones. Se abre aquí como una carretera, en cualquier equipo."
+    }
+    fn project_name(&self, road: &str) -> String {
+        file_name(road, "carretera", ".steadygrade")
+    }
+    fn project_opened(&self) -> &'static str {
+        "Ahora se usan el camión, las condiciones y los lugares del proyecto: compruébelos antes de fiarse de las cifras."
     }
 }

@@ -156,6 +156,7 @@ impl PageWords for Spanish {
             WorkTrouble::Cancelled => "Cancelado".to_owned(),
             WorkTrouble::Truck { .. } => "No se puede calcular este camión".to_owned(),
             WorkTrouble::TruckFile { .. } => "No se puede usar ese archivo de camión".to_owned(),
+            WorkTrouble::ProjectFile { .. } => "No se puede usar ese proyecto".to_owned(),
             WorkTrouble::CannotExport => "No se pudo guardar el archivo".to_owned(),
             WorkTrouble::NoPicture => "No se pudo guardar la ficha como imagen".to_owned(),
         }
@@ -180,7 +181,7 @@ impl PageWords for Spanish {
                 "Las cifras de abajo todavía corresponden a los datos anteriores. Para calcular las nuevas, cambie un dato o intente otra vez.".to_owned()
             }
             WorkTrouble::Truck { error } => self.truck_error(error, units),
-            WorkTrouble::TruckFile { error } => self.truck_file_error(error, units),
+            WorkTrouble::TruckFile { error } | WorkTrouble::ProjectFile { error } => self.truck_file_error(error, units),
             WorkTrouble::NoPicture => {
                 "Este navegador no la dibuja. Imprima la ficha en su lugar: si la imprime en un archivo, obtiene un PDF.".to_owned()
             }

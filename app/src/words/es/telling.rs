@@ -355,10 +355,13 @@ pub(super) fn truck_error(error: &TruckError, units: Units) -> String {
 pub(super) fn truck_file_error(error: &TruckFileError, units: Units) -> String {
     match error {
         TruckFileError::Broken { line, what } => format!(
-            "Error en la línea {line} (mensaje en inglés: {what}). Corríjalo ahí, o guarde el camión otra vez."
+            "Error en la línea {line} (mensaje en inglés: {what}). Corríjalo ahí, o guarde el archivo otra vez."
         ),
+        TruckFileError::CutOff => {
+            "Falta una parte de este archivo. Cópielo otra vez, o pídalo de nuevo.".to_owned()
+        }
         TruckFileError::Version(found) => format!(
-            "Este archivo de camión tiene la versión {found}; aquí se leen versiones hasta la {VERSION}. Recargue la página para obtener una más nueva."
+            "Este archivo tiene la versión {found}; aquí se leen versiones hasta la {VERSION}. Recargue la página para obtener una más nueva."
         ),
         TruckFileError::Truck(error) => truck_error(error, units),
     }

@@ -1,7 +1,8 @@
-//! French words of the link that carries truck and day.
+//! French words of the link and of the project.
 
 use super::French;
 use crate::words::LinkWords;
+use crate::words::say::file_name;
 
 impl LinkWords for French {
     fn make_link(&self) -> &'static str {
@@ -33,5 +34,17 @@ impl LinkWords for French {
     }
     fn link_broken(&self) -> &'static str {
         "Le véhicule et les conditions de ce lien ne peuvent pas être lus\u{a0}; il en manque peut-être une partie. Redemandez-le. Vos propres données restent utilisées."
+    }
+    fn save_project(&self) -> &'static str {
+        "Tout enregistrer dans un seul fichier"
+    }
+    fn project_sentence(&self) -> &'static str {
+        "La route telle qu’elle a été donnée, avec ses lieux et ses limitations, le véhicule et les conditions. Il s’ouvre ici comme une route, sur n’importe quel appareil."
+    }
+    fn project_name(&self, road: &str) -> String {
+        file_name(road, "route", ".steadygrade")
+    }
+    fn project_opened(&self) -> &'static str {
+        "Le véhicule, les conditions et les lieux du projet sont utilisés maintenant\u{a0}: vérifiez-les avant de vous fier aux chiffres."
     }
 }

@@ -156,6 +156,7 @@ impl PageWords for French {
             WorkTrouble::Cancelled => "Annulé".to_owned(),
             WorkTrouble::Truck { .. } => "Le calcul est impossible avec ce véhicule".to_owned(),
             WorkTrouble::TruckFile { .. } => "Ce fichier de véhicule n’est pas utilisable".to_owned(),
+            WorkTrouble::ProjectFile { .. } => "Ce projet n’est pas utilisable".to_owned(),
             WorkTrouble::CannotExport => "Le fichier n’a pas pu être enregistré".to_owned(),
             WorkTrouble::NoPicture => "La fiche n’a pas pu être enregistrée comme image".to_owned(),
         }
@@ -182,7 +183,7 @@ impl PageWords for French {
                 "Les chiffres ci-dessous correspondent encore aux données précédentes. Changez une donnée, ou réessayez, pour recalculer.".to_owned()
             }
             WorkTrouble::Truck { error } => self.truck_error(error, units),
-            WorkTrouble::TruckFile { error } => self.truck_file_error(error, units),
+            WorkTrouble::TruckFile { error } | WorkTrouble::ProjectFile { error } => self.truck_file_error(error, units),
             WorkTrouble::NoPicture => {
                 "Ce navigateur ne la dessine pas. Imprimez plutôt la fiche\u{a0}: l’impression dans un fichier en fait un PDF.".to_owned()
             }

@@ -324,10 +324,13 @@ pub(super) fn truck_error(error: &TruckError, units: Units) -> String {
 pub(super) fn truck_file_error(error: &TruckFileError, units: Units) -> String {
     match error {
         TruckFileError::Broken { line, what } => format!(
-            "Erreur à la ligne {line} (message en anglais\u{a0}: {what}). Corrigez-la à cet endroit, ou enregistrez le véhicule encore une fois."
+            "Erreur à la ligne {line} (message en anglais\u{a0}: {what}). Corrigez-la à cet endroit, ou enregistrez le fichier encore une fois."
         ),
+        TruckFileError::CutOff => {
+            "Il manque une partie de ce fichier. Copiez-le encore une fois, ou redemandez-le.".to_owned()
+        }
         TruckFileError::Version(found) => format!(
-            "Ce fichier de véhicule a la version {found}\u{a0}; ici, les versions jusqu’à {VERSION} sont lues. Rechargez la page pour en obtenir une plus récente."
+            "Ce fichier a la version {found}\u{a0}; ici, les versions jusqu’à {VERSION} sont lues. Rechargez la page pour en obtenir une plus récente."
         ),
         TruckFileError::Truck(error) => truck_error(error, units),
     }
