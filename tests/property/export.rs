@@ -34,7 +34,7 @@ fn survey_text(text: &str) -> Road {
 /// is the same road to our own reader.
 #[test]
 fn the_annotated_road_is_read_back() {
-    let (_, text) = demo();
+    let text = demo().text();
     let road = survey_text(&text);
     let truck = preset(Preset::FiveAxle36);
     let (plan, lanes) = analyse(&road, &truck, &Day::USUAL, &mut |_| true).expect("not cancelled");

@@ -2,6 +2,7 @@
 
 mod curves;
 mod export;
+mod lessons;
 mod monotone;
 mod parts;
 mod physics;

@@ -68,7 +68,7 @@ fn a_lost_retarder_is_as_driven_without_one() {
 /// Where the study says to lift off, full stage in its gear brings the truck to the speed asked.
 #[test]
 fn lifting_off_there_is_enough() {
-    let text = demo().1;
+    let text = demo().text();
     let document = solver::road::read(text.as_bytes(), &mut |_| true).expect("the demo is sound");
     let road = solver::road::survey(&document, 0, &mut |_| true).expect("the demo is sound");
     let (truck, day) = (preset(Preset::FiveAxle36), Day::USUAL);

@@ -1,11 +1,15 @@
-//! Writes the demo pass to `public/demo.gpx`: invented, in the open ocean, its truth known.
+//! Writes the invented roads of the page to `public/`: the demo pass and the teaching roads.
 
 use std::path::Path;
+use tests::generate::{Lesson, demo, lesson};
 
 fn main() -> std::io::Result<()> {
-    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("../public/demo.gpx");
-    let (road, text) = tests::generate::demo();
-    std::fs::write(&path, &text)?;
-    println!("public/demo.gpx: {:.1} km, {} bytes", road.length_m() / 1000.0, text.len());
+    let public = Path::new(env!("CARGO_MANIFEST_DIR")).join("../public");
+    for built in std::iter::once(demo()).chain(Lesson::ALL.map(lesson)) {
+        let text = built.text();
+        std::fs::write(public.join(built.file), &text)?;
+        let length_km = built.road.length_m() / 1000.0;
+        println!("public/{}: {length_km:.1} km, {} bytes", built.file, text.len());
+    }
     Ok(())
 }

@@ -6,15 +6,19 @@
 //! clock and no other source of chance, and the same bits on every machine.
 
 mod alignment;
+mod built;
 mod chance;
 mod drive;
+mod lessons;
 mod pass;
 mod plan;
 mod write;
 
 pub use alignment::{Alignment, Tangent};
+pub use built::BuiltIn;
 pub use chance::Chance;
 pub use drive::{Bump, Drive, Instrument, Sample};
+pub use lessons::{Lesson, lesson};
 pub use pass::demo;
 pub use plan::{Bend, Plan};
 pub use write::{Mark, gpx_text};

@@ -1,14 +1,7 @@
 //! The invented pass that the page opens with.
 
-use super::{Alignment, Bend, Drive, Instrument, Mark, Plan, Tangent, TrueRoad, gpx_text};
-
-/// The name of the demo.
-const NAME: &str = "Kestrel Gap, eastbound";
-
-/// A tangent in words: length in metres, grade in percent, parabola in metres.
-fn tangent(length_m: f64, percent: f64, curve_m: f64) -> Tangent {
-    Tangent { length_m, grade: percent / 100.0, curve_m }
-}
+use super::built::{BuiltIn, tangent};
+use super::{Alignment, Bend, Plan, TrueRoad};
 
 /// Valley, climb, a summit with a short false flat, three steps down with two reliefs between.
 fn alignment() -> Alignment {
@@ -81,28 +74,19 @@ fn plan() -> Plan {
     Plan { lat_deg: -36.4, lon_deg: -22.7, heading_deg: 70.0, bends }
 }
 
-/// The road of the demo, with its truth, and the GPX text of a drive along it.
+/// The road that the page opens with.
 #[must_use]
-pub fn demo() -> (TrueRoad, String) {
-    let road = TrueRoad { alignment: alignment(), plan: plan() };
-    let samples = Drive::new(Instrument::Recorder, 35.0, 20_261).record(&road);
-    let places = [
-        (9_600.0, "Brake check area", "brake check"),
-        (15_500.0, "Escape ramp", "escape ramp"),
-        (22_600.0, "Lower Kestrel, signal", "village with a signal"),
-    ];
-    let distances: Vec<f64> = places.iter().map(|(s_m, _, _)| *s_m).collect();
-    let marks: Vec<Mark> = places
-        .iter()
-        .zip(road.plan.places(&distances))
-        .map(|((s_m, name, kind), (lat_deg, lon_deg))| Mark {
-            lat_deg,
-            lon_deg,
-            height_m: road.alignment.height_m(*s_m),
-            name: (*name).to_owned(),
-            kind: (*kind).to_owned(),
-        })
-        .collect();
-    let text = gpx_text(NAME, &samples, &marks, 6);
-    (road, text)
+pub fn demo() -> BuiltIn {
+    BuiltIn {
+        file: "demo.gpx",
+        name: "Kestrel Gap, eastbound",
+        road: TrueRoad { alignment: alignment(), plan: plan() },
+        spacing_m: 35.0,
+        seed: 20_261,
+        places: vec![
+            (9_600.0, "Brake check area", "brake check"),
+            (15_500.0, "Escape ramp", "escape ramp"),
+            (22_600.0, "Lower Kestrel, signal", "village with a signal"),
+        ],
+    }
 }
