@@ -35,6 +35,14 @@ fn meta(worker: &str, script: &str) -> String {
 const WORKERS: [&str; 2] = ["worker", "study"];
 /// Other files that are fetched after the page, each named once in it.
 const LATER: [&str; 3] = ["demo.gpx", "evidence.json", "offline.js"];
+/// The teaching roads among them: each GPX file, and the `<meta>` that names it, is called so.
+const LESSONS: [&str; 5] = [
+    "lesson-false-finish",
+    "lesson-three-steps",
+    "lesson-short-and-steep",
+    "lesson-long-and-gentle",
+    "lesson-hairpins",
+];
 
 /// Names what is fetched after the page by its contents, writes the page as one file, and gives
 /// page and service worker what they must know of all that.
@@ -50,6 +58,9 @@ pub(crate) fn finish(dist: &Path) -> Outcome {
     }
     for file in LATER {
         html = name_file(dist, &html, file)?;
+    }
+    for lesson in LESSONS {
+        html = name_file(dist, &html, &format!("{lesson}.gpx"))?;
     }
     let mut pages = vec![(ENGLISH, String::from("index.html"), html.clone())];
     for language in &LANGUAGES {

@@ -1,10 +1,10 @@
-//! The page as one file, for a disk or a stick: style, faces, modules, workers, demo and
-//! evidence stand in it, and it needs no server. `app/offline/standalone.js` takes them out.
+//! The page as one file, for a disk or a stick: style, faces, modules, workers, roads
+//! and evidence stand in it, and it needs no server. `app/offline/standalone.js` takes them out.
 //!
 //! Modules are base64 and not packed: browsers could unpack them, but only recent ones, and a
 //! stick has room.
 
-use super::{module_address, policy, put_once, read, read_text, tags};
+use super::{LESSONS, module_address, policy, put_once, read, read_text, tags};
 use crate::Outcome;
 use base64::{Engine, prelude::BASE64_STANDARD};
 use std::path::Path;
@@ -19,11 +19,13 @@ pub(crate) fn name_in(tag: &str) -> String {
 
 /// Behind the glue of the page's module.
 const START: &str = include_str!("../../../app/offline/standalone.js");
-/// Texts that the page names by address: the `<meta>`, and the media type.
+/// Media type of the roads.
+const GPX: &str = "application/gpx+xml";
+/// Texts that the page names by address: the `<meta>`, and the media type; the teaching roads besides.
 const TEXTS: [(&str, &str); 4] = [
     ("worker-script", "text/javascript"),
     ("study-script", "text/javascript"),
-    ("demo-file", "application/gpx+xml"),
+    ("demo-file", GPX),
     ("evidence-file", "application/json"),
 ];
 /// In the page that is served, the link to the one file is put before this.
@@ -37,7 +39,7 @@ pub(super) fn make(dist: &Path, html: &str) -> Outcome<String> {
     let html = tags::replace(html, "link", ">", |tag, _| inline_link(dist, tag))?;
     let mut texts = String::new();
     let mut page = html.clone();
-    for (name, media_type) in TEXTS {
+    for (name, media_type) in TEXTS.into_iter().chain(LESSONS.map(|lesson| (lesson, GPX))) {
         let (tag, file) = named(&html, name)?;
         let text = text_of(dist, file)?;
         texts += &data_block(&format!("data-for=\"{name}\" data-type=\"{media_type}\""), &text)?;

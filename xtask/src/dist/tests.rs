@@ -7,6 +7,11 @@ const PAGE: &str = "<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8
     <meta name=\"worker-script\" content=\"./worker_loader.js\">\n\
     <meta name=\"study-script\" content=\"./study_loader.js\">\n\
     <meta name=\"demo-file\" content=\"./demo.gpx\">\n\
+    <meta name=\"lesson-false-finish\" content=\"./lesson-false-finish.gpx\">\n\
+    <meta name=\"lesson-three-steps\" content=\"./lesson-three-steps.gpx\">\n\
+    <meta name=\"lesson-short-and-steep\" content=\"./lesson-short-and-steep.gpx\">\n\
+    <meta name=\"lesson-long-and-gentle\" content=\"./lesson-long-and-gentle.gpx\">\n\
+    <meta name=\"lesson-hairpins\" content=\"./lesson-hairpins.gpx\">\n\
     <meta name=\"evidence-file\" content=\"./evidence.json\">\n\
     <link rel=\"manifest\" href=\"./manifest.webmanifest\">\n\
     <link rel=\"icon\" type=\"image/svg+xml\" href=\"./icon.svg\">\n\
@@ -17,7 +22,7 @@ const PAGE: &str = "<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8
     <script type=\"module\">import init from './app-1.js';\n\
     await init({ module_or_path: './app-1_bg.wasm' });</script></head>";
 
-const FILES: [(&str, &str); 20] = [
+const FILES: [(&str, &str); 25] = [
     ("worker.js", "let wasm_bindgen;"),
     ("worker_bg.wasm", "worker"),
     ("worker_loader.js", "old"),
@@ -25,6 +30,11 @@ const FILES: [(&str, &str); 20] = [
     ("study_bg.wasm", "study"),
     ("study_loader.js", "old"),
     ("demo.gpx", "<gpx/>"),
+    ("lesson-false-finish.gpx", "<gpx>1</gpx>"),
+    ("lesson-three-steps.gpx", "<gpx>2</gpx>"),
+    ("lesson-short-and-steep.gpx", "<gpx>3</gpx>"),
+    ("lesson-long-and-gentle.gpx", "<gpx>4</gpx>"),
+    ("lesson-hairpins.gpx", "<gpx>5</gpx>"),
     ("evidence.json", "[]"),
     ("offline.js", "keep();"),
     ("icon.svg", "<svg/>"),
@@ -77,6 +87,14 @@ fn what_is_fetched_later_gets_names_by_its_contents() {
             }
             let demo = part(&html, "demo-file\" content=\"./");
             assert_eq!(text(dist, demo), "<gpx/>");
+            let kept = text(dist, "sw.js");
+            for (at, lesson) in LESSONS.iter().enumerate() {
+                assert!(!dist.join(format!("{lesson}.gpx")).exists(), "{lesson}");
+                let file = part(&html, &format!("{lesson}\" content=\"./"));
+                assert!(file.starts_with(lesson) && file.ends_with(".gpx"), "{file}");
+                assert_eq!(text(dist, file), format!("<gpx>{}</gpx>", at + 1));
+                assert_eq!(kept.matches(&format!("./{file}")).count(), 1, "{kept}");
+            }
             assert!(html.contains(&format!("src=\"./offline-{}.js\"", short_hash(b"keep();"))), "{html}");
             found = vec![String::from(script), String::from(module), String::from(demo)];
         });
@@ -103,6 +121,7 @@ fn the_one_file_holds_everything_and_names_nothing_beside_it() {
             "url(\"data:font/woff2;base64,ZmFjZQ==\")",
             "href=\"data:image/svg+xml;base64,PHN2Zy8+\"",
             "data-for=\"demo-file\" data-type=\"application/gpx+xml\"><gpx/></script>",
+            "data-for=\"lesson-hairpins\" data-type=\"application/gpx+xml\"><gpx>5</gpx></script>",
             "data-for=\"evidence-file\" data-type=\"application/json\">[]</script>",
             "function __wbg_init()",
             "<meta name=\"worker-script\" content=\"\">",
