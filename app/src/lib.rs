@@ -23,6 +23,8 @@ pub mod entries;
 #[cfg(feature = "page")]
 pub mod format;
 #[cfg(feature = "page")]
+pub mod lesson;
+#[cfg(feature = "page")]
 pub mod marker;
 pub mod message;
 #[cfg(feature = "page")]

@@ -2,8 +2,20 @@
 
 use crate::browser::file::GivenFile;
 use crate::entries::Entries;
+use crate::lesson::Lesson;
 use crate::message::Task;
 use solver::road::Roadside;
+
+/// Where a road comes from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Origin {
+    /// A person gave it: it comes back at the next visit.
+    Given,
+    /// It is the demo.
+    Demo,
+    /// It is a teaching road.
+    Lesson(Lesson),
+}
 
 /// A file on the way, and whether it is driven backwards.
 #[derive(Clone)]
@@ -21,8 +33,8 @@ pub(super) struct Source {
     pub(super) number: u32,
     /// The files in the order of travel; at least one.
     pub(super) legs: Vec<Leg>,
-    /// Whether it is the demo.
-    pub(super) demo: bool,
+    /// Where they come from.
+    pub(super) origin: Origin,
 }
 
 impl Source {

@@ -4,6 +4,7 @@
 //! functions here; nothing else changes anything.
 
 mod asked;
+mod built_in;
 mod fields;
 mod kept;
 mod link;
@@ -18,7 +19,7 @@ mod trucks;
 mod two;
 mod work;
 
-pub(crate) use asked::Leg;
+pub(crate) use asked::{Leg, Origin};
 pub(crate) use fields::FieldState;
 pub(crate) use link::{Carried, Written};
 pub(crate) use rank::Ranked;
@@ -27,7 +28,7 @@ pub(crate) use roadside::{End, MOST_THINGS, Thing, Things};
 pub(crate) use study::MeasuredSignal;
 pub(crate) use trucks::Trucks;
 
-use crate::browser::file::{self, GivenFile};
+use crate::browser::file::GivenFile;
 use crate::browser::offline::{self, Stored};
 use crate::browser::theme::Theme;
 use crate::browser::{download, theme, timer::Timer};
@@ -52,10 +53,6 @@ use work::{Followers, Work};
 const PAUSE_MS: i32 = 150;
 /// Most files that are joined.
 pub(crate) const MOST_LEGS: usize = 20;
-/// The demo, as the page names it.
-const DEMO: &str = "demo-file";
-/// Its name as a file.
-const DEMO_NAME: &str = "demo.gpx";
 
 /// What the worker is at, and how far.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -280,7 +277,7 @@ impl Signals {
             0 => self.trouble.set(Some(WorkTrouble::NotAFile)),
             1 => {
                 self.legs.set(Vec::new());
-                work::open(self, legs, false);
+                work::open(self, legs, Origin::Given);
             }
             2..=MOST_LEGS => {
                 // A few files: put each where its name belongs.
@@ -301,18 +298,8 @@ impl Signals {
         let legs = self.legs.get_untracked();
         self.legs.set(Vec::new());
         if !legs.is_empty() {
-            work::open(self, legs, false);
+            work::open(self, legs, Origin::Given);
         }
-    }
-
-    /// Fetches the demo and works it out by the same way as any file.
-    pub(crate) fn open_demo(&'static self) {
-        leptos::task::spawn_local(async move {
-            match file::fetch(DEMO, DEMO_NAME).await {
-                Some(file) => work::open(self, vec![Leg { file, turned: false }], true),
-                None => self.trouble.set(Some(WorkTrouble::DemoMissing)),
-            }
-        });
     }
 
     /// Turns the road around.

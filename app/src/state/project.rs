@@ -3,7 +3,7 @@
 //! The study worker writes and reads the line before the files; their bytes are never unpacked
 //! here, only cut out of the whole.
 
-use super::asked::{Aim, Asked, Leg, Source};
+use super::asked::{Aim, Asked, Leg, Origin, Source};
 use super::{Carried, Signals, State, link, study, work};
 use crate::browser::download;
 use crate::browser::file::{self, GivenFile};
@@ -51,7 +51,7 @@ pub(super) fn read(state: State, read: Result<Box<Project>, TruckFileError>) {
         part: project.part,
         reversed: project.reversed,
         roadside: Some(project.roadside),
-        ..Aim::new(Source { number: 0, legs, demo: false }, project.course)
+        ..Aim::new(Source { number: 0, legs, origin: Origin::Given }, project.course)
     };
     let mine = state.entries.get_untracked();
     link::put_entries(state, |entries| {

@@ -1,6 +1,6 @@
 //! Many roads at once: each worked out by itself, by several workers side by side.
 
-use super::asked::{Asked, Leg, Source};
+use super::asked::{Asked, Leg, Origin, Source};
 use super::result::Surveyed;
 use super::{State, Worked};
 use crate::browser;
@@ -153,7 +153,7 @@ fn take_next(state: State, round: u32, slot: usize) {
     if let (Some(row), Some(leg)) = (row, leg) {
         let Some((truck, day)) = state.ranked_for.get_untracked() else { return };
         let task = Task { course: None, part: None, reversed: false, roadside: None, truck, day };
-        let asked = Asked { source: Source { number: 0, legs: vec![leg], demo: false }, task };
+        let asked = Asked { source: Source { number: 0, legs: vec![leg], origin: Origin::Given }, task };
         with_slot(state, round, slot, |it| {
             let header = encode(round, &Request::Open(asked.task.clone(), asked.source.turned()));
             if let Some(client) = &it.client {

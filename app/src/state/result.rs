@@ -1,6 +1,6 @@
 //! A result: the road, the plan, what they were worked out for, and the picture of both.
 
-use super::asked::Asked;
+use super::asked::{Asked, Origin};
 use crate::browser::worker::Heard;
 use crate::chart::{Bend, Bracket, Flag, Posted, RoadPicture, Slope};
 use crate::message::{LANE_FLOATS, RoadArrays, RoadFacts};
@@ -23,8 +23,8 @@ pub(crate) struct Worked {
     pub(crate) truck: TruckSpec,
     /// The picture of both.
     pub(crate) picture: Arc<RoadPicture>,
-    /// Whether the road is the demo.
-    pub(crate) demo: bool,
+    /// Where the road comes from.
+    pub(crate) origin: Origin,
     /// Name of the file.
     pub(crate) file: String,
 }
@@ -156,7 +156,7 @@ impl Surveyed {
             day,
             truck: truck.clone(),
             picture: Arc::new(picture),
-            demo: asked.source.demo,
+            origin: asked.source.origin,
             file: asked.source.name(),
         }
     }

@@ -1,6 +1,6 @@
 //! The road last opened comes back at the next visit, as it was looked at.
 
-use super::asked::{Aim, Asked, Leg, Source};
+use super::asked::{Aim, Asked, Leg, Origin, Source};
 use super::{Signals, State, kept, work};
 use crate::browser::{self, shelf};
 use serde::{Deserialize, Serialize};
@@ -18,9 +18,9 @@ struct Header {
     reversed: bool,
 }
 
-/// Keeps what is shown. The demo comes by itself.
+/// Keeps what is shown, unless it is of the page's own: the road that the person gave stays.
 pub(super) fn keep(asked: &Asked) {
-    if asked.source.demo {
+    if asked.source.origin != Origin::Given {
         return;
     }
     let header = Header {
@@ -53,7 +53,7 @@ async fn recall() -> Option<Aim> {
     let header: Header = postcard::from_bytes(&bytes).ok()?;
     let sound = header.shape == SHAPE && !files.is_empty() && header.turned.len() == files.len();
     let legs = files.into_iter().zip(header.turned).map(|(file, turned)| Leg { file, turned }).collect();
-    let aim = Aim::new(Source { number: 0, legs, demo: false }, header.course);
+    let aim = Aim::new(Source { number: 0, legs, origin: Origin::Given }, header.course);
     sound.then_some(Aim { part: header.part, reversed: header.reversed, ..aim })
 }
 

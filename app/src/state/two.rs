@@ -1,6 +1,6 @@
 //! A road kept beside the one shown, and the list that both may come from.
 
-use super::asked::Leg;
+use super::asked::{Leg, Origin};
 use super::{Signals, rank, work};
 use crate::browser::storage;
 use leptos::prelude::*;
@@ -32,7 +32,7 @@ impl Signals {
     pub(crate) fn open_ranked(&'static self, row: usize) {
         let leg = self.ranked.with_untracked(|rows| rows.get(row).map(|it| it.leg.clone()));
         if let Some(leg) = leg {
-            work::open(self, vec![leg], false);
+            work::open(self, vec![leg], Origin::Given);
         }
     }
 

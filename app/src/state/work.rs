@@ -5,7 +5,7 @@
 //! file does not wait: the worker at work is ended and another one started. A worker that is
 //! new holds no file, so the kept file goes along with the first question.
 
-use super::asked::{Aim, Asked, Leg, Source};
+use super::asked::{Aim, Asked, Leg, Origin, Source};
 use super::result::{Surveyed, Worked};
 use super::{Choice, Progress, Signals, State};
 use crate::browser::worker::{Heard, RawBytes, WorkerClient, WorkerKind};
@@ -73,8 +73,8 @@ fn cannot_start(state: State) {
 }
 
 /// Wants another file, or several joined. Their number is bounded by how often a person drops one.
-pub(super) fn open(state: State, legs: Vec<Leg>, demo: bool) {
-    open_aim(state, Aim::new(Source { number: 0, legs, demo }, None));
+pub(super) fn open(state: State, legs: Vec<Leg>, origin: Origin) {
+    open_aim(state, Aim::new(Source { number: 0, legs, origin }, None));
 }
 
 /// Whether nothing was wanted yet.

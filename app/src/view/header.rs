@@ -5,7 +5,7 @@ use super::of_result;
 use crate::browser::file;
 use crate::browser::theme::Theme;
 use crate::format::{self, Units};
-use crate::state::{State, Worked};
+use crate::state::{Origin, State, Worked};
 use crate::words::words;
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -77,16 +77,17 @@ fn bar(state: State, worked: &Arc<Worked>) -> impl IntoView + use<> {
     let (start_m, end_m) = worked.ends_m();
     let name = if worked.road.name.is_empty() { worked.file.clone() } else { worked.road.name.clone() };
     let reversed = worked.road.reversed;
+    let demo = worked.origin == Origin::Demo;
     view! {
         <div class="road-name">
             <p class="name" data-testid="road-name">
                 {name}
-                {worked.demo.then(|| view! { <span class="tag">{w.demo_mark()}</span> })}
+                {demo.then(|| view! { <span class="tag">{w.demo_mark()}</span> })}
                 {reversed.then(|| view! { <span class="tag">{w.reversed_mark()}</span> })}
             </p>
             {courses(state, worked)}
             {part(state, worked)}
-            {worked.demo.then(|| view! { <p class="demo-sentence" data-testid="demo">{w.demo_sentence()}</p> })}
+            {demo.then(|| view! { <p class="demo-sentence" data-testid="demo">{w.demo_sentence()}</p> })}
         </div>
         <p class="ends" data-testid="road-ends">
             <span class="length">{format::distance(worked.road.length_m, units)}</span>

@@ -17,7 +17,7 @@ fn notice(state: State, trouble: &WorkTrouble) -> AnyView {
     let (testid, again, former) = match trouble {
         WorkTrouble::File { .. } => ("file-error", false, has_result),
         WorkTrouble::ManyFiles | WorkTrouble::NotAFile => ("drop-error", false, false),
-        WorkTrouble::DemoMissing => ("demo-error", false, false),
+        WorkTrouble::BuiltInMissing => ("demo-error", false, has_result),
         WorkTrouble::CannotStart => ("start-error", false, false),
         WorkTrouble::Stopped { .. } => ("worker-error", true, false),
         WorkTrouble::Cancelled => ("cancelled", true, false),

@@ -20,8 +20,8 @@ pub enum WorkTrouble {
     ManyFiles,
     /// What was dropped is no file.
     NotAFile,
-    /// The demo could not be fetched.
-    DemoMissing,
+    /// A road of the page's own could not be fetched.
+    BuiltInMissing,
     /// The part that calculates could not be started.
     CannotStart,
     /// The part that calculates stopped on an error of its own.

@@ -4,6 +4,7 @@ use super::*;
 use crate::desk::Desk;
 use crate::entries::Entries;
 use crate::format::Units::{Imperial, Metric};
+use crate::lesson::Lesson;
 use crate::message::{Reply, Request, Task};
 use crate::test_roads::hill;
 use solver::day::{Day, ServiceBrakes, Withheld};
@@ -173,4 +174,27 @@ fn the_exported_name_is_safe() {
     assert_eq!(words().export_name("Kestrel Gap, eastbound"), "Kestrel-Gap--eastbound-descents.gpx");
     assert_eq!(words().export_name("../../etc"), "etc-descents.gpx");
     assert_eq!(words().export_name(""), "road-descents.gpx");
+}
+
+/// What the solver works out would contradict a figure sooner or later.
+#[test]
+fn lessons_are_whole_sentences_without_figures_in_every_language() {
+    let languages: [&dyn LessonWords; 4] = [&en::English, &es::Spanish, &fr::French, &de::German];
+    let mut said = std::collections::BTreeSet::new();
+    for language in languages {
+        for lesson in Lesson::ALL {
+            let LessonNote { name, shows, believed, happens, question } = language.lesson(lesson);
+            for sentence in [shows, believed, happens] {
+                assert!(sentence.len() > 20 && sentence.ends_with('.'), "{sentence}");
+            }
+            assert!(question.ends_with('?') && !name.is_empty(), "{name}: {question}");
+            for text in [name, shows, believed, happens, question] {
+                assert!(!text.contains(|c: char| c.is_ascii_digit()), "{text}");
+                assert!(said.insert(text), "said twice: {text}");
+            }
+        }
+        for text in [language.lessons_invented(), language.lessons_said_for()] {
+            assert!(text.ends_with('.') && said.insert(text), "{text}");
+        }
+    }
 }

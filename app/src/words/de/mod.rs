@@ -14,6 +14,7 @@
 //! | to come down | hinunterfahren, Talfahrt |
 //! | crest | Kuppe |
 //! | foot of the hill | Fuß |
+//! | hairpin; teaching road | Kehre; Lehrstrecke |
 //! | easing | Stelle, an der das Gefälle nachlässt |
 //! | truck (coaches too) | Fahrzeug |
 //! | combination with semitrailer | Sattelzug |
@@ -63,6 +64,7 @@ mod descent;
 mod entry;
 mod export;
 mod language;
+mod lesson;
 mod link;
 mod offline;
 mod page;

@@ -150,7 +150,7 @@ impl PageWords for German {
             WorkTrouble::File { name, .. } => format!("„{name}“ kann nicht verwendet werden"),
             WorkTrouble::ManyFiles => "Zu viele Dateien auf einmal".to_owned(),
             WorkTrouble::NotAFile => "Das war keine Datei".to_owned(),
-            WorkTrouble::DemoMissing => "Die Beispielstrecke konnte nicht geladen werden".to_owned(),
+            WorkTrouble::BuiltInMissing => "Die erfundene Strecke konnte nicht geladen werden".to_owned(),
             WorkTrouble::CannotStart => "Die Berechnung konnte nicht gestartet werden".to_owned(),
             WorkTrouble::Stopped { .. } => {
                 "Die Berechnung ist wegen eines eigenen Fehlers stehen geblieben".to_owned()
@@ -172,7 +172,7 @@ impl PageWords for German {
             WorkTrouble::NotAFile => {
                 "Legen Sie eine GPX-Datei ab, oder wählen Sie eine mit der Taste.".to_owned()
             }
-            WorkTrouble::DemoMissing => {
+            WorkTrouble::BuiltInMissing => {
                 "Die Seite selbst funktioniert: Wählen Sie eine eigene GPX-Datei.".to_owned()
             }
             WorkTrouble::CannotStart => {

@@ -6,6 +6,7 @@ mod descent;
 mod entry;
 mod export;
 mod language;
+mod lesson;
 mod link;
 mod offline;
 mod page;

@@ -150,7 +150,7 @@ impl PageWords for English {
             WorkTrouble::File { name, .. } => format!("“{name}” cannot be used"),
             WorkTrouble::ManyFiles => "Too many files at once".to_owned(),
             WorkTrouble::NotAFile => "That was not a file".to_owned(),
-            WorkTrouble::DemoMissing => "The demo road could not be loaded".to_owned(),
+            WorkTrouble::BuiltInMissing => "The invented road could not be loaded".to_owned(),
             WorkTrouble::CannotStart => "The calculation could not be started".to_owned(),
             WorkTrouble::Stopped { .. } => "The calculation stopped on an error of its own".to_owned(),
             WorkTrouble::Cancelled => "Cancelled".to_owned(),
@@ -166,7 +166,7 @@ impl PageWords for English {
             WorkTrouble::File { error, .. } => self.file_error(error),
             WorkTrouble::ManyFiles => "Up to 20 files can be joined to one road. Choose fewer.".to_owned(),
             WorkTrouble::NotAFile => "Drop a GPX file, or use the button to choose one.".to_owned(),
-            WorkTrouble::DemoMissing => {
+            WorkTrouble::BuiltInMissing => {
                 "The page itself works: choose a GPX file of your own.".to_owned()
             }
             WorkTrouble::CannotStart => {

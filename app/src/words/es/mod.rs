@@ -15,6 +15,8 @@
 //! | climb, rise | subida |
 //! | crest, summit | cima, cumbre |
 //! | foot of the hill | pie de la bajada |
+//! | easing | tramo en que se suaviza |
+//! | hairpin; teaching road | curva de herradura; carretera para la enseñanza |
 //! | heights | altitudes |
 //! | at a distance along the road | en el punto |
 //! | truck (coaches too) | camión; in verdicts and reasons: vehículo |
@@ -66,6 +68,7 @@ mod descent;
 mod entry;
 mod export;
 mod language;
+mod lesson;
 mod link;
 mod offline;
 mod page;

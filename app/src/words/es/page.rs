@@ -150,7 +150,7 @@ impl PageWords for Spanish {
             WorkTrouble::File { name, .. } => format!("No se puede usar «{name}»"),
             WorkTrouble::ManyFiles => "Demasiados archivos a la vez".to_owned(),
             WorkTrouble::NotAFile => "Eso no era un archivo".to_owned(),
-            WorkTrouble::DemoMissing => "No se pudo cargar la carretera de ejemplo".to_owned(),
+            WorkTrouble::BuiltInMissing => "No se pudo cargar la carretera inventada".to_owned(),
             WorkTrouble::CannotStart => "No se pudo iniciar el cálculo".to_owned(),
             WorkTrouble::Stopped { .. } => "El cálculo se detuvo por un error propio".to_owned(),
             WorkTrouble::Cancelled => "Cancelado".to_owned(),
@@ -168,7 +168,7 @@ impl PageWords for Spanish {
                 "Se pueden unir hasta 20 archivos en una sola carretera. Elija menos.".to_owned()
             }
             WorkTrouble::NotAFile => "Suelte un archivo GPX, o use el botón para elegir uno.".to_owned(),
-            WorkTrouble::DemoMissing => {
+            WorkTrouble::BuiltInMissing => {
                 "La página en sí funciona: elija un archivo GPX propio.".to_owned()
             }
             WorkTrouble::CannotStart => {

@@ -17,6 +17,7 @@
 //! | crest | sommet |
 //! | foot of the hill | pied de la descente |
 //! | easing | endroit où la pente s'adoucit |
+//! | hairpin; teaching road | virage en épingle; route d'enseignement |
 //! | heights | altitudes |
 //! | truck (coaches too) | véhicule |
 //! | combination, rigid, tipper | ensemble, porteur, camion-benne |
@@ -67,6 +68,7 @@ mod descent;
 mod entry;
 mod export;
 mod language;
+mod lesson;
 mod link;
 mod offline;
 mod page;

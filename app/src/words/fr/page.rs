@@ -150,7 +150,7 @@ impl PageWords for French {
             WorkTrouble::File { name, .. } => format!("«\u{a0}{name}\u{a0}» n’est pas utilisable"),
             WorkTrouble::ManyFiles => "Trop de fichiers à la fois".to_owned(),
             WorkTrouble::NotAFile => "Ce n’était pas un fichier".to_owned(),
-            WorkTrouble::DemoMissing => "La route de démonstration n’a pas pu être chargée".to_owned(),
+            WorkTrouble::BuiltInMissing => "La route inventée n’a pas pu être chargée".to_owned(),
             WorkTrouble::CannotStart => "Le calcul n’a pas pu démarrer".to_owned(),
             WorkTrouble::Stopped { .. } => "Le calcul s’est arrêté sur une erreur interne".to_owned(),
             WorkTrouble::Cancelled => "Annulé".to_owned(),
@@ -170,7 +170,7 @@ impl PageWords for French {
             WorkTrouble::NotAFile => {
                 "Déposez un fichier GPX, ou choisissez-en un à l’aide du bouton.".to_owned()
             }
-            WorkTrouble::DemoMissing => {
+            WorkTrouble::BuiltInMissing => {
                 "La page elle-même fonctionne\u{a0}: choisissez un fichier GPX à vous.".to_owned()
             }
             WorkTrouble::CannotStart => {

@@ -1,0 +1,45 @@
+//! Roads of the page's own: the demo and the teaching roads, fetched when they are asked for and
+//! worked out by the same way as any file.
+
+use super::asked::{Leg, Origin};
+use super::{Signals, State, work};
+use crate::browser::file;
+use crate::lesson::Lesson;
+use crate::words::WorkTrouble;
+use leptos::prelude::*;
+use std::sync::atomic::{AtomicU32, Ordering};
+
+/// The demo, as the page names it.
+const DEMO: &str = "demo-file";
+/// Its name as a file.
+const DEMO_NAME: &str = "demo.gpx";
+
+/// How many were asked for: of several the last one is meant, whichever arrives first.
+static ASKED: AtomicU32 = AtomicU32::new(0);
+
+impl Signals {
+    /// Opens the demo.
+    pub(crate) fn open_demo(&'static self) {
+        open(self, DEMO, DEMO_NAME, Origin::Demo);
+    }
+
+    /// Opens a teaching road. The road that the person gave comes back at the next visit.
+    #[expect(dead_code, reason = "the page of the class, which will call it, is not there yet")]
+    pub(crate) fn open_lesson(&'static self, lesson: Lesson) {
+        open(self, lesson.file(), lesson.file_name(), Origin::Lesson(lesson));
+    }
+}
+
+fn open(state: State, file: &'static str, name: &'static str, origin: Origin) {
+    let turn = ASKED.fetch_add(1, Ordering::Relaxed) + 1;
+    leptos::task::spawn_local(async move {
+        let fetched = file::fetch(file, name).await;
+        if ASKED.load(Ordering::Relaxed) != turn {
+            return;
+        }
+        match fetched {
+            Some(file) => work::open(state, vec![Leg { file, turned: false }], origin),
+            None => state.trouble.set(Some(WorkTrouble::BuiltInMissing)),
+        }
+    });
+}
