@@ -21,6 +21,8 @@ pub mod desk;
 #[cfg(feature = "page")]
 pub mod entries;
 #[cfg(feature = "page")]
+pub mod exercise;
+#[cfg(feature = "page")]
 pub mod format;
 #[cfg(feature = "page")]
 pub mod lesson;

@@ -2,14 +2,20 @@
 
 /// A road that falls 8 % for 5 km after 2 km of level, as a GPX file of points 20 m apart.
 pub(crate) fn hill() -> Vec<u8> {
-    let mut text = String::from("<gpx version=\"1.1\"><trk><name>Test hill</name><trkseg>");
-    let mut height = 900.0;
-    for point in 0..450_u32 {
-        let lat = -40.0 + f64::from(point) * 20.0 / 111_000.0;
-        if (100..350).contains(&point) {
-            height -= 1.6;
+    road("Test hill", &[(100, 0.0), (250, -1.6), (100, 0.0)])
+}
+
+/// A road of legs, each so many points 20 m apart with this rise, m, between two of them.
+pub(crate) fn road(name: &str, legs: &[(u32, f64)]) -> Vec<u8> {
+    let mut text = format!("<gpx version=\"1.1\"><trk><name>{name}</name><trkseg>");
+    let (mut height, mut point) = (900.0, 0_u32);
+    for (points, rise) in legs {
+        for _ in 0..*points {
+            height += rise;
+            let lat = -40.0 + f64::from(point) * 20.0 / 111_000.0;
+            text.push_str(&format!("<trkpt lat=\"{lat:.7}\" lon=\"-20\"><ele>{height:.1}</ele></trkpt>"));
+            point += 1;
         }
-        text.push_str(&format!("<trkpt lat=\"{lat:.7}\" lon=\"-20\"><ele>{height:.1}</ele></trkpt>"));
     }
     text.push_str("</trkseg></trk></gpx>");
     text.into_bytes()

@@ -6,7 +6,7 @@ use crate::units::{Grade, MetresPerSecond};
 
 /// Share of the highest allowed engine speed at which a speed is held: the rest is kept for a
 /// short steep stretch. Assumed.
-pub(super) const HOLD_SHARE: f64 = 0.95;
+pub const HOLD_SHARE: f64 = 0.95;
 
 /// Step of the hold speeds tried, km/h.
 const SPEED_STEP_KMH: f64 = 1.0;

@@ -17,6 +17,7 @@ pub use answer::{
     Snub, StageSpan, Steepest, Sustained, Table, Verdict,
 };
 pub use lanes::{HeatStep, Lanes};
+pub use margin::HOLD_SHARE;
 pub use table::table;
 pub use totals::Totals;
 

@@ -1,0 +1,50 @@
+//! Exercise: how much time does going faster save?
+
+use super::chance::Chance;
+use super::{Setting, round};
+use solver::units::{Metres, MetresPerSecond, Seconds};
+
+/// A descent at two speeds.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Haste {
+    /// Length along the road.
+    pub length: Metres,
+    /// The slower speed.
+    pub slow: MetresPerSecond,
+    /// The faster one.
+    pub fast: MetresPerSecond,
+    /// Time at the slower speed.
+    pub slow_time: Seconds,
+    /// Time at the faster one.
+    pub fast_time: Seconds,
+    /// Time between.
+    pub saved: Seconds,
+    /// Energy of motion at the faster speed over that at the slower one.
+    pub energy: f64,
+}
+
+impl Haste {
+    pub(super) fn draw(setting: &Setting<'_>, chance: &mut Chance) -> Option<Self> {
+        let slope = setting.slope(chance)?;
+        let length = round::length(slope.length, setting.units);
+        let limit = round::fives_within(setting.day.speed_limit(), setting.units);
+        if limit < 2 {
+            return None;
+        }
+        let slow = setting.pace(slope, chance).min(limit - 1);
+        let faster = u32::try_from(chance.below(3)).unwrap_or(0) + 1;
+        let fast = (slow + faster).min(limit);
+        let (slow, fast) = (round::of_fives(slow, setting.units), round::of_fives(fast, setting.units));
+        let (slow_time, fast_time) = (length / slow, length / fast);
+        let ratio = fast / slow;
+        Some(Self {
+            length,
+            slow,
+            fast,
+            slow_time,
+            fast_time,
+            saved: slow_time - fast_time,
+            energy: ratio * ratio,
+        })
+    }
+}

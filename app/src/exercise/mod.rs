@@ -1,0 +1,141 @@
+//! Exercises with worked answers for a class, on the descents of a road and the truck entered.
+//!
+//! An exercise holds what is given, the answer, and every figure of the way to it, as the solver
+//! works them out; [`crate::words::ExerciseWords`] puts them into sentences. What is given is
+//! round in the units chosen, so that a class can reckon with it; so the same seed gives other
+//! figures in other units.
+//!
+//! Exercises teach arithmetic. None of their figures is advice for a road: mass, grade and speed
+//! are varied.
+
+mod brake_heat;
+mod braking_work;
+mod chance;
+mod control_speed;
+mod forces;
+mod gear_choice;
+mod ground;
+mod haste;
+mod round;
+
+pub use brake_heat::BrakeHeat;
+pub use braking_work::BrakingWork;
+pub use control_speed::ControlSpeed;
+pub use forces::{Forces, Held, Hill};
+pub use gear_choice::{GearChoice, GearTried};
+pub use ground::{Ground, Slope};
+pub use haste::Haste;
+
+use crate::format::Units;
+use chance::Chance;
+use solver::day::Day;
+use solver::motion::Trip;
+use solver::truck::{Truck, TruckError, TruckSpec};
+
+/// A set of exercises.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Sheet {
+    /// What it was drawn with: the same seed gives the same set on every machine.
+    pub seed: u32,
+    /// The units in which what is given is round.
+    pub units: Units,
+    /// The exercises, in the order in which they are set. Empty for a road without a descent.
+    pub exercises: Vec<Exercise>,
+    /// The day lets no retarder stage be recommended: exercises on gear and stage are left out.
+    pub stages_withheld: bool,
+}
+
+/// One exercise.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Exercise {
+    /// Does a gear and stage settle on a grade, and where?
+    ControlSpeed(ControlSpeed),
+    /// Which is the highest gear that holds a grade with the reserve?
+    GearChoice(GearChoice),
+    /// How much energy must be taken away on a descent?
+    BrakingWork(BrakingWork),
+    /// How much time does going faster save?
+    Haste(Haste),
+    /// How warm are the service brakes at the foot?
+    BrakeHeat(BrakeHeat),
+}
+
+impl Sheet {
+    /// Draws a set.
+    ///
+    /// # Errors
+    /// [`TruckError`] where what was entered is no truck.
+    pub fn new(
+        seed: u32,
+        units: Units,
+        ground: &Ground,
+        spec: &TruckSpec,
+        day: &Day,
+    ) -> Result<Self, TruckError> {
+        let truck = Truck::new(spec.clone())?;
+        let setting = Setting { ground, truck: &truck, day, units };
+        let stages_withheld = day.withheld().is_some();
+        let drawn = KINDS.into_iter().zip(0..).filter(|((_, staged), _)| !(*staged && stages_withheld));
+        let exercises = drawn.filter_map(|((draw, _), place)| draw(&setting, &mut Chance::new(seed, place)));
+        Ok(Self { seed, units, exercises: exercises.collect(), stages_withheld })
+    }
+}
+
+/// Draws one exercise; `None` where ground and truck give none of its kind.
+type Draw = fn(&Setting<'_>, &mut Chance) -> Option<Exercise>;
+
+/// The exercises of a set, and whether each is about gear and stage.
+const KINDS: [(Draw, bool); 6] = [
+    (|setting, chance| ControlSpeed::settling(setting, chance).map(Exercise::ControlSpeed), true),
+    (|setting, chance| ControlSpeed::not_settling(setting, chance).map(Exercise::ControlSpeed), true),
+    (|setting, chance| GearChoice::draw(setting, chance).map(Exercise::GearChoice), true),
+    (|setting, chance| BrakingWork::draw(setting, chance).map(Exercise::BrakingWork), false),
+    (|setting, chance| Haste::draw(setting, chance).map(Exercise::Haste), false),
+    (|setting, chance| BrakeHeat::draw(setting, chance).map(Exercise::BrakeHeat), false),
+];
+
+/// Most draws of what is given before an exercise is set as it came, or left out.
+const DRAWS: usize = 12;
+
+/// What exercises are drawn from.
+struct Setting<'a> {
+    ground: &'a Ground,
+    truck: &'a Truck,
+    day: &'a Day,
+    units: Units,
+}
+
+impl<'a> Setting<'a> {
+    /// The truck with 60 to 100 % of the mass entered, rounded; as entered where that is no truck.
+    fn laden(&self, chance: &mut Chance) -> Truck {
+        /// Shares of the gross mass, %.
+        const SHARES: [u8; 9] = [60, 65, 70, 75, 80, 85, 90, 95, 100];
+        let mut spec = self.truck.spec().clone();
+        let entered = spec.gross_mass_kg;
+        let share = f64::from(chance.pick(&SHARES).copied().unwrap_or(100)) / 100.0;
+        spec.gross_mass_kg = round::mass(entered * share, entered, self.units);
+        spec.drive_axle_mass_kg *= spec.gross_mass_kg / entered;
+        Truck::new(spec).unwrap_or_else(|_| self.truck.clone())
+    }
+
+    fn trip<'b>(&'b self, truck: &'b Truck) -> Trip<'b> {
+        Trip { truck, day: self.day }
+    }
+
+    fn slope(&self, chance: &mut Chance) -> Option<&'a Slope> {
+        chance.pick(&self.ground.slopes)
+    }
+
+    /// A speed to keep on a slope: what the plan holds there, or one or two steps of 5 less; in
+    /// whole fives, never below one five.
+    fn pace(&self, slope: &Slope, chance: &mut Chance) -> u32 {
+        let hold = round::fives_within(slope.hold, self.units);
+        let less = u32::try_from(chance.below(3)).unwrap_or(0);
+        hold.saturating_sub(less).max(hold.min(2)).max(1)
+    }
+}
+
+#[cfg(test)]
+pub(crate) mod samples;
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,228 @@
+//! English words of exercises with worked answers.
+
+use super::English;
+use crate::exercise::{BrakeHeat, BrakingWork, ControlSpeed, Exercise, GearChoice, Haste};
+use crate::format::{self, Units};
+use crate::words::say::capital;
+use crate::words::{ExerciseWords, Figures, PlanWords, Term};
+use solver::motion::Answer;
+use solver::truck::{AxlePlace, Gear};
+
+impl ExerciseWords for English {
+    fn exercise_head(&self) -> &'static str {
+        "Exercises"
+    }
+    fn exercise_sentence(&self) -> &'static str {
+        "Sums on the descents of this road, for the truck and the day entered, with masses, grades and speeds varied. Print one sheet to work on and one with the answers."
+    }
+    fn sheet_head(&self, seed: u32) -> String {
+        format!("Exercises, set {seed}")
+    }
+    fn blank_sheet(&self) -> &'static str {
+        "Sheet to work on"
+    }
+    fn answer_sheet(&self) -> &'static str {
+        "Sheet with answers"
+    }
+    fn another_set(&self) -> &'static str {
+        "Another set"
+    }
+    fn sheet_caution(&self) -> &'static str {
+        "These figures are for teaching. They are no advice for any road, truck or load: masses, grades and speeds are varied, and much is left out."
+    }
+    fn no_exercises(&self) -> &'static str {
+        "No descent on this road is long enough to set exercises on."
+    }
+    fn stages_left_out(&self) -> &'static str {
+        "On this day no retarder stage is recommended. Exercises on gear and stage are left out."
+    }
+    fn exercise(&self, number: usize, exercise: &Exercise) -> String {
+        let subject = match exercise {
+            Exercise::ControlSpeed(_) => "control speed",
+            Exercise::GearChoice(_) => "choosing the gear",
+            Exercise::BrakingWork(_) => "braking work",
+            Exercise::Haste(_) => "time saved by going faster",
+            Exercise::BrakeHeat(_) => "brake heat",
+        };
+        format!("Exercise {number}: {subject}")
+    }
+    fn given_label(&self) -> &'static str {
+        "Given"
+    }
+    fn room_label(&self) -> &'static str {
+        "Your working and answer"
+    }
+    fn steps_label(&self) -> &'static str {
+        "Worked steps"
+    }
+    fn solution_label(&self) -> &'static str {
+        "Answer"
+    }
+    fn question(&self, exercise: &Exercise, units: Units) -> String {
+        let figures = Figures::of(exercise, units);
+        match exercise {
+            Exercise::ControlSpeed(it) => format!(
+                "A truck of {} is on a downgrade of {} in {}, {}, with no throttle and no service brakes. Does it settle at a speed, and at which?",
+                figures.mass(it.hill.mass.0),
+                figures.per_cent(-it.hill.grade.0),
+                self.gear(it.gear),
+                self.stage(it.stage)
+            ),
+            Exercise::GearChoice(it) => format!(
+                "A truck of {} is to be held on a downgrade of {} by engine and retarder alone, with {} in reserve. Below stand gears at the fastest speed at which each is used to hold, with the engine speed and the holding force of the strongest stage there. Which is the highest gear that keeps the reserve, and at what speed?",
+                figures.mass(it.hill.mass.0),
+                figures.per_cent(-it.hill.grade.0),
+                figures.per_cent(it.reserve)
+            ),
+            Exercise::BrakingWork(it) => format!(
+                "A truck of {} goes down {} over {} of road at a steady {}. How much energy must engine, retarder and brakes take away? Engine and retarder carry {} of it: how much is left for the service brakes?",
+                figures.mass(it.hill.mass.0),
+                figures.metres(it.drop.0),
+                figures.length(it.length.0),
+                figures.speed(it.speed.0),
+                figures.per_cent(it.carried_share)
+            ),
+            Exercise::Haste(it) => format!(
+                "A descent is {} long. How much time does a truck save that goes down it at {} instead of {}? By how much does its energy of motion grow?",
+                figures.length(it.length.0),
+                figures.speed(it.fast.0),
+                figures.speed(it.slow.0)
+            ),
+            Exercise::BrakeHeat(it) => format!(
+                "On a descent of {} at a steady {} the service brakes take {} all the way; engine and resistance take the rest. How warm are the brakes of {} at the foot?",
+                figures.length(it.length.0),
+                figures.speed(it.speed.0),
+                figures.power(it.power.0),
+                place(it)
+            ),
+        }
+    }
+    fn solution(&self, exercise: &Exercise, units: Units) -> String {
+        let figures = Figures::of(exercise, units);
+        match exercise {
+            Exercise::ControlSpeed(it) => settles(it, figures),
+            Exercise::GearChoice(it) => self.chosen(it, figures),
+            Exercise::BrakingWork(it) => work(it, figures),
+            Exercise::Haste(it) => saved(it, figures),
+            Exercise::BrakeHeat(it) => heat(it, figures),
+        }
+    }
+    fn term(&self, term: Term) -> &'static str {
+        match term {
+            Term::RollingCoefficient => "Rolling resistance coefficient",
+            Term::DragArea => "Drag area",
+            Term::AirDensity => "Density of the air",
+            Term::AirDensityRatio => "Density of the air, over that at sea level",
+            Term::Headwind => "Headwind",
+            Term::HoldingTable => "Holding force by engine speed and road speed",
+            Term::HeatCapacity => "Heat that these brakes store",
+            Term::Cooling => "Heat that they give off at this speed",
+            Term::GroupShare => "Their share of the braking",
+            Term::AirTemperature => "Air",
+            Term::BrakesAtCrest => "Brakes at the crest",
+            Term::Sine => "Sine of the angle of the road",
+            Term::Cosine => "Cosine of the angle",
+            Term::Gravity => "Gravity along the road",
+            Term::Rolling => "Rolling resistance",
+            Term::AgainstAir => "Speed against the air",
+            Term::Air => "Air resistance",
+            Term::Demand => "Left to hold back",
+            Term::HoldingAgainstDemand => "Holding force, against what is left to hold back",
+            Term::ComparedAt => "Reckoned at",
+            Term::LengthInFeet => "Length in feet",
+            Term::GravityWork => "Work of gravity",
+            Term::RollingWork => "Taken by rolling resistance",
+            Term::AirWork => "Taken by the air",
+            Term::WorkLeft => "Left to be taken away",
+            Term::CarriedWork => "Engine and retarder",
+            Term::ServiceWork => "Service brakes",
+            Term::SlowTime => "Time at the slower speed",
+            Term::FastTime => "Time at the faster speed",
+            Term::TimeSaved => "Time saved",
+            Term::MotionEnergy => "Energy of motion, faster over slower",
+            Term::GroupPower => "Power at these brakes",
+            Term::TimeDown => "Time down",
+            Term::TimeConstant => "Time constant: heat stored over heat given off",
+            Term::Settled => "Temperature that they would reach in the long run",
+            Term::Ahead => "Share of that rise still ahead at the foot",
+            Term::AtFoot => "At the foot",
+        }
+    }
+    fn gear_at(&self, gear: Gear, speed: &str) -> String {
+        format!("{} at {speed}", capital(&self.gear(gear)))
+    }
+    fn enough(&self, enough: bool) -> &'static str {
+        if enough { "enough" } else { "too little" }
+    }
+}
+
+impl English {
+    fn chosen(&self, it: &GearChoice, figures: Figures) -> String {
+        let Some(tried) = it.answer.and_then(|at| it.gears.get(at)) else {
+            return "None: not even the lowest gear keeps the reserve. A truck like this must not go down there: less mass or another road.".to_owned();
+        };
+        format!(
+            "{}, {}, at no more than {} ({}), with {} in reserve. It is engaged before the crest.",
+            capital(&self.gear(tried.gear)),
+            self.stage(tried.stage),
+            figures.speed(tried.held.speed.0),
+            format::engine_speed(tried.held.engine_speed.0),
+            format::margin(tried.held.reserve())
+        )
+    }
+}
+
+fn settles(it: &ControlSpeed, figures: Figures) -> String {
+    let speed = figures.speed(it.shown.speed.0);
+    match it.answer {
+        Answer::Settles { engine_speed, .. } => format!(
+            "It settles at about {speed} ({}): there it holds as much as is left to hold back.",
+            format::engine_speed(engine_speed.0)
+        ),
+        Answer::MoreThanNeeded => "It does not settle: it holds back more than needed at every speed of this gear, and slows down. A weaker stage or a higher gear may do.".to_owned(),
+        Answer::Overruns { above: Some(_) } => format!(
+            "It does not settle: it holds back more than needed below about {speed}, and above that it overruns. A truck that has got faster is not caught again. It needs a lower gear, engaged before the crest; else the service brakes must help."
+        ),
+        Answer::Overruns { above: None } | Answer::NotUsable(_) => "It does not settle: it overruns at every speed of this gear. It needs a lower gear, engaged before the crest, or a stronger stage where there is one; else the service brakes must help.".to_owned(),
+    }
+}
+
+fn work(it: &BrakingWork, figures: Figures) -> String {
+    format!(
+        "About {} must be taken away; about {} of that is left for the service brakes.",
+        figures.energy(it.left.0),
+        figures.energy(it.service.0)
+    )
+}
+
+fn saved(it: &Haste, figures: Figures) -> String {
+    format!(
+        "About {}, and the energy of motion is {} times as large: so much more for the brakes in every stop.",
+        figures.minutes(it.saved.0),
+        figures.ratio(it.energy)
+    )
+}
+
+fn heat(it: &BrakeHeat, figures: Figures) -> String {
+    let limit = figures.temperature(it.limit.0);
+    let kept = if it.over_limit() {
+        format!("over the limit of {limit} entered")
+    } else {
+        format!("not over the limit of {limit} entered, but with no stop in hand")
+    };
+    format!(
+        "About {} at the foot: {kept}. Left out: a stop, brakes that do not share evenly, their adjustment, radiation, and cooling that differs from truck to truck by a factor of two.",
+        figures.temperature(it.foot.0)
+    )
+}
+
+fn place(it: &BrakeHeat) -> &'static str {
+    match (it.place, it.axles) {
+        (AxlePlace::Steer, 1) => "the steer axle",
+        (AxlePlace::Steer, _) => "the steer axles",
+        (AxlePlace::Drive, 1) => "the driven axle",
+        (AxlePlace::Drive, _) => "the driven axles",
+        (AxlePlace::Trailer, 1) => "the trailer axle",
+        (AxlePlace::Trailer, _) => "the trailer axles",
+    }
+}
