@@ -136,6 +136,8 @@ impl<'a> Setting<'a> {
 }
 
 #[cfg(test)]
+mod right;
+#[cfg(test)]
 pub(crate) mod samples;
 #[cfg(test)]
 mod tests;

@@ -62,6 +62,7 @@ mod card;
 mod chart;
 mod descent;
 mod entry;
+mod exercise;
 mod export;
 mod language;
 mod lesson;

@@ -1,6 +1,8 @@
 //! Words of exercises with worked answers. They stand apart from [`super::Words`]: the page of a
 //! plan does not carry them.
 
+#[cfg(test)]
+mod arithmetic;
 mod figures;
 mod given;
 mod sums;
@@ -77,6 +79,10 @@ pub trait ExerciseWords: Send + Sync {
     fn colon(&self) -> &'static str {
         ": "
     }
+    /// Between a line and what is said of it.
+    fn semicolon(&self) -> &'static str {
+        "; "
+    }
     /// What is given beside the question, a line each.
     fn given(&self, exercise: &Exercise, units: Units) -> Vec<String> {
         let figures = Figures::of(exercise, units);
@@ -94,8 +100,9 @@ pub trait ExerciseWords: Send + Sync {
             Label::Term(term) => self.term(term).to_owned(),
             Label::Gear(gear, speed) => self.gear_at(gear, &figures.speed(speed.0)),
         };
-        let judged = line.enough.map_or_else(String::new, |it| format!("; {}", self.enough(it)));
-        format!("{label}{}{}{judged}", self.colon(), line.text)
+        let judged = line.enough.map_or("", |it| self.enough(it));
+        let between = if judged.is_empty() { "" } else { self.semicolon() };
+        format!("{label}{}{}{between}{judged}", self.colon(), line.text)
     }
 }
 

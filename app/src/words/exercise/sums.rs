@@ -64,10 +64,20 @@ fn weight(hill: &Hill, figures: Figures) -> String {
     }
 }
 
+/// “+ 10 km/h”, or “− 10 km/h” where the number is negative.
+fn plus(number: &str) -> String {
+    number.strip_prefix('−').map_or_else(|| format!("+ {number}"), |size| format!("− {size}"))
+}
+
+/// “− 0.3 kN”, or “+ 0.3 kN” where the number is negative.
+fn minus(number: &str) -> String {
+    number.strip_prefix('−').map_or_else(|| format!("− {number}"), |size| format!("+ {size}"))
+}
+
 /// The speed against the air, where it is not the road speed in the same unit.
 fn against(hill: &Hill, forces: &Forces, speed: MetresPerSecond, figures: Figures) -> Option<Line> {
     let road = figures.speed(speed.0);
-    let sum = if blows(hill) { format!("{road} + {}", figures.speed(hill.headwind.0)) } else { road };
+    let sum = if blows(hill) { format!("{road} {}", plus(&figures.speed(hill.headwind.0))) } else { road };
     let text = match figures.units {
         Units::Metric if blows(hill) => {
             format!("({sum}) ÷ {} = {}", trimmed(KMH, 1), in_air(forces, figures))
@@ -116,7 +126,7 @@ fn forces(hill: &Hill, at: &Forces, speed: MetresPerSecond, figures: Figures) ->
     ];
     lines.extend(against(hill, at, speed, figures));
     lines.push(Line::of(Term::Air, format!("{}{in_kilonewtons} = {air}", drag(hill, at, figures))));
-    lines.push(Line::of(Term::Demand, format!("{gravity} − {roll} − {air} = {demand}")));
+    lines.push(Line::of(Term::Demand, format!("{gravity} − {roll} {} = {demand}", minus(&air))));
     lines
 }
 
@@ -190,7 +200,7 @@ fn of_braking_work(it: &BrakingWork, figures: Figures) -> Vec<Line> {
     lines.extend(against(&it.hill, &it.forces, it.speed, figures));
     let drag = drag(&it.hill, &it.forces, figures);
     lines.push(Line::of(Term::AirWork, format!("{drag} × {way} {drag_to_energy} = {air}")));
-    lines.push(Line::of(Term::WorkLeft, format!("{gravity} − {roll} − {air} = {left}")));
+    lines.push(Line::of(Term::WorkLeft, format!("{gravity} − {roll} {} = {left}", minus(&air))));
     lines.push(Line::of(Term::CarriedWork, format!("{share} × {left} = {carried}")));
     lines.push(Line::of(Term::ServiceWork, format!("{left} − {carried} = {service}")));
     lines

@@ -66,6 +66,7 @@ mod card;
 mod chart;
 mod descent;
 mod entry;
+mod exercise;
 mod export;
 mod language;
 mod lesson;

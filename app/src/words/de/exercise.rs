@@ -1,0 +1,228 @@
+//! German words of exercises with worked answers.
+
+use super::German;
+use crate::exercise::{BrakeHeat, BrakingWork, ControlSpeed, Exercise, GearChoice, Haste};
+use crate::format::{self, Units};
+use crate::words::say::capital;
+use crate::words::{ExerciseWords, Figures, PlanWords, Term};
+use solver::motion::Answer;
+use solver::truck::{AxlePlace, Gear};
+
+impl ExerciseWords for German {
+    fn exercise_head(&self) -> &'static str {
+        "Übungsaufgaben"
+    }
+    fn exercise_sentence(&self) -> &'static str {
+        "Rechenaufgaben zu den Gefällestrecken dieser Strecke, für das Fahrzeug und die Bedingungen wie eingegeben, mit anderen Massen, Neigungen und Geschwindigkeiten. Drucken Sie ein Blatt zum Bearbeiten und eines mit Lösungen."
+    }
+    fn sheet_head(&self, seed: u32) -> String {
+        format!("Übungsaufgaben, Satz {seed}")
+    }
+    fn blank_sheet(&self) -> &'static str {
+        "Blatt zum Bearbeiten"
+    }
+    fn answer_sheet(&self) -> &'static str {
+        "Blatt mit Lösungen"
+    }
+    fn another_set(&self) -> &'static str {
+        "Anderer Satz"
+    }
+    fn sheet_caution(&self) -> &'static str {
+        "Diese Zahlen dienen dem Unterricht. Sie sind keine Empfehlung für eine Strecke, ein Fahrzeug oder eine Ladung: Massen, Neigungen und Geschwindigkeiten sind verändert, und vieles ist weggelassen."
+    }
+    fn no_exercises(&self) -> &'static str {
+        "Keine Gefällestrecke hier ist lang genug für Übungsaufgaben."
+    }
+    fn stages_left_out(&self) -> &'static str {
+        "Unter diesen Bedingungen wird keine Stufe der Dauerbremse empfohlen. Aufgaben zu Gang und Stufe sind weggelassen."
+    }
+    fn exercise(&self, number: usize, exercise: &Exercise) -> String {
+        let subject = match exercise {
+            Exercise::ControlSpeed(_) => "Wo sich das Fahrzeug einpendelt",
+            Exercise::GearChoice(_) => "Wahl des Gangs",
+            Exercise::BrakingWork(_) => "Bremsarbeit",
+            Exercise::Haste(_) => "Zeitgewinn durch schnelleres Fahren",
+            Exercise::BrakeHeat(_) => "Wärme der Bremsen",
+        };
+        format!("Aufgabe {number}: {subject}")
+    }
+    fn given_label(&self) -> &'static str {
+        "Gegeben"
+    }
+    fn room_label(&self) -> &'static str {
+        "Ihr Rechenweg und Ihre Antwort"
+    }
+    fn steps_label(&self) -> &'static str {
+        "Rechenweg"
+    }
+    fn solution_label(&self) -> &'static str {
+        "Antwort"
+    }
+    fn question(&self, exercise: &Exercise, units: Units) -> String {
+        let figures = Figures::of(exercise, units);
+        match exercise {
+            Exercise::ControlSpeed(it) => format!(
+                "Ein Fahrzeug mit {} fährt auf einem Gefälle von {}: {}, {}, ohne Gas und ohne Betriebsbremse. Pendelt es sich bei einer Geschwindigkeit ein, und bei welcher?",
+                figures.mass(it.hill.mass.0),
+                figures.per_cent(-it.hill.grade.0),
+                self.gear(it.gear),
+                self.stage(it.stage)
+            ),
+            Exercise::GearChoice(it) => format!(
+                "Motor und Dauerbremse allein sollen ein Fahrzeug mit {} auf einem Gefälle von {} mit {} Reserve halten. Unten stehen Gänge bei der höchsten Geschwindigkeit, bei der jeder zum Halten benutzt wird, mit Motordrehzahl und Haltekraft der stärksten Stufe. Welches ist der höchste Gang, der die Reserve einhält, und bei welcher Geschwindigkeit?",
+                figures.mass(it.hill.mass.0),
+                figures.per_cent(-it.hill.grade.0),
+                figures.per_cent(it.reserve)
+            ),
+            Exercise::BrakingWork(it) => format!(
+                "Ein Fahrzeug mit {} fährt auf {} Strecke {} hinunter, gleichmäßig mit {}. Wie viel Energie müssen Motor, Dauerbremse und Betriebsbremse aufnehmen? Motor und Dauerbremse übernehmen davon {}: Wie viel bleibt für die Betriebsbremse?",
+                figures.mass(it.hill.mass.0),
+                figures.length(it.length.0),
+                figures.metres(it.drop.0),
+                figures.speed(it.speed.0),
+                figures.per_cent(it.carried_share)
+            ),
+            Exercise::Haste(it) => format!(
+                "Eine Gefällestrecke ist {} lang. Wie viel Zeit gewinnt ein Fahrzeug, das sie mit {} statt mit {} hinunterfährt? Um wie viel wächst seine Bewegungsenergie?",
+                figures.length(it.length.0),
+                figures.speed(it.fast.0),
+                figures.speed(it.slow.0)
+            ),
+            Exercise::BrakeHeat(it) => format!(
+                "Auf einer Gefällestrecke von {}, gleichmäßig mit {}, nimmt die Betriebsbremse die ganze Zeit {} auf; den Rest übernehmen Motor und Fahrwiderstände. Wie warm sind die Bremsen {} am Fuß?",
+                figures.length(it.length.0),
+                figures.speed(it.speed.0),
+                figures.power(it.power.0),
+                place(it)
+            ),
+        }
+    }
+    fn solution(&self, exercise: &Exercise, units: Units) -> String {
+        let figures = Figures::of(exercise, units);
+        match exercise {
+            Exercise::ControlSpeed(it) => settles(it, figures),
+            Exercise::GearChoice(it) => self.chosen(it, figures),
+            Exercise::BrakingWork(it) => work(it, figures),
+            Exercise::Haste(it) => saved(it, figures),
+            Exercise::BrakeHeat(it) => heat(it, figures),
+        }
+    }
+    fn term(&self, term: Term) -> &'static str {
+        match term {
+            Term::RollingCoefficient => "Rollwiderstandsbeiwert",
+            Term::DragArea => "Luftwiderstandsfläche",
+            Term::AirDensity => "Dichte der Luft",
+            Term::AirDensityRatio => "Dichte der Luft, geteilt durch die auf Meereshöhe",
+            Term::Headwind => "Gegenwind",
+            Term::HoldingTable => "Haltekraft nach Motordrehzahl und Geschwindigkeit",
+            Term::HeatCapacity => "Wärme, die diese Bremsen speichern",
+            Term::Cooling => "Wärme, die sie bei dieser Geschwindigkeit abgeben",
+            Term::GroupShare => "Ihr Anteil an der Bremsung",
+            Term::AirTemperature => "Luft",
+            Term::BrakesAtCrest => "Bremsen an der Kuppe",
+            Term::Sine => "Sinus des Neigungswinkels",
+            Term::Cosine => "Kosinus des Winkels",
+            Term::Gravity => "Hangabtriebskraft",
+            Term::Rolling => "Rollwiderstand",
+            Term::AgainstAir => "Geschwindigkeit gegen die Luft",
+            Term::Air => "Luftwiderstand",
+            Term::Demand => "Bleibt zu halten",
+            Term::HoldingAgainstDemand => "Haltekraft im Vergleich mit dem, was zu halten bleibt",
+            Term::ComparedAt => "Gerechnet bei",
+            Term::LengthInFeet => "Länge in Fuß",
+            Term::GravityWork => "Arbeit der Schwerkraft",
+            Term::RollingWork => "Davon nimmt der Rollwiderstand",
+            Term::AirWork => "Davon nimmt der Luftwiderstand",
+            Term::WorkLeft => "Bleibt aufzunehmen",
+            Term::CarriedWork => "Motor und Dauerbremse",
+            Term::ServiceWork => "Betriebsbremse",
+            Term::SlowTime => "Zeit bei der niedrigeren Geschwindigkeit",
+            Term::FastTime => "Zeit bei der höheren Geschwindigkeit",
+            Term::TimeSaved => "Zeitgewinn",
+            Term::MotionEnergy => "Bewegungsenergie, höhere durch niedrigere Geschwindigkeit",
+            Term::GroupPower => "Leistung an diesen Bremsen",
+            Term::TimeDown => "Dauer der Talfahrt",
+            Term::TimeConstant => "Zeitkonstante: gespeicherte durch abgegebene Wärme",
+            Term::Settled => "Temperatur, die sie auf Dauer erreichen würden",
+            Term::Ahead => "Anteil dieses Anstiegs, der am Fuß noch aussteht",
+            Term::AtFoot => "Am Fuß",
+        }
+    }
+    fn gear_at(&self, gear: Gear, speed: &str) -> String {
+        format!("{} bei {speed}", self.gear(gear))
+    }
+    fn enough(&self, enough: bool) -> &'static str {
+        if enough { "genug" } else { "zu wenig" }
+    }
+}
+
+impl German {
+    fn chosen(&self, it: &GearChoice, figures: Figures) -> String {
+        let Some(tried) = it.answer.and_then(|at| it.gears.get(at)) else {
+            return "Keiner: Auch der niedrigste Gang hält die Reserve nicht ein. Ein solches Fahrzeug darf dort nicht hinunterfahren: weniger Masse oder eine andere Strecke.".to_owned();
+        };
+        format!(
+            "{}, {}, bei höchstens {} ({}), mit {} Reserve. Der Gang wird vor der Kuppe eingelegt.",
+            capital(&self.gear(tried.gear)),
+            self.stage(tried.stage),
+            figures.speed(tried.held.speed.0),
+            format::engine_speed(tried.held.engine_speed.0),
+            format::margin(tried.held.reserve())
+        )
+    }
+}
+
+fn settles(it: &ControlSpeed, figures: Figures) -> String {
+    let speed = figures.speed(it.shown.speed.0);
+    match it.answer {
+        Answer::Settles { engine_speed, .. } => format!(
+            "Es pendelt sich bei etwa {speed} ein ({}): Dort ist die Haltekraft so groß wie das, was zu halten bleibt.",
+            format::engine_speed(engine_speed.0)
+        ),
+        Answer::MoreThanNeeded => "Es pendelt sich nicht ein: Die Haltekraft ist bei jeder Geschwindigkeit dieses Gangs größer als nötig, und es wird langsamer. Eine schwächere Stufe oder ein höherer Gang kann genügen.".to_owned(),
+        Answer::Overruns { above: Some(_) } => format!(
+            "Es pendelt sich nicht ein: Unter etwa {speed} ist die Haltekraft größer als nötig, darüber wird es schneller. Ist es erst schneller, fängt nichts es wieder ein. Nötig ist ein niedrigerer Gang, eingelegt vor der Kuppe; sonst muss die Betriebsbremse helfen."
+        ),
+        Answer::Overruns { above: None } | Answer::NotUsable(_) => "Es pendelt sich nicht ein: Es wird bei jeder Geschwindigkeit dieses Gangs schneller. Nötig ist ein niedrigerer Gang, eingelegt vor der Kuppe, oder, wenn es sie gibt, eine stärkere Stufe; sonst muss die Betriebsbremse helfen.".to_owned(),
+    }
+}
+
+fn work(it: &BrakingWork, figures: Figures) -> String {
+    format!(
+        "Etwa {} sind aufzunehmen; davon bleiben etwa {} für die Betriebsbremse.",
+        figures.energy(it.left.0),
+        figures.energy(it.service.0)
+    )
+}
+
+fn saved(it: &Haste, figures: Figures) -> String {
+    format!(
+        "Etwa {}, und die Bewegungsenergie ist das {}-Fache: So viel mehr nehmen die Bremsen bei jedem Stopp auf.",
+        figures.minutes(it.saved.0),
+        figures.ratio(it.energy)
+    )
+}
+
+fn heat(it: &BrakeHeat, figures: Figures) -> String {
+    let limit = figures.temperature(it.limit.0);
+    let kept = if it.over_limit() {
+        format!("über der eingegebenen Grenze von {limit}")
+    } else {
+        format!("nicht über der eingegebenen Grenze von {limit}, aber ohne Vorrat für einen Stopp")
+    };
+    format!(
+        "Etwa {} am Fuß: {kept}. Weggelassen sind: ein Stopp, ungleich verteilte Bremsung, die Bremseneinstellung, Strahlung und dass die Kühlung von Fahrzeug zu Fahrzeug um den Faktor zwei abweicht.",
+        figures.temperature(it.foot.0)
+    )
+}
+
+fn place(it: &BrakeHeat) -> &'static str {
+    match (it.place, it.axles) {
+        (AxlePlace::Steer, 1) => "der Lenkachse",
+        (AxlePlace::Steer, _) => "der Lenkachsen",
+        (AxlePlace::Drive, 1) => "der Antriebsachse",
+        (AxlePlace::Drive, _) => "der Antriebsachsen",
+        (AxlePlace::Trailer, 1) => "der Anhängerachse",
+        (AxlePlace::Trailer, _) => "der Anhängerachsen",
+    }
+}
