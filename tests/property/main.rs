@@ -8,6 +8,7 @@ mod parts;
 mod physics;
 mod resampling;
 mod retarders;
+mod ride;
 mod road;
 mod roadside;
 mod second_opinion;

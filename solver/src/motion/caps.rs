@@ -20,10 +20,11 @@ pub(super) fn hold_at(holds: &[Hold], cell: usize) -> Option<&Hold> {
 /// follows can be kept.
 pub(super) fn entry_caps(trip: Trip<'_>, road: &Road, from: usize, to: usize, holds: &[Hold]) -> Vec<f64> {
     let limit = trip.top_speed().0;
-    let held = |cell: usize| hold_at(holds, cell).map_or(f64::INFINITY, |hold| hold.speed.0);
+    // No plan holds a speed above the limit; who drives otherwise than planned may.
+    let asked = |cell: usize| hold_at(holds, cell).map_or(limit, |hold| hold.speed.0);
     // Crest and foot belong to the descent: its speed is reached at the one and kept to the other.
     let mut caps: Vec<f64> = (from..=to)
-        .map(|point| limit.min(held(point)).min(point.checked_sub(1).map_or(f64::INFINITY, held)))
+        .map(|point| asked(point).min(point.checked_sub(1).map_or(f64::INFINITY, asked)))
         .collect();
     for (curve, speed) in curves_between(trip, road, from, to) {
         for cap in &mut caps[curve.from.max(from) - from..=curve.to.min(to) - from] {

@@ -74,9 +74,11 @@ impl Driver<'_> {
             speed: self.state.speed,
             gear: self.state.gear,
             to_hold: Newtons(0.0),
+            pull: Newtons(0.0),
             hottest,
             after_stop: hottest,
             carried: 1.0,
+            time: self.ledger.time,
         }
     }
 
@@ -272,9 +274,11 @@ impl Driver<'_> {
             speed: self.state.speed,
             gear,
             to_hold,
+            pull,
             hottest: brakes.hottest(trip),
             after_stop: brakes.hottest_after_stop(trip, self.state.speed, scene.grade),
             carried: if to_hold.0 > 0.0 { held / to_hold } else { 1.0 },
+            time: self.ledger.time,
         }
     }
 

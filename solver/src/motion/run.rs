@@ -11,6 +11,7 @@ use super::ledger::Ledger;
 use super::step::{Hold, Sample, State};
 use crate::constants::WALKING_SPEED;
 use crate::road::Road;
+use crate::truck::Truck;
 use crate::units::{Celsius, Grade, MetresPerSecond, Seconds};
 
 /// So far before its crest a driver makes ready for a descent, m. Assumed.
@@ -43,7 +44,7 @@ impl Run {
     /// outside them the day's limit caps the speed.
     #[must_use]
     pub fn along(trip: Trip<'_>, road: &Road, from: usize, to: usize, holds: &[Hold], start: State) -> Self {
-        Course { trip, road, from, to, holds }.freely(start, &mut |_| ())
+        Course { trip, road, from, to, holds, then: None }.freely(start, &mut |_| ())
     }
 
     /// The whole road, with `watch` told the state at the end of each cell.
@@ -55,14 +56,28 @@ impl Run {
         start: State,
         watch: &mut dyn FnMut(&State),
     ) -> Self {
-        Course { trip, road, from: 0, to: road.cells(), holds }.freely(start, watch)
+        Course { trip, road, from: 0, to: road.cells(), holds, then: None }.freely(start, watch)
     }
 
     /// The whole road as a driver takes it who keeps to a card: points are entered no faster than
     /// `caps` has them, whatever this truck and this day would allow. See [`caps`].
     #[must_use]
     pub fn by_card(trip: Trip<'_>, road: &Road, caps: &[f64], holds: &[Hold], start: State) -> Self {
-        let course = Course { trip, road, from: 0, to: road.cells(), holds };
+        Self::by_card_then(trip, road, caps, holds, start, None)
+    }
+
+    /// As [`Run::by_card`], with another truck in its place from a cell on: the same, in which
+    /// something failed there.
+    #[must_use]
+    pub fn by_card_then(
+        trip: Trip<'_>,
+        road: &Road,
+        caps: &[f64],
+        holds: &[Hold],
+        start: State,
+        then: Option<(usize, &Truck)>,
+    ) -> Self {
+        let course = Course { trip, road, from: 0, to: road.cells(), holds, then };
         course.drive(caps, start, NO_LIMIT, &mut |_| ()).0
     }
 
@@ -78,7 +93,7 @@ impl Run {
         start: State,
         limit: Celsius,
     ) -> Option<Self> {
-        let course = Course { trip, road, from, to, holds };
+        let course = Course { trip, road, from, to, holds, then: None };
         let (run, kept) = course.drive(&course.caps(), start, limit, &mut |_| ());
         kept.then_some(run)
     }
@@ -107,6 +122,8 @@ struct Course<'a> {
     from: usize,
     to: usize,
     holds: &'a [Hold],
+    /// The truck that takes the first one's place, and from which cell on.
+    then: Option<(usize, &'a Truck)>,
 }
 
 impl Course<'_> {
@@ -126,7 +143,7 @@ impl Course<'_> {
         limit: Celsius,
         watch: &mut dyn FnMut(&State),
     ) -> (Run, bool) {
-        let Course { trip, road, from, to, holds } = *self;
+        let Course { trip, road, from, to, holds, then } = *self;
         let stops: Vec<usize> = brake_check_stops(trip, road, from, to).collect();
         let ready = (READY_M / road.step_m()) as usize;
         let rest = Seconds(trip.day.brake_check_stop_min * 60.0);
@@ -136,6 +153,9 @@ impl Course<'_> {
         let mut samples: Vec<Sample> = Vec::with_capacity(to - from);
         let mut kept = true;
         for cell in from..to {
+            if let Some((_, truck)) = then.filter(|(at, _)| *at == cell) {
+                driver.trip = Trip { truck, ..trip };
+            }
             if !road.assessed()[cell] {
                 samples.push(driver.stand_in());
                 watch(&driver.state);
@@ -159,6 +179,10 @@ impl Course<'_> {
                 kept = false;
                 break;
             }
+        }
+        // Whoever stands at the end arrives when the stand is over.
+        if let Some(last) = samples.last_mut() {
+            last.time = driver.ledger.time;
         }
         let Driver { state: end, ledger, stalled, .. } = driver;
         (Run { samples, ledger, start, end, stalled }, kept)

@@ -70,10 +70,15 @@ pub struct Sample {
     pub gear: Gear,
     /// What was to be held back; zero where the truck was pulled or rolled free.
     pub to_hold: Newtons,
+    /// What the engine pulled with; zero where the truck was held back or rolled free.
+    pub pull: Newtons,
     /// Hottest service brakes at the end of the cell.
     pub hottest: Celsius,
     /// The same after one hard stop there.
     pub after_stop: Celsius,
     /// Share of what was to be held that retarder and motoring carried; 1 where nothing was.
     pub carried: f64,
+    /// Time since the run began, at the end of the cell. A stand at a brake check comes after it;
+    /// one at the very end of the run is counted in.
+    pub time: Seconds,
 }

@@ -5,16 +5,17 @@
 //! grip, and brake heat with one hard stop in hand. Where there is none the same is asked
 //! without the reserve, then with the service brakes, and then it is said that there is none.
 
-use super::answer::{Advice, Choice, Governs, NoSafeSpeed, Snub, StageSpan, Verdict};
+use super::answer::{Advice, Choice, Governs, NoSafeSpeed, Snub, Verdict};
 use super::approach::Approach;
 use super::descents::Stretch;
 use super::margin::{HOLD_SHARE, Point, best_gear, least_margin, speeds, turns_over};
+use super::stages::stage_spans;
 use crate::constants::MPH;
 use crate::day::ServiceBrakes;
 use crate::motion::{Hold, Run, Trip};
 use crate::road::Road;
 use crate::truck::{Gear, Stage};
-use crate::units::{Celsius, Grade, Joules, Metres, MetresPerSecond, Newtons, Seconds};
+use crate::units::{Celsius, Joules, MetresPerSecond, Newtons, Seconds};
 
 /// Steps of the hold speed in one stride of the search.
 const STRIDE: usize = 4;
@@ -274,7 +275,7 @@ impl Ask<'_> {
         } else {
             Verdict::NeedsServiceBrakes
         };
-        let strongest = self.stage_spans(&hold).iter().map(|span| span.stage).max();
+        let strongest = stage_spans(self.trip, self.road, &hold).iter().map(|span| span.stage).max();
         let advice = Advice {
             verdict,
             gear: candidate.gear,
@@ -315,28 +316,6 @@ impl Ask<'_> {
         let count = (work / each).ceil().max(1.0);
         let off = Seconds((speed - to).0 * mass / pushing);
         Some(Snub { from: speed, to, on: Seconds(SNUB_TIME), off, count: count as u32 })
-    }
-
-    /// The weakest stage that holds on each grade of the stretch, neighbours joined.
-    pub(super) fn stage_spans(&self, hold: &Hold) -> Vec<StageSpan> {
-        let mut spans: Vec<StageSpan> = Vec::new();
-        let inside = self.road.segments().iter().filter(|s| s.to > hold.from && s.from < hold.to);
-        for segment in inside {
-            let (mut from, end) = (segment.from.max(hold.from), segment.to.min(hold.to));
-            let grade = Grade(self.road.mean_grade(from, end));
-            let air = self.trip.air(Metres(self.road.heights_m()[from]));
-            while from < end {
-                let (speed, to) = self.driven_at(hold.speed, from, end);
-                let demand = self.trip.demand(speed, grade, air);
-                let stage = self.trip.weakest_stage(hold.gear, speed, air, demand);
-                match spans.last_mut() {
-                    Some(last) if last.stage == stage && last.to == from => last.to = to,
-                    Some(_) | None => spans.push(StageSpan { from, to, stage }),
-                }
-                from = to;
-            }
-        }
-        spans
     }
 
     /// No speed keeps the limits: how near the slowest came.

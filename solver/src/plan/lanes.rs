@@ -1,7 +1,7 @@
 //! The run as arrays for the pictures.
 
-use super::answer::{Choice, Descent};
-use crate::motion::{Run, Sample, Trip};
+use super::answer::{Choice, Descent, StageSpan};
+use crate::motion::{Hold, Run, Sample, Trip};
 use crate::road::Road;
 use crate::units::{Celsius, Grade, MetresPerSecond};
 use serde::{Deserialize, Serialize};
@@ -72,28 +72,38 @@ impl HeatStep {
     }
 }
 
-/// One value a grid point: the first from the start state, each next from the cell before it.
-/// Inside a descent gear and stage are those of the advice from the crest on: engaged before it,
-/// and the stage changing by grades, not by metres.
-pub(super) fn lanes(trip: Trip<'_>, road: &Road, run: &Run, descents: &[Descent]) -> Lanes {
-    let mut lanes = Lanes::default();
-    let grade = Grade(road.grades().first().copied().unwrap_or(0.0));
-    if let Some(sample) = run.samples.first() {
-        let (speed, brakes) = (run.start.speed, run.start.brakes);
-        let hottest = brakes.hottest(trip);
-        let after_stop = brakes.hottest_after_stop(trip, speed, grade);
-        lanes.push(trip, road, 0, Sample { speed, hottest, after_stop, ..*sample });
-    }
-    for (cell, sample) in run.samples.iter().enumerate() {
-        lanes.push(trip, road, cell, *sample);
-    }
-    for descent in descents {
-        lanes.advise(trip, descent);
-    }
-    lanes
-}
-
 impl Lanes {
+    /// The lanes of a plan. Inside a descent gear and stage are those of the advice from the crest
+    /// on: engaged before it, and the stage changing by grades, not by metres.
+    pub(super) fn of(trip: Trip<'_>, road: &Road, run: &Run, descents: &[Descent]) -> Self {
+        let mut lanes = Self::driven(&|_| trip, road, run);
+        for descent in descents {
+            match &descent.choice {
+                Choice::Held(_) => lanes.advise(trip, &descent.hold(), &descent.stages),
+                Choice::NoSafeSpeed(_) => lanes.say_nothing(descent.from, descent.to),
+            }
+        }
+        lanes
+    }
+
+    /// A run along the whole road, one value a grid point: the first from the start state, each
+    /// next from the cell before it. `trip_on` is told the cell.
+    pub(crate) fn driven<'a>(trip_on: &dyn Fn(usize) -> Trip<'a>, road: &Road, run: &Run) -> Self {
+        let mut lanes = Self::default();
+        let grade = Grade(road.grades().first().copied().unwrap_or(0.0));
+        if let Some(sample) = run.samples.first() {
+            let trip = trip_on(0);
+            let (speed, brakes) = (run.start.speed, run.start.brakes);
+            let hottest = brakes.hottest(trip);
+            let after_stop = brakes.hottest_after_stop(trip, speed, grade);
+            lanes.push(trip, road, 0, Sample { speed, hottest, after_stop, ..*sample });
+        }
+        for (cell, sample) in run.samples.iter().enumerate() {
+            lanes.push(trip_on(cell), road, cell, *sample);
+        }
+        lanes
+    }
+
     fn push(&mut self, trip: Trip<'_>, road: &Road, cell: usize, sample: Sample) {
         let assessed = road.assessed()[cell];
         let value = |x: f64| if assessed { x as f32 } else { f32::NAN };
@@ -112,27 +122,25 @@ impl Lanes {
         self.heat.push(small(step as u8));
     }
 
-    /// Where no safe speed was found no gear, stage or speed is shown.
-    fn advise(&mut self, trip: Trip<'_>, descent: &Descent) {
-        match &descent.choice {
-            Choice::Held(advice) => {
-                for span in &descent.stages {
-                    self.stage[span.from..=span.to].fill(span.stage.number());
-                }
-                let crest = descent.from;
-                let speed = MetresPerSecond(f64::from(self.speed[crest]));
-                self.gear[crest] = advice.gear.number();
-                self.engine_speed[crest] = trip.truck.engine_speed(advice.gear, speed).0 as f32;
-                self.carried[crest] = self.carried[crest + 1];
-            }
-            Choice::NoSafeSpeed(_) => {
-                let inside = descent.from..=descent.to;
-                self.gear[inside.clone()].fill(Self::BLANK);
-                self.stage[inside.clone()].fill(Self::BLANK);
-                self.engine_speed[inside.clone()].fill(f32::NAN);
-                self.carried[inside.clone()].fill(f32::NAN);
-                self.speed[inside].fill(f32::NAN);
-            }
+    /// Shows a hold with its stages from the crest on.
+    pub(crate) fn advise(&mut self, trip: Trip<'_>, hold: &Hold, stages: &[StageSpan]) {
+        for span in stages {
+            self.stage[span.from..=span.to].fill(span.stage.number());
         }
+        let crest = hold.from;
+        let speed = MetresPerSecond(f64::from(self.speed[crest]));
+        self.gear[crest] = hold.gear.number();
+        self.engine_speed[crest] = trip.truck.engine_speed(hold.gear, speed).0 as f32;
+        self.carried[crest] = self.carried[crest + 1];
+    }
+
+    /// Where no safe speed was found no gear, stage or speed is shown.
+    pub(crate) fn say_nothing(&mut self, from: usize, to: usize) {
+        let inside = from..=to;
+        self.gear[inside.clone()].fill(Self::BLANK);
+        self.stage[inside.clone()].fill(Self::BLANK);
+        self.engine_speed[inside.clone()].fill(f32::NAN);
+        self.carried[inside.clone()].fill(f32::NAN);
+        self.speed[inside].fill(f32::NAN);
     }
 }

@@ -8,6 +8,7 @@ mod descents;
 mod lanes;
 mod margin;
 mod posted;
+mod stages;
 mod sustained;
 mod table;
 mod totals;
@@ -18,6 +19,7 @@ pub use answer::{
 };
 pub use lanes::{HeatStep, Lanes};
 pub use margin::HOLD_SHARE;
+pub(crate) use stages::stage_spans;
 pub use table::table;
 pub use totals::Totals;
 
@@ -31,7 +33,7 @@ use choose::Ask;
 use descents::Stretch;
 
 /// How much heavier the second answer of each descent is.
-const HEAVIER: f64 = 1.10;
+pub(crate) const HEAVIER: f64 = 1.10;
 
 /// Plans a road: every descent in road order, then the run along the whole.
 ///
@@ -62,7 +64,7 @@ pub fn plan(
     }
     let start = start_state(trip, road);
     let run = Run::along(trip, road, 0, road.cells(), &holds, start);
-    let lanes = lanes::lanes(trip, road, &run, &list);
+    let lanes = Lanes::of(trip, road, &run, &list);
     let curves = curves_between(trip, road, 0, road.cells());
     let slow = curves.filter(|(_, speed)| *speed < trip.top_speed());
     let curves = slow.map(|(curve, speed)| SlowCurve { curve: *curve, speed }).collect();
@@ -117,7 +119,7 @@ fn describe(
         snubbing: snubbing.choice,
         heavier: heavy.map(|trip| Ask { trip, ..ask }.choose(trip.day.service_brakes).choice),
         table: table(trip, sustained.grade, sustained.height),
-        stages: ask.stage_spans(&hold),
+        stages: stage_spans(trip, road, &hold),
         reliefs: stretch.reliefs.clone(),
         change: ask.change(chosen),
         carried: None,

@@ -1,7 +1,7 @@
 //! Limits posted on a descent: what they ask of its speed.
 
 use super::choose::Ask;
-use crate::road::PostedLimit;
+use crate::road::{PostedLimit, Road};
 use crate::units::MetresPerSecond;
 
 impl Ask<'_> {
@@ -25,30 +25,30 @@ impl Ask<'_> {
         let (mut from, end) = (self.stretch.from, self.stretch.to);
         let mut below = 0;
         while from < end {
-            let (driven, to) = self.driven_at(speed, from, end);
+            let (driven, to) = driven_at(self.road, speed, from, end);
             below += if driven < speed { to - from } else { 0 };
             from = to;
         }
         2 * below >= end - self.stretch.from
     }
+}
 
-    /// The speed driven from a grid point on: the hold speed or a lower posted limit, and how far
-    /// that goes, at most to `end`.
-    pub(super) fn driven_at(
-        &self,
-        hold: MetresPerSecond,
-        from: usize,
-        end: usize,
-    ) -> (MetresPerSecond, usize) {
-        let (mut speed, mut to) = (hold, end);
-        for limit in self.road.limits() {
-            if (limit.from..limit.to).contains(&from) {
-                speed = MetresPerSecond(speed.0.min(limit.speed().0));
-                to = to.min(limit.to);
-            } else if limit.from > from {
-                to = to.min(limit.from);
-            }
+/// The speed driven from a grid point on: the hold speed or a lower posted limit, and how far
+/// that goes, at most to `end`.
+pub(super) fn driven_at(
+    road: &Road,
+    hold: MetresPerSecond,
+    from: usize,
+    end: usize,
+) -> (MetresPerSecond, usize) {
+    let (mut speed, mut to) = (hold, end);
+    for limit in road.limits() {
+        if (limit.from..limit.to).contains(&from) {
+            speed = MetresPerSecond(speed.0.min(limit.speed().0));
+            to = to.min(limit.to);
+        } else if limit.from > from {
+            to = to.min(limit.from);
         }
-        (speed, to)
     }
+    (speed, to)
 }

@@ -3,12 +3,14 @@
 //! The plan answers first and fast. A study takes the road, the plan and the same entries, and
 //! looks further: how the answer moves within the spread of the entries, what is left when the
 //! retarder is lost, when a brake is out of adjustment, and where to slow for what lies ahead.
+//! A ride is the plan driven as it says, or with one thing otherwise.
 
 mod adjustment;
 mod input;
 mod lost;
 mod measured;
 mod quantile;
+mod ride;
 mod slowing;
 mod sureness;
 
@@ -16,6 +18,7 @@ pub use adjustment::Adjustment;
 pub use input::{Input, RUNS};
 pub use lost::{Lost, RampAhead, Reach};
 pub use measured::{Measured, NotMeasured, Seen, measured};
+pub use ride::{RideEnd, RideLanes, Slip, part_at, ride};
 pub use slowing::{SlowFor, Slowing};
 pub use sureness::{Bands, DescentSureness, Sureness, sureness};
 

@@ -98,6 +98,15 @@ impl Truck {
         Self::new(spec).ok()
     }
 
+    /// The same truck whose strongest retarder stage is gone: the next weaker one is its strongest
+    /// then. `None` where it has no retarder.
+    #[must_use]
+    pub fn without_strongest_stage(&self) -> Option<Self> {
+        let mut truck = self.clone();
+        truck.spec.retarder = self.spec.retarder.clone().without_strongest()?;
+        Some(truck)
+    }
+
     /// The same truck with this multiple of its retarding.
     #[must_use]
     pub fn with_retarding(&self, factor: f64) -> Self {

@@ -132,6 +132,25 @@ impl Retarder {
         }
     }
 
+    /// Without its strongest stage; `None` where it has none. What is left is nothing to be entered,
+    /// since its last share is below 1.
+    pub(super) fn without_strongest(mut self) -> Option<Self> {
+        match self.stage_count() {
+            0 => return None,
+            1 => return Some(Self::None),
+            _ => {}
+        }
+        if let Some(shares) = self.shares_mut() {
+            shares.pop();
+        }
+        if let Self::Table(table) = &mut self {
+            for row in &mut table.rows {
+                row.values.pop();
+            }
+        }
+        Some(self)
+    }
+
     /// Number of stages, "off" not counted.
     #[must_use]
     pub fn stage_count(&self) -> usize {

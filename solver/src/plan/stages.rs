@@ -1,0 +1,30 @@
+//! Stages along a descent.
+
+use super::answer::StageSpan;
+use super::posted::driven_at;
+use crate::motion::{Hold, Trip};
+use crate::road::Road;
+use crate::units::{Grade, Metres};
+
+/// The weakest stage that holds on each grade of a stretch, or the strongest where none does;
+/// neighbours joined.
+pub(crate) fn stage_spans(trip: Trip<'_>, road: &Road, hold: &Hold) -> Vec<StageSpan> {
+    let mut spans: Vec<StageSpan> = Vec::new();
+    let inside = road.segments().iter().filter(|s| s.to > hold.from && s.from < hold.to);
+    for segment in inside {
+        let (mut from, end) = (segment.from.max(hold.from), segment.to.min(hold.to));
+        let grade = Grade(road.mean_grade(from, end));
+        let air = trip.air(Metres(road.heights_m()[from]));
+        while from < end {
+            let (speed, to) = driven_at(road, hold.speed, from, end);
+            let demand = trip.demand(speed, grade, air);
+            let stage = trip.weakest_stage(hold.gear, speed, air, demand);
+            match spans.last_mut() {
+                Some(last) if last.stage == stage && last.to == from => last.to = to,
+                Some(_) | None => spans.push(StageSpan { from, to, stage }),
+            }
+            from = to;
+        }
+    }
+    spans
+}

@@ -1,0 +1,180 @@
+//! The ride: the plan driven from start to end, as it says or with one thing otherwise, to be
+//! set side by side.
+//!
+//! What is otherwise is a [`Slip`]. All else is as on the card: hold speeds, the points where the
+//! driver slows, curves, posted limits and stops. Where the retarder falls short the service
+//! brakes hold the truck, and they are taken to hold it however hot they are: a ride is milder
+//! than what could happen, and it says from where on the brakes are past their limit.
+
+mod lanes;
+mod setting;
+
+pub use lanes::RideLanes;
+
+use crate::day::Day;
+use crate::motion::{Run, Trip};
+use crate::plan::{Choice, Plan, start_state};
+use crate::road::Road;
+use crate::truck::Truck;
+use crate::units::{Celsius, Grade, Joules, Metres, MetresPerSecond, Seconds};
+use serde::{Deserialize, Serialize};
+use setting::Setting;
+
+/// What a driver does, or meets, otherwise than planned.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Slip {
+    /// Nothing: the plan as it is.
+    Planned,
+    /// Each descent in the next higher gear, at the planned speed; in the highest where the plan
+    /// has that already.
+    GearHigh,
+    /// 10 % more mass than entered, driven by the card of the truck as entered.
+    Heavier,
+    /// Each descent [`Slip::FASTER_KMH`] faster, above the day's limit too, in the planned gear
+    /// or the lowest that the highest engine speed allows there; no faster than the highest gear allows.
+    Faster,
+    /// The strongest retarder stage is gone from half-way down the deciding descent on; the whole
+    /// retarder where it has one stage.
+    StageLost,
+    /// The brakes begin at [`Slip::HOT_SHARE`] of the way from the temperature entered to the limit.
+    HotBrakes,
+}
+
+impl Slip {
+    /// All, the plan first.
+    pub const ALL: [Self; 6] =
+        [Self::Planned, Self::GearHigh, Self::Heavier, Self::Faster, Self::StageLost, Self::HotBrakes];
+
+    /// By how much [`Slip::Faster`] is faster, km/h. Assumed.
+    pub const FASTER_KMH: f64 = 10.0;
+
+    /// How far the brakes of [`Slip::HotBrakes`] are on the way to the limit, 0 to 1. Assumed: the
+    /// end of what is called warm.
+    pub const HOT_SHARE: f64 = 0.6;
+}
+
+/// How a ride ends.
+///
+/// Figures are over the assessed parts of the road; over a descent without a safe speed as well,
+/// which is driven at the slowest speed tried.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct RideEnd {
+    /// Time from start to end.
+    pub time: Seconds,
+    /// The brakes at the start of the road.
+    pub brakes_at_start: Celsius,
+    /// Hottest service brakes on the way.
+    pub hottest: Celsius,
+    /// Hottest they would be after one hard stop at the worst place.
+    pub hottest_after_stop: Celsius,
+    /// Work of the service brakes, not negative.
+    pub service_work: Joules,
+    /// That part of it which is done on the descents, from crest to foot.
+    pub service_on_descents: Joules,
+    /// Work of retarder and motoring, not negative.
+    pub holding_work: Joules,
+    /// The most by which the truck is faster, on a descent, than the card says; zero where it is not.
+    pub above_card: MetresPerSecond,
+    /// The first place where one hard stop would take the brakes over the limit, from the start
+    /// of the road.
+    pub over_limit_from: Option<Metres>,
+    /// The first place where the engine turns faster than allowed.
+    pub overspeed_from: Option<Metres>,
+    /// Where the stage is lost, for [`Slip::StageLost`].
+    pub lost_at: Option<Metres>,
+    /// Descents for which no safe speed was found. With any, this ride is none to be driven.
+    pub without_safe_speed: usize,
+    /// Slower than walking speed somewhere: this truck cannot climb this road.
+    pub stalled: bool,
+}
+
+/// Drives the plan of this road, truck and day with a slip.
+///
+/// `None` where that cannot be driven: the mass out of range; no stage to lose, none recommended
+/// on that day, or no descent to lose it on; and for any slip but [`Slip::Planned`] where the plan has
+/// a descent without a safe speed, since there is no right way to set a wrong one beside.
+#[must_use]
+pub fn ride(road: &Road, truck: &Truck, day: &Day, plan: &Plan, slip: Slip) -> Option<(RideEnd, RideLanes)> {
+    let setting = Setting::of(road, Trip { truck, day }, plan, slip)?;
+    let trip = setting.trip_on(0);
+    let start = start_state(trip, road);
+    let run = Run::by_card_then(trip, road, &setting.caps, &setting.holds, start, setting.then());
+    let end = end(road, plan, &setting, &run);
+    Some((end, RideLanes::of(road, plan, &setting, &run)))
+}
+
+fn end(road: &Road, plan: &Plan, setting: &Setting, run: &Run) -> RideEnd {
+    let mut above = 0.0_f64;
+    let mut braked = 0.0_f64;
+    let mut without_safe_speed = 0;
+    for descent in &plan.descents {
+        let card = descent.hold();
+        for cell in card.from..card.to {
+            let sample = &run.samples[cell];
+            above = above.max(sample.speed.0 - card.speed.0);
+            let way = road.step_m() / Grade(road.grades()[cell]).sin_cos().1;
+            braked += sample.to_hold.0 * (1.0 - sample.carried) * way;
+        }
+        without_safe_speed += usize::from(matches!(descent.choice, Choice::NoSafeSpeed(_)));
+    }
+    RideEnd {
+        time: run.ledger.time,
+        brakes_at_start: Celsius(setting.day.brakes_at_start_c),
+        hottest: run.hottest(),
+        hottest_after_stop: run.hottest_after_stop(),
+        service_work: -run.ledger.service,
+        service_on_descents: Joules(braked),
+        holding_work: -run.ledger.holding,
+        above_card: MetresPerSecond(above),
+        over_limit_from: over_limit_from(road, setting, run),
+        overspeed_from: overspeed_from(road, setting, run),
+        lost_at: setting.then().map(|(cell, _)| place(road, cell)),
+        without_safe_speed,
+        stalled: run.stalled,
+    }
+}
+
+fn place(road: &Road, point: usize) -> Metres {
+    Metres(point as f64 * road.step_m())
+}
+
+fn over_limit_from(road: &Road, setting: &Setting, run: &Run) -> Option<Metres> {
+    let limit = Celsius(setting.day.heat_limit_c);
+    let grade = Grade(road.grades().first().copied().unwrap_or(0.0));
+    if run.start.brakes.hottest_after_stop(setting.trip_on(0), run.start.speed, grade) > limit {
+        return Some(Metres(0.0));
+    }
+    let first = run.samples.iter().position(|sample| sample.after_stop > limit)?;
+    Some(place(road, first + 1))
+}
+
+fn overspeed_from(road: &Road, setting: &Setting, run: &Run) -> Option<Metres> {
+    let truck = &setting.truck;
+    // A speed held at the very edge is rounded both ways.
+    let highest = truck.highest_engine_speed() * (1.0 + 1e-9);
+    let first = run.samples.iter().position(|it| truck.engine_speed(it.gear, it.speed) > highest)?;
+    Some(place(road, first + 1))
+}
+
+/// Two rides differ noticeably by this much speed, m/s (2 km/h),…
+const OTHER_SPEED: f64 = 2.0 / 3.6;
+
+/// …by brakes this much warmer or cooler, K, or by the gear. Assumed.
+const OTHER_HEAT: f64 = 20.0;
+
+/// The first grid point at which two rides along one road differ noticeably: in gear, by 2 km/h or
+/// by 20 K of the brakes. `None` where they nowhere do.
+#[must_use]
+pub fn part_at(right: &RideLanes, wrong: &RideLanes) -> Option<usize> {
+    let apart = |a: f32, b: f32, by: f64| f64::from((a - b).abs()) >= by;
+    let points = right.points().min(wrong.points());
+    (0..points).find(|&at| {
+        right.gear[at] != wrong.gear[at]
+            || apart(right.speed[at], wrong.speed[at], OTHER_SPEED)
+            || apart(right.temperature[at], wrong.temperature[at], OTHER_HEAT)
+    })
+}
+
+#[cfg(test)]
+mod tests;
