@@ -1,14 +1,14 @@
 //! Where studies are made: what the study worker does, without anything of a browser.
 
 use crate::message::Arrays;
-use crate::message::study::{StudyReply, StudyRequest, band_arrays};
+use crate::message::study::{StudyReply, StudyRequest, band_arrays, ride_arrays};
 use solver::day::Day;
 use solver::motion::Trip;
-use solver::plan::{Lanes, Plan};
+use solver::plan::Plan;
 use solver::report::gpx::Captions;
 use solver::report::{entries, project, truck_file};
 use solver::road::Road;
-use solver::study::{Seen, measured, study, sureness};
+use solver::study::{Seen, Slip, measured, ride, study, sureness};
 use solver::truck::{Truck, TruckSpec};
 
 /// Takes the replies to one request, in order.
@@ -18,7 +18,14 @@ pub type Post<'a> = &'a mut dyn FnMut(StudyReply, Arrays);
 #[derive(Default)]
 pub struct StudyDesk {
     road: Option<Road>,
-    last: Option<(Plan, Lanes)>,
+    last: Option<Last>,
+}
+
+/// The plan worked out last, and what it is for.
+struct Last {
+    truck: Truck,
+    day: Day,
+    plan: Plan,
 }
 
 impl StudyDesk {
@@ -35,7 +42,8 @@ impl StudyDesk {
             self.last = None;
         }
         match request {
-            StudyRequest::Study(truck, day) => self.study(truck, &day, post),
+            StudyRequest::Study(truck, day) => self.study(truck, day, post),
+            StudyRequest::Ride(truck, day, slip) => self.ride(truck, day, slip, post),
             StudyRequest::Measure(truck, day, seen) => measure(truck, &day, seen, post),
             StudyRequest::WriteTruck(truck) => {
                 post(StudyReply::TruckWritten(truck_file::write(&truck)), Arrays::default());
@@ -61,31 +69,47 @@ impl StudyDesk {
         }
     }
 
-    fn study(&mut self, spec: TruckSpec, day: &Day, post: Post<'_>) {
-        let (Some(road), Ok(truck)) = (&self.road, Truck::new(spec)) else {
+    fn study(&mut self, spec: TruckSpec, day: Day, post: Post<'_>) {
+        let Some((road, Last { truck, day, plan })) = self.planned(spec, day) else {
             return post(StudyReply::Nothing, Arrays::default());
         };
-        // The plan is worked out again rather than sent along: it is quick, and surely that of
-        // this road, truck and day.
-        let Some((plan, lanes)) = solver::analyse(road, &truck, day, &mut |_| true) else {
-            return post(StudyReply::Nothing, Arrays::default());
-        };
-        post(StudyReply::Studied(study(road, &truck, day, &plan)), Arrays::default());
+        post(StudyReply::Studied(study(road, truck, day, plan)), Arrays::default());
         let mut progress = |share: f32| {
             post(StudyReply::Progress(share), Arrays::default());
             true
         };
-        let sure = sureness(road, &truck, day, &plan, &mut progress);
-        self.last = Some((plan, lanes));
-        match sure {
+        match sureness(road, truck, day, plan, &mut progress) {
             Some((sureness, bands)) => post(StudyReply::Sure(Some(sureness)), band_arrays(bands)),
             None => post(StudyReply::Sure(None), Arrays::default()),
         }
     }
 
+    fn ride(&mut self, spec: TruckSpec, day: Day, slip: Slip, post: Post<'_>) {
+        let Some((road, Last { truck, day, plan })) = self.planned(spec, day) else {
+            return post(StudyReply::Nothing, Arrays::default());
+        };
+        match ride(road, truck, day, plan, slip) {
+            Some((end, lanes)) => post(StudyReply::Ridden(slip, Some(end)), ride_arrays(lanes)),
+            None => post(StudyReply::Ridden(slip, None), Arrays::default()),
+        }
+    }
+
+    /// The road and its plan for this truck and day. It is worked out here rather than sent along:
+    /// that is quick, and it is surely that of this road, truck and day. The last one is kept.
+    fn planned(&mut self, spec: TruckSpec, day: Day) -> Option<(&Road, &Last)> {
+        let road = self.road.as_ref()?;
+        if !self.last.as_ref().is_some_and(|last| *last.truck.spec() == spec && last.day == day) {
+            self.last = None;
+            let truck = Truck::new(spec).ok()?;
+            let (plan, _) = solver::analyse(road, &truck, &day, &mut |_| true)?;
+            self.last = Some(Last { truck, day, plan });
+        }
+        Some((road, self.last.as_ref()?))
+    }
+
     fn export(&self, captions: &Captions, post: Post<'_>) {
         let reply = match (&self.road, &self.last) {
-            (Some(road), Some((plan, _))) => {
+            (Some(road), Some(Last { plan, .. })) => {
                 StudyReply::Exported(solver::report::gpx::annotated(road, plan, captions))
             }
             (Some(_) | None, Some(_) | None) => StudyReply::Nothing,

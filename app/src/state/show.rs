@@ -34,6 +34,8 @@ fn in_turn(state: State, worked: Arc<Worked>) {
     study::forget(state);
     state.picture.set(Some(worked.picture.clone()));
     later(state, move || {
+        // What was asked about the one before in the meantime is not about this one either.
+        study::forget(state);
         state.worked.set(Some(worked.clone()));
         let worked = worked.clone();
         later(state, move || {

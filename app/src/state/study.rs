@@ -4,7 +4,7 @@
 //! is asked for all that follows from the plan. A new result ends a study that is still at work:
 //! the worker is ended with it, and started again with the road that is kept here.
 
-use super::{Signals, State, Worked, link, project, work};
+use super::{Signals, State, Worked, link, project, ride, work};
 use crate::browser::timer::Timer;
 use crate::browser::worker::{Heard, RawBytes, WorkerClient, WorkerKind};
 use crate::chart::{Ends, RoadPicture};
@@ -45,6 +45,7 @@ pub(super) fn forget(state: State) {
     state.study.set(None);
     state.sureness.set(None);
     state.studying.set(None);
+    ride::forget(state);
     let busy = state.study_work.try_update_value(|work| {
         work.waiting.retain(|request| !needs_the_road(request));
         work.pause = None;
@@ -65,7 +66,7 @@ pub(super) fn follow(state: State) {
 }
 
 /// Truck and day of the result shown, where it is one of these.
-fn shown(state: State, which: impl Fn(&Worked) -> bool) -> Option<(TruckSpec, Day)> {
+pub(super) fn shown(state: State, which: impl Fn(&Worked) -> bool) -> Option<(TruckSpec, Day)> {
     state
         .worked
         .with_untracked(|worked| worked.as_ref().filter(|it| which(it)).map(|it| (it.truck.clone(), it.day)))
@@ -161,7 +162,7 @@ fn send(state: State) {
 
 fn needs_the_road(request: &StudyRequest) -> bool {
     match request {
-        StudyRequest::Study(..) | StudyRequest::Export(_) => true,
+        StudyRequest::Study(..) | StudyRequest::Ride(..) | StudyRequest::Export(_) => true,
         StudyRequest::Measure(..)
         | StudyRequest::WriteTruck(_)
         | StudyRequest::ReadTruck(_)
@@ -211,6 +212,7 @@ fn end(state: State) {
 /// Without a study the answer stands as it is; who asked to save is told.
 fn cannot(state: State) {
     state.studying.set(None);
+    ride::give_up(state);
     let saving = state.study_work.try_update_value(|work| {
         let saving = work.waiting.iter().any(|it| matches!(it, StudyRequest::Export(_)));
         work.waiting.retain(|request| !needs_the_road(request));
@@ -239,6 +241,7 @@ fn hear(state: State, heard: &Heard) {
             state.sureness.set(sureness.map(Arc::new));
             state.studying.set(None);
         }
+        StudyReply::Ridden(slip, end) => ride::heard(state, slip, end, heard),
         StudyReply::Measured(result) => state.measured.set(Some(result)),
         StudyReply::Exported(text) => state.save_export(&text),
         StudyReply::TruckWritten(text) => state.save_truck(&text),
@@ -248,7 +251,10 @@ fn hear(state: State, heard: &Heard) {
         StudyReply::LinkRead(read) => link::read(state, read),
         StudyReply::ProjectWritten(line) => project::written(state, line),
         StudyReply::ProjectRead(read) => project::read(state, read),
-        StudyReply::Nothing => state.studying.set(None),
+        StudyReply::Nothing => {
+            state.studying.set(None);
+            ride::give_up(state);
+        }
     }
 }
 

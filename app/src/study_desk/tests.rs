@@ -3,6 +3,7 @@
 use super::*;
 use crate::desk::Desk;
 use crate::format::Units;
+use crate::message::study::{RIDE_BYTES, RIDE_FLOATS, ride_lanes};
 use crate::message::{Reply, Request, Task};
 use crate::test_roads::hill;
 use crate::words::captions;
@@ -50,6 +51,43 @@ fn study_it() -> StudyRequest {
     StudyRequest::Study(Preset::FiveAxle36.spec(), Day::USUAL)
 }
 
+fn ride_it(slip: Slip) -> StudyRequest {
+    StudyRequest::Ride(Preset::FiveAxle36.spec(), Day::USUAL, slip)
+}
+
+/// Each slip comes back under its name with the lanes that the solver has, in an order in which
+/// they are taken out again; and with the plan of that day, whatever was asked for before.
+#[test]
+fn rides_come_back_as_they_were_driven() {
+    let (mut desk, truck) = (StudyDesk::new(), Truck::new(Preset::FiveAxle36.spec()).expect("a preset"));
+    let mut bytes = Some(handed_over());
+    let road: Road = postcard::from_bytes(bytes.as_ref().expect("bytes")).expect("a road");
+    let slower = Day { speed_limit_kmh: 20.0, ..Day::USUAL };
+    for (day, slip) in
+        [Day::USUAL, slower, Day::USUAL].into_iter().flat_map(|day| Slip::ALL.map(|it| (day, it)))
+    {
+        let request = StudyRequest::Ride(Preset::FiveAxle36.spec(), day, slip);
+        let replies = ask(&mut desk, request, bytes.take());
+        let [(StudyReply::Ridden(told, Some(end)), arrays)] = &replies[..] else { panic!("{replies:?}") };
+        assert_eq!((arrays.floats.len(), arrays.bytes.len()), (RIDE_FLOATS, RIDE_BYTES));
+        let byte = |at: usize| arrays.bytes[at - RIDE_FLOATS].clone();
+        let lanes = ride_lanes(|at| arrays.floats[at].clone(), byte);
+        let (plan, _) = solver::analyse(&road, &truck, &day, &mut |_| true).expect("not stopped");
+        let driven = ride(&road, &truck, &day, &plan, slip).expect("this hill can be driven");
+        assert_eq!((*told, *end, lanes), (slip, driven.0, driven.1));
+    }
+}
+
+#[test]
+fn a_slip_that_cannot_be_driven_is_told_so() {
+    let mut spec = Preset::FiveAxle36.spec();
+    spec.retarder = solver::truck::Retarder::None;
+    let request = StudyRequest::Ride(spec, Day::USUAL, Slip::StageLost);
+    let replies = ask(&mut StudyDesk::new(), request, Some(handed_over()));
+    let [(StudyReply::Ridden(Slip::StageLost, None), arrays)] = &replies[..] else { panic!("{replies:?}") };
+    assert_eq!(*arrays, Arrays::default());
+}
+
 #[test]
 fn a_road_is_studied_and_its_plan_written() {
     let mut desk = StudyDesk::new();
@@ -78,6 +116,7 @@ fn without_a_road_nothing_is_studied_or_written() {
         (StudyRequest::Export(Captions::default()), None),
         (study_it(), Some(vec![1, 2, 3])),
         (study_it(), Some(Vec::new())),
+        (ride_it(Slip::Planned), None),
     ] {
         let replies = ask(&mut desk, request, road);
         assert!(matches!(&replies[..], [(StudyReply::Nothing, _)]), "{replies:?}");

@@ -1,0 +1,91 @@
+//! Opening roads: files, their tracks, parts of them, the other way round.
+
+use super::{Leg, Origin, Signals, project, work};
+use crate::browser::file::GivenFile;
+use crate::words::WorkTrouble;
+use leptos::prelude::*;
+
+/// Most files that are joined.
+const MOST_LEGS: usize = 20;
+
+impl Signals {
+    /// Opens what was chosen or dropped: one file at once, several once they are in order.
+    pub(crate) fn open(&'static self, mut files: Vec<GivenFile>) {
+        // A truck file or a project may be dropped like a road.
+        if let [file] = &files[..] {
+            let name = file.name.to_ascii_lowercase();
+            if name.ends_with(".json") {
+                return self.open_truck(files.remove(0));
+            }
+            if name.ends_with(project::ENDING) {
+                return self.open_project(files.remove(0));
+            }
+        }
+        let mut legs: Vec<Leg> = files.into_iter().map(|file| Leg { file, turned: false }).collect();
+        match legs.len() {
+            0 => self.trouble.set(Some(WorkTrouble::NotAFile)),
+            1 => {
+                self.legs.set(Vec::new());
+                work::open(self, legs, Origin::Given);
+            }
+            2..=MOST_LEGS => {
+                // A few files: put each where its name belongs.
+                let given = std::mem::take(&mut legs);
+                for leg in given {
+                    let at = legs.partition_point(|other| other.file.name <= leg.file.name);
+                    legs.insert(at, leg);
+                }
+                self.trouble.set(None);
+                self.legs.set(legs);
+            }
+            _ => self.trouble.set(Some(WorkTrouble::ManyFiles)),
+        }
+    }
+
+    /// Joins the files in the order set.
+    pub(crate) fn join(&'static self) {
+        let legs = self.legs.get_untracked();
+        self.legs.set(Vec::new());
+        if !legs.is_empty() {
+            work::open(self, legs, Origin::Given);
+        }
+    }
+
+    /// Turns the road around.
+    pub(crate) fn reverse(&'static self) {
+        work::turn_around(self);
+    }
+
+    /// Takes another track of the file.
+    pub(crate) fn take_course(&'static self, course: usize) {
+        work::take_course(self, course);
+    }
+
+    /// Works out only a stretch of the road shown, by its grid points.
+    pub(crate) fn take_part(&'static self, from: usize, to: usize) {
+        if let Some(worked) = self.worked.get_untracked() {
+            work::take_part(self, Some(worked.recorded_part(from, to)));
+        }
+    }
+
+    /// Works out the whole road again.
+    pub(crate) fn take_all(&'static self) {
+        work::take_part(self, None);
+    }
+
+    /// Leaves the file whose tracks were asked about.
+    pub(crate) fn drop_choice(&'static self) {
+        work::drop_choice(self);
+    }
+
+    /// Gives up what is being worked out.
+    pub(crate) fn cancel(&'static self) {
+        work::cancel(self);
+    }
+
+    /// Works out what is entered once more.
+    pub(crate) fn try_again(&'static self) {
+        self.trouble.set(None);
+        work::work_out(self);
+    }
+}
