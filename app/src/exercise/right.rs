@@ -177,7 +177,7 @@ fn time_saved_is_the_difference_of_two_times() {
     });
 }
 
-/// C·dT/dt = P − hA·(T − T_air), by small steps of a method of fourth order.
+/// C·dT/dt = P − hA·(T − Tₐ), by small steps of a method of fourth order.
 #[test]
 fn the_temperature_at_the_foot_solves_its_equation() {
     every_sheet(&DAY, |spec, _, sheet| {

@@ -69,7 +69,7 @@ impl ExerciseWords for German {
                 self.stage(it.stage)
             ),
             Exercise::GearChoice(it) => format!(
-                "Motor und Dauerbremse allein sollen ein Fahrzeug mit {} auf einem Gefälle von {} mit {} Reserve halten. Unten stehen Gänge bei der höchsten Geschwindigkeit, bei der jeder zum Halten benutzt wird, mit Motordrehzahl und Haltekraft der stärksten Stufe. Welches ist der höchste Gang, der die Reserve einhält, und bei welcher Geschwindigkeit?",
+                "Motor und Dauerbremse allein sollen ein Fahrzeug mit {} auf einem Gefälle von {} mit {} Reserve halten. Unten stehen Gänge bei der höchsten Geschwindigkeit, bei der jeder zum Halten benutzt wird, mit Motordrehzahl und Haltekraft der stärksten Stufe, die die Haftung der Antriebsachsen zulässt. Welches ist der höchste Gang, der die Reserve einhält, und bei welcher Geschwindigkeit?",
                 figures.mass(it.hill.mass.0),
                 figures.per_cent(-it.hill.grade.0),
                 figures.per_cent(it.reserve)
@@ -113,7 +113,7 @@ impl ExerciseWords for German {
             Term::DragArea => "Luftwiderstandsfläche",
             Term::AirDensity => "Dichte der Luft",
             Term::AirDensityRatio => "Dichte der Luft, geteilt durch die auf Meereshöhe",
-            Term::Headwind => "Gegenwind",
+            Term::Headwind => "Gegenwind (Rückenwind ist negativ)",
             Term::HoldingTable => "Haltekraft nach Motordrehzahl und Geschwindigkeit",
             Term::HeatCapacity => "Wärme, die diese Bremsen speichern",
             Term::Cooling => "Wärme, die sie bei dieser Geschwindigkeit abgeben",
@@ -197,7 +197,7 @@ fn work(it: &BrakingWork, figures: Figures) -> String {
 
 fn saved(it: &Haste, figures: Figures) -> String {
     format!(
-        "Etwa {}, und die Bewegungsenergie ist das {}-Fache: So viel mehr nehmen die Bremsen bei jedem Stopp auf.",
+        "Etwa {}, und die Bewegungsenergie ist das {}-Fache: So viel mehr nehmen die Bremsen bei jedem Stopp auf. Ob Motor und Dauerbremse das Fahrzeug bei dieser Geschwindigkeit halten würden, ist hier nicht gefragt.",
         figures.minutes(it.saved.0),
         figures.ratio(it.energy)
     )
@@ -211,7 +211,7 @@ fn heat(it: &BrakeHeat, figures: Figures) -> String {
         format!("nicht über der eingegebenen Grenze von {limit}, aber ohne Vorrat für einen Stopp")
     };
     format!(
-        "Etwa {} am Fuß: {kept}. Weggelassen sind: ein Stopp, ungleich verteilte Bremsung, die Bremseneinstellung, Strahlung und dass die Kühlung von Fahrzeug zu Fahrzeug um den Faktor zwei abweicht.",
+        "Etwa {} am Fuß: {kept}. Weggelassen sind: ein Stopp, ungleich verteilte Bremsung, die Bremseneinstellung, Strahlung und dass die Kühlung von Fahrzeug zu Fahrzeug um den Faktor zwei und mehr abweicht.",
         figures.temperature(it.foot.0)
     )
 }

@@ -69,7 +69,7 @@ impl ExerciseWords for English {
                 self.stage(it.stage)
             ),
             Exercise::GearChoice(it) => format!(
-                "A truck of {} is to be held on a downgrade of {} by engine and retarder alone, with {} in reserve. Below stand gears at the fastest speed at which each is used to hold, with the engine speed and the holding force of the strongest stage there. Which is the highest gear that keeps the reserve, and at what speed?",
+                "A truck of {} is to be held on a downgrade of {} by engine and retarder alone, with {} in reserve. Below stand gears at the fastest speed at which each is used to hold, with the engine speed and the holding force of the strongest stage that the driven axles grip. Which is the highest gear that keeps the reserve, and at what speed?",
                 figures.mass(it.hill.mass.0),
                 figures.per_cent(-it.hill.grade.0),
                 figures.per_cent(it.reserve)
@@ -113,7 +113,7 @@ impl ExerciseWords for English {
             Term::DragArea => "Drag area",
             Term::AirDensity => "Density of the air",
             Term::AirDensityRatio => "Density of the air, over that at sea level",
-            Term::Headwind => "Headwind",
+            Term::Headwind => "Headwind (a tailwind is negative)",
             Term::HoldingTable => "Holding force by engine speed and road speed",
             Term::HeatCapacity => "Heat that these brakes store",
             Term::Cooling => "Heat that they give off at this speed",
@@ -197,7 +197,7 @@ fn work(it: &BrakingWork, figures: Figures) -> String {
 
 fn saved(it: &Haste, figures: Figures) -> String {
     format!(
-        "About {}, and the energy of motion is {} times as large: so much more for the brakes in every stop.",
+        "About {}, and the energy of motion is {} times as large: so much more for the brakes in every stop. Whether engine and retarder would hold the truck at that speed is not asked here.",
         figures.minutes(it.saved.0),
         figures.ratio(it.energy)
     )
@@ -211,7 +211,7 @@ fn heat(it: &BrakeHeat, figures: Figures) -> String {
         format!("not over the limit of {limit} entered, but with no stop in hand")
     };
     format!(
-        "About {} at the foot: {kept}. Left out: a stop, brakes that do not share evenly, their adjustment, radiation, and cooling that differs from truck to truck by a factor of two.",
+        "About {} at the foot: {kept}. Left out: a stop, brakes that do not share evenly, their adjustment, radiation, and cooling that differs from truck to truck by a factor of two and more.",
         figures.temperature(it.foot.0)
     )
 }

@@ -69,7 +69,7 @@ impl ExerciseWords for Spanish {
                 self.stage(it.stage)
             ),
             Exercise::GearChoice(it) => format!(
-                "Solo el motor y el ralentizador deben retener un camión de {} en una pendiente del {}, con un {} en reserva. Abajo figuran marchas a la mayor velocidad a la que cada una se usa para retener, con las revoluciones del motor y la fuerza de retención de la posición más fuerte. ¿Cuál es la marcha más alta que conserva la reserva, y a qué velocidad?",
+                "Solo el motor y el ralentizador deben retener un camión de {} en una pendiente del {}, con un {} en reserva. Abajo figuran marchas a la mayor velocidad a la que cada una se usa para retener, con las revoluciones del motor y la fuerza de retención de la posición más fuerte que permite la adherencia de los ejes motrices. ¿Cuál es la marcha más alta que conserva la reserva, y a qué velocidad?",
                 figures.mass(it.hill.mass.0),
                 figures.per_cent(-it.hill.grade.0),
                 figures.per_cent(it.reserve)
@@ -113,7 +113,7 @@ impl ExerciseWords for Spanish {
             Term::DragArea => "Área de resistencia al aire",
             Term::AirDensity => "Densidad del aire",
             Term::AirDensityRatio => "Densidad del aire, dividida por la del nivel del mar",
-            Term::Headwind => "Viento de frente",
+            Term::Headwind => "Viento de frente (el de cola es negativo)",
             Term::HoldingTable => "Fuerza de retención según las revoluciones del motor y la velocidad",
             Term::HeatCapacity => "Calor que almacenan estos frenos",
             Term::Cooling => "Calor que ceden a esta velocidad",
@@ -197,7 +197,7 @@ fn work(it: &BrakingWork, figures: Figures) -> String {
 
 fn saved(it: &Haste, figures: Figures) -> String {
     format!(
-        "Aproximadamente {}, y la energía de movimiento es {} veces la de antes: eso es lo que aumenta el trabajo de los frenos cada vez que para.",
+        "Aproximadamente {}, y la energía de movimiento es {} veces la de antes: eso es lo que aumenta el trabajo de los frenos cada vez que para. Aquí no se pregunta si el motor y el ralentizador retendrían el camión a esa velocidad.",
         figures.minutes(it.saved.0),
         figures.ratio(it.energy)
     )
@@ -211,7 +211,7 @@ fn heat(it: &BrakeHeat, figures: Figures) -> String {
         format!("no por encima del límite introducido de {limit}, pero sin margen para parar")
     };
     format!(
-        "Aproximadamente {} al pie de la bajada: {kept}. No se tienen en cuenta: una frenada hasta parar, el reparto desigual del frenado, el ajuste de los frenos, la radiación ni que el enfriamiento varíe de un camión a otro en un factor de dos.",
+        "Aproximadamente {} al pie de la bajada: {kept}. No se tienen en cuenta: una frenada hasta parar, el reparto desigual del frenado, el ajuste de los frenos, la radiación ni que el enfriamiento varíe de un camión a otro en un factor de dos o más.",
         figures.temperature(it.foot.0)
     )
 }

@@ -69,7 +69,7 @@ impl ExerciseWords for French {
                 self.stage(it.stage)
             ),
             Exercise::GearChoice(it) => format!(
-                "Le moteur et le ralentisseur seuls doivent retenir un véhicule de {} sur une pente de {}, avec {} de réserve. Voici des rapports à la plus grande vitesse à laquelle chacun sert à retenir, avec le régime moteur et la force de retenue du cran le plus fort. Quel est le rapport le plus haut qui garde la réserve, et à quelle vitesse\u{a0}?",
+                "Le moteur et le ralentisseur seuls doivent retenir un véhicule de {} sur une pente de {}, avec {} de réserve. Voici des rapports à la plus grande vitesse à laquelle chacun sert à retenir, avec le régime moteur et la force de retenue du cran le plus fort que permet l’adhérence des essieux moteurs. Quel est le rapport le plus haut qui garde la réserve, et à quelle vitesse\u{a0}?",
                 figures.mass(it.hill.mass.0),
                 figures.per_cent(-it.hill.grade.0),
                 figures.per_cent(it.reserve)
@@ -113,7 +113,7 @@ impl ExerciseWords for French {
             Term::DragArea => "Surface de traînée",
             Term::AirDensity => "Masse volumique de l’air",
             Term::AirDensityRatio => "Masse volumique de l’air, divisée par celle au niveau de la mer",
-            Term::Headwind => "Vent de face",
+            Term::Headwind => "Vent de face (un vent arrière est négatif)",
             Term::HoldingTable => "Force de retenue selon le régime moteur et la vitesse",
             Term::HeatCapacity => "Chaleur que ces freins emmagasinent",
             Term::Cooling => "Chaleur qu’ils cèdent à cette vitesse",
@@ -203,7 +203,7 @@ fn work(it: &BrakingWork, figures: Figures) -> String {
 
 fn saved(it: &Haste, figures: Figures) -> String {
     format!(
-        "Environ {}, et l’énergie de mouvement est multipliée par {}\u{a0}: les freins ont d’autant plus à absorber à chaque arrêt.",
+        "Environ {}, et l’énergie de mouvement est multipliée par {}\u{a0}: les freins ont d’autant plus à absorber à chaque arrêt. La question n’est pas ici de savoir si le moteur et le ralentisseur retiendraient le véhicule à cette vitesse.",
         figures.minutes(it.saved.0),
         figures.ratio(it.energy)
     )
@@ -217,7 +217,7 @@ fn heat(it: &BrakeHeat, figures: Figures) -> String {
         format!("pas au-dessus de la limite saisie de {limit}, mais sans réserve pour un arrêt")
     };
     format!(
-        "Environ {} au pied de la descente\u{a0}: {kept}. Ne sont pas pris en compte\u{a0}: un arrêt, un freinage mal réparti, le réglage des freins, le rayonnement, et le refroidissement qui varie d’un véhicule à l’autre d’un facteur deux.",
+        "Environ {} au pied de la descente\u{a0}: {kept}. Ne sont pas pris en compte\u{a0}: un arrêt, un freinage mal réparti, le réglage des freins, le rayonnement, et le refroidissement qui varie d’un véhicule à l’autre d’un facteur deux ou plus.",
         figures.temperature(it.foot.0)
     )
 }
