@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
-import { openPage, settle, startBrowser } from "./page.mjs";
+import { openPage, park, settle, startBrowser } from "./page.mjs";
 import { read } from "./read.mjs";
 import { dist, startSite } from "./site.mjs";
 
@@ -85,6 +85,7 @@ test("numbers are typed and shown with the language's comma, and entries go alon
 
 test("the foot leads to the other languages, and who is set to one is offered it at the top", async () => {
   const context = await browser.newContext({ locale: "fr-FR" });
+  await park(context);
   const page = await context.newPage();
   const visit = await openPage(browser);
   await page.goto(visit.page.url());

@@ -45,10 +45,23 @@ export function startBrowser() {
 }
 
 /** The same browser with a profile in a folder, as a person has one; its only context. */
-export function startBrowserAt(profile) {
-  return chromium.launchPersistentContext(profile, {
+export async function startBrowserAt(profile) {
+  const context = await chromium.launchPersistentContext(profile, {
     executablePath: fromEnvironment("STEADYGRADE_CHROMIUM"),
     args: switches,
+  });
+  await park(context);
+  return context;
+}
+
+/** Acknowledges the notice before the page in every window to come, as a driver does once. */
+export function park(context) {
+  return context.addInitScript(() => {
+    try {
+      sessionStorage.setItem("steadygrade.parked", "1");
+    } catch {
+      // An empty window has no storage, and no notice.
+    }
   });
 }
 
@@ -109,10 +122,11 @@ export function isForeign(url, own) {
 /**
  * Opens the page.
  * options: at (an address other than that of the tests' server), path ("./?x"), viewport (wide |
- * phone), scheme ("light" | "dark"), and `before`, a function that gets the page before it loads.
+ * phone), scheme ("light" | "dark"), `before`, a function that gets the page before it loads, and
+ * parked: false leaves the notice before the page to be acknowledged.
  */
 export async function openPage(browser, options = {}) {
-  const { at = address, path = "./", viewport = wide, scheme = "light", before } = options;
+  const { at = address, path = "./", viewport = wide, scheme = "light", before, parked = true } = options;
   const context = await browser.newContext({
     viewport,
     colorScheme: scheme,
@@ -122,6 +136,7 @@ export async function openPage(browser, options = {}) {
     timezoneId: "UTC",
     reducedMotion: "reduce",
   });
+  if (parked) await park(context);
   const visit = new Visit(context, await newWindow(context), new URL(at).origin);
   if (before) await before(visit.page);
   await visit.page.goto(new URL(path, at).href, { waitUntil: "load" });

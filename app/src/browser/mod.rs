@@ -12,6 +12,8 @@ pub(crate) mod link;
 #[cfg(feature = "page")]
 pub(crate) mod offline;
 #[cfg(feature = "page")]
+pub(crate) mod notice;
+#[cfg(feature = "page")]
 pub(crate) mod picture;
 #[cfg(feature = "page")]
 pub(crate) mod rows;

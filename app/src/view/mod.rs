@@ -14,6 +14,7 @@ mod header;
 mod link;
 mod measured;
 mod offline;
+mod parked;
 mod part;
 mod pick;
 mod ranked;
@@ -62,7 +63,8 @@ pub(crate) fn page() -> impl IntoView {
                 state.open(file::dropped(&event));
             }
         >
-            <a class="skip" href="#answer">{words().skip_to_answer()}</a>
+            {parked::parked()}
+            <a class="skip" id="skip" href="#answer">{words().skip_to_answer()}</a>
             {offline::offered()}
             {header::header(state)}
             {header::road_bar(state)}

@@ -9,6 +9,7 @@
 use crate::format;
 use std::sync::OnceLock;
 
+mod access;
 mod card;
 mod chart;
 pub mod de;
@@ -32,6 +33,7 @@ mod study;
 mod two;
 mod why;
 
+pub use access::AccessWords;
 pub use card::CardWords;
 pub use chart::ChartWords;
 pub use descent::{Curves, DescentWords};
@@ -69,6 +71,7 @@ pub trait Words:
     + RoadsideWords
     + TwoWords
     + ChartWords
+    + AccessWords
 {
 }
 
@@ -90,6 +93,7 @@ impl<T> Words for T where
         + RoadsideWords
         + TwoWords
         + ChartWords
+        + AccessWords
 {
 }
 

@@ -58,6 +58,7 @@
 //! | card for the cab | Merkblatt fürs Fahrerhaus |
 //! | what held today | was heute gehalten hat |
 
+mod access;
 mod card;
 mod chart;
 mod descent;

@@ -1,5 +1,6 @@
 //! English.
 
+mod access;
 mod card;
 mod chart;
 mod descent;

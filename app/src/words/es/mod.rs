@@ -62,6 +62,7 @@
 //! | card for the cab, marker | ficha para la cabina, hito |
 //! | what held today | lo que retuvo hoy |
 
+mod access;
 mod card;
 mod chart;
 mod descent;

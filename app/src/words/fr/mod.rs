@@ -62,6 +62,7 @@
 //! | card for the cab, marker | fiche pour la cabine, borne |
 //! | what held today | ce qui a tenu aujourd'hui |
 
+mod access;
 mod card;
 mod chart;
 mod descent;

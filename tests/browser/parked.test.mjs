@@ -1,0 +1,120 @@
+// The notice before the page: once in a session of the browser, by one button, in every language.
+
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { openBeside, openPage, phone, startBrowser, takeShot } from "./page.mjs";
+import { pages, read } from "./read.mjs";
+
+let browser;
+before(async () => {
+  browser = await startBrowser();
+});
+after(() => browser?.close());
+
+const open = (options) => openPage(browser, { ...options, parked: false });
+
+/** The data-testid or id of what has the keyboard. */
+const focused = (visit) =>
+  visit.page.evaluate(() => document.activeElement.dataset.testid ?? (document.activeElement.id || document.activeElement.tagName));
+
+test("the notice shows, has the keyboard, is no matter of Escape, and goes by Enter", async () => {
+  const visit = await open();
+  const notice = visit.byId("parked-notice");
+  await notice.waitFor();
+  assert.match(await read(visit, "parked-notice"), /Plan while parked\. Not for use while driving\./);
+  assert.equal(await focused(visit), "parked");
+  // The road is worked out behind it.
+  await visit.byId("descent-row").first().waitFor();
+  for (let round = 0; round < 3; round += 1) {
+    await visit.page.keyboard.press("Escape");
+    await visit.page.waitForTimeout(100);
+    assert.ok(await notice.isVisible(), `Escape ${round + 1}`);
+    assert.equal(await focused(visit), "parked");
+  }
+  // What lies behind it cannot be reached.
+  for (let round = 0; round < 4; round += 1) {
+    await visit.page.keyboard.press("Tab");
+    assert.match(await focused(visit), /^(parked|BODY)$/);
+  }
+  await assert.rejects(visit.byId("reverse").click({ timeout: 500 }));
+  await visit.byId("parked").focus();
+  await visit.page.keyboard.press("Enter");
+  await notice.waitFor({ state: "detached" });
+  await visit.page.waitForFunction(() => document.activeElement.id === "skip");
+  await visit.byId("reverse").click();
+  visit.assertClean();
+  await visit.close();
+});
+
+test("it does not come again in the same session, and comes in a new one", async () => {
+  const visit = await open();
+  await visit.byId("parked").click();
+  await visit.page.reload();
+  await visit.byId("descent-row").first().waitFor();
+  assert.equal(await visit.byId("parked-notice").count(), 0);
+  await visit.page.goto(new URL("./de.html", visit.page.url()).href);
+  await visit.byId("descent-row").first().waitFor();
+  assert.equal(await visit.byId("parked-notice").count(), 0);
+  const other = await openBeside(visit);
+  await other.byId("parked-notice").waitFor();
+  visit.assertClean();
+  await visit.close();
+});
+
+for (const [path, say] of [
+  ["./", "I am parked"],
+  ["./es.html", "Estoy estacionado"],
+  ["./fr.html", "Je suis en stationnement"],
+  ["./de.html", "Ich parke"],
+]) {
+  test(`in its own language, one large button on a phone: ${say}`, async () => {
+    const visit = await open({ path, viewport: phone });
+    const button = visit.byId("parked");
+    await button.filter({ hasText: say }).waitFor();
+    assert.equal(await visit.byId("parked-notice").getByRole("button").count(), 1);
+    const { width, height } = await button.boundingBox();
+    assert.ok(width >= 250 && height >= 64, `${width} by ${height}`);
+    await button.tap();
+    await visit.byId("parked-notice").waitFor({ state: "detached" });
+    visit.assertClean();
+    await visit.close();
+  });
+}
+
+test("a browser that keeps nothing shows it each time, and it goes all the same", async () => {
+  const refuse = () => {
+    Object.defineProperty(globalThis, "sessionStorage", {
+      get: () => {
+        throw new DOMException("refused", "SecurityError");
+      },
+    });
+  };
+  const visit = await open({ before: (page) => page.addInitScript(refuse) });
+  for (let round = 0; round < 2; round += 1) {
+    await visit.byId("parked").click();
+    await visit.byId("parked-notice").waitFor({ state: "detached" });
+    await visit.page.reload();
+  }
+  await visit.byId("parked-notice").waitFor();
+  await visit.close();
+});
+
+test("it is not printed, and does not keep the card from being", async () => {
+  const visit = await open();
+  await visit.byId("sheet").waitFor();
+  assert.equal(pages(await visit.page.pdf({ format: "A4" })), 1);
+  await visit.page.emulateMedia({ media: "print" });
+  assert.ok(await visit.byId("sheet").isVisible());
+  assert.equal(await visit.byId("parked-notice").isVisible(), false);
+  await visit.page.emulateMedia({ media: "screen" });
+  for (const [viewport, scheme, name] of [
+    [{ width: 1440, height: 900 }, "light", "wide"],
+    [phone, "dark", "phone"],
+  ]) {
+    const shown = await open({ viewport, scheme });
+    await shown.byId("descent-row").first().waitFor();
+    await takeShot(shown, `parked-${name}`);
+    await shown.close();
+  }
+  await visit.close();
+});
