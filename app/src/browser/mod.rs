@@ -10,9 +10,9 @@ pub(crate) mod frame;
 #[cfg(feature = "page")]
 pub(crate) mod link;
 #[cfg(feature = "page")]
-pub(crate) mod offline;
-#[cfg(feature = "page")]
 pub(crate) mod notice;
+#[cfg(feature = "page")]
+pub(crate) mod offline;
 #[cfg(feature = "page")]
 pub(crate) mod picture;
 #[cfg(feature = "page")]
@@ -121,6 +121,13 @@ pub(crate) fn focus(id: String) {
         }
     };
     leptos::prelude::request_animation_frame(give);
+}
+
+/// Whether the `<details>` that was opened or closed is open now.
+#[cfg(feature = "page")]
+pub(crate) fn is_open(event: &web_sys::Event) -> bool {
+    let details = event.target().and_then(|target| target.dyn_into::<web_sys::Element>().ok());
+    details.is_some_and(|details| details.has_attribute("open"))
 }
 
 /// Scrolls an element of the page into view.

@@ -5,7 +5,7 @@ use super::path::Path;
 use super::scale::Scale;
 use super::ticks::nice_ticks;
 use crate::format::{self, Units};
-use solver::truck::{Truck, Warmth};
+use solver::truck::{Gear, Stage, Truck, Warmth};
 use solver::units::RevPerMin;
 
 /// Ends of the curves in a drawing of 300 by 170 px of its own.
@@ -21,19 +21,10 @@ const POINTS: usize = 48;
 #[must_use]
 pub(crate) fn draw(truck: &Truck, units: Units) -> Markup {
     let mut layer = Markup::default();
-    let (slow, fast) = (truck.spec().lowest_rpm.min(800.0), truck.highest_engine_speed().0);
+    let (slow, fast) = range(truck);
     let rpm = |k: usize| slow + (fast - slow) * (k as f64 / POINTS as f64);
-    let direct =
-        truck.gears().min_by(|a, b| (truck.ratio(*a) - 1.0).abs().total_cmp(&(truck.ratio(*b) - 1.0).abs()));
-    let holding = |stage, n: f64| {
-        let at_engine = truck.retarding_power(stage, RevPerMin(n)).0;
-        let on_shaft = direct.map_or(0.0, |gear| {
-            let speed = truck.road_speed(gear, RevPerMin(n));
-            truck.shaft_power(gear, stage, speed, Warmth::SUSTAINED).0
-        });
-        at_engine + on_shaft
-    };
-    let pulling = |n: f64| truck.full_load_torque(RevPerMin(n)) * RevPerMin(n).radians_per_second();
+    let holding = |stage, n: f64| holding(truck, stage, n);
+    let pulling = |n: f64| pulling(truck, n);
     let most =
         (0..=POINTS).map(rpm).map(|n| pulling(n).max(holding(truck.full_stage(), n))).fold(1.0, f64::max);
     let across = Scale::new((slow, fast), (LEFT, RIGHT));
@@ -67,11 +58,44 @@ pub(crate) fn draw(truck: &Truck, units: Units) -> Markup {
     layer
 }
 
+/// Engine speeds between which the curves are drawn, 1/min.
+fn range(truck: &Truck) -> (f64, f64) {
+    (truck.spec().lowest_rpm.min(800.0), truck.highest_engine_speed().0)
+}
+
+/// Power that pulls at an engine speed, W.
+fn pulling(truck: &Truck, rpm: f64) -> f64 {
+    truck.full_load_torque(RevPerMin(rpm)) * RevPerMin(rpm).radians_per_second()
+}
+
+/// Power that a stage holds with at an engine speed, W.
+fn holding(truck: &Truck, stage: Stage, rpm: f64) -> f64 {
+    let off_direct = |gear: &Gear| (truck.ratio(*gear) - 1.0).abs();
+    let direct = truck.gears().min_by(|a, b| off_direct(a).total_cmp(&off_direct(b)));
+    let on_shaft = direct.map_or(0.0, |gear| {
+        let speed = truck.road_speed(gear, RevPerMin(rpm));
+        truck.shaft_power(gear, stage, speed, Warmth::SUSTAINED).0
+    });
+    truck.retarding_power(stage, RevPerMin(rpm)).0 + on_shaft
+}
+
+/// The curves at round engine speeds: each with what pulls there and what each stage holds, W.
+#[must_use]
+pub(crate) fn figures(truck: &Truck) -> Vec<(f64, Vec<f64>)> {
+    let (slow, fast) = range(truck);
+    let at = |rpm: f64| {
+        let holding = truck.stages().map(|stage| holding(truck, stage, rpm));
+        (rpm, std::iter::once(pulling(truck, rpm)).chain(holding).collect())
+    };
+    nice_ticks(slow, fast, 8).values.into_iter().map(at).collect()
+}
+
 #[cfg(test)]
 mod tests {
-    use super::draw;
+    use super::{draw, figures};
     use crate::format::Units;
     use solver::truck::{Preset, RetarderKind, Truck};
+    use solver::units::RevPerMin;
 
     #[test]
     fn each_stage_has_its_curve_for_every_kind() {
@@ -83,6 +107,19 @@ mod tests {
             assert_eq!(text.matches("engine-hold").count(), truck.stages().count(), "{kind:?}");
             assert_eq!(text.matches("engine-pull").count(), 1);
             assert!(!text.contains("NaN"));
+        }
+    }
+
+    #[test]
+    fn the_figures_are_those_of_the_curves() {
+        let truck = Truck::new(Preset::FiveAxle36.spec()).expect("a truck");
+        let rows = figures(&truck);
+        assert!(rows.len() >= 5, "{}", rows.len());
+        for (rpm, powers) in &rows {
+            assert_eq!(powers.len(), 1 + truck.stages().count());
+            let full = truck.retarding_power(truck.full_stage(), RevPerMin(*rpm)).0;
+            assert!((powers[powers.len() - 1] - full).abs() < 1.0, "nothing of it is on the shaft");
+            assert!(powers[1..].windows(2).all(|pair| pair[0] <= pair[1]), "more stage, more power");
         }
     }
 }

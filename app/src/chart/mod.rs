@@ -37,6 +37,7 @@ mod profile;
 mod reading;
 mod scale;
 mod scene;
+mod spans;
 mod speed;
 mod strip;
 mod temperature;
@@ -56,7 +57,7 @@ pub(crate) use picture::value;
 pub use picture::{Bend, Beside, Bracket, Ends, Flag, Posted, RoadPicture, Slope};
 pub use reading::{GradeStep, Reading, SPEED_STEP};
 pub use view::RoadView;
-pub(crate) use view::pair;
+pub(crate) use view::{pair, power_table};
 
 /// The strip profile of the card as SVG text.
 pub(crate) fn card_strip(

@@ -234,6 +234,16 @@ impl RoadPicture {
         self.descents.iter().find(|it| it.number == number)
     }
 
+    /// How far the end lies from the start, m, and in which of eight directions: north is 0, east 2.
+    #[must_use]
+    pub fn leads(&self) -> Option<(f64, usize)> {
+        let last = self.points().checked_sub(1)?;
+        let apart = |lane: &[f32]| Some(value(lane, last)? - value(lane, 0)?);
+        let (east, north) = (apart(&self.east_m)?, apart(&self.north_m)?);
+        let eighths = (east.atan2(north) / std::f64::consts::FRAC_PI_4).round().rem_euclid(8.0);
+        Some((east.hypot(north), eighths as usize))
+    }
+
     /// Where the cursor begins: the crest of the worst descent, the first of equals; the
     /// start of a road without one.
     #[must_use]
@@ -298,6 +308,35 @@ mod tests {
         let past_its_end = Window { from: 0.9 * window.to, to: window.to };
         let (low, high) = both[1].heights_in(past_its_end);
         assert!((high - low).abs() < 1e-6, "past its end there is no height");
+    }
+
+    #[test]
+    fn where_the_road_leads() {
+        let mut picture = sample::pass();
+        let ends = |from: f32, to: f32| {
+            let mut lane = vec![f32::NAN; picture.points()];
+            (lane[0], lane[picture.points() - 1]) = (from, to);
+            lane.into()
+        };
+        let ways: [(f32, f32); 8] = [
+            (0.0, 9.0),
+            (9.0, 9.0),
+            (9.0, 0.0),
+            (9.0, -9.0),
+            (0.0, -9.0),
+            (-9.0, -9.0),
+            (-9.0, 0.0),
+            (-9.0, 9.0),
+        ];
+        let lanes = ways.map(|(east, north)| (ends(1.0, 1.0 + east), ends(2.0, 2.0 + north)));
+        for (eighth, (east, north)) in lanes.into_iter().enumerate() {
+            (picture.east_m, picture.north_m) = (east, north);
+            let (away, towards) = picture.leads().expect("both ends have a place");
+            assert_eq!(towards, eighth);
+            assert!((9.0..13.0).contains(&away), "{away}");
+        }
+        picture.east_m = Vec::new().into();
+        assert_eq!(picture.leads(), None);
     }
 
     #[test]

@@ -115,7 +115,7 @@ fn sheet(worked: &Arc<Worked>, marker: Marker, units: crate::format::Units) -> A
     view! {
         <div class="cab-sheet" class:dense=dense id=SHEET data-testid=SHEET>
             <div class="cab-head"><h3>{name}</h3><p>{w.card_facts(card)}</p></div>
-            <svg class="card-strip" viewBox="0 0 720 150" role="img" aria-label=w.card_head() inner_html=strip></svg>
+            <svg class="card-strip" viewBox="0 0 720 150" role="img" aria-label=w.card_profile() inner_html=strip></svg>
             <table>
                 <thead><tr>{heads.into_iter().collect_view()}</tr></thead>
                 <tbody>{rows}</tbody>

@@ -6,6 +6,7 @@ use super::part::list;
 use super::pick::pick;
 use super::trucks::trucks;
 use crate::browser;
+use crate::chart::power_table;
 use crate::entries::Field;
 use crate::format::shown_as;
 use crate::state::State;
@@ -161,19 +162,23 @@ fn tyre(state: State) -> AnyView {
 /// Pulling and holding power by engine speed; nothing while the entries do not fit together.
 fn curves(state: State) -> impl IntoView {
     let w = words();
-    let truck = Memo::new(move |_| state.entries.with(|entries| entries.truck.clone()));
-    move || {
-        let truck = Truck::new(truck.get()).ok()?;
+    let spec = Memo::new(move |_| state.entries.with(|entries| entries.truck.clone()));
+    let truck = move || {
         let units = state.units.get();
+        Some((Truck::new(spec.get()).ok()?, units, shown_as(Quantity::Power, units).unit))
+    };
+    let figure = move || {
+        let (truck, units, unit) = truck()?;
         let drawn = crate::chart::engine(&truck, units);
-        let about = w.curves_about(shown_as(Quantity::Power, units).unit);
+        let about = w.curves_about(unit);
         Some(view! {
             <figure class="engine" data-testid="engine-curves">
                 <svg viewBox="0 0 300 170" role="img" aria-label=w.curves_name() inner_html=drawn></svg>
                 <figcaption>{about}</figcaption>
             </figure>
         })
-    }
+    };
+    view! { {figure} {power_table(Box::new(truck))} }
 }
 
 fn retarder(state: State) -> AnyView {

@@ -7,6 +7,7 @@ mod picture;
 mod plan;
 mod readout;
 mod strip;
+mod table;
 
 use super::picture::RoadPicture;
 use crate::format::Units;
@@ -15,6 +16,7 @@ use leptos::prelude::*;
 use look::Look;
 pub(crate) use pair::pair;
 use std::sync::Arc;
+pub(crate) use table::power as power_table;
 
 /// The road view.
 ///
@@ -53,6 +55,7 @@ pub fn RoadView(
                     {readout::view(look, Some(put_place))}
                     {plan::view(look)}
                 </div>
+                {table::view(look)}
             })}
         </section>
     }

@@ -1,7 +1,7 @@
 //! Two road views on one scale, with one cursor.
 
 use super::look::Look;
-use super::{picture, readout};
+use super::{picture, readout, table};
 use crate::chart::picture::RoadPicture;
 use crate::format::Units;
 use leptos::prelude::*;
@@ -29,6 +29,7 @@ pub(crate) fn pair(
                 <h3>{move || names.with(|names| names[index].clone())}</h3>
                 {picture::view(look)}
                 {readout::view(look, None)}
+                {table::view(look)}
             </div>
         }
         .into_any()

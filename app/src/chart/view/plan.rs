@@ -45,6 +45,12 @@ pub(super) fn view(look: Look) -> AnyView {
     };
     // Asked of the picture, not of the shape: a hidden frame has no width to draw a shape in.
     let flat = move || look.prepared.with(|it| it.as_ref().is_none_or(|it| it.picture.east_m.is_empty()));
+    let name = move || {
+        let leads = look.prepared.with(|it| it.as_ref().and_then(|it| it.picture.leads()));
+        let units = look.units.get();
+        let leads = leads.map(|(straight_m, towards)| words().leads(straight_m, towards, units));
+        format!("{}. {}", words().plan_shape(), leads.unwrap_or_default())
+    };
     let size = Signal::derive(move || (width.get(), HEIGHT));
     let road = view! { <g aria-hidden="true" inner_html=move || layer.get().unwrap_or_default()></g> };
     let dot = view! {
@@ -62,7 +68,7 @@ pub(super) fn view(look: Look) -> AnyView {
             data-testid="plan-shape"
             node_ref=frame
             role="img"
-            aria-label=words().plan_shape()
+            aria-label=name
             hidden=flat
             on:pointerup=move |event: PointerEvent| to(&event)
             on:pointermove=drag
