@@ -44,4 +44,5 @@ pub mod words;
 pub fn mount(language: &'static dyn words::Words) {
     words::speak(language);
     leptos::mount::mount_to_body(view::page);
+    browser::notice::show(language.parked(), language.i_am_parked());
 }

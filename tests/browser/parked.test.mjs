@@ -21,7 +21,7 @@ test("the notice shows, has the keyboard, is no matter of Escape, and goes by En
   const visit = await open();
   const notice = visit.byId("parked-notice");
   await notice.waitFor();
-  assert.match(await read(visit, "parked-notice"), /Plan while parked\. Not for use while driving\./);
+  assert.match(await read(visit, "parked-notice"), /Plan while parked\.\s+Not for use while driving\./);
   assert.equal(await focused(visit), "parked");
   // The road is worked out behind it.
   await visit.byId("descent-row").first().waitFor();

@@ -73,6 +73,15 @@ pub(crate) fn place_on(element: &Element, client_x: f64, client_y: f64) -> (f64,
     (client_x - edges.left(), client_y - edges.top())
 }
 
+/// Draws a slider anew, and tells its greatest value, its value, and how that is read. All at once:
+/// an attribute that follows by itself is code.
+pub(crate) fn slide(slider: &Element, values: [String; 3], drawn: &str) {
+    slider.set_inner_html(drawn);
+    for (name, value) in ["aria-valuemax", "aria-valuenow", "aria-valuetext"].into_iter().zip(values) {
+        let _ = slider.set_attribute(name, &value);
+    }
+}
+
 /// Keeps the pointer's further events on the element where it went down.
 pub(crate) fn hold_pointer(event: &PointerEvent) {
     let target = event.target().and_then(|target| target.dyn_into::<Element>().ok());

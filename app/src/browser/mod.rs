@@ -6,6 +6,8 @@ pub(crate) mod download;
 #[cfg(feature = "page")]
 pub(crate) mod file;
 #[cfg(feature = "page")]
+pub(crate) mod focus;
+#[cfg(feature = "page")]
 pub(crate) mod frame;
 #[cfg(feature = "page")]
 pub(crate) mod link;

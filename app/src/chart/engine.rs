@@ -79,13 +79,17 @@ fn holding(truck: &Truck, stage: Stage, rpm: f64) -> f64 {
     truck.retarding_power(stage, RevPerMin(rpm)).0 + on_shaft
 }
 
-/// The curves at round engine speeds: each with what pulls there and what each stage holds, W.
+/// The curves at round engine speeds: that speed, what pulls there and what each stage holds, in
+/// the unit read.
 #[must_use]
-pub(crate) fn figures(truck: &Truck) -> Vec<(f64, Vec<f64>)> {
+pub(crate) fn figures(truck: &Truck, units: Units) -> Vec<Vec<f64>> {
     let (slow, fast) = range(truck);
     let at = |rpm: f64| {
-        let holding = truck.stages().map(|stage| holding(truck, stage, rpm));
-        (rpm, std::iter::once(pulling(truck, rpm)).chain(holding).collect())
+        let mut row = vec![rpm, pulling(truck, rpm) / units.watts_per_power()];
+        for stage in truck.stages() {
+            row.push(holding(truck, stage, rpm) / units.watts_per_power());
+        }
+        row
     };
     nice_ticks(slow, fast, 8).values.into_iter().map(at).collect()
 }
@@ -113,13 +117,13 @@ mod tests {
     #[test]
     fn the_figures_are_those_of_the_curves() {
         let truck = Truck::new(Preset::FiveAxle36.spec()).expect("a truck");
-        let rows = figures(&truck);
+        let rows = figures(&truck, Units::Metric);
         assert!(rows.len() >= 5, "{}", rows.len());
-        for (rpm, powers) in &rows {
-            assert_eq!(powers.len(), 1 + truck.stages().count());
-            let full = truck.retarding_power(truck.full_stage(), RevPerMin(*rpm)).0;
-            assert!((powers[powers.len() - 1] - full).abs() < 1.0, "nothing of it is on the shaft");
-            assert!(powers[1..].windows(2).all(|pair| pair[0] <= pair[1]), "more stage, more power");
+        for row in &rows {
+            assert_eq!(row.len(), 2 + truck.stages().count());
+            let full = truck.retarding_power(truck.full_stage(), RevPerMin(row[0])).0;
+            assert!((1e3 * row[row.len() - 1] - full).abs() < 1.0, "nothing of it is on the shaft");
+            assert!(row[2..].windows(2).all(|pair| pair[0] <= pair[1]), "more stage, more power");
         }
     }
 }

@@ -1,9 +1,11 @@
 //! The strip of the whole road, with the window on it.
 
 use super::bands::bands;
+use super::cursor::Wish;
 use super::decimate::{clip, lines};
 use super::markup::Markup;
 use super::path::Path;
+use super::picture::RoadPicture;
 use super::reading::Reading;
 use super::scale::Scale;
 use super::scene::{HATCHES, Prepared, hatch_id};
@@ -11,8 +13,11 @@ use super::window::Window;
 
 /// Height of the strip, px.
 pub(crate) const HEIGHT: f64 = 48.0;
-/// What can be caught of a handle on either side of it, px: a finger is wide.
-const HANDLE_PX: f64 = 16.0;
+/// Width of what can be caught of a handle, px: a finger in a glove is wide.
+pub(crate) const HANDLE_PX: f64 = 48.0;
+
+/// Steps of an arrow key from one end of the road to the other.
+const KEY_STEPS: f64 = 200.0;
 
 /// Metres of the whole road to px of the strip.
 #[must_use]
@@ -68,13 +73,38 @@ pub(crate) enum Grip {
     New(f64),
 }
 
+/// Where what can be caught of each handle begins, px: half of it lies on either side, but a
+/// third of a narrow window is left to be moved, and all of it lies on a drawing of this width.
+#[must_use]
+pub(crate) fn reaches(window: Window, across: &Scale, width: f64) -> [f64; 2] {
+    let (x0, x1) = (across.at(window.from), across.at(window.to));
+    let inside = (0.5 * HANDLE_PX).min((x1 - x0) / 3.0);
+    [x0 + inside - HANDLE_PX, x1 - inside].map(|from| from.min(width - HANDLE_PX).max(0.0))
+}
+
+/// Draws a handle, and what can be caught of it.
+#[must_use]
+pub(crate) fn handle(window: Window, across: &Scale, width: f64, last: bool) -> Markup {
+    let mut layer = Markup::default();
+    let reach = reaches(window, across, width)[usize::from(last)];
+    let x = across.at(if last { window.to } else { window.from });
+    let middle = 0.5 * HEIGHT;
+    layer.rectangle("reach", (reach, 0.0), (HANDLE_PX, HEIGHT), 0.0);
+    layer.rectangle("knob", (x - 4.0, middle - 11.0), (8.0, 22.0), 3.0);
+    layer.line("knob", (x, middle - 6.0), (x, middle + 6.0));
+    layer
+}
+
 /// What a pointer catches that goes down at `x`, px.
 #[must_use]
-pub(crate) fn grip_at(x: f64, window: Window, across: &Scale) -> Grip {
+pub(crate) fn grip_at(x: f64, window: Window, across: &Scale, width: f64) -> Grip {
     let (x0, x1) = (across.at(window.from), across.at(window.to));
     let at = across.back(x);
     let (near_from, near_to) = ((x - x0).abs(), (x - x1).abs());
-    if near_from.min(near_to) <= HANDLE_PX {
+    let [from, to] = reaches(window, across, width).map(|it| it <= x && x <= it + HANDLE_PX);
+    if from != to {
+        if from { Grip::From } else { Grip::To }
+    } else if from && to {
         // Of two handles close to each other the one on the pointer's side is meant.
         if near_from < near_to || (near_from <= near_to && x < x0) { Grip::From } else { Grip::To }
     } else if window.is_whole(across.domain().1) || !window.shows(at) {
@@ -82,6 +112,24 @@ pub(crate) fn grip_at(x: f64, window: Window, across: &Scale) -> Grip {
     } else {
         Grip::Body(at - window.from)
     }
+}
+
+/// The window after a handle heard a key; `None` for keys that mean nothing here. Page keys lead
+/// from crest to crest, or from foot to foot.
+#[must_use]
+pub(crate) fn pressed(last: bool, wish: Wish, picture: &RoadPicture, window: Window) -> Option<Window> {
+    let length = picture.length_m();
+    let at = if last { window.to } else { window.from };
+    let ends = picture.descents.iter().map(|it| picture.place_of(if last { it.to } else { it.from }));
+    let to = match wish {
+        Wish::Steps(count) => at + f64::from(count) * (length / KEY_STEPS).max(picture.step()),
+        Wish::Start => 0.0,
+        Wish::End => length,
+        Wish::NextDescent => ends.into_iter().find(|it| *it > at + 1.0)?,
+        Wish::DescentBefore => ends.rev().find(|it| *it < at - 1.0)?,
+        Wish::ZoomIn | Wish::ZoomOut | Wish::ZoomAll => return None,
+    };
+    Some(if last { window.with_to(to, length) } else { window.with_from(to, length) })
 }
 
 /// The window after what is held was drawn to `x`, px.
@@ -99,7 +147,9 @@ pub(crate) fn drawn(grip: Grip, x: f64, window: Window, across: &Scale) -> Windo
 
 #[cfg(test)]
 mod tests {
-    use super::{Grip, across, drawn, grip_at};
+    use super::{Grip, HANDLE_PX, across, drawn, grip_at, pressed, reaches};
+    use crate::chart::cursor::Wish;
+    use crate::chart::sample;
     use crate::chart::window::Window;
 
     const LENGTH: f64 = 100_000.0;
@@ -109,11 +159,46 @@ mod tests {
     fn what_is_caught() {
         let scale = across(LENGTH, ENDS);
         let window = Window { from: 20_000.0, to: 60_000.0 };
-        assert_eq!(grip_at(205.0, window, &scale), Grip::From);
-        assert_eq!(grip_at(590.0, window, &scale), Grip::To);
-        assert_eq!(grip_at(400.0, window, &scale), Grip::Body(20_000.0));
-        assert_eq!(grip_at(900.0, window, &scale), Grip::New(90_000.0));
-        assert_eq!(grip_at(400.0, Window::whole(LENGTH), &scale), Grip::New(40_000.0));
+        assert_eq!(grip_at(205.0, window, &scale, ENDS.1), Grip::From);
+        assert_eq!(grip_at(590.0, window, &scale, ENDS.1), Grip::To);
+        assert_eq!(grip_at(400.0, window, &scale, ENDS.1), Grip::Body(20_000.0));
+        assert_eq!(grip_at(900.0, window, &scale, ENDS.1), Grip::New(90_000.0));
+        assert_eq!(grip_at(400.0, Window::whole(LENGTH), &scale, ENDS.1), Grip::New(40_000.0));
+    }
+
+    #[test]
+    fn every_handle_can_be_caught_in_full_and_a_narrow_window_be_moved() {
+        let scale = across(LENGTH, (38.0, 994.0));
+        for window in [(0.0, LENGTH), (0.0, 300.0), (99_700.0, LENGTH), (50_000.0, 53_000.0)] {
+            let window = Window { from: window.0, to: window.1 };
+            for from in reaches(window, &scale, 1000.0) {
+                assert!(from >= 0.0 && from + HANDLE_PX <= 1000.0, "{window:?} {from}");
+            }
+        }
+        let narrow = Window { from: 50_000.0, to: 53_000.0 };
+        let caught = |share: f64| grip_at(scale.at(50_000.0 + share * 3_000.0), narrow, &scale, 1000.0);
+        assert!(matches!(caught(0.5), Grip::Body(_)));
+        assert_eq!((caught(0.1), caught(0.9)), (Grip::From, Grip::To));
+        assert_eq!((caught(-0.5), caught(1.5)), (Grip::From, Grip::To));
+    }
+
+    #[test]
+    fn keys_move_one_end_and_leave_the_other() {
+        let picture = sample::pass();
+        let length = picture.length_m();
+        let window = Window::whole(length);
+        let press = |last, wish, window| pressed(last, wish, &picture, window);
+        let from = press(false, Wish::NextDescent, window).expect("there are descents");
+        assert_eq!(from, Window { from: picture.place_of(picture.descents[0].from), to: length });
+        let both = press(true, Wish::DescentBefore, from).expect("a foot lies before the end");
+        assert_eq!(both.from, from.from);
+        assert!(picture.descents.iter().any(|it| (picture.place_of(it.to) - both.to).abs() < 1.0));
+        let back = press(false, Wish::Start, both).expect("a key of its own");
+        assert_eq!(back, Window { from: 0.0, to: both.to });
+        let nearer = press(true, Wish::Steps(-10), window).expect("a key of its own");
+        assert!((nearer.to - 0.95 * length).abs() < 1.0);
+        assert_eq!(press(true, Wish::ZoomIn, window), None);
+        assert_eq!(press(false, Wish::DescentBefore, window), None);
     }
 
     #[test]

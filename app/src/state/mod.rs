@@ -7,6 +7,7 @@ mod asked;
 mod built_in;
 mod fields;
 mod kept;
+mod leave;
 mod link;
 mod opening;
 mod project;
@@ -32,7 +33,7 @@ pub(crate) use trucks::Trucks;
 
 use crate::browser::offline::{self, Stored};
 use crate::browser::theme::Theme;
-use crate::browser::{download, theme, timer::Timer};
+use crate::browser::{download, focus, theme, timer::Timer};
 use crate::chart::RoadPicture;
 use crate::entries::{Entries, Field};
 use crate::format::{Units, parse_number};
@@ -200,6 +201,7 @@ pub(crate) fn start() -> State {
     theme::show_gloves(kept::gloves());
     theme::watch(move || theme::show(state.theme.get_untracked()));
     offline::watch(move |stored| state.stored.set(stored));
+    focus::watch(move || state.leave());
     work::start(state, Followers { shown: show::show, road: study::take_road });
     shelf::open(state);
     link::look(state);

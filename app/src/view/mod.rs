@@ -14,7 +14,6 @@ mod header;
 mod link;
 mod measured;
 mod offline;
-mod parked;
 mod part;
 mod pick;
 mod ranked;
@@ -63,7 +62,6 @@ pub(crate) fn page() -> impl IntoView {
                 state.open(file::dropped(&event));
             }
         >
-            {parked::parked()}
             <a class="skip" id="skip" href="#answer">{words().skip_to_answer()}</a>
             {offline::offered()}
             {header::header(state)}

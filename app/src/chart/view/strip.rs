@@ -2,13 +2,16 @@
 
 use super::look::Look;
 use super::picture::sheet;
-use crate::browser::frame::{hold_pointer, place_on};
+use crate::browser::frame::{hold_pointer, place_on, slide};
+use crate::chart::cursor;
 use crate::chart::scale::Scale;
 use crate::chart::strip::{self, Grip};
+use crate::format;
 use crate::words::words;
-use leptos::ev::PointerEvent;
+use leptos::ev::{KeyboardEvent, PointerEvent};
 use leptos::html::Div;
 use leptos::prelude::*;
+use leptos::svg::G;
 
 /// The strip.
 pub(super) fn view(look: Look) -> AnyView {
@@ -25,7 +28,7 @@ pub(super) fn view(look: Look) -> AnyView {
         {pad(look, frame)}
     };
     view! {
-        <div class="strip" data-testid="strip" node_ref=frame role="img" aria-label=words().strip()>
+        <div class="strip" data-testid="strip" node_ref=frame role="group" aria-label=words().strip()>
             {sheet("under", size, road.into_any())}
             {sheet("over", size, over.into_any())}
         </div>
@@ -47,14 +50,6 @@ fn window(look: Look) -> AnyView {
         (across.range().0, across.at(window.from), across.at(window.to), across.range().1)
     });
     let cursor = move || across(look).at(look.here.with(|it| it.as_ref().map_or(0.0, |it| it.at_m)));
-    let handle = move |x: Signal<f64>| {
-        view! {
-            <g class="handle" transform=move || format!("translate({:.1} 0)", x.get())>
-                <rect x="-4" y=0.5 * strip::HEIGHT - 11.0 width="8" height="22" rx="3"></rect>
-                <line x1="0" x2="0" y1=0.5 * strip::HEIGHT - 6.0 y2=0.5 * strip::HEIGHT + 6.0></line>
-            </g>
-        }
-    };
     view! {
         <rect class="veil" x=move || ends.get().0 y="0" height=strip::HEIGHT
             width=move || (ends.get().1 - ends.get().0).max(0.0)></rect>
@@ -63,8 +58,45 @@ fn window(look: Look) -> AnyView {
         <rect class="strip-window" x=move || ends.get().1 y="1" height=strip::HEIGHT - 2.0
             width=move || (ends.get().2 - ends.get().1).max(0.0)></rect>
         <line class="strip-cursor" x1=cursor x2=cursor y1="0" y2=strip::HEIGHT></line>
-        {handle(Signal::derive(move || ends.get().1))}
-        {handle(Signal::derive(move || ends.get().2))}
+        {handle(look, false)}
+        {handle(look, true)}
+    }
+    .into_any()
+}
+
+/// A handle of the window, which takes keys; the pad above it takes fingers and the mouse.
+fn handle(look: Look, last: bool) -> AnyView {
+    let element = NodeRef::<G>::new();
+    Effect::new(move |_| {
+        let Some(element) = element.get() else { return };
+        let (window, units, across) = (look.window.get(), look.units.get(), across(look));
+        let at = if last { window.to } else { window.from };
+        let distance = |metres: f64| format!("{:.2}", metres / units.metres_per_distance());
+        let drawn = strip::handle(window, &across, look.layout().width, last).into_string();
+        slide(&element, [distance(across.domain().1), distance(at), format::distance(at, units)], &drawn);
+    });
+    let press = move |event: KeyboardEvent| {
+        if event.ctrl_key() || event.meta_key() || event.alt_key() {
+            return;
+        }
+        let Some(wish) = cursor::wish(&event.key(), event.shift_key()) else { return };
+        let Some(picture) = look.picture() else { return };
+        if let Some(window) = strip::pressed(last, wish, &picture, look.coming_window()) {
+            look.show(window);
+        }
+        event.prevent_default();
+    };
+    view! {
+        <g
+            class="handle"
+            data-testid=if last { "window-to" } else { "window-from" }
+            role="slider"
+            tabindex="0"
+            aria-label=words().window_ends()[usize::from(last)]
+            aria-valuemin="0"
+            node_ref=element
+            on:keydown=press
+        ></g>
     }
     .into_any()
 }
@@ -77,7 +109,9 @@ fn pad(look: Look, frame: NodeRef<Div>) -> AnyView {
     };
     let down = move |event: PointerEvent| {
         hold_pointer(&event);
-        let grip = untrack(|| strip::grip_at(place(&event), look.coming_window(), &across(look)));
+        let grip = untrack(|| {
+            strip::grip_at(place(&event), look.coming_window(), &across(look), look.layout().width)
+        });
         held.set_value(Some(grip));
     };
     let travel = move |event: PointerEvent| {
@@ -90,9 +124,9 @@ fn pad(look: Look, frame: NodeRef<Div>) -> AnyView {
     view! {
         <rect
             class="strip-pad"
-            x=move || layout.get().left - 14.0
+            x="0"
             y="0"
-            width=move || layout.get().plot_width() + 28.0
+            width=move || layout.get().width
             height=strip::HEIGHT
             on:pointerdown=down
             on:pointermove=travel

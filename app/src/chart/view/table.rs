@@ -11,6 +11,11 @@ use leptos::ev::Event;
 use leptos::prelude::*;
 use solver::Truck;
 
+/// What the lanes of a stretch are, in their order.
+const READINGS: [Reading; 4] = [Reading::Gear, Reading::Stage, Reading::Speed, Reading::Heat];
+/// Stands where nothing is known.
+const UNKNOWN: &str = "–";
+
 /// Cells of a row; the first is its head.
 type Row = Vec<String>;
 
@@ -18,8 +23,8 @@ type Row = Vec<String>;
 pub(super) fn view(look: Look) -> AnyView {
     let content = move || {
         let prepared = look.settled.get()?;
-        let name = words().road_table().to_owned();
-        Some((name, heads(), spans(&prepared.picture).iter().map(|span| row(span, prepared.units)).collect()))
+        let rows = spans(&prepared).iter().map(|span| row(span, prepared.units)).collect();
+        Some((words().road_table().to_owned(), heads(), rows))
     };
     fold(words().road_table(), "road-table", Box::new(content))
 }
@@ -29,48 +34,55 @@ pub(crate) fn power(truck: Box<dyn Fn() -> Option<(Truck, Units, &'static str)> 
     let content = move || {
         let (truck, units, unit) = truck()?;
         let w = words();
-        let stages = truck.stages().map(|stage| w.holds(&w.table_stage(usize::from(stage.number()))));
-        let heads = w.power_heads().into_iter().map(str::to_owned).chain(stages).collect();
-        let line = |(speed, powers): (f64, Vec<f64>)| {
-            let powers = powers.into_iter().map(|it| format::whole(it / units.watts_per_power()));
-            std::iter::once(format::whole(speed)).chain(powers).collect()
-        };
-        let name = format!("{}, {unit}", w.power_table());
-        Some((name, heads, engine::figures(&truck).into_iter().map(line).collect()))
+        let mut heads = w.power_heads().map(str::to_owned).to_vec();
+        for stage in truck.stages() {
+            heads.push(w.holds(&w.table_stage(usize::from(stage.number()))));
+        }
+        let rows = engine::figures(&truck, units);
+        let rows = rows.into_iter().map(|row| row.into_iter().map(format::whole).collect()).collect();
+        Some((format!("{}, {unit}", w.power_table()), heads, rows))
     };
     fold(words().power_table(), "power-table", Box::new(content))
 }
 
 fn heads() -> Row {
     let w = words();
-    let rest = [
-        w.reading(Reading::Grade),
-        w.lane(Lane::Gear),
-        w.lane(Lane::Stage),
-        w.lane(Lane::Speed),
-        w.lane(Lane::Heat),
-    ];
-    w.road_table_heads().into_iter().chain(rest).map(str::to_owned).collect()
+    let [at, part] = w.road_table_heads();
+    let [gear, stage, speed, heat] =
+        [Lane::Gear, Lane::Stage, Lane::Speed, Lane::Heat].map(|lane| w.lane(lane));
+    [at, part, w.reading(Reading::Grade), gear, stage, speed, heat].map(str::to_owned).to_vec()
 }
 
 fn row(span: &Span, units: Units) -> Row {
     let w = words();
-    let unknown = || "–".to_owned();
-    let ends = |low: String, high: String| if low == high { low } else { format!("{low}–{high}") };
     let part = match span.descent {
         _ if !span.assessed => w.not_assessed().to_owned(),
         Some(number) => w.descent(number),
         None => w.between().to_owned(),
     };
-    let grade = if span.assessed { format::grade(span.grade) } else { unknown() };
-    let gear = span.gear.map_or_else(unknown, |(low, high)| ends(low.to_string(), high.to_string()));
-    let stage = span.stage.map_or_else(unknown, |(low, high)| ends(w.short_stage(low), w.short_stage(high)));
-    let speed = span.speed.map_or_else(unknown, |(low, high)| {
-        let both = ends(format::hold_number(low, units), format::hold_number(high, units));
-        format!("{both}{}{}", format::NO_BREAK, units.speed())
-    });
-    let heat = span.heat.map_or_else(unknown, |step| w.heat(step).to_owned());
-    vec![format::span(span.from_m, span.to_m, units), part, grade, gear, stage, speed, heat]
+    let grade = if span.assessed { format::grade(span.grade) } else { UNKNOWN.to_owned() };
+    let [from, to] = span.ends_m;
+    let mut row = vec![format::span(from, to, units), part, grade];
+    for (ends, reading) in span.lanes.into_iter().zip(READINGS) {
+        let Some((low, high)) = ends else {
+            row.push(UNKNOWN.to_owned());
+            continue;
+        };
+        let text = |value: u8| match reading {
+            Reading::Speed => value.to_string(),
+            Reading::Gear | Reading::Stage | Reading::Heat | Reading::Grade => w.step(reading, value, units),
+        };
+        let mut cell = text(high);
+        // Of the heat only the hottest matters.
+        if low != high && reading != Reading::Heat {
+            cell = format!("{}–{cell}", text(low));
+        }
+        if reading == Reading::Speed {
+            cell = format!("{cell}{}{}", format::NO_BREAK, units.speed());
+        }
+        row.push(cell);
+    }
+    row
 }
 
 /// A table behind its name. While it is folded nothing of it is made. As one text, like the

@@ -1,0 +1,307 @@
+// The page by keyboard alone: every control is reached, seen and named, the keyboard is never
+// lost, and Escape leaves what it should.
+
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { dropFile, openDemo, phone, settle, startBrowser, wide } from "./page.mjs";
+import { hill, roadsFile, webPage } from "./roads.mjs";
+
+let browser;
+before(async () => {
+  browser = await startBrowser();
+});
+after(() => browser?.close());
+
+/** More stops than any page here has: a walk that is longer goes in a circle. */
+const MOST_STOPS = 400;
+
+const press = (visit, ...keys) => keys.reduce((done, key) => done.then(() => visit.page.keyboard.press(key)), Promise.resolve());
+
+/** What has the keyboard: its mark, where it lies, and whether something lies over all of it. */
+const stop = (visit) =>
+  visit.page.evaluate(() => {
+    const element = document.activeElement;
+    if (element === document.body) return null;
+    // A field that is one px large is seen and pressed by its label.
+    const seen = element.matches("input[type=file]") ? element.closest("label") : element;
+    const box = seen.getBoundingClientRect();
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    const at = [[x, y], [box.x + 6, box.y + 6], [box.right - 6, box.bottom - 6]];
+    const hits = at.map(([x, y]) => document.elementFromPoint(x, y)).filter(Boolean);
+    // What takes the pointer over a slider of a drawing belongs to that drawing.
+    const part = element instanceof SVGElement ? seen.closest(".drawing, .strip") : seen;
+    const free = hits.some((hit) => part.contains(hit) || hit.contains(part));
+    const mark = element.dataset.testid ?? (element.id || element.textContent.trim().slice(0, 30));
+    return { mark, free, x: box.x, y: box.y, width: box.width, height: box.height, same: element === globalThis.last };
+  });
+
+/** What a screen reader is told of what has the keyboard. */
+async function spoken(visit, session) {
+  const { result } = await session.send("Runtime.evaluate", { expression: "document.activeElement" });
+  const { nodes } = await session.send("Accessibility.getPartialAXTree", { objectId: result.objectId, fetchRelatives: false });
+  return { name: nodes[0].name?.value ?? "", role: nodes[0].role?.value ?? "" };
+}
+
+/** Whether the keyboard's place can be seen: the picture about it is another one without it. */
+async function isMarked(visit, { x, y, width, height }) {
+  const { width: most, height: deep } = visit.page.viewportSize();
+  const left = Math.max(0, x - 6);
+  const top = Math.max(0, y - 6);
+  const clip = { x: left, y: top, width: Math.min(most, x + width + 6) - left, height: Math.min(deep, y + height + 6) - top };
+  const withIt = await visit.page.screenshot({ clip });
+  await visit.page.evaluate(() => {
+    globalThis.last = document.activeElement;
+    globalThis.last.blur();
+  });
+  const without = await visit.page.screenshot({ clip });
+  await visit.page.evaluate(() => globalThis.last.focus({ preventScroll: true }));
+  return !withIt.equals(without);
+}
+
+/** Walks from the beginning of the page by Tab until it ends; the stops on the way. */
+async function walk(visit, { look = true } = {}) {
+  const session = await visit.context.newCDPSession(visit.page);
+  await session.send("Accessibility.enable");
+  const stops = [];
+  const faults = [];
+  for (let count = 0; count < MOST_STOPS; count += 1) {
+    await press(visit, "Tab");
+    const now = await stop(visit);
+    if (now === null || (stops.length > 0 && now.mark === stops[0])) return { stops, faults };
+    const { name, role } = await spoken(visit, session);
+    if (!name.trim()) faults.push(`${now.mark}: a ${role} without a name`);
+    if (now.width < 1 || now.height < 1 || now.y + now.height < 0 || now.y > visit.page.viewportSize().height) {
+      faults.push(`${now.mark}: is not on the screen`);
+    } else if (!now.free) {
+      faults.push(`${now.mark}: something lies over it`);
+    } else if (look && !(await isMarked(visit, now))) {
+      faults.push(`${now.mark}: nothing shows that it has the keyboard`);
+    }
+    stops.push(now.mark);
+  }
+  throw new Error(`the walk does not come to an end: … ${stops.slice(-12).join(", ")}`);
+}
+
+/** What must be reached in any case. */
+const MUST = [
+  "skip", "units-metric", "targets-large", "theme-night", "file-input", "reverse", "to-card", "fill-heat", "zoom-in",
+  "zoom-all", "cursor", "window-from", "window-to", "put-here", "order-worst", "descent-1", "export", "keep-beside",
+  "remove-place", "put-at", "put", "print-card", "save-picture", "entry-marker", "counts-down", "entry-gross_mass",
+  "entry-retarder", "forget", "save-page",
+];
+
+test("by Tab alone every control is reached, named, seen and marked, and the walk ends", async () => {
+  const visit = await openDemo(browser);
+  const { stops, faults } = await walk(visit);
+  assert.deepEqual(faults, []);
+  assert.deepEqual(MUST.filter((mark) => !stops.includes(mark)), [], `of ${stops.length}`);
+  assert.equal(stops[0], "skip");
+  // In the order of the page: head, road, answer, picture, list, places, card, entries, foot.
+  const order = ["skip", "units-metric", "reverse", "to-card", "cursor", "descent-1", "put-at", "print-card", "entry-gross_mass", "forget"];
+  const places = order.map((mark) => stops.indexOf(mark));
+  assert.deepEqual(places, places.toSorted((a, b) => a - b));
+  visit.assertClean();
+  await visit.close();
+});
+
+test("the same at night on a phone with all that folds open, and in gloves", async () => {
+  const visit = await openDemo(browser, { viewport: phone, scheme: "dark" });
+  await visit.byId("descent-1").click();
+  await visit.page.evaluate(() => document.querySelectorAll("details").forEach((it) => (it.open = true)));
+  await visit.byId("evidence-count").waitFor();
+  await settle(visit);
+  await visit.page.evaluate(() => document.activeElement.blur());
+  await visit.page.evaluate(() => scrollTo(0, 0));
+  await visit.byId("skip").count();
+  await visit.page.locator("#skip").focus();
+  await press(visit, "Shift+Tab");
+  const { stops, faults } = await walk(visit);
+  assert.deepEqual(faults, []);
+  for (const mark of ["entry-rolling_radius", "truck-name", "keep-truck", "make-link", "measure", "cursor", "window-to"]) {
+    assert.ok(stops.includes(mark), `${mark} of ${stops}`);
+  }
+  visit.assertClean();
+  await visit.close();
+});
+
+test("the walk can fail: without an outline, a name or a place it is told", async () => {
+  const visit = await openDemo(browser);
+  await visit.page.evaluate(() => {
+    // A style sheet made so is no style element, which the page's policy would stop.
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync("[data-testid=reverse]:focus { outline: none }");
+    document.adoptedStyleSheets = [sheet];
+    document.querySelector("[data-testid=zoom-in]").setAttribute("aria-label", " ");
+    document.querySelector("[data-testid=zoom-in]").textContent = "";
+    document.querySelector("[data-testid=zoom-in]").title = "";
+  });
+  const { faults } = await walk(visit);
+  assert.ok(faults.some((it) => it.startsWith("reverse: nothing shows")), `${faults}`);
+  assert.ok(faults.some((it) => it.startsWith("zoom-in: a button without a name")), `${faults}`);
+  await visit.close();
+});
+
+/** The mark of what has the keyboard, once the page stands still; fails where nothing has it. */
+async function kept(visit, what) {
+  await settle(visit, 400);
+  const now = await stop(visit);
+  assert.ok(now !== null, `after ${what} nothing has the keyboard`);
+  assert.ok(now.width > 0, `after ${what} it is on ${now.mark}, which is not there`);
+  return now.mark;
+}
+
+/** Presses the button of this mark by keyboard; where the keyboard is after that. */
+async function enter(visit, mark, nth = 0) {
+  await visit.byId(mark).nth(nth).focus();
+  await press(visit, "Enter");
+  return kept(visit, mark);
+}
+
+test("what removes itself hands the keyboard to its neighbour", async () => {
+  const visit = await openDemo(browser);
+  await visit.byId("put-at").fill("5");
+  assert.match(await enter(visit, "put"), /^kind-/);
+  // A row taken off: to that of the next row; the last one: to the button that puts another.
+  const rows = await visit.byId("place").count();
+  assert.equal(await enter(visit, "remove-place", 0), "remove-place");
+  assert.equal(await enter(visit, "remove-place", rows - 2), "put");
+  // Undone to the end.
+  for (let left = 3; left > 1; left -= 1) assert.equal(await enter(visit, "undo-places"), "undo-places");
+  assert.match(await enter(visit, "undo-places"), /^kind-/);
+  assert.equal(await visit.byId("undo-places").count(), 0);
+  // The road turned round, and a part of it: the button stays, or what is drawn in its place.
+  assert.equal(await enter(visit, "reverse"), "reverse");
+  await visit.byId("zoom-in").click();
+  await settle(visit);
+  assert.equal(await enter(visit, "only-this"), "zoom-all");
+  assert.equal(await enter(visit, "whole-road"), "reverse");
+  // Two roads.
+  assert.equal(await enter(visit, "keep-beside"), "end-two");
+  assert.equal(await enter(visit, "end-two"), "keep-beside");
+  visit.assertClean();
+  await visit.close();
+});
+
+test("messages and questions hand it to what follows, and kept trucks to each other", async () => {
+  const visit = await openDemo(browser);
+  await dropFile(visit, "drop-zone", webPage);
+  await visit.byId("file-error").waitFor();
+  assert.equal(await enter(visit, "close-trouble"), "answer");
+  await dropFile(visit, "drop-zone", roadsFile("many.gpx", [["One", [[2000, -0.05]]], ["Two", [[3000, -0.06]]]]));
+  await visit.byId("ask-track").waitFor();
+  assert.equal(await enter(visit, "drop-choice"), "answer");
+  const trucks = visit.byId("own-trucks");
+  await trucks.locator("summary").click();
+  for (const name of ["First", "Second"]) {
+    await visit.byId("truck-name").fill(name);
+    await visit.byId("keep-truck").click();
+  }
+  await visit.byId("truck-name").fill("Third");
+  assert.equal(await enter(visit, "rename-truck"), "undo-trucks");
+  assert.equal(await enter(visit, "remove-truck", 0), "remove-truck");
+  assert.equal(await enter(visit, "remove-truck", 0), "save-truck");
+  assert.notEqual(await enter(visit, "undo-trucks"), "BODY");
+  visit.assertClean();
+  await visit.close();
+});
+
+test("the keyboard is not taken from who left it, and a field is not given it unasked", async () => {
+  const visit = await openDemo(browser);
+  await visit.byId("put-at").fill("5");
+  await visit.byId("put").click();
+  await settle(visit);
+  await visit.page.mouse.click(3, 500);
+  assert.equal(await stop(visit), null);
+  await visit.byId("undo-places").evaluate((it) => it.click());
+  await settle(visit);
+  assert.equal(await stop(visit), null, "who is nowhere stays there");
+  visit.assertClean();
+  await visit.close();
+});
+
+test("the ends of the part shown move by keys", async () => {
+  const visit = await openDemo(browser);
+  const at = async (mark) => Number(await visit.byId(mark).getAttribute("aria-valuenow"));
+  const said = (mark) => visit.byId(mark).getAttribute("aria-valuetext");
+  const length = Number(await visit.byId("window-from").getAttribute("aria-valuemax"));
+  assert.deepEqual([await at("window-from"), await at("window-to")], [0, length]);
+  await visit.byId("window-from").focus();
+  await press(visit, "ArrowRight", "ArrowRight");
+  await settle(visit, 200);
+  const small = await at("window-from");
+  assert.ok(small > 0 && small < 0.05 * length, `${small} of ${length}`);
+  await press(visit, "Shift+ArrowRight");
+  await settle(visit, 200);
+  assert.ok((await at("window-from")) > 2 * small);
+  assert.match(await said("window-from"), /^[\d.]+\skm$/);
+  assert.equal(await at("window-to"), length, "the other end stays");
+  // To the crest of a descent, as its row in the list says it.
+  await press(visit, "Home", "PageDown");
+  await settle(visit, 200);
+  await visit.byId("order-road").click();
+  const crest = await visit.byId("descent-row").first().locator(".from dd").innerText();
+  assert.equal(await said("window-from"), crest);
+  await visit.byId("window-to").focus();
+  await press(visit, "ArrowLeft");
+  await settle(visit, 200);
+  assert.ok((await at("window-to")) < length);
+  await press(visit, "Home");
+  await settle(visit, 200);
+  assert.ok((await at("window-to")) > (await at("window-from")), "the ends do not pass each other");
+  await press(visit, "End");
+  await settle(visit, 200);
+  assert.equal(await at("window-to"), length);
+  visit.assertClean();
+  await visit.close();
+});
+
+test("Escape closes a message, leaves a question, hides a hint, and decides nothing", async () => {
+  const visit = await openDemo(browser);
+  await dropFile(visit, "drop-zone", webPage);
+  await visit.byId("file-error").waitFor();
+  await press(visit, "Escape");
+  await visit.byId("file-error").waitFor({ state: "detached" });
+  await dropFile(visit, "drop-zone", roadsFile("many.gpx", [["One", [[2000, -0.05]]], ["Two", [[3000, -0.06]]]]));
+  await visit.byId("ask-track").waitFor();
+  await visit.byId("track-0").focus();
+  await press(visit, "Escape");
+  await visit.byId("ask-track").waitFor({ state: "detached" });
+  assert.match(await visit.byId("road-name").innerText(), /invented demo/);
+  // A hint lies over what follows the field: it can be put away.
+  await visit.byId("entry-axle_ratio").focus();
+  const hint = visit.page.locator(".entry:focus-within .about");
+  assert.ok(await hint.isVisible());
+  await press(visit, "Escape");
+  await hint.waitFor({ state: "hidden" });
+  assert.equal((await stop(visit)).mark, "entry-axle_ratio");
+  await press(visit, "Tab", "Shift+Tab");
+  assert.ok(await hint.isVisible(), "it is there when the keyboard comes back");
+  visit.assertClean();
+  await visit.close();
+});
+
+test("a handle is caught by a glove's width, at the edge of the drawing too", async () => {
+  for (const viewport of [wide, phone]) {
+    const visit = await openDemo(browser, { viewport });
+    const at = async (mark) => Number(await visit.byId(mark).getAttribute("aria-valuenow"));
+    for (const [mark, other, side, way] of [["window-from", "window-to", 0.06, 1], ["window-to", "window-from", 0.94, -1]]) {
+      await visit.byId("zoom-all").click();
+      await settle(visit, 200);
+      const [before, rest] = [await at(mark), await at(other)];
+      await visit.byId(mark).scrollIntoViewIfNeeded();
+      const box = await visit.byId(mark).boundingBox();
+      assert.ok(box.width >= 48 && box.height >= 48, `${mark}: ${box.width} by ${box.height}`);
+      const x = box.x + side * box.width;
+      const y = box.y + box.height / 2;
+      await visit.page.mouse.move(x, y);
+      await visit.page.mouse.down();
+      await visit.page.mouse.move(x + way * 80, y, { steps: 4 });
+      await visit.page.mouse.up();
+      await settle(visit, 200);
+      assert.ok(way * ((await at(mark)) - before) > 0, `${mark}: ${before} to ${await at(mark)}`);
+      assert.equal(await at(other), rest, "the other end stays");
+    }
+    visit.assertClean();
+    await visit.close();
+  }
+});
