@@ -31,7 +31,7 @@ pub(crate) fn watch(escape: impl Fn() + 'static) {
     let held = Rc::new(RefCell::new(None::<Held>));
     let to_look = Rc::clone(&held);
     let frame = Frame::new(move || look(&to_look));
-    let heard = Closure::<dyn FnMut(JsValue)>::new(move |event: JsValue| {
+    let heard = Closure::<dyn Fn(JsValue)>::new(move |event: JsValue| {
         // A list of changes is no event.
         let Ok(event) = event.dyn_into::<Event>() else { return frame.ask() };
         match event.type_().as_str() {
