@@ -96,7 +96,7 @@ pub fn sureness(
         let run = Run::by_card(trip, &shaken, &card.caps, &card.holds, start_state(trip, &shaken));
         kept.take(&run, stride);
         for (hold, list) in card.holds.iter().zip(&mut outcomes) {
-            list.push(outcome(trip, &run, hold));
+            list.push(outcome(trip, &run, hold, step));
         }
         if !progress((index + 1) as f32 / RUNS as f32) {
             return None;
@@ -153,14 +153,21 @@ fn day_of(day: &Day, sample: &Sample) -> Day {
     }
 }
 
-fn outcome(trip: Trip<'_>, run: &Run, hold: &Hold) -> Outcome {
+fn outcome(trip: Trip<'_>, run: &Run, hold: &Hold, step_m: f64) -> Outcome {
     let samples = &run.samples[hold.from..hold.to];
     let most = |value: &dyn Fn(&Driven) -> f64| samples.iter().map(value).fold(f64::NEG_INFINITY, f64::max);
     let after_stop = most(&|sample| sample.after_stop.0);
     let fastest = most(&|sample| sample.speed.0);
+    // Where the engine's highest speed is nearer than the slack, the service brakes take over there:
+    // more than the change of gear at the crest needs is no holding by the retarder.
+    let (truck, spec) = (trip.truck, trip.truck.spec());
+    let overspeed = truck.road_speed(hold.gear, truck.highest_engine_speed()).0;
+    let change_m = (spec.transmission.shift_time().0 + spec.retarder_delay_s) * overspeed + step_m;
+    let at_the_end = |it: &&Driven| it.speed.0 >= overspeed - NEARLY && it.carried < 1.0;
+    let braked_m = samples.iter().filter(at_the_end).count() as f64 * step_m;
     Outcome {
         // Slowing for a curve is no failure to hold: what is given up is the slack above the speed.
-        held: fastest < hold.speed.0 + SPEED_SLACK - NEARLY,
+        held: fastest < hold.speed.0 + SPEED_SLACK - NEARLY && braked_m <= change_m,
         kept: after_stop <= trip.day.heat_limit_c,
         after_stop,
         fastest,
@@ -259,7 +266,7 @@ impl Kept {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::truck::Preset;
+    use crate::truck::{Preset, TruckSpec};
 
     /// Three passes of different steepness, with bumps that no grid of 20 m follows exactly.
     fn passes() -> Road {
@@ -268,6 +275,29 @@ mod tests {
             900.0 + 320.0 * libm::sin(s / 2_100.0) + 14.0 * libm::sin(s / 190.0) - 0.004 * s
         };
         Road::from_heights("passes", 10.0, (0..=4_000).map(height).collect()).expect("heights are sound")
+    }
+
+    /// Where the engine's highest speed is nearer than the slack, the service brakes take over there.
+    #[test]
+    fn a_truck_that_its_service_brakes_keep_at_the_highest_engine_speed_is_not_held() {
+        let height = |k: u32| 900.0 - 0.06 * 10.0 * f64::from(k.clamp(100, 600) - 100);
+        let road =
+            Road::from_heights("hill", 10.0, (0..=700).map(height).collect()).expect("heights are sound");
+        let (truck, day) = (Truck::new(Preset::FiveAxle36.spec()).expect("a preset"), Day::USUAL);
+        let trip = Trip { truck: &truck, day: &day };
+        let (plan, _) = crate::plan::plan(&road, &truck, &day, &mut |_| true).expect("not stopped");
+        let card = Card::of(&road, trip, &plan);
+        let hold = card.holds[0];
+        let overspeed = truck.road_speed(hold.gear, truck.highest_engine_speed()).0;
+        assert!(overspeed < hold.speed.0 + SPEED_SLACK, "{overspeed} and {}", hold.speed.0);
+        let driven = |scale: f64| {
+            let weak =
+                Truck::new(TruckSpec { retarding_scale: scale, ..truck.spec().clone() }).expect("a truck");
+            let trip = Trip { truck: &weak, day: &day };
+            let run = Run::by_card(trip, &card.road, &card.caps, &card.holds, start_state(trip, &card.road));
+            outcome(trip, &run, &hold, card.road.step_m()).held
+        };
+        assert!(driven(1.0) && !driven(0.4), "the planned one is held, the weak one is not");
     }
 
     #[test]
