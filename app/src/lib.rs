@@ -16,6 +16,8 @@ pub mod cab;
 #[cfg(feature = "page")]
 pub mod chart;
 #[cfg(feature = "page")]
+pub mod class;
+#[cfg(feature = "page")]
 pub mod compare;
 pub mod desk;
 #[cfg(feature = "page")]
@@ -39,10 +41,18 @@ mod view;
 #[cfg(feature = "page")]
 pub mod words;
 
-/// Puts the page into the document, in this language.
+/// Puts the page into the document, in the language of this build.
 #[cfg(feature = "page")]
-pub fn mount(language: &'static dyn words::Words) {
-    words::speak(language);
+pub fn mount() {
+    let w = words::words();
+    format::choose(w.numerals());
     leptos::mount::mount_to_body(view::page);
-    browser::notice::show(language.parked(), language.i_am_parked());
+    browser::notice::show(w.parked(), w.i_am_parked());
+}
+
+/// Puts the class view into the document, in the language of this build.
+#[cfg(feature = "page")]
+pub fn mount_class() {
+    format::choose(words::words().numerals());
+    leptos::mount::mount_to_body(class::page);
 }

@@ -1,5 +1,5 @@
 //! The page, in English.
 
 fn main() {
-    app::mount(&app::words::en::English);
+    app::mount();
 }

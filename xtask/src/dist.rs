@@ -10,6 +10,7 @@
 //! policy ([`policy`]), and at last the service worker its list of all files ([`cache`]).
 
 mod cache;
+mod class;
 mod languages;
 mod policy;
 mod standalone;
@@ -62,15 +63,25 @@ pub(crate) fn finish(dist: &Path) -> Outcome {
     for lesson in LESSONS {
         html = name_file(dist, &html, &format!("{lesson}.gpx"))?;
     }
-    let mut pages = vec![(ENGLISH, String::from("index.html"), html.clone())];
+    let mut pages = vec![(ENGLISH, "app", String::from("index.html"), html.clone())];
     for language in &LANGUAGES {
-        pages.push((language.tag, language.page(), languages::translated(dist, &html, language)?));
+        let translated = languages::translated(dist, &html, language)?;
+        pages.push((language.tag, language.tag, language.page(), translated));
     }
-    for (tag, page, html) in pages {
+    for (tag, module, page, html) in pages {
+        let road = class::without(&html)?;
         let one_file = standalone_in(tag);
-        write(&dist.join(&one_file), standalone::make(dist, &html)?.as_bytes())?;
-        let html = standalone::put_link(&languages::put_pages(&html)?, &one_file)?;
-        write(&dist.join(page), policy::put(&html, policy::Place::Served)?.as_bytes())?;
+        write(&dist.join(&one_file), standalone::make(dist, &road)?.as_bytes())?;
+        let road = standalone::put_link(&languages::put_pages(&road)?, &one_file)?;
+        let road = class::put_link(&road, "class-page", &format!("./{}", class::page_name(tag)))?;
+        write(&dist.join(&page), policy::put(&road, policy::Place::Served)?.as_bytes())?;
+
+        let taught = class::page(dist, &html, tag, module)?;
+        let one_file = class::one_file_name(tag);
+        write(&dist.join(&one_file), standalone::make(dist, &taught)?.as_bytes())?;
+        let taught = standalone::put_link(&taught, &one_file)?;
+        let taught = class::put_link(&taught, "road-page", &cache::address(&page))?;
+        write(&dist.join(class::page_name(tag)), policy::put(&taught, policy::Place::Served)?.as_bytes())?;
     }
     cache::write_worker(dist)
 }

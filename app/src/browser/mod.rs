@@ -113,6 +113,12 @@ pub(crate) fn print() {
     }
 }
 
+/// The same in the next frame, when what is to be printed is there.
+#[cfg(feature = "page")]
+pub(crate) fn print_next() {
+    leptos::prelude::request_animation_frame(|| leptos::prelude::request_animation_frame(print));
+}
+
 /// Puts the keyboard on an element of the page, in the next frame, when it is there.
 #[cfg(feature = "page")]
 pub(crate) fn focus(id: String) {
@@ -130,6 +136,34 @@ pub(crate) fn focus(id: String) {
 pub(crate) fn is_open(event: &web_sys::Event) -> bool {
     let details = event.target().and_then(|target| target.dyn_into::<web_sys::Element>().ok());
     details.is_some_and(|details| details.has_attribute("open"))
+}
+
+/// Whether what has the keyboard keeps keys to itself: a field, a choice, a slider.
+#[cfg(feature = "page")]
+pub(crate) fn is_typing(event: &web_sys::KeyboardEvent) -> bool {
+    let target = event.target().and_then(|target| target.dyn_into::<web_sys::Element>().ok());
+    target.is_some_and(|it| matches!(it.tag_name().as_str(), "INPUT" | "SELECT" | "TEXTAREA"))
+}
+
+/// Whether a button or a link has the keyboard: a blank presses it.
+#[cfg(feature = "page")]
+pub(crate) fn is_pressing(event: &web_sys::KeyboardEvent) -> bool {
+    let target = event.target().and_then(|target| target.dyn_into::<web_sys::Element>().ok());
+    target.is_some_and(|it| matches!(it.tag_name().as_str(), "BUTTON" | "A" | "SUMMARY"))
+}
+
+/// The time, s, from some beginning.
+#[cfg(feature = "page")]
+pub(crate) fn now_s() -> f64 {
+    js_sys::Date::now() / 1e3
+}
+
+/// Whether the person asked the machine for little motion.
+#[cfg(feature = "page")]
+pub(crate) fn wants_little_motion() -> bool {
+    let query =
+        window().and_then(|window| window.match_media("(prefers-reduced-motion: reduce)").ok().flatten());
+    query.is_some_and(|query| query.matches())
 }
 
 /// Scrolls an element of the page into view.

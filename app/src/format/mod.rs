@@ -22,6 +22,8 @@ pub enum Units {
 
 const METRES_PER_MILE: f64 = 1_609.344;
 const METRES_PER_FOOT: f64 = 0.3048;
+/// Exact: a pound of 0.453 592 37 kg at 9.806 65 m/s².
+const NEWTONS_PER_POUND_FORCE: f64 = 4.448_221_615_260_5;
 const KILOGRAMS_PER_POUND: f64 = 0.453_592_37;
 const KILOWATTS_PER_HORSEPOWER: f64 = 0.745_699_872;
 const LITRES_PER_US_GALLON: f64 = 3.785_411_784;
@@ -73,6 +75,24 @@ impl Units {
         match self {
             Self::Metric => 1e3,
             Self::Imperial => 1e3 * KILOWATTS_PER_HORSEPOWER,
+        }
+    }
+
+    /// N per kN or thousand pounds-force.
+    #[must_use]
+    pub fn newtons_per_force(self) -> f64 {
+        match self {
+            Self::Metric => 1e3,
+            Self::Imperial => 1e3 * NEWTONS_PER_POUND_FORCE,
+        }
+    }
+
+    /// The unit of an axis of forces: “kN” or “1,000 lbf”.
+    #[must_use]
+    pub fn force(self) -> &'static str {
+        match self {
+            Self::Metric => "kN",
+            Self::Imperial => "1,000\u{a0}lbf",
         }
     }
 
@@ -306,6 +326,17 @@ pub fn power(watts: f64, units: Units) -> String {
         Units::Imperial => "hp",
     };
     format!("{}{NO_BREAK}{unit}", whole((watts / units.watts_per_power()).round()))
+}
+
+/// A force: “24.8 kN”, “5,600 lbf”.
+#[must_use]
+pub fn force(newtons: f64, units: Units) -> String {
+    match units {
+        Units::Metric => format!("{}{NO_BREAK}kN", tenths(newtons / 1e3)),
+        Units::Imperial => {
+            format!("{}{NO_BREAK}lbf", whole(to_step(newtons / NEWTONS_PER_POUND_FORCE, 100.0)))
+        }
+    }
 }
 
 /// A mass: “36.3 t”, “80,000 lb”.

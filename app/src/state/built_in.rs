@@ -24,7 +24,6 @@ impl Signals {
     }
 
     /// Opens a teaching road. The road that the person gave comes back at the next visit.
-    #[expect(dead_code, reason = "the page of the class, which will call it, is not there yet")]
     pub(crate) fn open_lesson(&'static self, lesson: Lesson) {
         open(self, lesson.file(), lesson.file_name(), Origin::Lesson(lesson));
     }

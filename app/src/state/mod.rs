@@ -27,6 +27,7 @@ pub(crate) use fields::FieldState;
 pub(crate) use link::{Carried, Written};
 pub(crate) use rank::Ranked;
 pub(crate) use result::Worked;
+pub(crate) use ride::Ride;
 pub(crate) use roadside::{End, MOST_THINGS, Thing, Things};
 pub(crate) use study::MeasuredSignal;
 pub(crate) use trucks::Trucks;

@@ -54,7 +54,6 @@ pub(super) fn heard(state: State, slip: Slip, end: Option<RideEnd>, heard: &Hear
 impl Signals {
     /// Asks for a ride along the plan shown, unless it is there or asked for already. What comes of
     /// it stands in `rides`.
-    #[expect(dead_code, reason = "asked for by the view of the class, which is not here yet")]
     pub(crate) fn want_ride(&'static self, slip: Slip) {
         let known = self.rides.with_untracked(|rides| rides.iter().any(|(other, _)| *other == slip));
         let Some((truck, day)) = study::shown(self, |_| !known) else { return };

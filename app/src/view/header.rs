@@ -2,8 +2,8 @@
 
 use super::choice::choice;
 use super::of_result;
-use crate::browser::file;
 use crate::browser::theme::Theme;
+use crate::browser::{self, file};
 use crate::format::{self, Units};
 use crate::state::{Origin, State, Worked};
 use crate::words::words;
@@ -30,6 +30,7 @@ pub(super) fn header(state: State) -> AnyView {
                 <a href="#places">{w.places_nav()}</a>
                 <a href="#card">{w.card_head()}</a>
                 <a href="#evidence">{w.evidence_head()}</a>
+                {browser::named("class-page").map(|page| view! { <a href=page data-testid="class-page">{w.to_class()}</a> })}
             </nav>
             <div class="controls">
                 {choice(w.units(), "units", units, move || state.units.get(), move |it| state.set_units(it))}

@@ -96,6 +96,16 @@ pub(crate) fn page() -> impl IntoView {
     }
 }
 
+/// What the class view shows of a road that is being opened: trouble, questions, progress.
+pub(crate) fn of_class(state: State) -> AnyView {
+    view! {
+        {trouble::trouble(state)}
+        {ask::ask(state)}
+        {trouble::progress(state)}
+    }
+    .into_any()
+}
+
 fn busy(state: State) -> &'static str {
     if state.progress.with(Option::is_some) { "true" } else { "false" }
 }

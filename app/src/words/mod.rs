@@ -3,23 +3,21 @@
 //! A language is one folder here that implements all traits of [`Words`]; a sentence that it
 //! lacks does not compile. Numbers come from [`crate::format`].
 //!
-//! To add a language: copy `en/`, translate, name it in [`LANGUAGES`], give it a program in
-//! `bin/` and a row in `xtask/src/dist/languages.rs`.
-
-use crate::format;
-use std::sync::OnceLock;
+//! To add a language: copy `en/`, translate, name it in [`LANGUAGES`] and in `SPOKEN`, give it a
+//! feature in `Cargo.toml`, and a row in `xtask/src/dist/languages.rs`.
 
 mod access;
 mod card;
 mod chart;
-pub mod de;
+mod class;
+mod de;
 mod descent;
-pub mod en;
+mod en;
 mod entry;
-pub mod es;
+mod es;
 mod exercise;
 mod export;
-pub mod fr;
+mod fr;
 mod language;
 mod lesson;
 mod link;
@@ -36,6 +34,7 @@ mod why;
 pub use access::AccessWords;
 pub use card::CardWords;
 pub use chart::ChartWords;
+pub use class::ClassWords;
 pub use descent::{Curves, DescentWords};
 pub use entry::{EntryProblem, EntryWords};
 pub use exercise::{ExerciseWords, Figures, Label, Line, Term};
@@ -97,29 +96,43 @@ impl<T> Words for T where
 {
 }
 
-static SPOKEN: OnceLock<&'static dyn Words> = OnceLock::new();
+/// The language of this build, by its feature. One that were chosen when the page starts would keep
+/// calls from being resolved: 3 KB more of the compressed page.
+const SPOKEN: &dyn Words = if cfg!(feature = "es") {
+    &es::Spanish
+} else if cfg!(feature = "fr") {
+    &fr::French
+} else if cfg!(feature = "de") {
+    &de::German
+} else {
+    &en::English
+};
 
-/// Chooses the language, once, before anything is shown. A page holds one language: only it is
-/// linked, and who wants another opens the page in that language.
-pub fn speak(language: &'static dyn Words) {
-    format::choose(language.numerals());
-    let _ = SPOKEN.set(language);
-}
-
-/// The words of the language chosen.
-///
-/// # Panics
-/// Where none was: the page begins with it. Tests speak English.
+/// The words of the language that this page is built in. Tests speak English.
 #[must_use]
 pub fn words() -> &'static dyn Words {
-    #[cfg(test)]
-    {
-        SPOKEN.get().copied().unwrap_or(&en::English)
-    }
-    #[cfg(not(test))]
-    {
-        SPOKEN.get().copied().unwrap_or_else(|| unreachable!("the page begins by choosing its language"))
-    }
+    SPOKEN
+}
+
+/// All that a language must be able to say to a class; the road page does not carry it.
+pub trait Taught: ClassWords + LessonWords + ExerciseWords {}
+
+impl<T: ClassWords + LessonWords + ExerciseWords> Taught for T {}
+
+const TAUGHT: &dyn Taught = if cfg!(feature = "es") {
+    &es::Spanish
+} else if cfg!(feature = "fr") {
+    &fr::French
+} else if cfg!(feature = "de") {
+    &de::German
+} else {
+    &en::English
+};
+
+/// The words of the class view, in the language of this build.
+#[must_use]
+pub fn class_words() -> &'static dyn Taught {
+    TAUGHT
 }
 
 /// A part of a sentence; what decides is set apart.

@@ -54,6 +54,8 @@ pub enum WorkTrouble {
 
 /// Words of the page's frame.
 pub trait PageWords {
+    /// Leads to the class view.
+    fn to_class(&self) -> &'static str;
     /// Label of the size of buttons and fields.
     fn targets(&self) -> &'static str;
     /// As usual.

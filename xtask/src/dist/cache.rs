@@ -3,7 +3,7 @@
 //! Each file stands in the list with its hash, which the browser checks while it keeps them; the
 //! version is the hash over list and worker, so any change of any file is another version.
 
-use super::{LANGUAGES, list_files, policy, put_once, read, short_hash, write};
+use super::{ENGLISH, LANGUAGES, class, list_files, policy, put_once, read, short_hash, write};
 use crate::Outcome;
 use std::path::Path;
 
@@ -22,7 +22,7 @@ pub(super) fn write_worker(dist: &Path) -> Outcome {
     let mut list = String::new();
     for name in list_files(dist)?.iter().filter(|name| is_kept(name)) {
         let hash = policy::hash(&read(&dist.join(name))?);
-        list += &match language(name) {
+        list += &match belongs_to(name) {
             Some(tag) => format!("  [{:?}, {hash:?}, {tag:?}],\n", address(name)),
             None => format!("  [{:?}, {hash:?}],\n", address(name)),
         };
@@ -38,18 +38,27 @@ fn is_kept(name: &str) -> bool {
     name != WORKER && !name.starts_with("standalone")
 }
 
-/// The language whose page or module it is; the browser keeps only those that were opened.
-fn language(name: &str) -> Option<&'static str> {
-    if name == "index.html" || name.starts_with("app-") {
-        return Some("en");
+/// What the file belongs to alone, by a tag: a language of the road page, or of the class view. The
+/// browser keeps only those that were opened.
+fn belongs_to(name: &str) -> Option<String> {
+    let tags = std::iter::once(ENGLISH).chain(LANGUAGES.iter().map(|language| language.tag));
+    for tag in tags {
+        let (road, page) =
+            if tag == ENGLISH { ("app", String::from("index.html")) } else { (tag, format!("{tag}.html")) };
+        if name == page || name.starts_with(&format!("{road}-")) {
+            return Some(tag.to_owned());
+        }
+        let taught = class::module(tag);
+        if name == class::page_name(tag) || name.starts_with(&format!("{taught}-")) {
+            return Some(taught);
+        }
     }
-    let of = |tag: &str| name == format!("{tag}.html") || name.starts_with(&format!("{tag}-"));
-    LANGUAGES.iter().map(|language| language.tag).find(|tag| of(tag))
+    None
 }
 
 /// The page goes by its folder: some hosts lead `index.html` there, and an answer that was led
 /// elsewhere must not be given to a browser that opens a page.
-fn address(name: &str) -> String {
+pub(super) fn address(name: &str) -> String {
     if name == "index.html" { String::from("./") } else { format!("./{name}") }
 }
 

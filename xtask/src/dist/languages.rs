@@ -3,7 +3,7 @@
 //! The modules differ in their words only; workers, style and faces are shared. A person loads one
 //! language, and no page grows with the number of them.
 
-use super::{put_once, read, short_hash, write};
+use super::{ENGLISH, class, put_once, read, short_hash, write};
 use crate::{
     Outcome,
     project::{self, program},
@@ -12,7 +12,7 @@ use std::{fs, path::Path};
 
 /// A language beside English, the page's title in it and what search engines show of it.
 pub(crate) struct Language {
-    /// Its tag, the name of its program in `app/src/bin/`, and that of its page.
+    /// Its tag, the name of its feature in `app/Cargo.toml`, and that of its page.
     pub(crate) tag: &'static str,
     title: &'static str,
     description: &'static str,
@@ -47,41 +47,47 @@ impl Language {
     }
 }
 
-/// Builds the modules into `dist/`, as Trunk built the English one.
+/// Builds the modules into `dist/`, as Trunk built the English one: the page in the other
+/// languages, and the class view in all.
 ///
 /// # Errors
 /// A sentence from the step that failed.
 pub(crate) fn build(dist: &Path) -> Outcome {
-    let mut cargo = program("cargo");
-    cargo.args(["build", "--release", "--offline", "--package", "app", "--target", "wasm32-unknown-unknown"]);
-    for language in &LANGUAGES {
-        cargo.args(["--bin", language.tag]);
-    }
-    project::run(&mut cargo)?;
-    for language in &LANGUAGES {
-        build_module(dist, language.tag)?;
+    build_programs(&["--bin", "class"])?;
+    build_module(dist, "class", &class::module(ENGLISH))?;
+    for Language { tag, .. } in &LANGUAGES {
+        build_programs(&["--features", tag, "--bin", "app", "--bin", "class"])?;
+        build_module(dist, "app", tag)?;
+        build_module(dist, "class", &class::module(tag))?;
     }
     Ok(())
 }
 
-fn build_module(dist: &Path, tag: &str) -> Outcome {
-    let linked = project::root().join(format!("target/wasm32-unknown-unknown/release/{tag}.wasm"));
+fn build_programs(which: &[&str]) -> Outcome {
+    let mut cargo = program("cargo");
+    cargo.args(["build", "--release", "--offline", "--package", "app", "--target", "wasm32-unknown-unknown"]);
+    project::run(cargo.args(which))
+}
+
+/// Makes of a program the module `NAME-HASH_bg.wasm` and its glue.
+fn build_module(dist: &Path, program_name: &str, name: &str) -> Outcome {
+    let linked = project::root().join(format!("target/wasm32-unknown-unknown/release/{program_name}.wasm"));
     let out = project::root().join("target/wasm-bindgen/languages");
     let mut bindgen = program("wasm-bindgen");
     bindgen
-        .args(["--target", "web", "--no-typescript", "--out-name", tag, "--out-dir"])
+        .args(["--target", "web", "--no-typescript", "--out-name", name, "--out-dir"])
         .arg(&out)
         .arg(&linked);
     project::run(&mut bindgen)?;
-    let bound = out.join(format!("{tag}_bg.wasm"));
-    let small = out.join(format!("{tag}_small.wasm"));
+    let bound = out.join(format!("{name}_bg.wasm"));
+    let small = out.join(format!("{name}_small.wasm"));
     project::run(program("wasm-opt").arg("-Oz").arg("-o").arg(&small).arg(&bound))?;
     let module = read(&small)?;
-    let glue = read(&out.join(format!("{tag}.js")))?;
+    let glue = read(&out.join(format!("{name}.js")))?;
     // One hash over both: they belong together.
     let hash = short_hash(&[module.as_slice(), glue.as_slice()].concat());
-    write(&dist.join(format!("{tag}-{hash}.js")), &glue)?;
-    write(&dist.join(format!("{tag}-{hash}_bg.wasm")), &module)
+    write(&dist.join(format!("{name}-{hash}.js")), &glue)?;
+    write(&dist.join(format!("{name}-{hash}_bg.wasm")), &module)
 }
 
 /// Names the pages of all languages in the English one.
@@ -99,15 +105,22 @@ pub(super) fn put_pages(html: &str) -> Outcome<String> {
 /// # Errors
 /// A sentence when the English page is not as expected, or the module was not built.
 pub(super) fn translated(dist: &Path, html: &str, language: &Language) -> Outcome<String> {
-    let module = stem_of(dist, language.tag)?;
-    let english = stem_of(dist, "app")?;
     let html = put_once(html, ENGLISH_TAG, &format!("<html lang=\"{}\">", language.tag))?;
     let html = put_text(&html, "<title>", "</title>", language.title)?;
     let html = put_text(&html, "<meta name=\"description\" content=\"", "\">", language.description)?;
-    if !html.contains(&english) {
-        return Err(format!("dist/index.html does not name its module {english}"));
+    with_module(dist, &html, "app", language.tag)
+}
+
+/// The page with another module in place of its own.
+///
+/// # Errors
+/// A sentence when one of them was not built, or the page does not name its own.
+pub(super) fn with_module(dist: &Path, html: &str, own: &str, other: &str) -> Outcome<String> {
+    let (own, other) = (stem_of(dist, own)?, stem_of(dist, other)?);
+    if !html.contains(&own) {
+        return Err(format!("the page does not name its module {own}"));
     }
-    Ok(html.replace(&english, &module))
+    Ok(html.replace(&own, &other))
 }
 
 /// `app-HASH` of `app-HASH.js`.
@@ -123,7 +136,7 @@ fn stem_of(dist: &Path, start: &str) -> Outcome<String> {
 }
 
 /// Replaces what stands between two texts, the first of which must stand once.
-fn put_text(html: &str, before: &str, after: &str, text: &str) -> Outcome<String> {
+pub(super) fn put_text(html: &str, before: &str, after: &str, text: &str) -> Outcome<String> {
     let missing = || format!("app/index.html must hold, as is: {before}");
     let (start, rest) = html.split_once(before).ok_or_else(missing)?;
     let (_, end) = rest.split_once(after).ok_or_else(missing)?;

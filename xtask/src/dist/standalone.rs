@@ -39,7 +39,9 @@ pub(super) fn make(dist: &Path, html: &str) -> Outcome<String> {
     let html = tags::replace(html, "link", ">", |tag, _| inline_link(dist, tag))?;
     let mut texts = String::new();
     let mut page = html.clone();
-    for (name, media_type) in TEXTS.into_iter().chain(LESSONS.map(|lesson| (lesson, GPX))) {
+    // Only the class view names the teaching roads.
+    let lessons = LESSONS.into_iter().filter(|lesson| html.contains(lesson)).map(|lesson| (lesson, GPX));
+    for (name, media_type) in TEXTS.into_iter().chain(lessons) {
         let (tag, file) = named(&html, name)?;
         let text = text_of(dist, file)?;
         texts += &data_block(&format!("data-for=\"{name}\" data-type=\"{media_type}\""), &text)?;

@@ -16,13 +16,14 @@ const PAGE: &str = "<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8
     <link rel=\"manifest\" href=\"./manifest.webmanifest\">\n\
     <link rel=\"icon\" type=\"image/svg+xml\" href=\"./icon.svg\">\n\
     <link rel=\"stylesheet\" href=\"./main-1.css\">\n\
+    <link rel=\"stylesheet\" href=\"./class-1.css\"/>\n\
     <script type=\"module\" src=\"./offline.js\"></script>\n\
     <link rel=\"modulepreload\" href=\"./app-1.js\" crossorigin=\"anonymous\">\
     <link rel=\"preload\" href=\"./app-1_bg.wasm\" as=\"fetch\">\
     <script type=\"module\">import init from './app-1.js';\n\
     await init({ module_or_path: './app-1_bg.wasm' });</script></head>";
 
-const FILES: [(&str, &str); 25] = [
+const FILES: [(&str, &str); 34] = [
     ("worker.js", "let wasm_bindgen;"),
     ("worker_bg.wasm", "worker"),
     ("worker_loader.js", "old"),
@@ -48,6 +49,15 @@ const FILES: [(&str, &str); 25] = [
     ("fr-3_bg.wasm", "page"),
     ("de-4.js", "export default function __wbg_init() {}"),
     ("de-4_bg.wasm", "Seite"),
+    ("class-1.css", "h1 { color: red; }"),
+    ("class-en-5.js", "export default function __wbg_init() {}"),
+    ("class-en-5_bg.wasm", "class"),
+    ("class-es-6.js", "export default function __wbg_init() {}"),
+    ("class-es-6_bg.wasm", "clase"),
+    ("class-fr-7.js", "export default function __wbg_init() {}"),
+    ("class-fr-7_bg.wasm", "cours"),
+    ("class-de-8.js", "export default function __wbg_init() {}"),
+    ("class-de-8_bg.wasm", "Kurs"),
 ];
 
 /// Builds in a folder of its own, some files being others, looks, and clears away.
@@ -87,10 +97,11 @@ fn what_is_fetched_later_gets_names_by_its_contents() {
             }
             let demo = part(&html, "demo-file\" content=\"./");
             assert_eq!(text(dist, demo), "<gpx/>");
-            let kept = text(dist, "sw.js");
+            let (kept, taught) = (text(dist, "sw.js"), text(dist, "class.html"));
+            assert!(!html.contains("lesson-"), "only the class view names the teaching roads: {html}");
             for (at, lesson) in LESSONS.iter().enumerate() {
                 assert!(!dist.join(format!("{lesson}.gpx")).exists(), "{lesson}");
-                let file = part(&html, &format!("{lesson}\" content=\"./"));
+                let file = part(&taught, &format!("{lesson}\" content=\"./"));
                 assert!(file.starts_with(lesson) && file.ends_with(".gpx"), "{file}");
                 assert_eq!(text(dist, file), format!("<gpx>{}</gpx>", at + 1));
                 assert_eq!(kept.matches(&format!("./{file}")).count(), 1, "{kept}");
@@ -121,14 +132,13 @@ fn the_one_file_holds_everything_and_names_nothing_beside_it() {
             "url(\"data:font/woff2;base64,ZmFjZQ==\")",
             "href=\"data:image/svg+xml;base64,PHN2Zy8+\"",
             "data-for=\"demo-file\" data-type=\"application/gpx+xml\"><gpx/></script>",
-            "data-for=\"lesson-hairpins\" data-type=\"application/gpx+xml\"><gpx>5</gpx></script>",
             "data-for=\"evidence-file\" data-type=\"application/json\">[]</script>",
             "function __wbg_init()",
             "<meta name=\"worker-script\" content=\"\">",
         ] {
             assert_eq!(html.matches(held).count(), 1, "{held} in {html}");
         }
-        for gone in ["\"./", "manifest", "preload", "offline", "standalone-file"] {
+        for gone in ["\"./", "lesson-", "manifest", "preload", "offline", "standalone-file"] {
             assert!(!html.contains(gone), "{gone} in {html}");
         }
         let served = text(dist, "index.html");
@@ -176,6 +186,38 @@ fn each_language_has_its_page_module_and_one_file() {
             let one_file = text(dist, &format!("standalone-{tag}.html"));
             assert!(!one_file.contains("name=\"languages\""), "a file on a stick has no pages beside it");
         }
+    });
+}
+
+#[test]
+fn the_class_view_is_a_page_beside_and_nothing_of_it_is_in_the_others() {
+    check("class", &[], |dist, outcome| {
+        assert_eq!(outcome, Ok(()));
+        for (road, class, module, back) in [
+            ("index.html", "class.html", "class-en-5", "./"),
+            ("fr.html", "class-fr.html", "class-fr-7", "./fr.html"),
+        ] {
+            let taught = text(dist, class);
+            assert!(taught.contains(&format!("'./{module}.js'")), "{taught}");
+            assert!(!taught.contains("app-1") && !taught.contains("fr-3"), "{taught}");
+            assert!(taught.contains("href=\"./class-1.css\""), "{taught}");
+            assert!(taught.contains(&format!("name=\"road-page\" content=\"{back}\"")), "{taught}");
+            let one_file = text(dist, &format!("standalone-{class}"));
+            let lesson =
+                "data-for=\"lesson-hairpins\" data-type=\"application/gpx+xml\"><gpx>5</gpx></script>";
+            assert_eq!(one_file.matches(lesson).count(), 1, "{one_file}");
+            assert!(!one_file.contains("\"./") && one_file.contains("color: red"), "{one_file}");
+            let road = text(dist, road);
+            assert!(road.contains(&format!("name=\"class-page\" content=\"./{class}\"")), "{road}");
+            assert!(!road.contains("class-1.css") && !road.contains(module), "{road}");
+        }
+        let worker = text(dist, "sw.js");
+        assert!(worker.lines().any(|line| line.contains("./class-de.html") && line.contains("\"class-de\"")));
+        assert!(worker.lines().any(|line| line.contains("./class-en-5.js") && line.contains("\"class-en\"")));
+        assert!(
+            worker.lines().any(|line| line.contains("./class-1.css") && line.ends_with("\"],")),
+            "{worker}"
+        );
     });
 }
 

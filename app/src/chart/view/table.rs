@@ -18,6 +18,8 @@ const UNKNOWN: &str = "–";
 
 /// Cells of a row; the first is its head.
 type Row = Vec<String>;
+/// Name, heads and rows.
+type Table = (String, Row, Vec<Row>);
 
 /// The road as a table, made when it is opened.
 pub(super) fn view(look: Look) -> AnyView {
@@ -90,7 +92,7 @@ fn row(span: &Span, units: Units) -> Row {
 fn fold(
     name: &'static str,
     testid: &'static str,
-    content: Box<dyn Fn() -> Option<(String, Row, Vec<Row>)> + Send + Sync>,
+    content: Box<dyn Fn() -> Option<Table> + Send + Sync>,
 ) -> AnyView {
     let open = RwSignal::new(false);
     let made = move || {

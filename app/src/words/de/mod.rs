@@ -61,6 +61,7 @@
 mod access;
 mod card;
 mod chart;
+mod class;
 mod descent;
 mod entry;
 mod exercise;
@@ -81,7 +82,7 @@ mod why;
 use crate::words::say;
 
 /// German words. Trade terms as in printed driver manuals and in traffic law; plain short sentences.
-pub struct German;
+pub(super) struct German;
 
 fn minutes(seconds: f64) -> String {
     say::minutes(seconds, "weniger als eine Minute", ["Minute", "Minuten"])

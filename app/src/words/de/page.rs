@@ -7,6 +7,9 @@ use crate::words::say::file_name;
 use crate::words::{EntryWords, PageWords, RoadWords, WorkTrouble};
 
 impl PageWords for German {
+    fn to_class(&self) -> &'static str {
+        "Unterricht"
+    }
     fn targets(&self) -> &'static str {
         "Größe von Tasten und Feldern"
     }

@@ -3,6 +3,7 @@
 mod access;
 mod card;
 mod chart;
+mod class;
 mod descent;
 mod entry;
 mod exercise;
@@ -22,7 +23,7 @@ mod why;
 use crate::words::say;
 
 /// English words. Trade terms as in printed driver manuals; plain short sentences.
-pub struct English;
+pub(super) struct English;
 
 fn minutes(seconds: f64) -> String {
     say::minutes(seconds, "less than a minute", ["minute", "minutes"])

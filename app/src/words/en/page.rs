@@ -7,6 +7,9 @@ use crate::words::say::file_name;
 use crate::words::{EntryWords, PageWords, RoadWords, WorkTrouble};
 
 impl PageWords for English {
+    fn to_class(&self) -> &'static str {
+        "Class"
+    }
     fn targets(&self) -> &'static str {
         "Size of buttons and fields"
     }

@@ -65,6 +65,7 @@
 mod access;
 mod card;
 mod chart;
+mod class;
 mod descent;
 mod entry;
 mod exercise;
@@ -85,7 +86,7 @@ mod why;
 use crate::words::say;
 
 /// Spanish words. Trade terms as in printed driver manuals and in traffic law; plain short sentences.
-pub struct Spanish;
+pub(super) struct Spanish;
 
 fn minutes(seconds: f64) -> String {
     say::minutes(seconds, "menos de un minuto", ["minuto", "minutos"])

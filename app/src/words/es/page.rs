@@ -7,6 +7,9 @@ use crate::words::say::file_name;
 use crate::words::{EntryWords, PageWords, RoadWords, WorkTrouble};
 
 impl PageWords for Spanish {
+    fn to_class(&self) -> &'static str {
+        "Clase"
+    }
     fn targets(&self) -> &'static str {
         "Tamaño de botones y campos"
     }

@@ -65,6 +65,7 @@
 mod access;
 mod card;
 mod chart;
+mod class;
 mod descent;
 mod entry;
 mod exercise;
@@ -85,7 +86,7 @@ mod why;
 use crate::words::say;
 
 /// French words. Trade terms as in printed driver manuals and in traffic law; plain short sentences.
-pub struct French;
+pub(super) struct French;
 
 fn minutes(seconds: f64) -> String {
     say::minutes(seconds, "moins d’une minute", ["minute", "minutes"])

@@ -7,6 +7,9 @@ use crate::words::say::file_name;
 use crate::words::{EntryWords, PageWords, RoadWords, WorkTrouble};
 
 impl PageWords for French {
+    fn to_class(&self) -> &'static str {
+        "Cours"
+    }
     fn targets(&self) -> &'static str {
         "Taille des boutons et des champs"
     }

@@ -1,5 +1,0 @@
-//! The page, in German.
-
-fn main() {
-    app::mount(&app::words::de::German);
-}

@@ -1,5 +1,0 @@
-//! The page, in Spanish.
-
-fn main() {
-    app::mount(&app::words::es::Spanish);
-}

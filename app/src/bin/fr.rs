@@ -1,5 +1,0 @@
-//! The page, in French.
-
-fn main() {
-    app::mount(&app::words::fr::French);
-}

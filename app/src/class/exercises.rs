@@ -1,0 +1,135 @@
+//! The screen of exercises: one at a time, its steps shown when they are asked for; and the sheets
+//! to be printed, blank and with answers.
+
+use super::Class;
+use crate::browser;
+use crate::exercise::{Exercise, Ground, Sheet};
+use crate::format::Units;
+use crate::words::class_words;
+use leptos::prelude::*;
+
+/// What is printed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Printed {
+    /// The screen.
+    Screen,
+    /// Questions with room to write.
+    Blank,
+    /// Questions, steps and answers.
+    Answers,
+}
+
+/// The screen.
+pub(super) fn view(class: Class) -> AnyView {
+    let c = class_words();
+    let sheet = Memo::new(move |_| sheet(class));
+    let count = move || sheet.with(|it| it.as_ref().map_or(0, |it| it.exercises.len()));
+    let at = move || class.exercise.get().min(count().saturating_sub(1));
+    let go = move |by: isize| {
+        class.steps.set(false);
+        class.exercise.set(at().saturating_add_signed(by).min(count().saturating_sub(1)));
+    };
+    let one = move || {
+        let steps = class.steps.get();
+        let at = at();
+        sheet.with(|sheet| {
+            let sheet = sheet.as_ref()?;
+            sheet.exercises.get(at).map(|it| exercise(at + 1, it, sheet.units, steps, false))
+        })
+    };
+    let print = move |what: Printed| {
+        class.printed.set(what);
+        browser::print_next();
+    };
+    view! {
+        <section class="exercises" data-testid="exercises-screen">
+            <div class="on-screen">
+                {one}
+                {move || (count() == 0).then(|| view! { <p data-testid="no-exercises">{c.no_exercises()}</p> })}
+                <p class="class-caution">{c.sheet_caution()}</p>
+                <div class="ride-controls">
+                    <button type="button" aria-label=c.exercise_back() data-testid="exercise-back" disabled=move || at() == 0 on:click=move |_| go(-1)><span aria-hidden="true">"←"</span></button>
+                    <output>{move || format!("{} / {}", (at() + 1).min(count()), count())}</output>
+                    <button type="button" aria-label=c.exercise_on() data-testid="exercise-on" disabled=move || at() + 1 >= count() on:click=move |_| go(1)><span aria-hidden="true">"→"</span></button>
+                    <button
+                        type="button"
+                        data-testid="steps"
+                        aria-pressed=move || if class.steps.get() { "true" } else { "false" }
+                        on:click=move |_| class.steps.update(|shown| *shown = !*shown)
+                    >
+                        {c.steps_label()}
+                    </button>
+                    <button
+                        type="button"
+                        data-testid="another-set"
+                        on:click=move |_| {
+                            class.exercise.set(0);
+                            class.steps.set(false);
+                            class.seed.update(|seed| *seed = seed.wrapping_add(1));
+                        }
+                    >
+                        {c.another_set()}
+                    </button>
+                    <button type="button" data-testid="print-blank" on:click=move |_| print(Printed::Blank)>{c.blank_sheet()}</button>
+                    <button type="button" data-testid="print-answers" on:click=move |_| print(Printed::Answers)>{c.answer_sheet()}</button>
+                </div>
+            </div>
+            {move || match class.printed.get() {
+                Printed::Screen => None,
+                Printed::Blank => sheet.with(|it| it.as_ref().map(|it| paper(it, false))),
+                Printed::Answers => sheet.with(|it| it.as_ref().map(|it| paper(it, true))),
+            }}
+        </section>
+    }
+    .into_any()
+}
+
+fn sheet(class: Class) -> Option<Sheet> {
+    let state = class.state;
+    let (units, seed) = (state.units.get(), class.seed.get());
+    state.worked.with(|worked| {
+        let worked = worked.as_ref()?;
+        Sheet::new(seed, units, &Ground::of(&worked.plan), &worked.truck, &worked.day).ok()
+    })
+}
+
+/// One exercise. On a screen the steps take the place of what is given: there is room for one.
+fn exercise(number: usize, exercise: &Exercise, units: Units, steps: bool, paper: bool) -> AnyView {
+    let c = class_words();
+    view! {
+        <article class="exercise" data-testid="exercise">
+            <h2>{c.exercise(number, exercise)}</h2>
+            <p data-testid="question">{c.question(exercise, units)}</p>
+            {(paper || !steps).then(|| lines("given", c.given_label(), c.given(exercise, units)))}
+            {steps.then(|| view! {
+                {lines("steps", c.steps_label(), c.steps(exercise, units))}
+                <p class="solution" data-testid="solution">{c.solution(exercise, units)}</p>
+            })}
+        </article>
+    }
+    .into_any()
+}
+
+fn lines(class: &'static str, label: &'static str, lines: Vec<String>) -> AnyView {
+    let items = lines.into_iter().map(|line| view! { <li>{line}</li> });
+    view! { <div class=class><h3>{label}</h3><ul>{items.collect_view()}</ul></div> }.into_any()
+}
+
+/// A sheet on paper: room to write, or the way and the answer.
+fn paper(sheet: &Sheet, answers: bool) -> AnyView {
+    let c = class_words();
+    let title = if answers { c.answer_sheet() } else { c.blank_sheet() };
+    let all = sheet.exercises.iter().zip(1..).map(|(it, number)| {
+        let room = (!answers).then(|| view! { <div class="room"><h3>{c.room_label()}</h3></div> });
+        view! { <li>{exercise(number, it, sheet.units, answers, true)}{room}</li> }
+    });
+    view! {
+        <div class="paper" data-testid="paper">
+            <h2>{c.sheet_head(sheet.seed)}" · "{title}</h2>
+            <ol>{all.collect_view()}</ol>
+            {sheet.stages_withheld.then(|| view! { <p>{c.stages_left_out()}</p> })}
+            <p class="small">{c.sheet_caution()}</p>
+        </div>
+    }
+    .into_any()
+}

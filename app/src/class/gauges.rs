@@ -1,0 +1,59 @@
+//! The gauges of a run: a figure each, and a bar with its limit where there is one.
+
+use super::Class;
+use super::moment::Moment;
+use crate::format;
+use crate::words::{class_words, words};
+use leptos::prelude::*;
+
+/// Width of a bar, px of its own.
+const BAR: f64 = 100.0;
+/// A bar ends so far beyond its limit.
+const BEYOND: f64 = 1.15;
+
+/// All gauges of one truck.
+pub(super) fn all(class: Class, now: Memo<Option<Moment>>) -> AnyView {
+    let (c, w) = (class_words(), words());
+    let units = move || class.state.units.get();
+    let said = move |tell: fn(&Moment) -> f64, text: &dyn Fn(f64) -> String| {
+        let value = now.get().map_or(f64::NAN, |it| tell(&it));
+        if value.is_finite() { text(value) } else { "–".to_owned() }
+    };
+    let highest = move || class.state.worked.with(|it| it.as_ref().map_or(0.0, |it| it.truck.highest_rpm));
+    let limit = move || class.state.worked.with(|it| it.as_ref().map_or(0.0, |it| it.day.heat_limit_c));
+    let stage = move || {
+        now.get()
+            .and_then(|it| it.stage)
+            .map_or("–".to_owned(), |stage| if stage == 0 { w.table_stage(0) } else { stage.to_string() })
+    };
+    let gear = move || now.get().and_then(|it| it.gear).map_or("–".to_owned(), |gear| gear.to_string());
+    let engine = Memo::new(move |_| now.get().map_or(f64::NAN, |it| it.engine_speed) / (highest() * BEYOND));
+    let heat = Memo::new(move |_| now.get().map_or(f64::NAN, |it| it.temperature) / (limit() * BEYOND));
+    let after = Memo::new(move |_| now.get().map_or(f64::NAN, |it| it.after_stop) / (limit() * BEYOND));
+    view! {
+        <dl class="gauges" data-testid="gauges">
+            <div><dt>{c.gauge_speed()}</dt><dd>{move || said(|it| it.speed, &|it| format::met_speed(it, units()))}</dd></div>
+            <div><dt>{c.gauge_gear()}</dt><dd data-testid="gauge-gear">{gear}</dd></div>
+            <div><dt>{c.gauge_stage()}</dt><dd>{stage}</dd></div>
+            <div><dt>{c.gauge_engine()}</dt><dd>{move || said(|it| it.engine_speed, &format::engine_speed)}</dd>{bar(engine, None)}</div>
+            <div><dt>{c.gauge_power()}</dt><dd>{move || said(|it| it.held * it.speed, &|it| format::power(it, units()))}</dd></div>
+            <div><dt>{c.gauge_brakes()}</dt><dd data-testid="gauge-brakes">{move || said(|it| it.temperature, &|it| format::temperature(it, units()))}</dd>{bar(heat, Some(after))}</div>
+        </dl>
+    }
+    .into_any()
+}
+
+/// A bar with its limit, and where it would be after a hard stop.
+pub(super) fn bar(share: Memo<f64>, after: Option<Memo<f64>>) -> AnyView {
+    let width = move |share: f64| if share.is_finite() { (share * BAR).clamp(0.0, BAR) } else { 0.0 };
+    let over = move || share.get() * BEYOND > 1.0 || after.is_some_and(|it| it.get() * BEYOND > 1.0);
+    view! {
+        <svg class="bar" class:over=over viewBox=format!("0 0 {BAR} 10") preserveAspectRatio="none" aria-hidden="true">
+            <rect class="bar-ground" width=BAR height="10"></rect>
+            {after.map(|after| view! { <rect class="bar-after" width=move || width(after.get()) height="10"></rect> })}
+            <rect class="bar-now" width=move || width(share.get()) height="10"></rect>
+            <rect class="bar-limit" x=BAR / BEYOND width="1.2" height="10"></rect>
+        </svg>
+    }
+    .into_any()
+}

@@ -1,0 +1,111 @@
+//! The screen of the run: one truck, as planned, with what acts on it.
+
+use super::moment::{Moment, largest_force};
+use super::ridden::{self, Ridden};
+use super::{Class, gauges, way};
+use crate::format::{self, Units};
+use crate::words::class_words;
+use leptos::prelude::*;
+use solver::study::Slip;
+
+/// Height of the profile, px of its own.
+const PROFILE: f64 = 150.0;
+/// The drawing of the truck, px of its own.
+const TRUCK: (f64, f64) = (1_200.0, 190.0);
+/// Where its wheels stand.
+const GROUND: f64 = 130.0;
+/// The longest arrow, px.
+const LONGEST: f64 = 360.0;
+/// Arrows shorter than this are not drawn, px.
+const SHORTEST: f64 = 3.0;
+
+/// The screen.
+pub(super) fn view(class: Class) -> AnyView {
+    let rides = ridden::wanted(class, &[Slip::Planned]);
+    let now = Memo::new(move |_| {
+        rides.with(|it| it.rides().first().and_then(|ride| ride.at(class.clock.time.get())))
+    });
+    view! {
+        <section class="run" data-testid="run-screen">
+            {way::profile(class, rides, PROFILE)}
+            {move || rides.with(|it| it.rides().first().map(|ride| truck(class, ride, now)))}
+            {gauges::all(class, now)}
+            {way::controls(class)}
+        </section>
+    }
+    .into_any()
+}
+
+/// The truck on its slope, what pushes it before it and what holds it back behind it.
+fn truck(class: Class, ride: &Ridden, now: Memo<Option<Moment>>) -> AnyView {
+    let largest = largest_force(&ride.lanes);
+    let units = move || class.state.units.get();
+    let slope = move || {
+        let it = now.get()?;
+        let weight = ride_weight(class);
+        // Gravity along the road is weight times the sine.
+        let sine = (it.gravity / weight).clamp(-0.3, 0.3);
+        sine.is_finite().then(|| sine.asin().to_degrees())
+    };
+    let turned = move || format!("rotate({:.2} 600 {GROUND})", slope().unwrap_or(0.0));
+    let c = class_words();
+    let arrows: Vec<AnyView> = vec![
+        arrow("gravity", c.arrow_hill(), 0, now, largest, units, |it| it.gravity),
+        arrow("pulled", c.arrow_engine(), 1, now, largest, units, |it| it.pulled),
+        arrow("held", c.arrow_retarder(), 0, now, largest, units, |it| -it.held),
+        arrow("braked", c.arrow_service(), 1, now, largest, units, |it| -it.braked),
+        arrow("resistance", c.arrow_resistance(), 2, now, largest, units, |it| -it.resistance),
+    ];
+    view! {
+        <svg class="truck-picture" viewBox=format!("0 0 {} {}", TRUCK.0, TRUCK.1) role="img" aria-label=c.truck_about() data-testid="truck">
+            <g transform=turned>
+                <line class="truck-road" x1="-60" y1=GROUND x2="1260" y2=GROUND></line>
+                <path class="truck-body" d="M512 40H648V112H512Z"></path>
+                <path class="truck-body" d="M656 56H684L704 82V112H656Z"></path>
+                <path class="truck-glass" d="M672 62H682L696 82H672Z"></path>
+                {[532, 560, 588, 664, 692].map(|x| view! { <circle class="truck-wheel" cx=x cy="118" r="12"></circle> })}
+                {arrows}
+            </g>
+        </svg>
+    }
+    .into_any()
+}
+
+fn ride_weight(class: Class) -> f64 {
+    let mass = class.state.worked.with(|worked| worked.as_ref().map_or(1.0, |it| it.truck.gross_mass_kg));
+    mass * solver::constants::GRAVITY
+}
+
+/// One force: forwards from the nose where positive, backwards from the tail where negative.
+fn arrow(
+    key: &'static str,
+    name: &'static str,
+    row: u8,
+    now: Memo<Option<Moment>>,
+    largest: f64,
+    units: impl Fn() -> Units + Copy + Send + Sync + 'static,
+    force: fn(&Moment) -> f64,
+) -> AnyView {
+    let value = move || now.get().map_or(0.0, |it| force(&it));
+    let length = move || (value() / largest * LONGEST).clamp(-LONGEST, LONGEST);
+    let shown = move || length().abs() >= SHORTEST;
+    let y = 44.0 + 32.0 * f64::from(row);
+    let tail = move || if length() < 0.0 { 500.0 } else { 716.0 };
+    let shaft = move || format!("M{:.1} {y}H{:.1}", tail(), tail() + length());
+    let head = move || {
+        let tip = tail() + length();
+        let back = if length() < 0.0 { 16.0 } else { -16.0 };
+        format!("M{:.1} {:.1}L{tip:.1} {y}L{:.1} {:.1}", tip + back, y - 9.0, tip + back, y + 9.0)
+    };
+    let anchor = move || if length() < 0.0 { "end" } else { "start" };
+    let beside = move || tail() + length() + if length() < 0.0 { -12.0 } else { 12.0 };
+    let text = move || format!("{name} {}", format::force(value().abs(), units()));
+    view! {
+        <g class=format!("arrow arrow-{key}") visibility=move || if shown() { "visible" } else { "hidden" } data-testid=format!("arrow-{key}")>
+            <path class="shaft" d=shaft></path>
+            <path class="head" d=head></path>
+            <text x=beside y=y + 10.0 text-anchor=anchor>{text}</text>
+        </g>
+    }
+    .into_any()
+}
