@@ -6,7 +6,7 @@ import assert from "node:assert/strict";
 import { createRequire } from "node:module";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
-import { chooseFile, dropFile, openDemo, phone, settle, startBrowser, takeShot } from "./page.mjs";
+import { chooseFile, dropFile, openDemo, openPage, phone, settle, startBrowser, takeShot } from "./page.mjs";
 import { roadFile, roadsFile, webPage } from "./roads.mjs";
 
 const TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
@@ -268,3 +268,27 @@ for (const [name, options] of [["wide", {}], ["a phone of 390 px", { viewport: p
     await visit.close();
   });
 }
+
+test("the class view breaks no rule on any screen, light, night and in forced colours", async () => {
+  for (const scheme of ["light", "dark"]) {
+    const visit = await openPage(browser, { path: "./class.html", viewport: { width: 1280, height: 720 }, scheme });
+    await visit.byId("lesson-three-steps").click();
+    await visit.byId("lesson").waitFor();
+    await settle(visit);
+    const found = [];
+    for (const screen of ["roads", "forces", "run", "pair", "exercises"]) {
+      await visit.byId(screen).click();
+      await visit.page.keyboard.press("n");
+      await settle(visit, 400);
+      for (const forcedColors of ["none", "active"]) {
+        await visit.page.emulateMedia({ forcedColors });
+        for (const fault of await violations(visit, 8)) found.push(`${screen}, ${scheme}, forced ${forcedColors}: ${fault}`);
+      }
+      await visit.page.emulateMedia({ forcedColors: "none" });
+      await visit.page.keyboard.press("n");
+    }
+    assert.deepEqual(found, []);
+    visit.assertClean();
+    await visit.close();
+  }
+});

@@ -6,7 +6,7 @@
 
 import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
-import { openDemo, startBrowser } from "./page.mjs";
+import { dropFile, openDemo, openPage, settle, startBrowser } from "./page.mjs";
 
 const POINTS = 200_000;
 const SPACING_M = 2.5;
@@ -77,6 +77,36 @@ async function runs(browser, text) {
   return took;
 }
 
+/** Milliseconds between frames while a truck runs along 100 km, and the same while nothing moves. */
+async function frames(browser, text) {
+  const visit = await openPage(browser, { path: "./class.html", viewport: { width: 1280, height: 720 } });
+  await visit.page.emulateMedia({ reducedMotion: "no-preference" });
+  await visit.byId("forces").waitFor();
+  await dropFile(visit, "drop-zone", { name: "hundred.gpx", bytes: Buffer.from(text) });
+  await visit.byId("road-now").filter({ hasText: "Long" }).waitFor();
+  await settle(visit, 1_000, 60_000);
+  await visit.byId("run").click();
+  await visit.page.waitForFunction(() => document.querySelector("[data-testid=gauge-gear]")?.textContent !== "–", null, { timeout: 60_000 });
+  await visit.byId("faster").click();
+  const gaps = () =>
+    visit.page.evaluate(async () => {
+      const found = [];
+      const frame = () => new Promise(requestAnimationFrame);
+      let last = await frame();
+      for (let k = 0; k < 300; k += 1) {
+        const now = await frame();
+        found.push(now - last);
+        last = now;
+      }
+      return found;
+    });
+  const still = await gaps();
+  await visit.byId("play").click();
+  const moving = await gaps();
+  await visit.close();
+  return { still, moving };
+}
+
 /** Milliseconds that the general way needs to read the file. */
 async function general(browser, text, library) {
   const page = await browser.newPage();
@@ -113,6 +143,10 @@ try {
   const further = [];
   for (let round = 0; round < ROUNDS; round += 1) further.push(await runs(browser, hundred));
   console.log(`  ${"256 runs over 100 km, from their first to their last".padEnd(52)} ${median(further).toFixed(0).padStart(6)} ms`);
+  const { still, moving } = await frames(browser, hundred);
+  const slowest = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length * 0.99)];
+  const told = (values) => `${median(values).toFixed(1)} ms, ${slowest(values).toFixed(1)} ms in the slowest of a hundred`;
+  console.log(`  frames while a truck runs along 100 km: ${told(moving)}; while it stands: ${told(still)}`);
   console.log(`  main thread held for 50 ms or more: ${held.length === 0 ? "never" : held.map((ms) => `${ms} ms`).join(", ")}`);
 } finally {
   await browser.close();

@@ -34,6 +34,18 @@ test("the card is one page on A4 and on Letter, and nothing else is printed", as
   }
 });
 
+test("in every language the card is one page on A4 and on Letter", async () => {
+  for (const tag of ["es", "fr", "de"]) {
+    const visit = await openDemo(browser, { path: `./${tag}.html` });
+    for (const format of ["A4", "Letter"]) {
+      const pdf = await visit.page.pdf({ format, preferCSSPageSize: false });
+      assert.equal(pages(pdf), 1, `${format}, ${tag}`);
+    }
+    visit.assertClean();
+    await visit.close();
+  }
+});
+
 test("the card has gear, stage and speed of each descent, both units, places, order of actions and cautions", async () => {
   const visit = await openDemo(browser);
   const text = await read(visit, "sheet");
