@@ -1,8 +1,8 @@
 //! Words of the entries of truck and day.
 
-use crate::format::Units;
+use crate::format::{Units, shown_as};
 use solver::day::{Load, ServiceBrakes, Surface};
-use solver::limits::Entry;
+use solver::limits::{self, Entry};
 use solver::report::truck_file::TruckFileError;
 use solver::truck::{AxleGroup, Preset, RetarderKind, Transmission, TruckError};
 
@@ -41,6 +41,13 @@ pub trait EntryWords {
     fn hint(&self, entry: Entry) -> &'static str;
     /// “3.5 to 200 t”.
     fn range(&self, low: &str, high: &str, unit: &str) -> String;
+    /// The range that is asked for, in the units shown.
+    fn asked(&self, entry: Entry, units: Units) -> String {
+        let limit = limits::of(entry);
+        let shown = shown_as(limit.quantity, units);
+        let (low, high) = shown.range(limit);
+        self.range(&low, &high, shown.unit)
+    }
     /// Why it is not taken, and what is.
     fn problem(&self, problem: EntryProblem, typed: &str, units: Units) -> String;
     /// Why a truck is not taken.

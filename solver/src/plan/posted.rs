@@ -1,7 +1,8 @@
 //! Limits posted on a descent: what they ask of its speed.
 
 use super::choose::Ask;
-use crate::road::{PostedLimit, Road};
+use super::stages::driven_at;
+use crate::road::PostedLimit;
 use crate::units::MetresPerSecond;
 
 impl Ask<'_> {
@@ -31,24 +32,4 @@ impl Ask<'_> {
         }
         2 * below >= end - self.stretch.from
     }
-}
-
-/// The speed driven from a grid point on: the hold speed or a lower posted limit, and how far
-/// that goes, at most to `end`.
-pub(super) fn driven_at(
-    road: &Road,
-    hold: MetresPerSecond,
-    from: usize,
-    end: usize,
-) -> (MetresPerSecond, usize) {
-    let (mut speed, mut to) = (hold, end);
-    for limit in road.limits() {
-        if (limit.from..limit.to).contains(&from) {
-            speed = MetresPerSecond(speed.0.min(limit.speed().0));
-            to = to.min(limit.to);
-        } else if limit.from > from {
-            to = to.min(limit.from);
-        }
-    }
-    (speed, to)
 }

@@ -1,10 +1,9 @@
 //! Stages along a descent.
 
 use super::answer::StageSpan;
-use super::posted::driven_at;
 use crate::motion::{Hold, Trip};
 use crate::road::Road;
-use crate::units::{Grade, Metres};
+use crate::units::{Grade, Metres, MetresPerSecond};
 
 /// The weakest stage that holds on each grade of a stretch, or the strongest where none does;
 /// neighbours joined.
@@ -27,4 +26,24 @@ pub(crate) fn stage_spans(trip: Trip<'_>, road: &Road, hold: &Hold) -> Vec<Stage
         }
     }
     spans
+}
+
+/// The speed driven from a grid point on: the hold speed or a lower posted limit, and how far
+/// that goes, at most to `end`.
+pub(super) fn driven_at(
+    road: &Road,
+    hold: MetresPerSecond,
+    from: usize,
+    end: usize,
+) -> (MetresPerSecond, usize) {
+    let (mut speed, mut to) = (hold, end);
+    for limit in road.limits() {
+        if (limit.from..limit.to).contains(&from) {
+            speed = MetresPerSecond(speed.0.min(limit.speed().0));
+            to = to.min(limit.to);
+        } else if limit.from > from {
+            to = to.min(limit.from);
+        }
+    }
+    (speed, to)
 }

@@ -1,11 +1,11 @@
 //! German words of the entries.
 
 use super::{German, telling};
-use crate::format::{Units, shown_as};
+use crate::format::Units;
 use crate::words::say::file_name;
 use crate::words::{EntryProblem, EntryWords};
 use solver::day::{Load, ServiceBrakes, Surface};
-use solver::limits::{self, Entry};
+use solver::limits::Entry;
 use solver::report::truck_file::TruckFileError;
 use solver::truck::{AxleGroup, AxlePlace, BrakeKind, Preset, RetarderKind, Transmission, TruckError};
 
@@ -167,20 +167,20 @@ impl EntryWords for German {
     fn problem(&self, problem: EntryProblem, typed: &str, units: Units) -> String {
         match problem {
             EntryProblem::NotANumber(entry) if typed.trim().is_empty() => {
-                format!("Geben Sie einen Wert von {} ein.", asked(entry, units))
+                format!("Geben Sie einen Wert von {} ein.", self.asked(entry, units))
             }
             EntryProblem::NotANumber(entry) => {
                 format!(
                     "„{}“ ist keine Zahl. Geben Sie einen Wert von {} ein.",
                     typed.trim(),
-                    asked(entry, units)
+                    self.asked(entry, units)
                 )
             }
             EntryProblem::OutOfRange(entry) => {
                 format!(
                     "{} liegt außerhalb des Bereichs. Geben Sie einen Wert von {} ein.",
                     typed.trim(),
-                    asked(entry, units)
+                    self.asked(entry, units)
                 )
             }
             EntryProblem::Truck(error) => self.truck_error(&error, units),
@@ -372,12 +372,4 @@ impl EntryWords for German {
     fn kept_here(&self) -> &'static str {
         "Eingaben werden nur in diesem Browser gespeichert."
     }
-}
-
-/// The range that is asked for, in the units shown.
-pub(super) fn asked(entry: Entry, units: Units) -> String {
-    let limit = limits::of(entry);
-    let shown = shown_as(limit.quantity, units);
-    let (low, high) = shown.range(limit);
-    German.range(&low, &high, shown.unit)
 }

@@ -1,7 +1,6 @@
 //! German sentences for what is found in a file: findings, and why a file or a truck is not taken.
 
 use super::German;
-use super::entry::asked;
 use crate::format::{self, Units, shown_as};
 use crate::words::EntryWords;
 use solver::limits::{Quantity, bounds as entered};
@@ -292,7 +291,7 @@ pub(super) fn truck_error(error: &TruckError, units: Units) -> String {
         TruckError::Entry(out) => format!(
             "{}: Geben Sie einen Wert von {} ein.",
             German.entry(out.entry),
-            asked(out.entry, units)
+            German.asked(out.entry, units)
         ),
         TruckError::DriveAxleHeavierThanTruck => {
             "Das Gewicht auf den Antriebsachsen ist größer als das tatsächliche Gesamtgewicht; geben Sie ein kleineres ein.".to_owned()

@@ -1,7 +1,7 @@
 //! English words of the entries.
 
 use super::English;
-use crate::format::{Units, shown_as};
+use crate::format::Units;
 use crate::words::say::file_name;
 use crate::words::{EntryProblem, EntryWords};
 use solver::day::{Load, ServiceBrakes, Surface};
@@ -104,13 +104,17 @@ impl EntryWords for English {
     fn problem(&self, problem: EntryProblem, typed: &str, units: Units) -> String {
         match problem {
             EntryProblem::NotANumber(entry) if typed.trim().is_empty() => {
-                format!("Enter a value from {}.", asked(entry, units))
+                format!("Enter a value from {}.", self.asked(entry, units))
             }
             EntryProblem::NotANumber(entry) => {
-                format!("“{}” is not a number. Enter a value from {}.", typed.trim(), asked(entry, units))
+                format!(
+                    "“{}” is not a number. Enter a value from {}.",
+                    typed.trim(),
+                    self.asked(entry, units)
+                )
             }
             EntryProblem::OutOfRange(entry) => {
-                format!("{} is out of range. Enter a value from {}.", typed.trim(), asked(entry, units))
+                format!("{} is out of range. Enter a value from {}.", typed.trim(), self.asked(entry, units))
             }
             EntryProblem::Truck(error) => self.truck_error(&error, units),
         }
@@ -118,7 +122,7 @@ impl EntryWords for English {
     fn truck_error(&self, error: &TruckError, units: Units) -> String {
         match error {
             TruckError::Entry(out) => {
-                format!("{}: enter a value from {}.", self.entry(out.entry), asked(out.entry, units))
+                format!("{}: enter a value from {}.", self.entry(out.entry), self.asked(out.entry, units))
             }
             TruckError::DriveAxleHeavierThanTruck
             | TruckError::EngineSpeedsCrossed
@@ -315,12 +319,4 @@ impl EntryWords for English {
     fn kept_here(&self) -> &'static str {
         "Entries are kept in this browser only."
     }
-}
-
-/// The range that is asked for, in the units shown.
-fn asked(entry: Entry, units: Units) -> String {
-    let limit = limits::of(entry);
-    let shown = shown_as(limit.quantity, units);
-    let (low, high) = shown.range(limit);
-    English.range(&low, &high, shown.unit)
 }

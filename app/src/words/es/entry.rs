@@ -1,11 +1,11 @@
 //! Spanish words of the entries.
 
 use super::{Spanish, telling};
-use crate::format::{Units, shown_as};
+use crate::format::Units;
 use crate::words::say::file_name;
 use crate::words::{EntryProblem, EntryWords};
 use solver::day::{Load, ServiceBrakes, Surface};
-use solver::limits::{self, Entry};
+use solver::limits::Entry;
 use solver::report::truck_file::TruckFileError;
 use solver::truck::{AxleGroup, AxlePlace, BrakeKind, Preset, RetarderKind, Transmission, TruckError};
 
@@ -173,16 +173,20 @@ impl EntryWords for Spanish {
     fn problem(&self, problem: EntryProblem, typed: &str, units: Units) -> String {
         match problem {
             EntryProblem::NotANumber(entry) if typed.trim().is_empty() => {
-                format!("Escriba un valor de {}.", asked(entry, units))
+                format!("Escriba un valor de {}.", self.asked(entry, units))
             }
             EntryProblem::NotANumber(entry) => {
-                format!("«{}» no es un número. Escriba un valor de {}.", typed.trim(), asked(entry, units))
+                format!(
+                    "«{}» no es un número. Escriba un valor de {}.",
+                    typed.trim(),
+                    self.asked(entry, units)
+                )
             }
             EntryProblem::OutOfRange(entry) => {
                 format!(
                     "{} está fuera de los límites admitidos. Escriba un valor de {}.",
                     typed.trim(),
-                    asked(entry, units)
+                    self.asked(entry, units)
                 )
             }
             EntryProblem::Truck(error) => self.truck_error(&error, units),
@@ -374,12 +378,4 @@ impl EntryWords for Spanish {
     fn kept_here(&self) -> &'static str {
         "Los datos se guardan solo en este navegador."
     }
-}
-
-/// The range that is asked for, in the units shown.
-pub(super) fn asked(entry: Entry, units: Units) -> String {
-    let limit = limits::of(entry);
-    let shown = shown_as(limit.quantity, units);
-    let (low, high) = shown.range(limit);
-    Spanish.range(&low, &high, shown.unit)
 }

@@ -1,7 +1,6 @@
 //! Spanish sentences for what is found in a file: findings, and why a file or a truck is not taken.
 
 use super::Spanish;
-use super::entry::asked;
 use crate::format::{self, Units, shown_as};
 use crate::words::EntryWords;
 use solver::limits::{Quantity, bounds as entered};
@@ -309,7 +308,7 @@ fn reason(why: Unassessed) -> &'static str {
 pub(super) fn truck_error(error: &TruckError, units: Units) -> String {
     match error {
         TruckError::Entry(out) => {
-            format!("{}: escriba un valor de {}.", Spanish.entry(out.entry), asked(out.entry, units))
+            format!("{}: escriba un valor de {}.", Spanish.entry(out.entry), Spanish.asked(out.entry, units))
         }
         TruckError::DriveAxleHeavierThanTruck => {
             "La masa sobre los ejes motrices es mayor que la masa total real; escriba una menor.".to_owned()

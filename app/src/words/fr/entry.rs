@@ -1,11 +1,11 @@
 //! French words of the entries.
 
 use super::{French, telling};
-use crate::format::{Units, shown_as};
+use crate::format::Units;
 use crate::words::say::file_name;
 use crate::words::{EntryProblem, EntryWords};
 use solver::day::{Load, ServiceBrakes, Surface};
-use solver::limits::{self, Entry};
+use solver::limits::Entry;
 use solver::report::truck_file::TruckFileError;
 use solver::truck::{AxleGroup, AxlePlace, BrakeKind, Preset, RetarderKind, Transmission, TruckError};
 
@@ -179,20 +179,20 @@ impl EntryWords for French {
     fn problem(&self, problem: EntryProblem, typed: &str, units: Units) -> String {
         match problem {
             EntryProblem::NotANumber(entry) if typed.trim().is_empty() => {
-                format!("Saisissez une valeur de {}.", asked(entry, units))
+                format!("Saisissez une valeur de {}.", self.asked(entry, units))
             }
             EntryProblem::NotANumber(entry) => {
                 format!(
                     "«\u{a0}{}\u{a0}» n’est pas un nombre. Saisissez une valeur de {}.",
                     typed.trim(),
-                    asked(entry, units)
+                    self.asked(entry, units)
                 )
             }
             EntryProblem::OutOfRange(entry) => {
                 format!(
                     "{} est hors de la plage admise. Saisissez une valeur de {}.",
                     typed.trim(),
-                    asked(entry, units)
+                    self.asked(entry, units)
                 )
             }
             EntryProblem::Truck(error) => self.truck_error(&error, units),
@@ -384,12 +384,4 @@ impl EntryWords for French {
     fn kept_here(&self) -> &'static str {
         "Les données saisies ne sont conservées que dans ce navigateur."
     }
-}
-
-/// The range that is asked for, in the units shown.
-pub(super) fn asked(entry: Entry, units: Units) -> String {
-    let limit = limits::of(entry);
-    let shown = shown_as(limit.quantity, units);
-    let (low, high) = shown.range(limit);
-    French.range(&low, &high, shown.unit)
 }

@@ -1,7 +1,6 @@
 //! French sentences for what is found in a file: findings, and why a file or a truck is not taken.
 
 use super::French;
-use super::entry::asked;
 use crate::format::{self, Units, shown_as};
 use crate::words::EntryWords;
 use solver::limits::{Quantity, bounds as entered};
@@ -278,7 +277,7 @@ pub(super) fn truck_error(error: &TruckError, units: Units) -> String {
         TruckError::Entry(out) => format!(
             "{}\u{a0}: saisissez une valeur de {}.",
             French.entry(out.entry),
-            asked(out.entry, units)
+            French.asked(out.entry, units)
         ),
         TruckError::DriveAxleHeavierThanTruck => {
             "La masse sur les essieux moteurs dépasse la masse totale réelle\u{a0}; saisissez-en une plus petite.".to_owned()
