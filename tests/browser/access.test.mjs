@@ -139,10 +139,13 @@ for (const [state, make] of Object.entries(STATES)) {
 }
 
 for (const tag of ["es", "fr", "de"]) {
-  test(`no rule is broken in the page in ${tag}, nor on a phone`, async () => {
+  test(`no rule is broken in the page in ${tag} in any theme, nor on a phone`, async () => {
     for (const viewport of [undefined, phone]) {
       const visit = await openDemo(browser, { path: `./${tag}.html`, viewport });
-      assert.deepEqual(await violations(visit), []);
+      await visit.byId("descent-1").click();
+      await openFolds(visit);
+      await settle(visit);
+      assert.deepEqual(await inEveryTheme(visit, tag, violations), []);
       await visit.close();
     }
   });
@@ -269,9 +272,9 @@ for (const [name, options] of [["wide", {}], ["a phone of 390 px", { viewport: p
   });
 }
 
-test("the class view breaks no rule on any screen, light, night and in forced colours", async () => {
-  for (const scheme of ["light", "dark"]) {
-    const visit = await openPage(browser, { path: "./class.html", viewport: { width: 1280, height: 720 }, scheme });
+test("the class view breaks no rule on any screen in any language, light, night and in forced colours", async () => {
+  for (const [scheme, tag] of [["light", ""], ["dark", ""], ["light", "-es"], ["dark", "-fr"], ["light", "-de"]]) {
+    const visit = await openPage(browser, { path: `./class${tag}.html`, viewport: { width: 1280, height: 720 }, scheme });
     await visit.byId("lesson-three-steps").click();
     await visit.byId("lesson").waitFor();
     await settle(visit);
@@ -282,7 +285,7 @@ test("the class view breaks no rule on any screen, light, night and in forced co
       await settle(visit, 400);
       for (const forcedColors of ["none", "active"]) {
         await visit.page.emulateMedia({ forcedColors });
-        for (const fault of await violations(visit, 8)) found.push(`${screen}, ${scheme}, forced ${forcedColors}: ${fault}`);
+        for (const fault of await violations(visit, 8)) found.push(`${screen}${tag}, ${scheme}, forced ${forcedColors}: ${fault}`);
       }
       await visit.page.emulateMedia({ forcedColors: "none" });
       await visit.page.keyboard.press("n");
