@@ -187,3 +187,35 @@ fn stages_are_withheld_where_the_driven_axles_could_break_away() {
         assert_eq!(strongest == Stage::OFF, why.is_some(), "{surface:?} {load:?}");
     }
 }
+
+/// On ice the motoring engine alone can make the driven axles break away: no gear in which it does is
+/// counted on. Common practice, no source; the friction is the printed range's low end.
+#[test]
+fn motoring_that_breaks_away_is_not_counted_on() {
+    let truck = with(RetarderKind::CompressionRelease);
+    let (grade, height) = (Grade(-0.03), Metres(0.0));
+    let counted = |surface: Surface| {
+        let day = Day { surface, ..Day::USUAL };
+        let trip = Trip { truck: &truck, day: &day };
+        let air = trip.air(height);
+        let mut slides = 0;
+        for gear in truck.gears() {
+            for kmh in 4..=80 {
+                let speed = MetresPerSecond::from_kmh(f64::from(kmh));
+                if truck.engine_speed(gear, speed) > truck.highest_engine_speed() {
+                    continue;
+                }
+                let counted = trip.retarding(gear, speed, grade, air);
+                assert!(counted <= trip.grip_for_motoring(grade), "{surface:?} {gear:?} {kmh} km/h");
+                slides +=
+                    usize::from(trip.holding(gear, Stage::OFF, speed, air) > trip.grip_for_motoring(grade));
+            }
+            if let Answer::Settles { speed, .. } = control_speed(trip, gear, Stage::OFF, grade, height) {
+                assert!(trip.holding(gear, Stage::OFF, speed, air) <= trip.grip_for_motoring(grade));
+            }
+        }
+        slides
+    };
+    assert!(counted(Surface::Ice) > 0, "in low gears it would slide");
+    assert_eq!(counted(Surface::Dry), 0);
+}

@@ -91,7 +91,9 @@ pub fn control_speed(trip: Trip<'_>, gear: Gear, stage: Stage, grade: Grade, hei
         return Answer::Overruns { above: None };
     };
     let speed = MetresPerSecond(crossing(surplus, speed_at(first - 1), speed_at(first)));
-    if stage != Stage::OFF && trip.holding(gear, stage, speed, air) > trip.grip_for_retarding(grade) {
+    let grip =
+        if stage == Stage::OFF { trip.grip_for_motoring(grade) } else { trip.grip_for_retarding(grade) };
+    if trip.holding(gear, stage, speed, air) > grip {
         return Answer::NotUsable(Unusable::Grip);
     }
     Answer::Settles { speed, engine_speed: trip.truck.engine_speed(gear, speed) }

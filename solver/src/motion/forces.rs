@@ -90,8 +90,16 @@ impl Trip<'_> {
         Newtons(self.day.surface.friction() * self.day.retarding_share() * load)
     }
 
-    /// Force of gear and the strongest stage that the driven axles grip: what lasts. Motoring cannot
-    /// be turned down and counts whole.
+    /// Force at which the motoring engine makes the driven axles break away: μ·m_drive·g·cos θ. Motoring
+    /// cannot be turned down, so it is held against all the grip there is.
+    #[must_use]
+    pub fn grip_for_motoring(self, grade: Grade) -> Newtons {
+        let load = self.truck.spec().drive_axle_mass_kg * GRAVITY * grade.sin_cos().1;
+        Newtons(self.day.surface.friction() * load)
+    }
+
+    /// Force of gear and the strongest stage that the driven axles grip: what lasts. Zero where
+    /// motoring alone would make them break away.
     #[must_use]
     pub fn retarding(self, gear: Gear, speed: MetresPerSecond, grade: Grade, air: Air) -> Newtons {
         self.retarding_as_warm(gear, speed, grade, air, Warmth::SUSTAINED)
@@ -108,12 +116,12 @@ impl Trip<'_> {
         warmth: Warmth,
     ) -> Newtons {
         let held = |stage| self.truck.holding_force(gear, stage, speed, air.altitude_factor, warmth).0;
-        let grip = self.grip_for_retarding(grade).0;
+        let (grip, motoring) = (self.grip_for_retarding(grade).0, self.grip_for_motoring(grade).0);
         let strongest = self.strongest_stage();
         // Nearly always the strongest: on a slippery road the strongest that does not break away.
         let gripping = self.truck.stages().rev().filter(|stage| *stage <= strongest).find_map(|stage| {
             let force = held(stage);
-            (force <= grip || stage.is_off()).then_some(force)
+            (force <= if stage.is_off() { motoring } else { grip }).then_some(force)
         });
         Newtons(gripping.unwrap_or(0.0))
     }
