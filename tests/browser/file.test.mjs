@@ -153,7 +153,8 @@ test("a part of the road between the two handles is worked out alone, in either 
   await visit.byId("strip").scrollIntoViewIfNeeded();
   const strip = await visit.byId("strip").locator(".strip-pad").boundingBox();
   // The left handle, drawn to about a third of the road.
-  await visit.page.mouse.move(strip.x + 14, strip.y + strip.height / 2);
+  const handle = await visit.byId("window-from").locator(".knob").first().boundingBox();
+  await visit.page.mouse.move(handle.x + handle.width / 2, strip.y + strip.height / 2);
   await visit.page.mouse.down();
   await visit.page.mouse.move(strip.x + strip.width / 3, strip.y + strip.height / 2, { steps: 6 });
   await visit.page.mouse.up();

@@ -25,6 +25,8 @@ pub(super) fn view(class: Class) -> AnyView {
     let sheet = Memo::new(move |_| sheet(class));
     let count = move || sheet.with(|it| it.as_ref().map_or(0, |it| it.exercises.len()));
     let at = move || class.exercise.get().min(count().saturating_sub(1));
+    // Not in the view: there the sign would end the tag.
+    let is_last = move || at() + 1 >= count();
     let go = move |by: isize| {
         class.steps.set(false);
         class.exercise.set(at().saturating_add_signed(by).min(count().saturating_sub(1)));
@@ -50,7 +52,7 @@ pub(super) fn view(class: Class) -> AnyView {
                 <div class="ride-controls">
                     <button type="button" aria-label=c.exercise_back() data-testid="exercise-back" disabled=move || at() == 0 on:click=move |_| go(-1)><span aria-hidden="true">"←"</span></button>
                     <output>{move || format!("{} / {}", (at() + 1).min(count()), count())}</output>
-                    <button type="button" aria-label=c.exercise_on() data-testid="exercise-on" disabled=move || at() + 1 >= count() on:click=move |_| go(1)><span aria-hidden="true">"→"</span></button>
+                    <button type="button" aria-label=c.exercise_on() data-testid="exercise-on" disabled=is_last on:click=move |_| go(1)><span aria-hidden="true">"→"</span></button>
                     <button
                         type="button"
                         data-testid="steps"
