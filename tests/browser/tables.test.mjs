@@ -90,6 +90,7 @@ test("two roads beside each other have a table each", async () => {
   const table = async (index) => {
     const fold = visit.byId(`two-${index}`).getByTestId("road-table");
     await fold.locator("summary").click();
+    await fold.locator("tbody tr").first().waitFor();
     return fold.locator("tbody tr").count();
   };
   const [kept, shown] = [await table(0), await table(1)];
