@@ -228,7 +228,9 @@ test("exercises: steps on demand, the same number gives the same sheet, blank an
     await settle(visit, 200);
     await visit.page.emulateMedia({ media: "print" });
     const text = await read(visit, "paper");
+    assert.ok(await visit.byId("paper").isVisible(), "the sheet is printed");
     assert.ok(!(await visit.byId("idea").isVisible()), "the screen is not printed");
+    assert.ok(pages(await visit.page.pdf({ format: "A4" })) >= 2, "six exercises do not fit one page");
     await visit.page.emulateMedia({ media: null });
     return text;
   };
@@ -278,6 +280,9 @@ test("the picture of forces prints on one page", async () => {
   const visit = await openClass();
   await show(visit, "forces");
   assert.equal(pages(await visit.page.pdf({ format: "A4", landscape: true })), 1);
+  await visit.page.emulateMedia({ media: "print" });
+  assert.ok(await visit.byId("force-picture").isVisible());
+  assert.ok(await visit.byId("caution").isVisible());
   visit.assertClean();
   await visit.close();
 });
