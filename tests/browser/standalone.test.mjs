@@ -82,6 +82,24 @@ async function savedBy(visit, button) {
   return readFile(await (await saving).path(), "utf8");
 }
 
+test("from a disk the class view has its teaching roads and drives them", async (t) => {
+  const file = join(folder, "class.html");
+  await copyFile(join(dist, "standalone-class.html"), file);
+  const address = pathToFileURL(file).href;
+  const visit = await openPage(browser, { at: address, path: "", viewport: { width: 1280, height: 720 } });
+  t.after(() => visit.close());
+  await visit.byId("lesson-three-steps").click();
+  await visit.byId("lesson").waitFor();
+  await visit.byId("run").click();
+  await visit.byId("gauge-gear").filter({ hasText: /\d/ }).waitFor();
+  const before = await visit.byId("ride-mark").getAttribute("transform");
+  await visit.byId("step").click();
+  assert.notEqual(await visit.byId("ride-mark").getAttribute("transform"), before);
+  assert.equal(await visit.byId("road-page").count(), 0, "no page lies beside it");
+  assert.deepEqual(visit.requests.filter((url) => !/^(blob|data):/.test(url)), [address]);
+  assert.deepEqual(visit.complaints, []);
+});
+
 test("from a disk the evidence is there, and entries are kept", async (t) => {
   const visit = await openFromDisk(t);
   await visit.byId("evidence").locator("summary").click();
