@@ -63,12 +63,10 @@ pub(crate) fn finish(dist: &Path) -> Outcome {
     for lesson in LESSONS {
         html = name_file(dist, &html, &format!("{lesson}.gpx"))?;
     }
-    let mut pages = vec![(ENGLISH, "app", String::from("index.html"), html.clone())];
-    for language in &LANGUAGES {
-        let translated = languages::translated(dist, &html, language)?;
-        pages.push((language.tag, language.tag, language.page(), translated));
-    }
-    for (tag, module, page, html) in pages {
+    let translated = LANGUAGES.iter().map(|language| languages::translated(dist, &html, language));
+    let contents = std::iter::once(Ok(html.clone())).chain(translated);
+    for ((tag, module, page), html) in languages::road_pages().zip(contents) {
+        let html = html?;
         let road = class::without(&html)?;
         let one_file = standalone_in(tag);
         write(&dist.join(&one_file), standalone::make(dist, &road)?.as_bytes())?;

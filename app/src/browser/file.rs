@@ -14,6 +14,18 @@ pub(crate) struct GivenFile {
     pub(crate) blob: Blob,
 }
 
+impl GivenFile {
+    /// How many bytes it has.
+    #[allow(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "a number of bytes, told as a double"
+    )]
+    pub(crate) fn bytes(&self) -> u64 {
+        self.blob.size() as u64
+    }
+}
+
 /// The files chosen in a file field; the field is emptied, so that the same can be chosen again.
 pub(crate) fn chosen(event: &Event) -> Vec<GivenFile> {
     let field = event.target().and_then(|target| target.dyn_into::<HtmlInputElement>().ok());

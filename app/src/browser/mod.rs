@@ -89,11 +89,22 @@ pub(crate) fn cores() -> usize {
     window().map_or(1, |window| window.navigator().hardware_concurrency() as usize)
 }
 
+/// Whether a media query holds; `None` where the browser knows none.
+#[cfg(feature = "page")]
+fn media(query: &str) -> Option<bool> {
+    window()?.match_media(query).ok()?.map(|it| it.matches())
+}
+
+/// The element that an event is about.
+#[cfg(feature = "page")]
+fn target(event: &web_sys::Event) -> Option<web_sys::Element> {
+    event.target()?.dyn_into().ok()
+}
+
 /// Whether there is room for two columns.
 #[cfg(feature = "page")]
 pub(crate) fn is_wide() -> bool {
-    let query = window().and_then(|window| window.match_media("(min-width: 70rem)").ok().flatten());
-    query.is_none_or(|query| query.matches())
+    media("(min-width: 70rem)").unwrap_or(true)
 }
 
 /// Loads the page anew.
@@ -134,22 +145,19 @@ pub(crate) fn focus(id: String) {
 /// Whether the `<details>` that was opened or closed is open now.
 #[cfg(feature = "page")]
 pub(crate) fn is_open(event: &web_sys::Event) -> bool {
-    let details = event.target().and_then(|target| target.dyn_into::<web_sys::Element>().ok());
-    details.is_some_and(|details| details.has_attribute("open"))
+    target(event).is_some_and(|details| details.has_attribute("open"))
 }
 
 /// Whether what has the keyboard keeps keys to itself: a field, a choice, a slider.
 #[cfg(feature = "page")]
 pub(crate) fn is_typing(event: &web_sys::KeyboardEvent) -> bool {
-    let target = event.target().and_then(|target| target.dyn_into::<web_sys::Element>().ok());
-    target.is_some_and(|it| matches!(it.tag_name().as_str(), "INPUT" | "SELECT" | "TEXTAREA"))
+    target(event).is_some_and(|it| matches!(it.tag_name().as_str(), "INPUT" | "SELECT" | "TEXTAREA"))
 }
 
 /// Whether a button or a link has the keyboard: a blank presses it.
 #[cfg(feature = "page")]
 pub(crate) fn is_pressing(event: &web_sys::KeyboardEvent) -> bool {
-    let target = event.target().and_then(|target| target.dyn_into::<web_sys::Element>().ok());
-    target.is_some_and(|it| matches!(it.tag_name().as_str(), "BUTTON" | "A" | "SUMMARY"))
+    target(event).is_some_and(|it| matches!(it.tag_name().as_str(), "BUTTON" | "A" | "SUMMARY"))
 }
 
 /// The time, s, from some beginning.
@@ -161,9 +169,7 @@ pub(crate) fn now_s() -> f64 {
 /// Whether the person asked the machine for little motion.
 #[cfg(feature = "page")]
 pub(crate) fn wants_little_motion() -> bool {
-    let query =
-        window().and_then(|window| window.match_media("(prefers-reduced-motion: reduce)").ok().flatten());
-    query.is_some_and(|query| query.matches())
+    media("(prefers-reduced-motion: reduce)").unwrap_or(false)
 }
 
 /// Scrolls an element of the page into view.

@@ -12,7 +12,7 @@ use leptos::prelude::*;
 use solver::day::Day;
 use solver::limits::{self, Entry};
 use solver::motion::{Answer, Trip};
-use solver::truck::Truck;
+use solver::truck::{Stage, Truck};
 use solver::units::{Grade, Metres};
 
 /// Grades that can be asked for, % downhill.
@@ -25,7 +25,7 @@ const MASS_STEP_KG: f64 = 500.0;
 struct Asked {
     truck: Truck,
     day: Day,
-    stage: u8,
+    stage: Stage,
     height: f64,
     downgrade: f64,
     units: Units,
@@ -34,10 +34,8 @@ struct Asked {
 impl Asked {
     fn with<T>(&self, tell: impl FnOnce(&Forces<'_>) -> T) -> T {
         let trip = Trip { truck: &self.truck, day: &self.day };
-        let stage = self.truck.stages().nth(usize::from(self.stage));
-        let stage = stage.unwrap_or_else(|| self.truck.full_stage());
         let grade = Grade(-self.downgrade / 100.0);
-        tell(&Forces { trip, height: Metres(self.height), grade, stage, units: self.units })
+        tell(&Forces { trip, height: Metres(self.height), grade, stage: self.stage, units: self.units })
     }
 }
 
@@ -102,14 +100,15 @@ fn asked(class: Class) -> Option<Asked> {
         spec.gross_mass_kg = mass;
     }
     let truck = Truck::new(spec).ok()?;
-    let full = truck.full_stage().number();
+    let full = truck.full_stage();
+    let wanted = class.stage.get().and_then(|stage| truck.stages().nth(usize::from(stage)));
     let height = state.worked.with(|worked| {
         let deciding =
             worked.as_ref().and_then(|it| it.plan.deciding().map(|descent| descent.sustained.height.0));
         deciding.unwrap_or(0.0)
     });
     Some(Asked {
-        stage: class.stage.get().unwrap_or(full).min(full),
+        stage: wanted.unwrap_or(full),
         truck,
         day: entries.day,
         height,
@@ -142,14 +141,9 @@ fn controls(class: Class, asked: Memo<Option<Asked>>) -> AnyView {
     let units = move || class.state.units.get();
     let mass = move || asked.with(|it| it.as_ref().map_or(0.0, |it| it.truck.spec().gross_mass_kg));
     let full = move || asked.with(|it| it.as_ref().map_or(0, |it| it.truck.full_stage().number()));
-    let stage = move || asked.with(|it| it.as_ref().map_or(0, |it| it.stage));
-    let stage_text = move || {
-        let named = asked.with(|it| {
-            let it = it.as_ref()?;
-            it.truck.stages().nth(usize::from(it.stage)).map(|stage| words().stage(stage))
-        });
-        named.unwrap_or_default()
-    };
+    let stage = move || asked.with(|it| it.as_ref().map_or(0, |it| it.stage.number()));
+    let stage_text =
+        move || asked.with(|it| it.as_ref().map_or_else(String::new, |it| words().stage(it.stage)));
     let limit = limits::of(Entry::GrossMass);
     let entered = move || class.state.entries.with(|it| it.truck.gross_mass_kg);
     let lightest = move || limit.min.max((0.3 * entered() / MASS_STEP_KG).round() * MASS_STEP_KG);

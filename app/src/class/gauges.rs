@@ -44,7 +44,7 @@ pub(super) fn all(class: Class, now: Memo<Option<Moment>>) -> AnyView {
 }
 
 /// A bar with its limit, and where it would be after a hard stop.
-pub(super) fn bar(share: Memo<f64>, after: Option<Memo<f64>>) -> AnyView {
+fn bar(share: Memo<f64>, after: Option<Memo<f64>>) -> AnyView {
     let width = move |share: f64| if share.is_finite() { (share * BAR).clamp(0.0, BAR) } else { 0.0 };
     let over = move || share.get() * BEYOND > 1.0 || after.is_some_and(|it| it.get() * BEYOND > 1.0);
     view! {

@@ -80,14 +80,9 @@ impl Signals {
     /// Saves the road shown with truck, day and all that was put on it.
     pub(crate) fn save_project(&'static self) {
         let Some(Asked { source, task }) = work::shown(self) else { return };
-        #[allow(
-            clippy::cast_possible_truncation,
-            clippy::cast_sign_loss,
-            reason = "a number of bytes, told as a double"
-        )]
         let file = |leg: &Leg| ProjectFile {
             name: leg.file.name.clone(),
-            bytes: leg.file.blob.size() as u64,
+            bytes: leg.file.bytes(),
             backwards: leg.turned,
         };
         let project = Project {
@@ -111,12 +106,7 @@ impl Signals {
         leptos::task::spawn_local(async move {
             match file::first_line(&given).await {
                 Some((line, behind)) => {
-                    #[allow(
-                        clippy::cast_possible_truncation,
-                        clippy::cast_sign_loss,
-                        reason = "a number of bytes, told as a double"
-                    )]
-                    let bytes = behind.blob.size() as u64;
+                    let bytes = behind.bytes();
                     self.project.set_value(Some(InHand::Opening(behind)));
                     study::ask(self, StudyRequest::ReadProject(line, bytes));
                 }

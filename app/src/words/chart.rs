@@ -1,11 +1,13 @@
 //! Words of the road picture.
 
+use super::CardWords;
+use super::say::UNKNOWN;
 use crate::chart::{Bracket, Here, Lane, Reading, ReadoutCell};
-use crate::format::Units;
+use crate::format::{self, Units};
 use solver::HeatStep;
 
 /// Words of the road picture.
-pub trait ChartWords {
+pub trait ChartWords: CardWords {
     /// Name of the whole picture.
     fn picture(&self) -> &'static str;
     /// Before the readings that may fill the profile.
@@ -51,7 +53,36 @@ pub trait ChartWords {
     /// Head of a cell of the readout.
     fn readout_head(&self, cell: ReadoutCell, here: &Here, units: Units) -> String;
     /// Content of a cell of the readout.
-    fn readout(&self, cell: ReadoutCell, here: &Here, units: Units) -> String;
+    fn readout(&self, cell: ReadoutCell, here: &Here, units: Units) -> String {
+        let temperature = |celsius: Option<f64>| or_unknown(celsius, |it| format::temperature(it, units));
+        match cell {
+            ReadoutCell::At => {
+                let kilometres = format::distance(here.at_m, Units::Metric);
+                format!(
+                    "{kilometres} · {} {}",
+                    self.mile(),
+                    format::distance_number(here.at_m, Units::Imperial)
+                )
+            }
+            ReadoutCell::Grade => or_unknown(here.grade, |it| {
+                format!("{} ± {}", format::grade(it.grade), format::tenths(100.0 * it.plus_minus))
+            }),
+            ReadoutCell::Height => or_unknown(here.height_m, |it| format::height(it, units)),
+            ReadoutCell::GearStage => {
+                let gear = or_unknown(here.gear, |it| it.to_string());
+                let stage = or_unknown(here.stage, |it| self.short_stage(it));
+                format!("{gear} · {stage}")
+            }
+            ReadoutCell::Speed => {
+                let speed = or_unknown(here.speed, |it| format::hold_speed(it, units));
+                let engine = or_unknown(here.engine_speed, format::engine_speed);
+                format!("{speed} · {engine}")
+            }
+            ReadoutCell::Carried => or_unknown(here.carried, format::margin),
+            ReadoutCell::Brakes => temperature(here.temperature),
+            ReadoutCell::IfStopped => temperature(here.after_stop),
+        }
+    }
     /// What lies about the cursor and what comes next.
     fn surroundings(&self, here: &Here, units: Units) -> String;
     /// Name of the strip of the whole road.
@@ -64,4 +95,8 @@ pub trait ChartWords {
     fn end(&self) -> &'static str;
     /// North, a letter.
     fn north(&self) -> &'static str;
+}
+
+fn or_unknown<T>(value: Option<T>, text: impl Fn(T) -> String) -> String {
+    value.map_or_else(|| UNKNOWN.to_owned(), text)
 }

@@ -2,6 +2,9 @@
 
 use crate::format::{self, Units};
 
+/// Stands where nothing is known.
+pub const UNKNOWN: &str = "–";
+
 /// A name from the file, or what it is where it has none.
 #[must_use]
 pub fn name_or(name: &str, otherwise: &str) -> String {

@@ -86,8 +86,7 @@ impl Trip<'_> {
     /// Force that the driven axles may spend on retarding: μ·k·m_drive·g·cos θ.
     #[must_use]
     pub fn grip_for_retarding(self, grade: Grade) -> Newtons {
-        let load = self.truck.spec().drive_axle_mass_kg * GRAVITY * grade.sin_cos().1;
-        Newtons(self.day.surface.friction() * self.day.retarding_share() * load)
+        self.grip_for_motoring(grade) * self.day.retarding_share()
     }
 
     /// Force at which the motoring engine makes the driven axles break away: μ·m_drive·g·cos θ. Motoring

@@ -3,7 +3,7 @@
 //! Each file stands in the list with its hash, which the browser checks while it keeps them; the
 //! version is the hash over list and worker, so any change of any file is another version.
 
-use super::{ENGLISH, LANGUAGES, class, list_files, policy, put_once, read, short_hash, write};
+use super::{class, languages, list_files, policy, put_once, read, short_hash, write};
 use crate::Outcome;
 use std::path::Path;
 
@@ -41,10 +41,7 @@ fn is_kept(name: &str) -> bool {
 /// What the file belongs to alone, by a tag: a language of the road page, or of the class view. The
 /// browser keeps only those that were opened.
 fn belongs_to(name: &str) -> Option<String> {
-    let tags = std::iter::once(ENGLISH).chain(LANGUAGES.iter().map(|language| language.tag));
-    for tag in tags {
-        let (road, page) =
-            if tag == ENGLISH { ("app", String::from("index.html")) } else { (tag, format!("{tag}.html")) };
+    for (tag, road, page) in languages::road_pages() {
         if name == page || name.starts_with(&format!("{road}-")) {
             return Some(tag.to_owned());
         }

@@ -36,6 +36,12 @@ pub(crate) const LANGUAGES: [Language; 3] = [
     },
 ];
 
+/// The road page in each language: its tag, how the name of its module begins, and its file.
+pub(super) fn road_pages() -> impl Iterator<Item = (&'static str, &'static str, String)> {
+    let others = LANGUAGES.iter().map(|language| (language.tag, language.tag, language.page()));
+    std::iter::once((ENGLISH, "app", String::from("index.html"))).chain(others)
+}
+
 const ENGLISH_TAG: &str = "<html lang=\"en\">";
 /// Before it, the pages of all languages are named.
 const PAGES_BEFORE: &str = r#"<meta name="worker-script""#;

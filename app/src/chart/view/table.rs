@@ -6,6 +6,7 @@ use crate::chart::reading::Reading;
 use crate::chart::spans::{Span, spans};
 use crate::chart::{Lane, engine};
 use crate::format::{self, Units};
+use crate::words::say::UNKNOWN;
 use crate::words::words;
 use leptos::ev::Event;
 use leptos::prelude::*;
@@ -13,9 +14,6 @@ use solver::Truck;
 
 /// What the lanes of a stretch are, in their order.
 const READINGS: [Reading; 4] = [Reading::Gear, Reading::Stage, Reading::Speed, Reading::Heat];
-/// Stands where nothing is known.
-const UNKNOWN: &str = "–";
-
 /// Cells of a row; the first is its head.
 type Row = Vec<String>;
 /// Name, heads and rows.

@@ -4,15 +4,12 @@ use super::Spanish;
 use super::descent::side;
 use crate::chart::{Bracket, GradeStep, Here, Lane, Reading, ReadoutCell, SPEED_STEP};
 use crate::format::{self, Units};
-use crate::words::say::radius;
+use crate::words::say::{UNKNOWN, radius};
 use crate::words::{ChartWords, PlanWords};
 use solver::HeatStep;
 
 /// A place no further ahead is here, m.
 const HERE_M: f64 = 15.0;
-/// Stands where nothing is known.
-const UNKNOWN: &str = "–";
-
 impl ChartWords for Spanish {
     fn picture(&self) -> &'static str {
         "La carretera"
@@ -156,33 +153,6 @@ impl ChartWords for Spanish {
             ReadoutCell::IfStopped => "si para aquí".to_owned(),
         }
     }
-    fn readout(&self, cell: ReadoutCell, here: &Here, units: Units) -> String {
-        let temperature = |celsius: Option<f64>| or_unknown(celsius, |it| format::temperature(it, units));
-        match cell {
-            ReadoutCell::At => format!(
-                "{} · milla {}",
-                format::distance(here.at_m, Units::Metric),
-                format::distance_number(here.at_m, Units::Imperial)
-            ),
-            ReadoutCell::Grade => or_unknown(here.grade, |it| {
-                format!("{} ± {}", format::grade(it.grade), format::tenths(100.0 * it.plus_minus))
-            }),
-            ReadoutCell::Height => or_unknown(here.height_m, |it| format::height(it, units)),
-            ReadoutCell::GearStage => {
-                let gear = or_unknown(here.gear, |it| it.to_string());
-                let stage = or_unknown(here.stage, |it| self.short_stage(it));
-                format!("{gear} · {stage}")
-            }
-            ReadoutCell::Speed => {
-                let speed = or_unknown(here.speed, |it| format::hold_speed(it, units));
-                let engine = or_unknown(here.engine_speed, format::engine_speed);
-                format!("{speed} · {engine}")
-            }
-            ReadoutCell::Carried => or_unknown(here.carried, format::margin),
-            ReadoutCell::Brakes => temperature(here.temperature),
-            ReadoutCell::IfStopped => temperature(here.after_stop),
-        }
-    }
     fn surroundings(&self, here: &Here, units: Units) -> String {
         let length = |metres: f64| format::length(metres, units);
         let mut parts = Vec::new();
@@ -232,10 +202,6 @@ impl ChartWords for Spanish {
     fn north(&self) -> &'static str {
         "N"
     }
-}
-
-fn or_unknown<T>(value: Option<T>, text: impl Fn(T) -> String) -> String {
-    value.map_or_else(|| UNKNOWN.to_owned(), text)
 }
 
 fn grade_step(step: GradeStep) -> &'static str {
