@@ -31,9 +31,11 @@ impl Signals {
 
 fn open(state: State, file: &'static str, name: &'static str, origin: Origin) {
     let turn = ASKED.fetch_add(1, Ordering::Relaxed) + 1;
+    let opened = work::opened(state);
     leptos::task::spawn_local(async move {
         let fetched = file::fetch(file, name).await;
-        if ASKED.load(Ordering::Relaxed) != turn {
+        // A file that a person gave meanwhile is not put aside for what arrives late.
+        if ASKED.load(Ordering::Relaxed) != turn || work::opened(state) != opened {
             return;
         }
         match fetched {

@@ -77,6 +77,11 @@ pub(super) fn open(state: State, legs: Vec<Leg>, origin: Origin) {
     open_aim(state, Aim::new(Source { number: 0, legs, origin }, None));
 }
 
+/// How many files were wanted so far.
+pub(super) fn opened(state: State) -> u32 {
+    state.work.with_value(|work| work.sources)
+}
+
 /// Whether nothing was wanted yet.
 pub(super) fn is_idle(state: State) -> bool {
     state.work.with_value(|work| work.aim.is_none())
