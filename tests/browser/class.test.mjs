@@ -61,6 +61,20 @@ test("page keys lead through the screens; the notes come and go", async () => {
   await visit.close();
 });
 
+test("a remote leads on from a slider that has the keyboard; its arrows still move it", async () => {
+  const visit = await openClass();
+  await show(visit, "forces");
+  const slider = visit.byId("slide-mass");
+  const mass = Number(await slider.inputValue());
+  await slider.focus();
+  await visit.page.keyboard.press("ArrowLeft");
+  assert.ok(Number(await slider.inputValue()) < mass);
+  await visit.page.keyboard.press("PageDown");
+  assert.equal(await visit.byId("run").getAttribute("aria-current"), "page");
+  visit.assertClean();
+  await visit.close();
+});
+
 test("the crossing moves with hill, mass and stage, by pointer and by keys", async () => {
   const visit = await openClass();
   await show(visit, "forces");

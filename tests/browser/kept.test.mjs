@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { dropFile, openDemo, settle, startBrowser } from "./page.mjs";
+import { dropFile, openDemo, openPage, settle, startBrowser } from "./page.mjs";
 import { read } from "./read.mjs";
 import { hill } from "./roads.mjs";
 
@@ -30,6 +30,33 @@ test("the road last opened is back after a reload, turned as it was, with truck 
   assert.equal(await visit.byId("entry-gross_mass").inputValue(), "30");
   assert.equal(await visit.byId("place").count(), 1);
   assert.ok(!(await read(visit, "road-name")).includes("demo"));
+  visit.assertClean();
+  await visit.close();
+});
+
+test("a file chosen before the demo has arrived is not replaced by it", async () => {
+  let arrive;
+  const held = new Promise((resolve) => {
+    arrive = resolve;
+  });
+  let asked = false;
+  const visit = await openPage(browser, {
+    before: (page) =>
+      page.route(/demo[^/]*\.gpx$/, async (route) => {
+        asked = true;
+        await held;
+        await route.continue();
+      }),
+  });
+  await dropFile(visit, "drop-zone", hill);
+  await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
+  const arrived = visit.page.waitForResponse(/demo[^/]*\.gpx$/);
+  assert.ok(asked, "the demo was on its way");
+  arrive();
+  await arrived;
+  await settle(visit);
+  assert.match(await read(visit, "road-name"), /Test hill/);
+  assert.equal(await visit.byId("demo").count(), 0);
   visit.assertClean();
   await visit.close();
 });

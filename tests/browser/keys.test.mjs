@@ -97,7 +97,7 @@ test("by Tab alone every control is reached, named, seen and marked, and the wal
   assert.deepEqual(MUST.filter((mark) => !stops.includes(mark)), [], `of ${stops.length}`);
   assert.equal(stops[0], "skip");
   // In the order of the page: head, road, answer, picture, list, places, card, entries, foot.
-  const order = ["skip", "units-metric", "reverse", "to-card", "cursor", "descent-1", "put-at", "print-card", "entry-gross_mass", "forget"];
+  const order = ["skip", "file-input", "units-metric", "class-page", "reverse", "to-card", "cursor", "descent-1", "put-at", "print-card", "entry-gross_mass", "forget"];
   const places = order.map((mark) => stops.indexOf(mark));
   assert.deepEqual(places, places.toSorted((a, b) => a - b));
   visit.assertClean();
@@ -117,7 +117,7 @@ test("the same at night on a phone with all that folds open, and in gloves", asy
   await press(visit, "Shift+Tab");
   const { stops, faults } = await walk(visit);
   assert.deepEqual(faults, []);
-  for (const mark of ["entry-rolling_radius", "truck-name", "keep-truck", "make-link", "measure", "cursor", "window-to"]) {
+  for (const mark of ["entry-rolling_radius", "truck-name", "keep-truck", "make-link", "measure", "cursor", "window-to", "class-page-at-foot"]) {
     assert.ok(stops.includes(mark), `${mark} of ${stops}`);
   }
   visit.assertClean();

@@ -3,9 +3,11 @@
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
-import { dropFile, openPage, settle, startBrowser } from "./page.mjs";
+import { dropFile, openDemo, openPage, settle, startBrowser } from "./page.mjs";
 import { read, sameSentence } from "./read.mjs";
 import { hill, roadFile } from "./roads.mjs";
+
+const gentle = roadFile("Gentle way", [[2000, 0], [9000, -0.04], [2000, 0]]);
 
 let browser;
 before(async () => {
@@ -19,7 +21,7 @@ const ready = async (visit) => {
 };
 
 const TYPE = "application/octet-stream";
-const rows = (visit) => visit.page.locator("[data-testid=place]");
+const places = (visit) => visit.byId("place");
 
 /** Two files joined, the road turned around, a place, a marker, 22 t in the wet: saved. */
 async function save() {
@@ -48,7 +50,7 @@ async function save() {
     bytes: await readFile(await download.path()),
     type: TYPE,
     sentence: await read(visit, "verdict-sentence"),
-    things: await rows(visit).count(),
+    things: await places(visit).count(),
     sheet: await read(visit, "sheet"),
   };
   visit.assertClean();
@@ -60,7 +62,7 @@ test("a project brings back road, places, marker, truck and day, and what was en
   const project = await save();
   assert.equal(project.name, "Test-hill.steadygrade");
   const line = project.bytes.subarray(0, project.bytes.indexOf(10)).toString();
-  assert.equal(JSON.parse(line).steadygrade_project, 1);
+  assert.equal(JSON.parse(line).steadygrade_project, 2);
   assert.deepEqual(project.bytes.subarray(line.length + 1), hill.bytes, "the road's file as it was given");
 
   const visit = await openPage(browser);
@@ -72,13 +74,129 @@ test("a project brings back road, places, marker, truck and day, and what was en
   await sameSentence(visit, project.sentence);
   await settle(visit);
   assert.equal(await visit.byId("entry-gross_mass").inputValue(), "22");
-  assert.equal(await rows(visit).count(), project.things);
+  assert.equal(await places(visit).count(), project.things);
   assert.equal(await read(visit, "sheet"), project.sheet, "the same card");
   // A reload keeps it, places too.
   await visit.page.reload();
   await ready(visit);
   await sameSentence(visit, project.sentence);
-  assert.equal(await rows(visit).count(), project.things);
+  assert.equal(await places(visit).count(), project.things);
+  visit.assertClean();
+  await visit.close();
+});
+
+/** Texts of the table of two roads: kept, shown, difference of each row. */
+async function table(visit) {
+  await visit.byId("two-table").waitFor();
+  return visit.byId("two-table").locator("tbody tr").allInnerTexts();
+}
+
+/** Two roads side by side, each with a truck of its own: the table, and the project of both. */
+async function savePair() {
+  const visit = await openPage(browser);
+  await ready(visit);
+  const choose = async (file, name, tonnes) => {
+    await dropFile(visit, "drop-zone", file);
+    await visit.byId("road-name").filter({ hasText: name }).waitFor();
+    await settle(visit);
+    await visit.byId("entry-gross_mass").fill(tonnes);
+    await settle(visit);
+  };
+  await choose(hill, "Test hill", "22");
+  await visit.byId("put-at").fill("4.5");
+  await visit.byId("put").click();
+  await visit.byId("entry-marker").fill("7");
+  await settle(visit);
+  await visit.byId("keep-beside").click();
+  await choose(gentle, "Gentle way", "30");
+  await visit.byId("reverse").click();
+  await settle(visit);
+  const rows = await table(visit);
+  const saving = visit.page.waitForEvent("download");
+  await visit.byId("save-project").click();
+  const download = await saving;
+  const bytes = await readFile(await download.path());
+  return { visit, rows, project: { name: download.suggestedFilename(), bytes, type: TYPE } };
+}
+
+test("a project brings back both roads, each with its truck; so does a reload; they can be swapped", async () => {
+  const { visit: first, rows, project } = await savePair();
+  const files = project.bytes.subarray(project.bytes.indexOf(10) + 1);
+  assert.deepEqual(files, Buffer.concat([gentle.bytes, hill.bytes]), "the files of both as they were given");
+  first.assertClean();
+  await first.close();
+
+  const visit = await openPage(browser);
+  await ready(visit);
+  const same = async () => {
+    await visit.byId("road-name").filter({ hasText: "Gentle way" }).waitFor();
+    await visit.byId("two-0").locator("h3").filter({ hasText: "Test hill" }).waitFor();
+    await settle(visit);
+    assert.deepEqual(await table(visit), rows);
+  };
+  await dropFile(visit, "drop-zone", project);
+  await same();
+  await visit.page.reload();
+  await same();
+
+  await visit.byId("swap-two").click();
+  await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
+  await visit.byId("two-0").locator("h3").filter({ hasText: "Gentle way" }).waitFor();
+  await settle(visit);
+  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "22");
+  assert.equal(await visit.byId("entry-marker").inputValue(), "7");
+  assert.equal(await places(visit).count(), 1);
+  const values = (rows) => rows.map((row) => row.split("\t").slice(1, 3));
+  assert.deepEqual(values(await table(visit)), values(rows).map(([kept, shown]) => [shown, kept]));
+  await visit.byId("swap-two").click();
+  await same();
+
+  // Put away it stays away.
+  await visit.byId("end-two").click();
+  await visit.byId("two-table").waitFor({ state: "detached" });
+  await settle(visit);
+  await visit.page.reload();
+  await visit.byId("road-name").filter({ hasText: "Gentle way" }).waitFor();
+  await settle(visit);
+  assert.equal(await visit.byId("two-table").count(), 0);
+  visit.assertClean();
+  await visit.close();
+});
+
+test("a road kept here stays beside the road of a project that brings none", async () => {
+  const project = await save();
+  const visit = await openPage(browser);
+  await ready(visit);
+  await dropFile(visit, "drop-zone", gentle);
+  await visit.byId("road-name").filter({ hasText: "Gentle way" }).waitFor();
+  await settle(visit);
+  await visit.byId("keep-beside").click();
+  await dropFile(visit, "drop-zone", project);
+  await sameSentence(visit, project.sentence);
+  await settle(visit);
+  assert.match(await visit.byId("two-0").locator("h3").innerText(), /Gentle way/);
+  assert.match(await visit.byId("two-1").locator("h3").innerText(), /Test hill/);
+  visit.assertClean();
+  await visit.close();
+});
+
+test("an invented road stays one in a project, alone and beside another", async () => {
+  const visit = await openDemo(browser);
+  await visit.byId("keep-beside").click();
+  await settle(visit);
+  const saving = visit.page.waitForEvent("download");
+  await visit.byId("save-project").click();
+  const project = { name: "both.steadygrade", bytes: await readFile(await (await saving).path()), type: TYPE };
+  await dropFile(visit, "drop-zone", hill);
+  await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
+  await settle(visit);
+  assert.match(await visit.byId("two-0").locator("h3").innerText(), /invented/);
+  await dropFile(visit, "drop-zone", project);
+  await visit.byId("demo").waitFor();
+  await settle(visit);
+  for (const index of [0, 1]) {
+    assert.match(await visit.byId(`two-${index}`).locator("h3").innerText(), /invented/);
+  }
   visit.assertClean();
   await visit.close();
 });
@@ -99,13 +217,13 @@ test("back to mine gives truck and day back; undo gives back the places put ther
   await visit.byId("project-opened").waitFor();
   await sameSentence(visit, project.sentence);
   await settle(visit);
-  assert.equal(await rows(visit).count(), 1);
+  assert.equal(await places(visit).count(), 1);
   await visit.byId("leave-link").click();
   await settle(visit);
   assert.equal(await visit.byId("entry-gross_mass").inputValue(), "36.287");
   await visit.byId("undo-places").click();
   await settle(visit);
-  assert.equal(await rows(visit).count(), 3);
+  assert.equal(await places(visit).count(), 3);
   visit.assertClean();
   await visit.close();
 });

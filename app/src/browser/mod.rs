@@ -154,6 +154,12 @@ pub(crate) fn is_typing(event: &web_sys::KeyboardEvent) -> bool {
     target(event).is_some_and(|it| matches!(it.tag_name().as_str(), "INPUT" | "SELECT" | "TEXTAREA"))
 }
 
+/// Whether a slider has the keyboard.
+#[cfg(feature = "page")]
+pub(crate) fn is_sliding(event: &web_sys::KeyboardEvent) -> bool {
+    target(event).is_some_and(|it| it.get_attribute("type").as_deref() == Some("range"))
+}
+
 /// Whether a button or a link has the keyboard: a blank presses it.
 #[cfg(feature = "page")]
 pub(crate) fn is_pressing(event: &web_sys::KeyboardEvent) -> bool {

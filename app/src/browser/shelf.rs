@@ -1,4 +1,4 @@
-//! The road last opened, kept in the browser's database: its files as they were given, and a header.
+//! Roads kept in the browser's database: their files as they were given, each behind a header.
 //!
 //! Every failure is silent: a browser without a database, or one that is full, only forgets.
 
@@ -10,23 +10,44 @@ use web_sys::{Blob, IdbDatabase, IdbObjectStore, IdbRequest, IdbTransactionMode}
 
 const DATABASE: &str = "steadygrade";
 const STORE: &str = "roads";
-/// Key of the only record.
-const LAST: &str = "last";
+/// Which road; one of each is kept.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Slot {
+    /// The one last opened.
+    Last,
+    /// The one beside it.
+    Beside,
+}
 
-/// Keeps a header and the files behind it, in place of what was kept.
-pub(crate) async fn keep(header: Vec<u8>, files: Vec<GivenFile>) {
+impl Slot {
+    fn key(self) -> JsValue {
+        JsValue::from_str(match self {
+            Self::Last => "last",
+            Self::Beside => "beside",
+        })
+    }
+}
+
+/// Keeps a header and the files behind it, in place of what was kept there.
+pub(crate) async fn keep(slot: Slot, header: Vec<u8>, files: Vec<GivenFile>) {
     let record = Array::of1(&Uint8Array::from(&header[..]));
     for file in files {
         record.push(&file.name.into());
         record.push(&file.blob);
     }
-    let put = |store: &IdbObjectStore| store.put_with_key(&record, &LAST.into());
+    let put = |store: &IdbObjectStore| store.put_with_key(&record, &slot.key());
     let _ = with_store(IdbTransactionMode::Readwrite, put).await;
 }
 
-/// The header and the files that are kept.
-pub(crate) async fn recall() -> Option<(Vec<u8>, Vec<GivenFile>)> {
-    let get = |store: &IdbObjectStore| store.get(&LAST.into());
+/// Keeps nothing there any more.
+pub(crate) async fn clear(slot: Slot) {
+    let delete = |store: &IdbObjectStore| store.delete(&slot.key());
+    let _ = with_store(IdbTransactionMode::Readwrite, delete).await;
+}
+
+/// The header and the files that are kept there.
+pub(crate) async fn recall(slot: Slot) -> Option<(Vec<u8>, Vec<GivenFile>)> {
+    let get = |store: &IdbObjectStore| store.get(&slot.key());
     let record: Array = with_store(IdbTransactionMode::Readonly, get).await?.dyn_into().ok()?;
     let header: Uint8Array = record.get(0).dyn_into().ok()?;
     let file = |at: u32| {
@@ -37,7 +58,7 @@ pub(crate) async fn recall() -> Option<(Vec<u8>, Vec<GivenFile>)> {
     Some((header.to_vec(), files))
 }
 
-/// Forgets it.
+/// Forgets all of it.
 pub(crate) async fn forget() {
     let _ = with_store(IdbTransactionMode::Readwrite, IdbObjectStore::clear).await;
 }

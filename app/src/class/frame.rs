@@ -93,9 +93,15 @@ fn notes(class: Class) -> AnyView {
     strip.into_any()
 }
 
-/// Keys that lead, also those of a remote in the hand. A field that has the keyboard keeps its own.
+/// Keys that lead, also those of a remote in the hand. A field that has the keyboard keeps its own,
+/// but for those of a remote: a slider goes by arrows too.
 fn press(class: Class, event: &KeyboardEvent) {
-    if event.ctrl_key() || event.alt_key() || event.meta_key() || browser::is_typing(event) {
+    let of_remote = matches!(event.key().as_str(), "PageDown" | "PageUp");
+    if event.ctrl_key()
+        || event.alt_key()
+        || event.meta_key()
+        || (browser::is_typing(event) && !(of_remote && browser::is_sliding(event)))
+    {
         return;
     }
     let on_run = matches!(class.screen.get_untracked(), Screen::Run | Screen::Pair);

@@ -1,9 +1,8 @@
 //! The gauges of a run: a figure each, and a bar with its limit where there is one.
 
 use super::Class;
-use super::moment::Moment;
-use crate::format;
-use crate::words::{class_words, words};
+use super::moment::{Moment, NOTHING};
+use crate::words::class_words;
 use leptos::prelude::*;
 
 /// Width of a bar, px of its own.
@@ -13,31 +12,24 @@ const BEYOND: f64 = 1.15;
 
 /// All gauges of one truck.
 pub(super) fn all(class: Class, now: Memo<Option<Moment>>) -> AnyView {
-    let (c, w) = (class_words(), words());
+    let c = class_words();
     let units = move || class.state.units.get();
-    let said = move |tell: fn(&Moment) -> f64, text: &dyn Fn(f64) -> String| {
-        let value = now.get().map_or(f64::NAN, |it| tell(&it));
-        if value.is_finite() { text(value) } else { "–".to_owned() }
+    let said = move |text: &dyn Fn(&Moment) -> String| {
+        now.with(|it| it.as_ref().map_or_else(|| NOTHING.to_owned(), text))
     };
     let highest = move || class.state.worked.with(|it| it.as_ref().map_or(0.0, |it| it.truck.highest_rpm));
     let limit = move || class.state.worked.with(|it| it.as_ref().map_or(0.0, |it| it.day.heat_limit_c));
-    let stage = move || {
-        now.get()
-            .and_then(|it| it.stage)
-            .map_or("–".to_owned(), |stage| if stage == 0 { w.table_stage(0) } else { stage.to_string() })
-    };
-    let gear = move || now.get().and_then(|it| it.gear).map_or("–".to_owned(), |gear| gear.to_string());
     let engine = Memo::new(move |_| now.get().map_or(f64::NAN, |it| it.engine_speed) / (highest() * BEYOND));
     let heat = Memo::new(move |_| now.get().map_or(f64::NAN, |it| it.temperature) / (limit() * BEYOND));
     let after = Memo::new(move |_| now.get().map_or(f64::NAN, |it| it.after_stop) / (limit() * BEYOND));
     view! {
         <dl class="gauges" data-testid="gauges">
-            <div><dt>{c.gauge_speed()}</dt><dd>{move || said(|it| it.speed, &|it| format::met_speed(it, units()))}</dd></div>
-            <div><dt>{c.gauge_gear()}</dt><dd data-testid="gauge-gear">{gear}</dd></div>
-            <div><dt>{c.gauge_stage()}</dt><dd>{stage}</dd></div>
-            <div><dt>{c.gauge_engine()}</dt><dd>{move || said(|it| it.engine_speed, &format::engine_speed)}</dd>{bar(engine, None)}</div>
-            <div><dt>{c.gauge_power()}</dt><dd>{move || said(|it| it.held * it.speed, &|it| format::power(it, units()))}</dd></div>
-            <div><dt>{c.gauge_brakes()}</dt><dd data-testid="gauge-brakes">{move || said(|it| it.temperature, &|it| format::temperature(it, units()))}</dd>{bar(heat, Some(after))}</div>
+            <div><dt>{c.gauge_speed()}</dt><dd>{move || said(&|it| it.speed_text(units()))}</dd></div>
+            <div><dt>{c.gauge_gear()}</dt><dd data-testid="gauge-gear">{move || said(&Moment::gear_text)}</dd></div>
+            <div><dt>{c.gauge_stage()}</dt><dd>{move || said(&Moment::stage_text)}</dd></div>
+            <div><dt>{c.gauge_engine()}</dt><dd>{move || said(&Moment::engine_speed_text)}</dd>{bar(engine, None)}</div>
+            <div><dt>{c.gauge_power()}</dt><dd>{move || said(&|it| it.power_text(units()))}</dd></div>
+            <div><dt>{c.gauge_brakes()}</dt><dd data-testid="gauge-brakes">{move || said(&|it| it.temperature_text(units()))}</dd>{bar(heat, Some(after))}</div>
         </dl>
     }
     .into_any()

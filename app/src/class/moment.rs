@@ -1,5 +1,7 @@
-//! Where a truck is, and what acts on it, at a time of its ride.
+//! Where a truck is, and what acts on it, at a time of its ride; and how its figures are written.
 
+use crate::format::{self, Units};
+use crate::words::words;
 use solver::Lanes;
 use solver::study::RideLanes;
 
@@ -32,6 +34,48 @@ pub(super) struct Moment {
     pub(super) gear: Option<u8>,
     /// Stage, 0 is off.
     pub(super) stage: Option<u8>,
+}
+
+/// What stands where nothing is said.
+pub(super) const NOTHING: &str = "–";
+
+fn written(value: f64, text: impl Fn(f64) -> String) -> String {
+    if value.is_finite() { text(value) } else { NOTHING.to_owned() }
+}
+
+impl Moment {
+    pub(super) fn gear_text(&self) -> String {
+        self.gear.map_or_else(|| NOTHING.to_owned(), |gear| gear.to_string())
+    }
+
+    pub(super) fn stage_text(&self) -> String {
+        match self.stage {
+            None => NOTHING.to_owned(),
+            Some(0) => words().table_stage(0),
+            Some(stage) => stage.to_string(),
+        }
+    }
+
+    pub(super) fn speed_text(&self, units: Units) -> String {
+        written(self.speed, |it| format::met_speed(it, units))
+    }
+
+    pub(super) fn engine_speed_text(&self) -> String {
+        written(self.engine_speed, format::engine_speed)
+    }
+
+    /// The power of retarder and motoring.
+    pub(super) fn power_text(&self, units: Units) -> String {
+        written(self.held * self.speed, |it| format::power(it, units))
+    }
+
+    pub(super) fn temperature_text(&self, units: Units) -> String {
+        written(self.temperature, |it| format::temperature(it, units))
+    }
+
+    pub(super) fn after_stop_text(&self, units: Units) -> String {
+        written(self.after_stop, |it| format::temperature(it, units))
+    }
 }
 
 /// The moment at a time: what changes steadily is read between two grid points, forces and gear

@@ -1,10 +1,9 @@
 //! The screen of two rides: as planned, and with one thing otherwise.
 
-use super::moment::Moment;
+use super::moment::{Moment, NOTHING};
 use super::ridden::{self, Wanted};
 use super::{Class, way};
-use crate::format;
-use crate::words::{class_words, words};
+use crate::words::class_words;
 use leptos::prelude::*;
 use solver::study::Slip;
 
@@ -69,30 +68,14 @@ fn choice(class: Class) -> AnyView {
 
 /// One truck of the two, in a row of figures.
 fn row(class: Class, rides: Memo<Wanted>, which: usize, name: &'static str) -> AnyView {
-    let (c, w) = (class_words(), words());
+    let c = class_words();
     let units = move || class.state.units.get();
     let now: Memo<Option<Moment>> = Memo::new(move |_| {
         rides.with(|it| it.rides().get(which).and_then(|ride| ride.at(class.clock.time.get())))
     });
-    let figure =
-        move |tell: &dyn Fn(&Moment) -> String| now.with(|it| it.as_ref().map_or("–".to_owned(), tell));
-    let temperature = move |celsius: f64| {
-        if celsius.is_finite() { format::temperature(celsius, units()) } else { "–".to_owned() }
+    let said = move |text: &dyn Fn(&Moment) -> String| {
+        now.with(|it| it.as_ref().map_or_else(|| NOTHING.to_owned(), text))
     };
-    let gear = move || figure(&|it| it.gear.map_or("–".to_owned(), |gear| gear.to_string()));
-    let stage = move || {
-        figure(&|it| {
-            it.stage
-                .map_or("–".to_owned(), |stage| if stage == 0 { w.table_stage(0) } else { stage.to_string() })
-        })
-    };
-    let speed = move || {
-        figure(&|it| {
-            if it.speed.is_finite() { format::met_speed(it.speed, units()) } else { "–".to_owned() }
-        })
-    };
-    let brakes = move || figure(&|it| temperature(it.temperature));
-    let after = move || figure(&|it| temperature(it.after_stop));
     let limit =
         move || class.state.worked.with(|it| it.as_ref().map_or(f64::INFINITY, |it| it.day.heat_limit_c));
     let over = move || now.with(|it| it.as_ref().is_some_and(|it| it.after_stop > limit()));
@@ -100,11 +83,11 @@ fn row(class: Class, rides: Memo<Wanted>, which: usize, name: &'static str) -> A
         <div class="pair-row" class:otherwise=which == 1 data-testid=format!("pair-row-{which}")>
             <h2><svg class="pair-mark" class:otherwise=which == 1 viewBox="-14 -24 28 26" aria-hidden="true"><path class="ride-mark" class:otherwise=which == 1 d="M0 0L-13 -22H13Z"></path></svg>{name}</h2>
             <dl>
-                <div><dt>{c.gauge_gear()}</dt><dd>{gear}</dd></div>
-                <div><dt>{c.gauge_stage()}</dt><dd>{stage}</dd></div>
-                <div><dt>{c.gauge_speed()}</dt><dd>{speed}</dd></div>
-                <div><dt>{c.gauge_brakes()}</dt><dd>{brakes}</dd></div>
-                <div class:over=over><dt>{c.after_stop()}</dt><dd>{after}</dd></div>
+                <div><dt>{c.gauge_gear()}</dt><dd>{move || said(&Moment::gear_text)}</dd></div>
+                <div><dt>{c.gauge_stage()}</dt><dd>{move || said(&Moment::stage_text)}</dd></div>
+                <div><dt>{c.gauge_speed()}</dt><dd>{move || said(&|it| it.speed_text(units()))}</dd></div>
+                <div><dt>{c.gauge_brakes()}</dt><dd>{move || said(&|it| it.temperature_text(units()))}</dd></div>
+                <div class:over=over><dt>{c.after_stop()}</dt><dd>{move || said(&|it| it.after_stop_text(units()))}</dd></div>
             </dl>
         </div>
     }

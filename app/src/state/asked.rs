@@ -3,8 +3,10 @@
 use crate::browser::file::GivenFile;
 use crate::entries::Entries;
 use crate::lesson::Lesson;
-use crate::message::Task;
+use crate::message::{RoadFacts, Task};
+use solver::day::Day;
 use solver::road::Roadside;
+use solver::truck::TruckSpec;
 
 /// Where a road comes from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -84,10 +86,22 @@ pub(super) struct Asked {
 }
 
 impl Asked {
+    /// All of the road of a file, with what the file has on it.
+    pub(super) fn file(leg: Leg, truck: TruckSpec, day: Day) -> Self {
+        let source = Source { number: 0, legs: vec![leg], origin: Origin::Given };
+        let task = Task { course: None, part: None, reversed: false, roadside: None, truck, day };
+        Self { source, task }
+    }
+
     /// The same without truck and day.
     pub(super) fn aim(&self) -> Aim {
         let Task { course, part, reversed, ref roadside, .. } = self.task;
         Aim { source: self.source.clone(), course, part, reversed, roadside: roadside.clone() }
+    }
+
+    /// Names the course and the part that the answer took.
+    pub(super) fn take_road(&mut self, road: &RoadFacts) {
+        (self.task.course, self.task.part) = (Some(road.course), road.part);
     }
 
     /// Whether both are the same part of the same road in the same direction.

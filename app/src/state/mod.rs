@@ -3,8 +3,10 @@
 //! `Work` (in `work`) is the one place that asks the worker. Views read signals and call the
 //! functions here; nothing else changes anything.
 
+mod aside;
 mod asked;
 mod built_in;
+mod entered;
 mod fields;
 mod kept;
 mod leave;
@@ -31,6 +33,7 @@ pub(crate) use ride::Ride;
 pub(crate) use roadside::{End, MOST_THINGS, Thing, Things};
 pub(crate) use study::MeasuredSignal;
 pub(crate) use trucks::Trucks;
+pub(crate) use two::Beside;
 
 use crate::browser::offline::{self, Stored};
 use crate::browser::theme::Theme;
@@ -41,6 +44,7 @@ use crate::format::{Units, parse_number};
 use crate::marker::Marker;
 use crate::message::{CourseFacts, Phase};
 use crate::words::{WorkTrouble, words};
+use asked::Asked;
 use kept::Kept;
 use leptos::prelude::*;
 use project::InHand;
@@ -51,6 +55,7 @@ use solver::study::{Study, Sureness};
 use solver::truck::{Preset, TruckSpec};
 use std::sync::Arc;
 use study::StudyWork;
+use two::ToCome;
 use work::{Followers, Work};
 
 /// Quiet time after the last key before the road is worked out again, ms.
@@ -132,7 +137,7 @@ pub(crate) struct Signals {
     /// What was measured last.
     pub(crate) measured: RwSignal<MeasuredSignal>,
     /// A road kept beside the one shown.
-    pub(crate) other: RwSignal<Option<Arc<Worked>>>,
+    pub(crate) other: RwSignal<Option<Beside>, LocalStorage>,
     /// Rates for fuel and time, as typed.
     pub(crate) rates: RwSignal<[String; 2]>,
     /// Many roads; empty where none are compared.
@@ -140,6 +145,8 @@ pub(crate) struct Signals {
     /// The truck and the day that those are for.
     pub(crate) ranked_for: RwSignal<Option<(TruckSpec, Day)>>,
     pool: StoredValue<Pool, LocalStorage>,
+    other_to_come: StoredValue<ToCome, LocalStorage>,
+    worked_for: StoredValue<Option<Asked>, LocalStorage>,
     work: StoredValue<Work, LocalStorage>,
     study_work: StoredValue<StudyWork, LocalStorage>,
     project: StoredValue<Option<InHand>, LocalStorage>,
@@ -187,11 +194,13 @@ pub(crate) fn start() -> State {
         studying: RwSignal::new(None),
         rides: RwSignal::new(Vec::new()),
         measured: RwSignal::new(None),
-        other: RwSignal::new(None),
+        other: RwSignal::new_local(None),
         rates: RwSignal::new(two::recall_rates()),
         ranked: RwSignal::new_local(Vec::new()),
         ranked_for: RwSignal::new(None),
         pool: StoredValue::new_local(Pool::default()),
+        other_to_come: StoredValue::new_local(ToCome::default()),
+        worked_for: StoredValue::new_local(None),
         work: StoredValue::new_local(Work::default()),
         study_work: StoredValue::new_local(StudyWork::default()),
         project: StoredValue::new_local(None),
@@ -204,6 +213,7 @@ pub(crate) fn start() -> State {
     offline::watch(move |stored| state.stored.set(stored));
     focus::watch(move || state.leave());
     work::start(state, Followers { shown: show::show, road: study::take_road });
+    two::start(state);
     shelf::open(state);
     link::look(state);
     state

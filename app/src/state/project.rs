@@ -1,10 +1,11 @@
-//! A road with truck, day and all that was put on it, as one file: saved, and opened again.
+//! The road shown, the one kept beside it and all that was entered for both, as one file: saved,
+//! and opened again.
 //!
 //! The study worker writes and reads the line before the files; their bytes are never unpacked
 //! here, only cut out of the whole.
 
-use super::asked::{Aim, Asked, Leg, Origin, Source};
-use super::{Carried, Signals, State, link, study, work};
+use super::entered::Entered;
+use super::{Beside, Carried, Signals, State, study, two};
 use crate::browser::download;
 use crate::browser::file::{self, GivenFile};
 use crate::message::study::StudyRequest;
@@ -35,68 +36,50 @@ pub(super) fn written(state: State, line: String) {
     }
 }
 
-/// The line is read: its truck, its day and its road are taken, and what was entered is at hand.
+/// The line is read: its road with truck and day is shown, and what was entered is at hand. The
+/// road kept here stays beside it unless the project brings another.
 pub(super) fn read(state: State, read: Result<Box<Project>, TruckFileError>) {
     let Some(InHand::Opening(behind)) = state.project.try_update_value(Option::take).flatten() else {
         return;
     };
-    let project = match read {
-        Ok(project) => *project,
+    let roads = read.and_then(|project| roads(*project, &behind).ok_or(TruckFileError::CutOff));
+    let (road, beside) = match roads {
+        Ok(roads) => roads,
         Err(error) => return state.trouble.set(Some(WorkTrouble::ProjectFile { error })),
     };
-    let Some(legs) = legs(&project.files, &behind) else {
-        return state.trouble.set(Some(WorkTrouble::ProjectFile { error: TruckFileError::CutOff }));
-    };
-    let aim = Aim {
-        part: project.part,
-        reversed: project.reversed,
-        roadside: Some(project.roadside),
-        ..Aim::new(Source { number: 0, legs, origin: Origin::Given }, project.course)
-    };
     let mine = state.entries.get_untracked();
-    link::put_entries(state, |entries| {
-        entries.take_own(project.truck);
-        entries.day = project.day;
-    });
-    state.marker_text.set(project.marker);
-    state.counts_down.set(project.counts_down);
-    work::open_aim(state, aim);
+    road.show(state);
+    if let Some(beside) = beside {
+        two::bring(state, beside);
+    }
     state.carried.set(Some(Carried::Opened(Box::new(mine))));
 }
 
-fn legs(files: &[ProjectFile], behind: &GivenFile) -> Option<Vec<Leg>> {
+/// The road and the one beside it, with their files cut out of what is behind the line.
+fn roads(project: Project, behind: &GivenFile) -> Option<(Entered, Option<Entered>)> {
     let mut at = 0.0;
-    let one = |it: &ProjectFile| {
+    let mut cut = |it: &ProjectFile| {
         #[allow(clippy::cast_precision_loss, reason = "the browser counts bytes in doubles itself")]
         let end = at + it.bytes as f64;
-        let file = file::slice(behind, at, end, &it.name)?;
+        let file = file::slice(behind, at, end, &it.name);
         at = end;
-        Some(Leg { file, turned: it.backwards })
+        file
     };
-    files.iter().map(one).collect()
+    let road = Entered::of_project(project.road, &mut cut)?;
+    let beside = match project.beside {
+        Some(beside) => Some(Entered::of_project(beside, &mut cut)?),
+        None => None,
+    };
+    Some((road, beside))
 }
 
 impl Signals {
-    /// Saves the road shown with truck, day and all that was put on it.
+    /// Saves the road shown and the one beside it with all that was entered for them.
     pub(crate) fn save_project(&'static self) {
-        let Some(Asked { source, task }) = work::shown(self) else { return };
-        let file = |leg: &Leg| ProjectFile {
-            name: leg.file.name.clone(),
-            bytes: leg.file.bytes(),
-            backwards: leg.turned,
-        };
-        let project = Project {
-            truck: task.truck,
-            day: task.day,
-            course: task.course,
-            part: task.part,
-            reversed: task.reversed,
-            roadside: self.things.with_untracked(super::Things::roadside),
-            marker: self.marker_text.get_untracked(),
-            counts_down: self.counts_down.get_untracked(),
-            files: source.legs.iter().map(file).collect(),
-        };
-        let files = source.legs.into_iter().map(|leg| leg.file).collect();
+        let Some(road) = Entered::shown(self) else { return };
+        let beside = self.other.with_untracked(|other| other.as_ref().map(Beside::entered));
+        let project = Project { road: road.to_project(), beside: beside.as_ref().map(Entered::to_project) };
+        let files = road.files().chain(beside.iter().flat_map(Entered::files)).collect();
         self.project.set_value(Some(InHand::Saving(files)));
         study::ask(self, StudyRequest::WriteProject(Box::new(project)));
     }

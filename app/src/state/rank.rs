@@ -1,12 +1,10 @@
 //! Many roads at once: each worked out by itself, by several workers side by side.
 
-use super::asked::{Asked, Leg, Origin, Source};
-use super::result::Surveyed;
+use super::aside::{Aside, Refused, Said};
+use super::asked::{Asked, Leg};
 use super::{State, Worked};
 use crate::browser;
 use crate::browser::timer::Timer;
-use crate::browser::worker::{Heard, WorkerClient, WorkerKind};
-use crate::message::{Reply, Request, Task, decode, encode};
 use crate::words::{WorkTrouble, words};
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -33,10 +31,11 @@ pub(super) struct Pool {
     rest: Option<Timer>,
 }
 
+#[derive(Default)]
 struct Slot {
-    client: Option<WorkerClient>,
-    row: Option<(usize, Asked)>,
-    surveyed: Option<Surveyed>,
+    worker: Option<Aside>,
+    /// The row that it is at.
+    row: Option<usize>,
 }
 
 /// Works these files out, each a road of its own, for the truck and the day entered.
@@ -47,7 +46,7 @@ pub(super) fn start(state: State, legs: Vec<Leg>) {
     state.ranked_for.set(Some((entries.truck, entries.day)));
     state.pool.update_value(|pool| {
         *pool = Pool { round: pool.round + 1, ..Pool::default() };
-        pool.slots = (0..workers).map(|_| Slot { client: None, row: None, surveyed: None }).collect();
+        pool.slots = (0..workers).map(|_| Slot::default()).collect();
     });
     for slot in 0..workers {
         start_slot(state, slot);
@@ -62,15 +61,11 @@ pub(super) fn end(state: State) {
 
 fn start_slot(state: State, slot: usize) {
     let round = state.pool.with_value(|pool| pool.round);
-    let client = WorkerClient::start(
-        WorkerKind::First,
-        move |heard| hear(state, round, slot, &heard),
-        move || failed(state, round, slot),
-    );
-    if client.is_none() {
+    let worker = Aside::start(move |said| hear(state, round, slot, said));
+    if worker.is_none() {
         state.trouble.set(Some(WorkTrouble::CannotStart));
     }
-    with_slot(state, round, slot, |it| it.client = client);
+    with_slot(state, round, slot, |it| it.worker = worker);
 }
 
 /// Changes a slot of the list that is worked on; nothing of a former one.
@@ -81,53 +76,32 @@ fn with_slot<T>(state: State, round: u32, slot: usize, change: impl FnOnce(&mut 
     })?
 }
 
-/// The worker of a slot stopped: its road is given up, another worker takes the next.
-fn failed(state: State, round: u32, slot: usize) {
-    let Some(row) = with_slot(state, round, slot, |it| it.row.take()) else { return };
-    let Some((row, _)) = row else { return };
-    settle(state, row, Err(words().trouble_head(&WorkTrouble::Stopped { detail: String::new() })));
-    start_slot(state, slot);
+fn hear(state: State, round: u32, slot: usize, said: Said) {
+    let take_row = || with_slot(state, round, slot, |it| it.row.take()).flatten();
+    match said {
+        Said::Ready => take_next(state, round, slot),
+        Said::Done(_, outcome) => {
+            if let Some(row) = take_row() {
+                settle(state, row, outcome.map_err(|refused| why(state, &refused)));
+                take_next(state, round, slot);
+            }
+        }
+        // Its road is given up, another worker takes the next.
+        Said::Stopped => {
+            if let Some(row) = take_row() {
+                let stopped = WorkTrouble::Stopped { detail: String::new() };
+                settle(state, row, Err(words().trouble_head(&stopped)));
+                start_slot(state, slot);
+            }
+        }
+    }
 }
 
-fn hear(state: State, round: u32, slot: usize, heard: &Heard) {
-    let Some((_, reply)) = decode::<Reply>(&heard.header()) else { return };
-    let done = |outcome: Result<Arc<Worked>, String>| {
-        let row = with_slot(state, round, slot, |it| it.row.take()).flatten();
-        if let Some((row, _)) = row {
-            settle(state, row, outcome);
-            take_next(state, round, slot);
-        }
-    };
-    match reply {
-        Reply::Ready => take_next(state, round, slot),
-        Reply::Surveyed(facts) => {
-            with_slot(state, round, slot, |it| it.surveyed = Some(Surveyed::new(*facts, heard, None)));
-        }
-        Reply::Planned(plan) => {
-            let worked = with_slot(state, round, slot, |it| {
-                let asked = it.row.as_ref().map(|(_, asked)| asked.clone())?;
-                Some(it.surveyed.take()?.with_plan(plan, heard, &asked))
-            });
-            if let Some(Some(worked)) = worked {
-                done(Ok(Arc::new(worked)));
-            }
-        }
-        // Of several tracks the first that makes a road is taken, and the row can be opened.
-        Reply::Choose(courses) => match courses.iter().position(|course| course.usable) {
-            Some(course) => {
-                with_slot(state, round, slot, |it| {
-                    if let (Some((_, asked)), Some(client)) = (&it.row, &it.client) {
-                        let task = Task { course: Some(course), ..asked.task.clone() };
-                        client.send(&encode(round, &Request::Plan(task)), std::iter::empty());
-                    }
-                });
-            }
-            None => done(Err(words().course_unusable().to_owned())),
-        },
-        Reply::Failed(error) => done(Err(words().file_error(&error))),
-        Reply::TruckRefused(error) => done(Err(words().truck_error(&error, state.units.get_untracked()))),
-        Reply::NoRoad => done(Err(words().trouble_head(&WorkTrouble::NotAFile))),
-        Reply::Progress(..) | Reply::HandedOver | Reply::Panicked(_) => {}
+fn why(state: State, refused: &Refused) -> String {
+    match refused {
+        Refused::File(error) => words().file_error(error),
+        Refused::Truck(error) => words().truck_error(error, state.units.get_untracked()),
+        Refused::NoTrack => words().course_unusable().to_owned(),
     }
 }
 
@@ -152,14 +126,11 @@ fn take_next(state: State, round: u32, slot: usize) {
     let leg = row.and_then(|row| state.ranked.with_untracked(|rows| rows.get(row).map(|it| it.leg.clone())));
     if let (Some(row), Some(leg)) = (row, leg) {
         let Some((truck, day)) = state.ranked_for.get_untracked() else { return };
-        let task = Task { course: None, part: None, reversed: false, roadside: None, truck, day };
-        let asked = Asked { source: Source { number: 0, legs: vec![leg], origin: Origin::Given }, task };
         with_slot(state, round, slot, |it| {
-            let header = encode(round, &Request::Open(asked.task.clone(), asked.source.turned()));
-            if let Some(client) = &it.client {
-                client.send(&header, asked.source.legs.iter().map(|leg| &leg.file.blob));
+            it.row = Some(row);
+            if let Some(worker) = &it.worker {
+                worker.work_out(Asked::file(leg, truck, day));
             }
-            it.row = Some((row, asked));
         });
         return;
     }

@@ -1,11 +1,15 @@
-//! The road last opened comes back at the next visit, as it was looked at.
+//! The road last opened comes back at the next visit, as it was looked at, and the one beside it
+//! with its own truck and day.
 
 use super::asked::{Aim, Asked, Leg, Origin, Source};
-use super::{Signals, State, kept, work};
-use crate::browser::{self, shelf};
+use super::entered::Entered;
+use super::{Signals, State, kept, two, work};
+use crate::browser;
+use crate::browser::shelf::{self, Slot};
 use serde::{Deserialize, Serialize};
+use solver::report::project::ProjectRoad;
 
-/// Number of the shape of [`Header`]: another shape is not read.
+/// Number of the shape of what is kept: another shape is not read.
 const SHAPE: u8 = 1;
 
 /// What stands before the files.
@@ -32,8 +36,18 @@ pub(super) fn keep(asked: &Asked) {
     };
     let files = asked.source.legs.iter().map(|leg| leg.file.clone()).collect();
     if let Ok(header) = postcard::to_allocvec(&header) {
-        leptos::task::spawn_local(shelf::keep(header, files));
+        leptos::task::spawn_local(shelf::keep(Slot::Last, header, files));
     }
+}
+
+/// Keeps the road beside the one shown, or none.
+pub(super) fn keep_beside(entered: Option<Entered>) {
+    leptos::task::spawn_local(async move {
+        let Some(entered) = entered else { return shelf::clear(Slot::Beside).await };
+        if let Ok(header) = postcard::to_allocvec(&(SHAPE, entered.to_project())) {
+            shelf::keep(Slot::Beside, header, entered.files().collect()).await;
+        }
+    });
 }
 
 /// Opens what was kept, or else the demo.
@@ -45,16 +59,29 @@ pub(super) fn open(state: State) {
             Some(_) => {}
             None => state.open_demo(),
         }
+        if let Some(beside) = recall_beside().await
+            && two::is_free(state)
+        {
+            two::bring(state, beside);
+        }
     });
 }
 
 async fn recall() -> Option<Aim> {
-    let (bytes, files) = shelf::recall().await?;
+    let (bytes, files) = shelf::recall(Slot::Last).await?;
     let header: Header = postcard::from_bytes(&bytes).ok()?;
     let sound = header.shape == SHAPE && !files.is_empty() && header.turned.len() == files.len();
     let legs = files.into_iter().zip(header.turned).map(|(file, turned)| Leg { file, turned }).collect();
     let aim = Aim::new(Source { number: 0, legs, origin: Origin::Given }, header.course);
     sound.then_some(Aim { part: header.part, reversed: header.reversed, ..aim })
+}
+
+async fn recall_beside() -> Option<Entered> {
+    let (bytes, files) = shelf::recall(Slot::Beside).await?;
+    let (shape, road): (u8, ProjectRoad) = postcard::from_bytes(&bytes).ok()?;
+    let sound = shape == SHAPE && !files.is_empty() && road.files.len() == files.len();
+    let mut files = files.into_iter();
+    sound.then(|| Entered::of_project(road, |_| files.next())).flatten()
 }
 
 impl Signals {

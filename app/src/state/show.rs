@@ -25,17 +25,18 @@ pub(super) fn show(state: State, before: Option<Asked>, asked: Asked, worked: Wo
     if before.is_none_or(|before| !before.is_same_road(&asked)) {
         shelf::keep(&asked);
     }
-    in_turn(state, Arc::new(worked));
+    in_turn(state, asked, Arc::new(worked));
 }
 
 /// The picture now, the texts and the list of descents each in a task of its own: a long road
 /// has a hundred rows, and the page must stay live in between.
-fn in_turn(state: State, worked: Arc<Worked>) {
+fn in_turn(state: State, asked: Asked, worked: Arc<Worked>) {
     study::forget(state);
     state.picture.set(Some(worked.picture.clone()));
     later(state, move || {
         // What was asked about the one before in the meantime is not about this one either.
         study::forget(state);
+        state.worked_for.set_value(Some(asked.clone()));
         state.worked.set(Some(worked.clone()));
         let worked = worked.clone();
         later(state, move || {

@@ -1,9 +1,105 @@
 //! A road kept beside the one shown, and the list that both may come from.
 
-use super::asked::{Leg, Origin};
-use super::{Signals, rank, work};
+use super::aside::{Aside, Said};
+use super::asked::{Asked, Leg, Origin};
+use super::entered::Entered;
+use super::{Signals, State, Worked, rank, shelf, work};
 use crate::browser::storage;
+use crate::browser::timer::Timer;
+use crate::words::WorkTrouble;
 use leptos::prelude::*;
+use std::sync::Arc;
+
+/// A road kept beside the one shown: worked out, and as it can be shown again.
+#[derive(Clone)]
+pub(crate) struct Beside {
+    /// What it came to.
+    pub(crate) worked: Arc<Worked>,
+    entered: Entered,
+}
+
+impl Beside {
+    /// With what was entered for it.
+    pub(super) fn entered(&self) -> Entered {
+        self.entered.clone()
+    }
+}
+
+/// A road that is to be beside the one shown once it is worked out.
+#[derive(Default)]
+pub(super) struct ToCome {
+    entered: Option<Entered>,
+    worker: Option<Aside>,
+    rest: Option<Timer>,
+}
+
+/// Begins to bring roads back. The one shown goes first: a road that is to be beside it is worked
+/// out when nothing else is.
+pub(super) fn start(state: State) {
+    Effect::new(move |_| {
+        if state.progress.get().is_none() {
+            begin(state);
+        }
+    });
+}
+
+/// Whether no road is beside the one shown, and none to come.
+pub(super) fn is_free(state: State) -> bool {
+    state.other.with_untracked(Option::is_none) && state.other_to_come.with_value(|it| it.entered.is_none())
+}
+
+/// Brings a road back beside the one shown.
+pub(super) fn bring(state: State, entered: Entered) {
+    state.other_to_come.set_value(ToCome { entered: Some(entered), ..ToCome::default() });
+    if state.progress.with_untracked(Option::is_none) {
+        begin(state);
+    }
+}
+
+fn begin(state: State) {
+    if state.other_to_come.with_value(|it| it.entered.is_some() && it.worker.is_none()) {
+        let worker = Aside::start(move |said| hear(state, said));
+        state.other_to_come.update_value(|it| it.worker = worker);
+    }
+}
+
+fn hear(state: State, said: Said) {
+    match said {
+        Said::Ready => state.other_to_come.with_value(|it| {
+            if let (Some(worker), Some(entered)) = (&it.worker, &it.entered) {
+                worker.work_out(entered.asked.clone());
+            }
+        }),
+        Said::Done(asked, outcome) => {
+            let entered = state.other_to_come.try_update_value(|it| it.entered.take()).flatten();
+            match (outcome, entered) {
+                (Ok(worked), Some(mut entered)) => {
+                    entered.asked = *asked;
+                    put(state, Some(Beside { worked, entered }));
+                }
+                (Err(refused), Some(_)) => state.trouble.set(Some(refused.trouble(&asked))),
+                (Ok(_) | Err(_), None) => {}
+            }
+            end(state);
+        }
+        Said::Stopped => {
+            state.trouble.set(Some(WorkTrouble::Stopped { detail: String::new() }));
+            end(state);
+        }
+    }
+}
+
+/// Ends the worker in a task of its own, since it is speaking.
+fn end(state: State) {
+    let clear = move || state.other_to_come.set_value(ToCome::default());
+    state.other_to_come.update_value(|it| it.rest = Timer::after(0, clear));
+}
+
+/// Puts a road beside the one shown, or none; it is kept on this machine.
+fn put(state: &Signals, beside: Option<Beside>) {
+    state.other.set(beside.clone());
+    shelf::keep_beside(beside.as_ref().map(Beside::entered));
+}
 
 /// The rates entered, as typed.
 const RATES: &str = "steadygrade.rates.1";
@@ -17,15 +113,48 @@ pub(super) fn recall_rates() -> [String; 2] {
 impl Signals {
     /// Keeps what is shown beside what comes next.
     pub(crate) fn keep_beside(&self) {
-        self.other.set(self.worked.get_untracked());
+        if let Some(shown) = self.beside_of_shown() {
+            self.place_beside(shown);
+        }
     }
 
     /// Keeps a road of the list beside the one shown.
     pub(crate) fn keep_ranked_beside(&self, row: usize) {
-        let worked = self.ranked.with_untracked(|rows| rows.get(row)?.outcome.clone()?.ok());
-        if worked.is_some() {
-            self.other.set(worked);
+        let Some((truck, day)) = self.ranked_for.get_untracked() else { return };
+        let ranked = self.ranked.with_untracked(|rows| {
+            let row = rows.get(row)?;
+            Some((row.leg.clone(), row.outcome.clone()?.ok()?))
+        });
+        let Some((leg, worked)) = ranked else { return };
+        let mut asked = Asked::file(leg, truck, day);
+        asked.take_road(&worked.road);
+        self.place_beside(Beside { worked, entered: Entered::of(asked) });
+    }
+
+    /// Puts the road beside away.
+    pub(crate) fn end_two(&self) {
+        self.other_to_come.set_value(ToCome::default());
+        put(self, None);
+    }
+
+    /// Shows the road kept, and keeps the one shown, each with its truck, day and places.
+    pub(crate) fn swap(&'static self) {
+        let shown = self.beside_of_shown();
+        let other = self.other.get_untracked();
+        if let (Some(shown), Some(other)) = (shown, other) {
+            self.place_beside(shown);
+            other.entered.show(self);
         }
+    }
+
+    fn beside_of_shown(&self) -> Option<Beside> {
+        Some(Beside { worked: self.worked.get_untracked()?, entered: Entered::shown(self)? })
+    }
+
+    /// Whatever was to come instead does not come any more.
+    fn place_beside(&self, beside: Beside) {
+        self.other_to_come.set_value(ToCome::default());
+        put(self, Some(beside));
     }
 
     /// Opens a road of the list.

@@ -87,11 +87,6 @@ pub(super) fn is_idle(state: State) -> bool {
     state.work.with_value(|work| work.aim.is_none())
 }
 
-/// What is shown, with what it was asked for.
-pub(super) fn shown(state: State) -> Option<Asked> {
-    state.work.with_value(|work| work.shown.clone())
-}
-
 /// Wants a file with its course, part and direction; it gets its number here.
 pub(super) fn open_aim(state: State, mut aim: Aim) {
     state.trouble.set(None);
@@ -362,7 +357,7 @@ fn answered(state: State, reply: Reply, heard: &Heard) {
 
 /// Takes note of an answer, and lets it be shown.
 fn show(state: State, mut asked: Asked, worked: Worked) {
-    (asked.task.course, asked.task.part) = (Some(worked.road.course), worked.road.part);
+    asked.take_road(&worked.road);
     let told = state.work.try_update_value(|work| {
         work.holds = Some(asked.source.number);
         if let Some(aim) = work.aim.as_mut().filter(|aim| aim.source.number == asked.source.number) {

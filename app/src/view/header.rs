@@ -23,6 +23,14 @@ pub(super) fn header(state: State) -> AnyView {
     view! {
         <header class="top">
             <h1 title=w.purpose()>"Steadygrade"</h1>
+            {file_field(state)}
+            <div class="controls">
+                {choice(w.units(), "units", units, move || state.units.get(), move |it| state.set_units(it))}
+                <div class="targets">
+                    {choice(w.targets(), "targets", targets, move || state.gloves.get(), move |it| state.set_gloves(it))}
+                </div>
+                {choice(w.theme(), "theme", themes, move || state.theme.get(), move |it| state.set_theme(it))}
+            </div>
             <nav aria-label=w.sections()>
                 <a href="#road">{w.road_section()}</a>
                 <a href="#descents">{w.descents_section()}</a>
@@ -32,14 +40,6 @@ pub(super) fn header(state: State) -> AnyView {
                 <a href="#evidence">{w.evidence_head()}</a>
                 {browser::named("class-page").map(|page| view! { <a href=page data-testid="class-page">{w.to_class()}</a> })}
             </nav>
-            <div class="controls">
-                {choice(w.units(), "units", units, move || state.units.get(), move |it| state.set_units(it))}
-                <div class="targets">
-                    {choice(w.targets(), "targets", targets, move || state.gloves.get(), move |it| state.set_gloves(it))}
-                </div>
-                {choice(w.theme(), "theme", themes, move || state.theme.get(), move |it| state.set_theme(it))}
-            </div>
-            {file_field(state)}
         </header>
     }
     .into_any()

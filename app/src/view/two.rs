@@ -6,7 +6,7 @@ use crate::chart::{RoadPicture, pair};
 use crate::compare::Figures;
 use crate::format::{self, Units, parse_number};
 use crate::marker::Marker;
-use crate::state::{State, Worked};
+use crate::state::{Origin, State, Worked};
 use crate::words::{TwoRow, words};
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -33,7 +33,12 @@ impl Both {
 /// The section.
 pub(super) fn two(state: State) -> AnyView {
     let both = Memo::new_with_compare(
-        move |_| Some(Both::of(state.other.get()?, state.worked.get()?)),
+        move |_| {
+            Some(Both::of(
+                state.other.with(|it| it.as_ref().map(|it| it.worked.clone()))?,
+                state.worked.get()?,
+            ))
+        },
         |old: Option<&Option<Both>>, new| match (old.and_then(Option::as_ref), new.and_then(Option::as_ref)) {
             (Some(old), Some(new)) => !old.is(new),
             (old, new) => old.is_some() || new.is_some(),
@@ -82,7 +87,10 @@ fn comparison(state: State, both: Memo<Option<Both>>) -> AnyView {
     view! {
         <div class="section-head">
             <h2>{w.two_head()}</h2>
-            <button type="button" class="button" data-testid="end-two" on:click=move |_| state.other.set(None)>
+            <button type="button" class="button" data-testid="swap-two" on:click=move |_| state.swap()>
+                {w.swap()}
+            </button>
+            <button type="button" class="button" data-testid="end-two" on:click=move |_| state.end_two()>
                 {w.end_two()}
             </button>
         </div>
@@ -90,7 +98,7 @@ fn comparison(state: State, both: Memo<Option<Both>>) -> AnyView {
         {pair(pictures, names, units)}
         {table}
         {rates(state)}
-        <p class="about">{w.two_caution()}</p>
+        <p class="about">{w.swap_sentence()}" "{w.two_caution()}</p>
     }
     .into_any()
 }
@@ -98,8 +106,10 @@ fn comparison(state: State, both: Memo<Option<Both>>) -> AnyView {
 /// What a road is called, with what it was worked out for.
 fn name(worked: &Worked) -> String {
     let road = if worked.road.name.is_empty() { &worked.file } else { &worked.road.name };
-    let turned = if worked.road.reversed { format!(" ({})", words().reversed_mark()) } else { String::new() };
-    format!("{road}{turned}")
+    let invented = (worked.origin != Origin::Given).then(|| words().demo_mark());
+    let turned = worked.road.reversed.then(|| words().reversed_mark());
+    let marks: Vec<&str> = invented.into_iter().chain(turned).collect();
+    if marks.is_empty() { road.clone() } else { format!("{road} ({})", marks.join(", ")) }
 }
 
 fn rates(state: State) -> AnyView {

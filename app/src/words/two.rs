@@ -14,6 +14,10 @@ pub trait TwoWords {
     fn two_next(&self) -> &'static str;
     /// Ends the comparison.
     fn end_two(&self) -> &'static str;
+    /// Shows the road kept, and keeps the one shown.
+    fn swap(&self) -> &'static str;
+    /// What goes along with that.
+    fn swap_sentence(&self) -> &'static str;
     /// Heads of the columns: what, the first, the second, the difference.
     fn two_heads(&self) -> [&'static str; 4];
     /// Label of a row.

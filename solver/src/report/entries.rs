@@ -35,7 +35,7 @@ pub fn read(text: &str) -> Result<(TruckSpec, Day), TruckFileError> {
     }
     let version = serde_json::from_str::<Versioned>(text).map_err(broken)?.steadygrade_entries;
     if version != VERSION {
-        return Err(TruckFileError::Version(version));
+        return Err(TruckFileError::Version { found: version, newest: VERSION });
     }
     let carried: Carried = serde_json::from_str(text).map_err(broken)?;
     Truck::new(carried.truck.clone()).map_err(TruckFileError::Truck)?;
@@ -63,7 +63,7 @@ mod tests {
         assert!(matches!(read(&text[..text.len() - 9]), Err(TruckFileError::Broken { .. })));
         assert!(matches!(read(""), Err(TruckFileError::Broken { .. })));
         let newer = text.replace("\"steadygrade_entries\":1", "\"steadygrade_entries\":2");
-        assert_eq!(read(&newer), Err(TruckFileError::Version(2)));
+        assert_eq!(read(&newer), Err(TruckFileError::Version { found: 2, newest: VERSION }));
         let windy = write(&Preset::Coach.spec(), &Day { headwind_kmh: 900.0, ..Day::USUAL });
         assert!(matches!(read(&windy), Err(TruckFileError::Truck(TruckError::Entry(_)))), "{windy}");
     }

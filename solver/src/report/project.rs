@@ -1,19 +1,35 @@
-//! The project file: a road with truck, day and all that was put on it, in one file.
+//! The project file: a road with truck, day and all that was put on it, and the one kept beside
+//! it, in one file.
 //!
-//! One line of JSON, `{"steadygrade_project": 1, "truck": { … }, "day": { … }, …}`, and behind it
-//! the road's files as they were given, one after the other. So nothing is read and written anew
-//! on the way, and what the header does not say comes out of the files as it did before.
+//! One line of JSON, `{"steadygrade_project": 2, "project": { … }}`, and behind it the files of
+//! both roads as they were given, one after the other. So nothing is read and written anew on the
+//! way, and what the header does not say comes out of the files as it did before.
 
-use super::truck_file::{TruckFileError, VERSION, broken};
+use super::truck_file::{TruckFileError, broken};
 use crate::day::Day;
 use crate::road::Roadside;
 use crate::truck::{Truck, TruckError, TruckSpec};
+use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
 
-/// What a project holds beside the bytes of its files.
+/// The version written, and the newest that is read. Version 1 had one road and no more.
+pub const VERSION: u32 = 2;
+
+/// What a project holds beside the bytes of its files, which are those of `road` and then those
+/// of `beside`.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Project {
+    /// The road shown.
+    pub road: ProjectRoad,
+    /// The one kept beside it.
+    pub beside: Option<ProjectRoad>,
+}
+
+/// A road of a project, and all that was entered for it.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct ProjectRoad {
     /// The truck.
     pub truck: TruckSpec,
     /// The day.
@@ -24,13 +40,16 @@ pub struct Project {
     pub part: Option<(usize, usize)>,
     /// Against the direction of recording.
     pub reversed: bool,
-    /// Places and limits on it.
-    pub roadside: Roadside,
+    /// Places and limits on it; `None`: those of the file.
+    pub roadside: Option<Roadside>,
     /// What was typed for the marker at its start.
     pub marker: String,
     /// Markers count down.
     pub counts_down: bool,
-    /// The files, in the order of travel and of their bytes.
+    /// Made up, and no road that anybody can drive.
+    #[serde(default)]
+    pub invented: bool,
+    /// The files, in the order of travel and of their bytes; at least one.
     pub files: Vec<ProjectFile>,
 }
 
@@ -48,15 +67,15 @@ pub struct ProjectFile {
 
 #[derive(Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
-struct Header {
+struct Header<T> {
     steadygrade_project: u32,
-    project: Project,
+    project: T,
 }
 
 /// Writes the line that stands before the files, its end included.
 #[must_use]
 pub fn write(project: &Project) -> String {
-    let header = Header { steadygrade_project: VERSION, project: project.clone() };
+    let header = Header { steadygrade_project: VERSION, project };
     // Numbers, texts and lists always have a JSON form, and JSON texts no line ends.
     serde_json::to_string(&header).unwrap_or_default() + "\n"
 }
@@ -64,7 +83,7 @@ pub fn write(project: &Project) -> String {
 /// Reads that line; `behind` is how many bytes come after it.
 ///
 /// # Errors
-/// [`TruckFileError`] says what is wrong: with the line, with truck or day, or that bytes are
+/// [`TruckFileError`] says what is wrong: with the line, with a truck or a day, or that bytes are
 /// missing or too many.
 pub fn read(line: &str, behind: u64) -> Result<Project, TruckFileError> {
     #[derive(Deserialize)]
@@ -72,17 +91,28 @@ pub fn read(line: &str, behind: u64) -> Result<Project, TruckFileError> {
         steadygrade_project: u32,
     }
     let version = serde_json::from_str::<Versioned>(line).map_err(broken)?.steadygrade_project;
-    if version != VERSION {
-        return Err(TruckFileError::Version(version));
+    let project = match version {
+        VERSION => header(line)?,
+        1 => Project { road: header(line)?, beside: None },
+        found => return Err(TruckFileError::Version { found, newest: VERSION }),
+    };
+    let mut bytes = Some(0_u64);
+    for road in std::iter::once(&project.road).chain(&project.beside) {
+        Truck::new(road.truck.clone()).map_err(TruckFileError::Truck)?;
+        road.day.checked().map_err(|out| TruckFileError::Truck(TruckError::Entry(out)))?;
+        bytes = road.files.iter().fold(bytes, |sum, file| sum?.checked_add(file.bytes));
+        if road.files.is_empty() {
+            return Err(TruckFileError::CutOff);
+        }
     }
-    let project = serde_json::from_str::<Header>(line).map_err(broken)?.project;
-    Truck::new(project.truck.clone()).map_err(TruckFileError::Truck)?;
-    project.day.checked().map_err(|out| TruckFileError::Truck(TruckError::Entry(out)))?;
-    let bytes = project.files.iter().try_fold(0_u64, |sum, file| sum.checked_add(file.bytes));
-    if project.files.is_empty() || bytes != Some(behind) {
+    if bytes != Some(behind) {
         return Err(TruckFileError::CutOff);
     }
     Ok(project)
+}
+
+fn header<T: DeserializeOwned>(line: &str) -> Result<T, TruckFileError> {
+    serde_json::from_str::<Header<T>>(line).map(|header| header.project).map_err(broken)
 }
 
 #[cfg(test)]
@@ -91,48 +121,78 @@ mod tests {
     use crate::road::{Place, PlaceKind, PostedLimit};
     use crate::truck::Preset;
 
-    fn project() -> Project {
-        let file = |name: &str, bytes| ProjectFile { name: name.to_owned(), bytes, backwards: bytes == 7 };
+    fn file(name: &str, bytes: u64) -> ProjectFile {
+        ProjectFile { name: name.to_owned(), bytes, backwards: bytes == 7 }
+    }
+
+    fn road() -> ProjectRoad {
         let place =
             Place { name: "Inn “Nº 2”\n".to_owned(), kind: PlaceKind::Stop, index: 12, off_m: 3.5 };
-        Project {
+        ProjectRoad {
             truck: Preset::Tipper26.spec(),
             day: Day { headwind_kmh: 12.5, ..Day::USUAL },
             course: Some(1),
             part: Some((10, 400)),
             reversed: true,
-            roadside: Roadside {
+            roadside: Some(Roadside {
                 places: vec![place],
                 limits: vec![PostedLimit { from: 3, to: 9, kmh: 40.0 }],
-            },
+            }),
             marker: "12.4".to_owned(),
             counts_down: true,
+            invented: false,
             files: vec![file("up.gpx", 7), file("down.gpx", 5)],
         }
     }
 
+    fn alone() -> Project {
+        Project { road: road(), beside: None }
+    }
+
+    fn pair() -> Project {
+        let other = ProjectRoad { files: vec![file("round.gpx", 30)], invented: true, ..road() };
+        Project { road: road(), beside: Some(other) }
+    }
+
     #[test]
     fn a_project_comes_back_as_it_went_on_one_line() {
-        let line = write(&project());
-        assert_eq!(line.matches('\n').count(), 1);
-        assert!(line.ends_with('\n'));
-        assert_eq!(read(&line, 12), Ok(project()));
+        for (project, bytes) in [(alone(), 12), (pair(), 42)] {
+            let line = write(&project);
+            assert_eq!(line.matches('\n').count(), 1);
+            assert!(line.ends_with('\n'));
+            assert_eq!(read(&line, bytes), Ok(project));
+        }
+    }
+
+    #[test]
+    fn a_project_of_the_first_version_is_read_still() {
+        let line = serde_json::to_string(&Header { steadygrade_project: 1, project: road() });
+        // It did not say whether its road was invented.
+        let line = line.unwrap_or_default().replace("\"invented\":false,", "");
+        assert!(!line.contains("invented"));
+        assert_eq!(read(&line, 12), Ok(alone()));
     }
 
     #[test]
     fn what_is_cut_newer_or_out_of_range_is_refused() {
-        let line = write(&project());
-        for behind in [0, 11, 13] {
+        let line = write(&pair());
+        for behind in [0, 12, 41, 43] {
             assert_eq!(read(&line, behind), Err(TruckFileError::CutOff));
         }
-        assert_eq!(read(&write(&Project { files: vec![], ..project() }), 0), Err(TruckFileError::CutOff));
-        let endless = |bytes| ProjectFile { name: String::new(), bytes, backwards: false };
-        let endless = Project { files: vec![endless(u64::MAX), endless(2)], ..project() };
-        assert_eq!(read(&write(&endless), 1), Err(TruckFileError::CutOff));
-        assert!(matches!(read(&line[..40], 12), Err(TruckFileError::Broken { line: 1, .. })));
-        let newer = line.replace("\"steadygrade_project\":1", "\"steadygrade_project\":2");
-        assert_eq!(read(&newer, 12), Err(TruckFileError::Version(2)));
-        let windy = Project { day: Day { headwind_kmh: 900.0, ..Day::USUAL }, ..project() };
-        assert!(matches!(read(&write(&windy), 12), Err(TruckFileError::Truck(TruckError::Entry(_)))));
+        let of = |files| Project { road: road(), beside: Some(ProjectRoad { files, ..road() }) };
+        assert_eq!(read(&write(&of(vec![])), 12), Err(TruckFileError::CutOff));
+        let endless = of(vec![file("", u64::MAX), file("", 2)]);
+        assert_eq!(read(&write(&endless), 13), Err(TruckFileError::CutOff));
+        assert!(matches!(read(&line[..40], 42), Err(TruckFileError::Broken { line: 1, .. })));
+        let newer = line.replace("\"steadygrade_project\":2", "\"steadygrade_project\":3");
+        assert_eq!(read(&newer, 42), Err(TruckFileError::Version { found: 3, newest: 2 }));
+        let windy = ProjectRoad { day: Day { headwind_kmh: 900.0, ..Day::USUAL }, ..road() };
+        for project in
+            [Project { road: windy.clone(), beside: None }, Project { road: road(), beside: Some(windy) }]
+        {
+            let behind = if project.beside.is_some() { 24 } else { 12 };
+            let read = read(&write(&project), behind);
+            assert!(matches!(read, Err(TruckFileError::Truck(TruckError::Entry(_)))));
+        }
     }
 }

@@ -31,7 +31,12 @@ pub enum TruckFileError {
     /// Bytes behind its header are missing, or there are too many.
     CutOff,
     /// Of a version that this program does not know.
-    Version(u32),
+    Version {
+        /// Its version.
+        found: u32,
+        /// The newest that is read.
+        newest: u32,
+    },
     /// Its truck does not pass its check.
     Truck(TruckError),
 }
@@ -43,9 +48,9 @@ impl fmt::Display for TruckFileError {
                 write!(f, "Line {line}: {what}. Mend it there, or save the file once more.")
             }
             Self::CutOff => f.write_str("Part of this file is missing. Copy it or ask for it once more."),
-            Self::Version(found) => write!(
+            Self::Version { found, newest } => write!(
                 f,
-                "This file has version {found}; versions up to {VERSION} are read here. Reload the page for a newer one."
+                "This file has version {found}; versions up to {newest} are read here. Reload the page for a newer one."
             ),
             Self::Truck(error) => error.fmt(f),
         }
@@ -73,7 +78,7 @@ pub fn read(text: &str) -> Result<TruckSpec, TruckFileError> {
     }
     let version = serde_json::from_str::<Versioned>(text).map_err(broken)?.steadygrade_truck;
     if version != VERSION {
-        return Err(TruckFileError::Version(version));
+        return Err(TruckFileError::Version { found: version, newest: VERSION });
     }
     let file: File = serde_json::from_str(text).map_err(broken)?;
     Truck::new(file.truck.clone()).map_err(TruckFileError::Truck)?;
@@ -111,7 +116,7 @@ mod tests {
         assert!(matches!(read("not json"), Err(TruckFileError::Broken { line: 1, .. })));
         assert!(matches!(read(""), Err(TruckFileError::Broken { .. })));
         let newer = text.replace("\"steadygrade_truck\": 1", "\"steadygrade_truck\": 7");
-        assert_eq!(read(&newer), Err(TruckFileError::Version(7)));
+        assert_eq!(read(&newer), Err(TruckFileError::Version { found: 7, newest: VERSION }));
         let heavy = text.replace("\"gross_mass_kg\": 19000.0", "\"gross_mass_kg\": 1.0");
         assert!(matches!(read(&heavy), Err(TruckFileError::Truck(_))), "{:?}", read(&heavy));
     }

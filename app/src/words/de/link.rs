@@ -39,7 +39,7 @@ impl LinkWords for German {
         "Alles in einer Datei speichern"
     }
     fn project_sentence(&self) -> &'static str {
-        "Die Strecke, wie sie gegeben wurde, mit Orten und Begrenzungen darauf, Fahrzeug und Bedingungen. Sie wird hier wie eine Strecke geöffnet, auf jedem Gerät."
+        "Die Strecke, wie sie gegeben wurde, mit Orten und Begrenzungen darauf, Fahrzeug und Bedingungen, und ebenso die zum Vergleich behaltene. Sie wird hier wie eine Strecke geöffnet, auf jedem Gerät."
     }
     fn project_name(&self, road: &str) -> String {
         file_name(road, "strecke", ".steadygrade")

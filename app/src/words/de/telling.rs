@@ -4,7 +4,7 @@ use super::German;
 use crate::format::{self, Units, shown_as};
 use crate::words::EntryWords;
 use solver::limits::{Quantity, bounds as entered};
-use solver::report::truck_file::{TruckFileError, VERSION};
+use solver::report::truck_file::TruckFileError;
 use solver::road::{Bound, FileError, Finding, FindingKind, Foreign, Refusal, Unassessed, bounds};
 use solver::truck::TruckError;
 
@@ -339,8 +339,8 @@ pub(super) fn truck_file_error(error: &TruckFileError, units: Units) -> String {
             "Fehler in Zeile {line} (Meldung auf Englisch: {what}). Berichtigen Sie das dort, oder speichern Sie die Datei noch einmal."
         ),
         TruckFileError::CutOff => "Ein Teil dieser Datei fehlt. Kopieren Sie sie noch einmal, oder lassen Sie sie sich noch einmal schicken.".to_owned(),
-        TruckFileError::Version(found) => format!(
-            "Diese Datei hat die Version {found}; hier werden Versionen bis {VERSION} gelesen. Laden Sie die Seite neu, um eine neuere zu bekommen."
+        TruckFileError::Version { found, newest } => format!(
+            "Diese Datei hat die Version {found}; hier werden Versionen bis {newest} gelesen. Laden Sie die Seite neu, um eine neuere zu bekommen."
         ),
         TruckFileError::Truck(error) => truck_error(error, units),
     }

@@ -20,6 +20,12 @@ impl TwoWords for German {
     fn end_two(&self) -> &'static str {
         "Vergleich beenden"
     }
+    fn swap(&self) -> &'static str {
+        "Beide tauschen"
+    }
+    fn swap_sentence(&self) -> &'static str {
+        "Beim Tauschen nimmt jede Strecke ihr Fahrzeug, ihre Bedingungen und ihre Orte mit."
+    }
     fn two_heads(&self) -> [&'static str; 4] {
         ["", "behalten", "angezeigt", "Unterschied"]
     }

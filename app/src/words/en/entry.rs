@@ -135,7 +135,7 @@ impl EntryWords for English {
     }
     fn truck_file_error(&self, error: &TruckFileError, units: Units) -> String {
         match error {
-            TruckFileError::Broken { .. } | TruckFileError::CutOff | TruckFileError::Version(_) => {
+            TruckFileError::Broken { .. } | TruckFileError::CutOff | TruckFileError::Version { .. } => {
                 error.to_string()
             }
             TruckFileError::Truck(error) => self.truck_error(error, units),

@@ -39,7 +39,7 @@ impl LinkWords for English {
         "Save all of it as one file"
     }
     fn project_sentence(&self) -> &'static str {
-        "The road as it was given, places and limits on it, truck and day. It is opened here like a road, on any machine."
+        "The road as it was given, places and limits on it, truck and day, and the same for a road kept beside it. It is opened here like a road, on any machine."
     }
     fn project_name(&self, road: &str) -> String {
         file_name(road, "road", ".steadygrade")

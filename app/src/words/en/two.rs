@@ -20,6 +20,12 @@ impl TwoWords for English {
     fn end_two(&self) -> &'static str {
         "Put it away"
     }
+    fn swap(&self) -> &'static str {
+        "Swap the two"
+    }
+    fn swap_sentence(&self) -> &'static str {
+        "Each road takes its own truck, day and places along when the two are swapped."
+    }
     fn two_heads(&self) -> [&'static str; 4] {
         ["", "kept", "shown", "difference"]
     }

@@ -39,7 +39,7 @@ impl LinkWords for Spanish {
         "Guardar todo en un solo archivo"
     }
     fn project_sentence(&self) -> &'static str {
-        "La carretera tal como se dio, con sus lugares y límites, el camión y las condiciones. Se abre aquí como una carretera, en cualquier equipo."
+        "La carretera tal como se dio, con sus lugares y límites, el camión y las condiciones, y lo mismo de la carretera guardada a su lado. Se abre aquí como una carretera, en cualquier equipo."
     }
     fn project_name(&self, road: &str) -> String {
         file_name(road, "carretera", ".steadygrade")

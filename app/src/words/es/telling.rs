@@ -4,7 +4,7 @@ use super::Spanish;
 use crate::format::{self, Units, shown_as};
 use crate::words::EntryWords;
 use solver::limits::{Quantity, bounds as entered};
-use solver::report::truck_file::{TruckFileError, VERSION};
+use solver::report::truck_file::TruckFileError;
 use solver::road::{Bound, FileError, Finding, FindingKind, Foreign, Refusal, Unassessed, bounds};
 use solver::truck::TruckError;
 
@@ -359,8 +359,8 @@ pub(super) fn truck_file_error(error: &TruckFileError, units: Units) -> String {
         TruckFileError::CutOff => {
             "Falta una parte de este archivo. Cópielo otra vez, o pídalo de nuevo.".to_owned()
         }
-        TruckFileError::Version(found) => format!(
-            "Este archivo tiene la versión {found}; aquí se leen versiones hasta la {VERSION}. Recargue la página para obtener una más nueva."
+        TruckFileError::Version { found, newest } => format!(
+            "Este archivo tiene la versión {found}; aquí se leen versiones hasta la {newest}. Recargue la página para obtener una más nueva."
         ),
         TruckFileError::Truck(error) => truck_error(error, units),
     }

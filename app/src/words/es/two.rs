@@ -20,6 +20,12 @@ impl TwoWords for Spanish {
     fn end_two(&self) -> &'static str {
         "Terminar la comparación"
     }
+    fn swap(&self) -> &'static str {
+        "Intercambiar las dos"
+    }
+    fn swap_sentence(&self) -> &'static str {
+        "Al intercambiarlas, cada carretera lleva consigo su camión, sus condiciones y sus lugares."
+    }
     fn two_heads(&self) -> [&'static str; 4] {
         ["", "guardada", "mostrada", "diferencia"]
     }

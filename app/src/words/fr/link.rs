@@ -39,7 +39,7 @@ impl LinkWords for French {
         "Tout enregistrer dans un seul fichier"
     }
     fn project_sentence(&self) -> &'static str {
-        "La route telle qu’elle a été donnée, avec ses lieux et ses limitations, le véhicule et les conditions. Il s’ouvre ici comme une route, sur n’importe quel appareil."
+        "La route telle qu’elle a été donnée, avec ses lieux et ses limitations, le véhicule et les conditions, et de même pour la route gardée à côté. Il s’ouvre ici comme une route, sur n’importe quel appareil."
     }
     fn project_name(&self, road: &str) -> String {
         file_name(road, "route", ".steadygrade")

@@ -4,7 +4,7 @@ use super::French;
 use crate::format::{self, Units, shown_as};
 use crate::words::EntryWords;
 use solver::limits::{Quantity, bounds as entered};
-use solver::report::truck_file::{TruckFileError, VERSION};
+use solver::report::truck_file::TruckFileError;
 use solver::road::{Bound, FileError, Finding, FindingKind, Foreign, Refusal, Unassessed, bounds};
 use solver::truck::TruckError;
 
@@ -328,8 +328,8 @@ pub(super) fn truck_file_error(error: &TruckFileError, units: Units) -> String {
         TruckFileError::CutOff => {
             "Il manque une partie de ce fichier. Copiez-le encore une fois, ou redemandez-le.".to_owned()
         }
-        TruckFileError::Version(found) => format!(
-            "Ce fichier a la version {found}\u{a0}; ici, les versions jusqu’à {VERSION} sont lues. Rechargez la page pour en obtenir une plus récente."
+        TruckFileError::Version { found, newest } => format!(
+            "Ce fichier a la version {found}\u{a0}; ici, les versions jusqu’à {newest} sont lues. Rechargez la page pour en obtenir une plus récente."
         ),
         TruckFileError::Truck(error) => truck_error(error, units),
     }

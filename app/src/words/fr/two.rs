@@ -20,6 +20,12 @@ impl TwoWords for French {
     fn end_two(&self) -> &'static str {
         "Fermer la comparaison"
     }
+    fn swap(&self) -> &'static str {
+        "Échanger les deux"
+    }
+    fn swap_sentence(&self) -> &'static str {
+        "Lors de l’échange, chaque route garde son véhicule, ses conditions et ses lieux."
+    }
     fn two_heads(&self) -> [&'static str; 4] {
         ["", "gardé", "affiché", "différence"]
     }

@@ -1,0 +1,125 @@
+//! A worker beside the page's own: it works out one road after the other, each by itself.
+
+use super::asked::Asked;
+use super::result::{Surveyed, Worked};
+use crate::browser::worker::{Heard, WorkerClient, WorkerKind};
+use crate::message::{Reply, Request, Task, decode, encode};
+use crate::words::WorkTrouble;
+use solver::road::FileError;
+use solver::truck::TruckError;
+use std::cell::RefCell;
+use std::rc::Rc;
+use std::sync::Arc;
+
+/// Such a worker; it ends when this is dropped, which it must not be while it speaks.
+pub(super) struct Aside {
+    at: Rc<RefCell<At>>,
+}
+
+#[derive(Default)]
+struct At {
+    client: Option<WorkerClient>,
+    asked: Option<Asked>,
+    surveyed: Option<Surveyed>,
+}
+
+/// What it says.
+pub(super) enum Said {
+    /// It can be asked.
+    Ready,
+    /// It is through with what was asked, and can be asked again.
+    Done(Box<Asked>, Result<Arc<Worked>, Refused>),
+    /// It stopped on an error; what it was at is given up.
+    Stopped,
+}
+
+/// Why a road was not worked out.
+pub(super) enum Refused {
+    /// Because of its file.
+    File(FileError),
+    /// Because of the truck.
+    Truck(TruckError),
+    /// No track of it makes a road.
+    NoTrack,
+}
+
+impl Refused {
+    /// The same as a trouble with what was asked.
+    pub(super) fn trouble(self, asked: &Asked) -> WorkTrouble {
+        match self {
+            Self::File(error) => WorkTrouble::File { name: asked.source.name(), error },
+            Self::Truck(error) => WorkTrouble::Truck { error },
+            Self::NoTrack => WorkTrouble::NotAFile,
+        }
+    }
+}
+
+impl Aside {
+    /// Starts one; `None` where the browser has no workers.
+    pub(super) fn start(said: impl Fn(Said) + Clone + 'static) -> Option<Self> {
+        let at = Rc::new(RefCell::new(At::default()));
+        let heard_by = Rc::downgrade(&at);
+        let stopped = said.clone();
+        let client = WorkerClient::start(
+            WorkerKind::First,
+            move |heard| {
+                // What is said is said with nothing borrowed: the answer may be the next question.
+                let told = heard_by.upgrade().and_then(|at| at.borrow_mut().hear(&heard));
+                if let Some(told) = told {
+                    said(told);
+                }
+            },
+            move || stopped(Said::Stopped),
+        )?;
+        at.borrow_mut().client = Some(client);
+        Some(Self { at })
+    }
+
+    /// Gives it a road; once it is ready, and one at a time.
+    pub(super) fn work_out(&self, asked: Asked) {
+        let mut at = self.at.borrow_mut();
+        let request = Request::Open(asked.task.clone(), asked.source.turned());
+        let files = asked.source.legs.iter().map(|leg| &leg.file.blob);
+        if let Some(client) = &at.client {
+            client.send(&encode(0, &request), files);
+        }
+        at.asked = Some(asked);
+    }
+}
+
+impl At {
+    fn hear(&mut self, heard: &Heard) -> Option<Said> {
+        let (_, reply) = decode::<Reply>(&heard.header())?;
+        match reply {
+            Reply::Ready => Some(Said::Ready),
+            Reply::Surveyed(facts) => {
+                self.surveyed = Some(Surveyed::new(*facts, heard, None));
+                None
+            }
+            Reply::Planned(plan) => {
+                let mut asked = self.asked.take()?;
+                let worked = self.surveyed.take()?.with_plan(plan, heard, &asked);
+                asked.take_road(&worked.road);
+                Some(Said::Done(Box::new(asked), Ok(Arc::new(worked))))
+            }
+            // Of several tracks the first that makes a road.
+            Reply::Choose(courses) => match courses.iter().position(|course| course.usable) {
+                Some(course) => {
+                    let task = Task { course: Some(course), ..self.asked.as_ref()?.task.clone() };
+                    let header = encode(0, &Request::Plan(task));
+                    self.client.as_ref()?.send(&header, std::iter::empty());
+                    None
+                }
+                None => self.refuse(Refused::NoTrack),
+            },
+            Reply::Failed(error) => self.refuse(Refused::File(error)),
+            Reply::TruckRefused(error) => self.refuse(Refused::Truck(error)),
+            Reply::NoRoad => self.refuse(Refused::NoTrack),
+            Reply::Progress(..) | Reply::HandedOver | Reply::Panicked(_) => None,
+        }
+    }
+
+    fn refuse(&mut self, refused: Refused) -> Option<Said> {
+        Some(Said::Done(Box::new(self.asked.take()?), Err(refused)))
+    }
+}

@@ -1,0 +1,93 @@
+//! A road with all that was entered for it: it can be put away, and be shown again.
+
+use super::asked::{Asked, Leg, Origin, Source};
+use super::{Signals, State, Things, link, work};
+use crate::browser::file::GivenFile;
+use crate::message::Task;
+use leptos::prelude::*;
+use solver::report::project::{ProjectFile, ProjectRoad};
+
+/// Such a road.
+#[derive(Clone)]
+pub(crate) struct Entered {
+    pub(super) asked: Asked,
+    /// What was typed for the marker at its start.
+    marker: String,
+    counts_down: bool,
+}
+
+impl Entered {
+    /// Of this, with nothing entered for its markers.
+    pub(super) fn of(asked: Asked) -> Self {
+        Self { asked, marker: String::new(), counts_down: false }
+    }
+
+    /// Of the road shown, as it was worked out.
+    pub(super) fn shown(state: &Signals) -> Option<Self> {
+        let mut asked = state.worked_for.get_value()?;
+        let roadside = &mut asked.task.roadside;
+        *roadside = roadside.take().or_else(|| Some(state.things.with_untracked(Things::roadside)));
+        let (marker, counts_down) = (state.marker_text.get_untracked(), state.counts_down.get_untracked());
+        Some(Self { asked, marker, counts_down })
+    }
+
+    /// Shows it: its truck, day and markers are entered.
+    pub(super) fn show(self, state: State) {
+        let Task { ref truck, day, .. } = self.asked.task;
+        let truck = truck.clone();
+        link::put_entries(state, |entries| {
+            entries.take_own(truck);
+            entries.day = day;
+        });
+        state.marker_text.set(self.marker);
+        state.counts_down.set(self.counts_down);
+        work::open_aim(state, self.asked.aim());
+    }
+
+    /// Its files.
+    pub(super) fn files(&self) -> impl Iterator<Item = GivenFile> {
+        self.asked.source.legs.iter().map(|leg| leg.file.clone())
+    }
+
+    /// The same as a road of a project, which names its files.
+    pub(super) fn to_project(&self) -> ProjectRoad {
+        let Asked { source, task } = &self.asked;
+        let file = |leg: &Leg| ProjectFile {
+            name: leg.file.name.clone(),
+            bytes: leg.file.bytes(),
+            backwards: leg.turned,
+        };
+        ProjectRoad {
+            truck: task.truck.clone(),
+            day: task.day,
+            course: task.course,
+            part: task.part,
+            reversed: task.reversed,
+            roadside: task.roadside.clone(),
+            marker: self.marker.clone(),
+            counts_down: self.counts_down,
+            invented: source.origin != Origin::Given,
+            files: source.legs.iter().map(file).collect(),
+        }
+    }
+
+    /// A road of a project with its files; `None` where one is missing.
+    pub(super) fn of_project(
+        road: ProjectRoad,
+        mut file: impl FnMut(&ProjectFile) -> Option<GivenFile>,
+    ) -> Option<Self> {
+        let leg = |it: &ProjectFile| Some(Leg { file: file(it)?, turned: it.backwards });
+        let legs = road.files.iter().map(leg).collect::<Option<Vec<_>>>()?;
+        let origin = if road.invented { Origin::Demo } else { Origin::Given };
+        let task = Task {
+            course: road.course,
+            part: road.part,
+            reversed: road.reversed,
+            roadside: road.roadside,
+            truck: road.truck,
+            day: road.day,
+        };
+        let asked = Asked { source: Source { number: 0, legs, origin }, task };
+        Some(Self { asked, marker: road.marker, counts_down: road.counts_down })
+    }
+}
