@@ -65,7 +65,7 @@ impl StudyDesk {
                 let read = project::read(&line, behind).map(Box::new);
                 post(StudyReply::ProjectRead(read), Arrays::default());
             }
-            StudyRequest::Export(captions) => self.export(&captions, post),
+            StudyRequest::Export(truck, day, captions) => self.export(truck, day, &captions, post),
         }
     }
 
@@ -107,12 +107,12 @@ impl StudyDesk {
         Some((road, self.last.as_ref()?))
     }
 
-    fn export(&self, captions: &Captions, post: Post<'_>) {
-        let reply = match (&self.road, &self.last) {
-            (Some(road), Some(Last { plan, .. })) => {
+    fn export(&mut self, spec: TruckSpec, day: Day, captions: &Captions, post: Post<'_>) {
+        let reply = match self.planned(spec, day) {
+            Some((road, Last { plan, .. })) => {
                 StudyReply::Exported(solver::report::gpx::annotated(road, plan, captions))
             }
-            (Some(_) | None, Some(_) | None) => StudyReply::Nothing,
+            None => StudyReply::Nothing,
         };
         post(reply, Arrays::default());
     }

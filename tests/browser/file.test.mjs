@@ -242,6 +242,40 @@ test("a calculation that stops on an error is told, another one started, and not
   await visit.close();
 });
 
+test("a file on which the calculation stops is asked for once, and once more when the person says so", async () => {
+  // Whatever is asked of a worker that reads a file named so stops it.
+  const before = (page) =>
+    page.addInitScript(() => {
+      const Native = globalThis.Worker;
+      globalThis.asked = 0;
+      globalThis.Worker = class extends Native {
+        postMessage(message, ...rest) {
+          const fatal = Array.isArray(message) && message.some((part) => part instanceof File && part.name === "fatal.gpx");
+          if (!fatal) return super.postMessage(message, ...rest);
+          globalThis.asked += 1;
+          setTimeout(() => this.dispatchEvent(new ErrorEvent("error", { cancelable: true })));
+        }
+      };
+    });
+  const visit = await openWorked({ before });
+  const told = await sentence(visit);
+  await dropFile(visit, "drop-zone", { ...hill, name: "fatal.gpx" });
+  await visit.byId("worker-error").waitFor();
+  await settle(visit);
+  assert.equal(await visit.page.evaluate(() => globalThis.asked), 1);
+  assert.equal(await sentence(visit), told, "what was shown stands");
+  assert.match(await read(visit, "road-name"), /demo/);
+  await visit.byId("try-again").click();
+  await visit.byId("worker-error").waitFor();
+  await settle(visit);
+  assert.equal(await visit.page.evaluate(() => globalThis.asked), 2);
+  // The page works on.
+  await visit.byId("entry-gross_mass").fill("30");
+  await changedSentence(visit, told);
+  visit.assertClean();
+  await visit.close();
+});
+
 test("a calculation that cannot be loaded is told with a remedy", async () => {
   const before = (page) => page.route(/worker[^/]*\.js$/, (route) => route.abort());
   const visit = await openPage(browser, { before });

@@ -255,8 +255,101 @@ test("the ends of the part shown move by keys", async () => {
   await visit.close();
 });
 
-test("Escape closes a message, leaves a question, hides a hint, and decides nothing", async () => {
+test("Escape closes a message, leaves a question, hides a hint, and takes nothing away", async () => {
   const visit = await openDemo(browser);
+  // Files that are being put in order are the person's.
+  await visit.page.locator("input[type=file]").first().setInputFiles(
+    ["a.gpx", "b.gpx"].map((name) => ({ name, mimeType: "application/gpx+xml", buffer: hill.bytes })),
+  );
+  await visit.byId("ask-order").waitFor();
+  await press(visit, "Escape");
+  await settle(visit, 200);
+  assert.ok(await visit.byId("ask-order").isVisible());
+  await visit.byId("leave-legs").click();
+  await visit.byId("ask-order").waitFor({ state: "detached" });
+  await dropFile(visit, "drop-zone", webPage);
+  await visit.byId("file-error").waitFor();
+  await press(visit, "Escape");
+  await visit.byId("file-error").waitFor({ state: "detached" });
+  await dropFile(visit, "drop-zone", roadsFile("many.gpx", [["One", [[2000, -0.05]]], ["Two", [[3000, -0.06]]]]));
+  await visit.byId("ask-track").waitFor();
+  assert.equal(await enter(visit, "drop-choice"), "answer");
+  const trucks = visit.byId("own-trucks");
+  await trucks.locator("summary").click();
+  for (const name of ["First", "Second"]) {
+    await visit.byId("truck-name").fill(name);
+    await visit.byId("keep-truck").click();
+  }
+  await visit.byId("truck-name").fill("Third");
+  assert.equal(await enter(visit, "rename-truck"), "undo-trucks");
+  assert.equal(await enter(visit, "remove-truck", 0), "remove-truck");
+  assert.equal(await enter(visit, "remove-truck", 0), "save-truck");
+  assert.notEqual(await enter(visit, "undo-trucks"), "BODY");
+  visit.assertClean();
+  await visit.close();
+});
+
+test("the keyboard is not taken from who left it, and a field is not given it unasked", async () => {
+  const visit = await openDemo(browser);
+  await visit.byId("put-at").fill("5");
+  await visit.byId("put").click();
+  await settle(visit);
+  await visit.page.mouse.click(3, 500);
+  assert.equal(await stop(visit), null);
+  await visit.byId("undo-places").evaluate((it) => it.click());
+  await settle(visit);
+  assert.equal(await stop(visit), null, "who is nowhere stays there");
+  visit.assertClean();
+  await visit.close();
+});
+
+test("the ends of the part shown move by keys", async () => {
+  const visit = await openDemo(browser);
+  const at = async (mark) => Number(await visit.byId(mark).getAttribute("aria-valuenow"));
+  const said = (mark) => visit.byId(mark).getAttribute("aria-valuetext");
+  const length = Number(await visit.byId("window-from").getAttribute("aria-valuemax"));
+  assert.deepEqual([await at("window-from"), await at("window-to")], [0, length]);
+  await visit.byId("window-from").focus();
+  await press(visit, "ArrowRight", "ArrowRight");
+  await settle(visit, 200);
+  const small = await at("window-from");
+  assert.ok(small > 0 && small < 0.05 * length, `${small} of ${length}`);
+  await press(visit, "Shift+ArrowRight");
+  await settle(visit, 200);
+  assert.ok((await at("window-from")) > 2 * small);
+  assert.match(await said("window-from"), /^[\d.]+\skm$/);
+  assert.equal(await at("window-to"), length, "the other end stays");
+  // To the crest of a descent, as its row in the list says it.
+  await press(visit, "Home", "PageDown");
+  await settle(visit, 200);
+  await visit.byId("order-road").click();
+  const crest = await visit.byId("descent-row").first().locator(".from dd").innerText();
+  assert.equal(await said("window-from"), crest);
+  await visit.byId("window-to").focus();
+  await press(visit, "ArrowLeft");
+  await settle(visit, 200);
+  assert.ok((await at("window-to")) < length);
+  await press(visit, "Home");
+  await settle(visit, 200);
+  assert.ok((await at("window-to")) > (await at("window-from")), "the ends do not pass each other");
+  await press(visit, "End");
+  await settle(visit, 200);
+  assert.equal(await at("window-to"), length);
+  visit.assertClean();
+  await visit.close();
+});
+
+test("Escape closes a message, leaves a question, hides a hint, and takes nothing away", async () => {
+  const visit = await openDemo(browser);
+  // Files that wait to be put in order are the person's: a message before them goes alone.
+  await visit.page.locator("input[type=file]").first().setInputFiles(
+    [hill, webPage].map(({ name, bytes }, at) => ({ name: `${at}-${name}`, mimeType: "application/gpx+xml", buffer: bytes })),
+  );
+  await visit.byId("ask-order").waitFor();
+  await dropFile(visit, "drop-zone", webPage);
+  await visit.byId("file-error").waitFor();
+  await press(visit, "Escape");
+  await visit.byId("file-error").waitFor({ state: "detached" });
   await dropFile(visit, "drop-zone", webPage);
   await visit.byId("file-error").waitFor();
   await press(visit, "Escape");

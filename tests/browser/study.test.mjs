@@ -168,5 +168,11 @@ test("without the study worker the answer stands, and saving tells that it canno
   await visit.byId("export-error").waitFor();
   assert.match(await read(visit, "verdict-sentence"), /decides/);
   await visit.byId("lost").waitFor({ state: "detached" });
+  await visit.byId("close-trouble").click();
+  await visit.byId("save-project").click();
+  await visit.byId("export-error").waitFor();
+  await visit.byId("close-trouble").click();
+  await visit.byId("make-link").click();
+  await visit.byId("start-error").waitFor();
   await visit.close();
 });

@@ -30,8 +30,8 @@ pub enum StudyRequest {
     WriteProject(Box<Project>),
     /// Read that, with the number of bytes behind it.
     ReadProject(String, u64),
-    /// Write the road and the plan worked out last as a GPX file, with these words in it.
-    Export(Captions),
+    /// Write the road and the plan for it as a GPX file, with these words in it.
+    Export(TruckSpec, Day, Captions),
 }
 
 /// From the study worker to the page.

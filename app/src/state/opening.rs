@@ -86,6 +86,6 @@ impl Signals {
     /// Works out what is entered once more.
     pub(crate) fn try_again(&'static self) {
         self.trouble.set(None);
-        work::work_out(self);
+        work::try_again(self);
     }
 }

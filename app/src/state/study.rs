@@ -75,17 +75,11 @@ pub(super) fn shown(state: State, which: impl Fn(&Worked) -> bool) -> Option<(Tr
 /// Asks for the GPX file with crests and changes of the result shown.
 pub(super) fn export(state: State) {
     let Some((truck, day)) = shown(state, |_| true) else { return };
-    // The file is that of the plan studied last: where none is, it is studied first.
-    let studied = state.study.with_untracked(Option::is_some);
-    if !studied {
-        state.study_work.update_value(|work| work.pause = None);
-        ask(state, StudyRequest::Study(truck, day));
-    }
     let units = state.units.get_untracked();
     let captions = state
         .worked
         .with_untracked(|worked| worked.as_ref().map(|it| captions(&it.plan, &it.picture.gear, units)));
-    ask(state, StudyRequest::Export(captions.unwrap_or_default()));
+    ask(state, StudyRequest::Export(truck, day, captions.unwrap_or_default()));
 }
 
 /// Asks what the retarder gave.
@@ -162,7 +156,7 @@ fn send(state: State) {
 
 fn needs_the_road(request: &StudyRequest) -> bool {
     match request {
-        StudyRequest::Study(..) | StudyRequest::Ride(..) | StudyRequest::Export(_) => true,
+        StudyRequest::Study(..) | StudyRequest::Ride(..) | StudyRequest::Export(..) => true,
         StudyRequest::Measure(..)
         | StudyRequest::WriteTruck(_)
         | StudyRequest::ReadTruck(_)
@@ -209,17 +203,24 @@ fn end(state: State) {
     });
 }
 
-/// Without a study the answer stands as it is; who asked to save is told.
+/// Without a study the answer stands as it is; who asked for something else is told.
 fn cannot(state: State) {
     state.studying.set(None);
     ride::give_up(state);
-    let saving = state.study_work.try_update_value(|work| {
-        let saving = work.waiting.iter().any(|it| matches!(it, StudyRequest::Export(_)));
-        work.waiting.retain(|request| !needs_the_road(request));
-        saving
+    let waiting = state.study_work.try_update_value(|work| std::mem::take(&mut work.waiting));
+    let mut troubles = waiting.unwrap_or_default().into_iter().filter_map(|request| match request {
+        StudyRequest::Study(..) | StudyRequest::Ride(..) => None,
+        StudyRequest::Export(..) | StudyRequest::WriteTruck(_) | StudyRequest::WriteProject(_) => {
+            Some(WorkTrouble::CannotExport)
+        }
+        StudyRequest::Measure(..)
+        | StudyRequest::ReadTruck(_)
+        | StudyRequest::WriteLink(..)
+        | StudyRequest::ReadLink(_)
+        | StudyRequest::ReadProject(..) => Some(WorkTrouble::CannotStart),
     });
-    if saving == Some(true) {
-        state.trouble.set(Some(WorkTrouble::CannotExport));
+    if let Some(trouble) = troubles.next_back() {
+        state.trouble.set(Some(trouble));
     }
 }
 

@@ -5,6 +5,10 @@
 //! file does not wait: the worker at work is ended and another one started. A worker that is
 //! new holds no file, so the kept file goes along with the first question.
 
+mod wants;
+
+pub(super) use wants::{drop_choice, take_course, take_part, take_roadside, try_again, turn_around};
+
 use super::asked::{Aim, Asked, Leg, Origin, Source};
 use super::result::{Surveyed, Worked};
 use super::{Choice, Progress, Signals, State};
@@ -12,7 +16,6 @@ use crate::browser::worker::{Heard, RawBytes, WorkerClient, WorkerKind};
 use crate::message::{Reply, Request, decode, encode};
 use crate::words::WorkTrouble;
 use leptos::prelude::*;
-use solver::road::Roadside;
 
 /// Workers started in vain before the page gives up.
 const MOST_STARTS: u32 = 2;
@@ -40,6 +43,8 @@ pub(super) struct Work {
     aim: Option<Aim>,
     surveyed: Option<Surveyed>,
     shown: Option<Asked>,
+    /// What a worker stopped on: it is not asked again by itself.
+    fatal: Option<Asked>,
     followers: Option<Followers>,
 }
 
@@ -96,58 +101,12 @@ pub(super) fn open_aim(state: State, mut aim: Aim) {
         work.sources += 1;
         aim.source.number = work.sources;
         work.aim = Some(aim);
+        work.fatal = None;
         work.vain_starts = 0;
     });
     if busy || state.work.with_value(|work| work.client.is_none()) {
         start_worker(state);
     }
-    work_out(state);
-}
-
-/// Wants the road the other way round.
-pub(super) fn turn_around(state: State) {
-    state.work.update_value(|work| {
-        if let Some(aim) = &mut work.aim {
-            aim.reversed = !aim.reversed;
-        }
-    });
-    work_out(state);
-}
-
-/// Wants another track of the file.
-pub(super) fn take_course(state: State, course: usize) {
-    state.choice.set(None);
-    state.work.update_value(|work| {
-        if let Some(aim) = &mut work.aim {
-            *aim = Aim::new(aim.source.clone(), Some(course));
-        }
-    });
-    work_out(state);
-}
-
-/// Wants a part of the road, by grid points of the road as recorded; `None`: all of it.
-pub(super) fn take_part(state: State, part: Option<(usize, usize)>) {
-    state.work.update_value(|work| {
-        if let Some(aim) = &mut work.aim {
-            aim.part = part;
-        }
-    });
-    work_out(state);
-}
-
-/// Wants these places and limits on the road; asking for it is left to the caller.
-pub(super) fn take_roadside(state: State, roadside: Roadside) {
-    state.work.update_value(|work| {
-        if let Some(aim) = &mut work.aim {
-            aim.roadside = Some(roadside);
-        }
-    });
-}
-
-/// Leaves the file whose tracks were asked about; what is shown stays.
-pub(super) fn drop_choice(state: State) {
-    state.choice.set(None);
-    state.work.update_value(back_to_shown);
     work_out(state);
 }
 
@@ -178,7 +137,8 @@ pub(super) fn work_out(state: State) {
     let Some(wanted) = wanted(state) else { return };
     let shown = state.work.with_value(|work| work.shown.is_some());
     let idle = state.work.with_value(|work| work.out.is_none());
-    if !idle || (shown && !differs) {
+    let fatal = state.work.with_value(|work| work.fatal.as_ref().is_some_and(|fatal| fatal.is(&wanted)));
+    if !idle || fatal || (shown && !differs) {
         return;
     }
     if state.work.with_value(|work| work.client.is_none()) {
@@ -249,10 +209,17 @@ fn stopped(state: State) {
     state.progress.set(None);
     state.work.update_value(|work| work.client = None);
     if was_ready {
+        state.work.update_value(|work| {
+            work.fatal = work.out.take();
+            let source = |asked: &Option<Asked>| asked.as_ref().map(|it| it.source.number);
+            if source(&work.fatal) != source(&work.shown) {
+                back_to_shown(work);
+            }
+        });
         start_worker(state);
         let detail = panic.unwrap_or_default();
         state.trouble.set(Some(WorkTrouble::Stopped { detail }));
-        state.stale.set(true);
+        state.stale.set(differs(state));
         return;
     }
     let mut starts = 0;
@@ -360,6 +327,7 @@ fn show(state: State, mut asked: Asked, worked: Worked) {
     asked.take_road(&worked.road);
     let told = state.work.try_update_value(|work| {
         work.holds = Some(asked.source.number);
+        work.fatal = None;
         if let Some(aim) = work.aim.as_mut().filter(|aim| aim.source.number == asked.source.number) {
             aim.course = aim.course.or(asked.task.course);
             // A part that could not be cut is not wanted any more.

@@ -88,6 +88,10 @@ fn a_slip_that_cannot_be_driven_is_told_so() {
     assert_eq!(*arrays, Arrays::default());
 }
 
+fn export_it(captions: Captions) -> StudyRequest {
+    StudyRequest::Export(Preset::FiveAxle36.spec(), Day::USUAL, captions)
+}
+
 #[test]
 fn a_road_is_studied_and_its_plan_written() {
     let mut desk = StudyDesk::new();
@@ -103,7 +107,7 @@ fn a_road_is_studied_and_its_plan_written() {
         assert!(bands.floats[low].iter().zip(&bands.floats[high]).all(|(low, high)| low <= high));
     }
     let captions = captions(&plan_of_the_hill(), &[], Units::Metric);
-    let replies = ask(&mut desk, StudyRequest::Export(captions), None);
+    let replies = ask(&mut desk, export_it(captions), None);
     let [(StudyReply::Exported(text), _)] = &replies[..] else { panic!("{replies:?}") };
     assert!(text.contains("<name>Crest 1: gear") && text.contains("</gpx>"), "{text}");
 }
@@ -113,7 +117,7 @@ fn without_a_road_nothing_is_studied_or_written() {
     let mut desk = StudyDesk::new();
     for (request, road) in [
         (study_it(), None),
-        (StudyRequest::Export(Captions::default()), None),
+        (export_it(Captions::default()), None),
         (study_it(), Some(vec![1, 2, 3])),
         (study_it(), Some(Vec::new())),
         (ride_it(Slip::Planned), None),

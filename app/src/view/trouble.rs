@@ -33,7 +33,7 @@ fn notice(state: State, trouble: &WorkTrouble) -> AnyView {
             {former.then(|| view! { <p>{w.former_stays()}</p> })}
             <div class="buttons">
                 {again.then(|| view! {
-                    <button type="button" class="button" on:click=move |_| state.try_again()>{w.try_again()}</button>
+                    <button type="button" class="button" data-testid="try-again" on:click=move |_| state.try_again()>{w.try_again()}</button>
                 })}
                 <button type="button" class="button" data-testid="close-trouble" on:click=move |_| state.trouble.set(None)>
                     {w.close()}
