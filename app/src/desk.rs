@@ -210,12 +210,13 @@ fn progress<'a>(phase: Phase, post: &'a mut dyn FnMut(Reply, Arrays)) -> impl Fn
 }
 
 fn courses(document: &Document) -> Vec<CourseFacts> {
-    let usable: Vec<usize> = document.usable().collect();
+    let mut usable = vec![false; document.courses().len()];
+    document.usable().for_each(|course| usable[course] = true);
     let told = document.courses().iter().enumerate().map(|(index, course)| CourseFacts {
         name: course.name.clone(),
         route: course.kind == CourseKind::Route,
         length_m: course.length_m,
-        usable: usable.contains(&index),
+        usable: usable[index],
     });
     told.collect()
 }

@@ -110,10 +110,11 @@ impl StudyDesk {
     fn export(&mut self, spec: TruckSpec, day: Day, captions: &Captions, post: Post<'_>) {
         let reply = match self.planned(spec, day) {
             Some((road, Last { plan, .. })) => {
-                StudyReply::Exported(solver::report::gpx::annotated(road, plan, captions))
+                solver::report::gpx::annotated(road, plan, captions).map(StudyReply::Exported)
             }
-            None => StudyReply::Nothing,
+            None => None,
         };
+        let reply = reply.unwrap_or(StudyReply::Nothing);
         post(reply, Arrays::default());
     }
 }

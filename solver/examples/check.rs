@@ -84,7 +84,8 @@ fn run(arguments: &Arguments) -> Result<String, String> {
             let (plan, lanes) = analyse(&road, &truck, &day, &mut |_| true)
                 .ok_or("The calculation was stopped before it was done.")?;
             if let Some(out) = &arguments.gpx_out {
-                let text = check::text::as_gpx(&road, &plan, &lanes);
+                let text = check::text::as_gpx(&road, &plan, &lanes)
+                    .ok_or("A road without positions cannot be written as GPX.")?;
                 std::fs::write(out, text).map_err(|e| format!("{out} could not be written: {e}."))?;
             }
             if arguments.study {

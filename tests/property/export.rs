@@ -2,7 +2,7 @@
 
 use solver::plan::Descent;
 use solver::report::gpx::{Captions, Wording};
-use solver::road::{Road, read, survey};
+use solver::road::{Place, PlaceKind, Road, Roadside, read, survey};
 use solver::truck::{Gear, Preset, Stage};
 use solver::{Day, analyse, report};
 use tests::generate::demo;
@@ -40,7 +40,7 @@ fn the_annotated_road_is_read_back() {
     let (plan, lanes) = analyse(&road, &truck, &Day::USUAL, &mut |_| true).expect("not cancelled");
     assert!(!plan.descents.is_empty());
     let captions = Captions::of(&plan, &lanes.gear, &Plain);
-    let written = report::gpx::annotated(&road, &plan, &captions);
+    let written = report::gpx::annotated(&road, &plan, &captions).expect("it has positions");
 
     let file = gpx::read(written.as_bytes()).expect("the crate gpx reads it");
     assert_eq!(file.version, gpx::GpxVersion::Gpx11);
@@ -71,4 +71,30 @@ fn the_annotated_road_is_read_back() {
         |road: &Road| road.places().iter().map(|place| (place.kind, place.name.clone())).collect::<Vec<_>>();
     assert!(places(&road).len() >= 3, "the demo has places");
     assert_eq!(places(&again), places(&road));
+}
+
+/// XML 1.0 has no control characters; a name with one, from a file's `&#1;` or typed, goes out without it.
+#[test]
+fn names_go_out_as_xml_can_hold_them() {
+    let place =
+        Place { name: "In\u{1}n\u{b}\u{fffe} <&>".to_owned(), kind: PlaceKind::Stop, index: 40, off_m: 0.0 };
+    let text = demo().text();
+    let road = survey_text(&text).with_roadside(&Roadside { places: vec![place], limits: Vec::new() });
+    let (plan, lanes) =
+        analyse(&road, &preset(Preset::FiveAxle36), &Day::USUAL, &mut |_| true).expect("not cancelled");
+    let captions = Captions::of(&plan, &lanes.gear, &Plain);
+    let written = report::gpx::annotated(&road, &plan, &captions).expect("it has positions");
+    assert!(written.chars().all(|c| c == '\n' || c == '\t' || (c >= ' ' && c != '\u{fffe}')));
+    let names: Vec<String> = survey_text(&written).places().iter().map(|it| it.name.clone()).collect();
+    assert_eq!(names, ["Inn <&>"]);
+}
+
+/// A road that has heights along a distance, and no positions.
+#[test]
+fn a_road_without_positions_is_not_written() {
+    let heights: Vec<f64> = (0..400).map(|k| 500.0 - 0.6 * f64::from(k)).collect();
+    let road = Road::from_heights("Bench", 10.0, heights).expect("a road");
+    let (plan, _) =
+        analyse(&road, &preset(Preset::FiveAxle36), &Day::USUAL, &mut |_| true).expect("not cancelled");
+    assert_eq!(report::gpx::annotated(&road, &plan, &Captions::default()), None);
 }

@@ -306,6 +306,25 @@ fn a_declared_entity_is_refused_wherever_it_stands() {
 }
 
 #[test]
+fn too_many_courses_are_refused_with_the_bound() {
+    let many = |piece: &str, count: usize| format!("<gpx>{}", piece.repeat(count));
+    let apart: String = (0..=bounds::MOST_COURSES)
+        .map(|k| format!("<trkseg><trkpt lat='{}' lon='2'/></trkseg>", k as f64 * 0.05))
+        .collect();
+    for text in [
+        many("<trk/>", bounds::MOST_COURSES + 1),
+        many("<rte/>", bounds::MOST_COURSES + 1),
+        many("<trkpt lat='1' lon='2'/><rtept lat='1' lon='2'/>", bounds::MOST_COURSES),
+        format!("<gpx><trk>{apart}"),
+    ] {
+        let refused = read_all(text.as_bytes()).err();
+        assert!(matches!(refused, Some(FileError::TooLarge(solver::road::Bound::Courses))), "{refused:?}");
+    }
+    let most = many("<trk><trkseg><trkpt lat='1' lon='2'/></trkseg></trk>", bounds::MOST_COURSES);
+    assert_eq!(read_all(most.as_bytes()).map(|it| it.courses().len()).ok(), Some(bounds::MOST_COURSES));
+}
+
+#[test]
 fn too_many_points_are_refused_with_the_bound() {
     let mut text = String::from("<gpx><trk><trkseg>");
     text.push_str(&"<trkpt lat='1' lon='2'/>".repeat(bounds::MOST_POINTS + 1));

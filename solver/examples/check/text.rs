@@ -206,7 +206,7 @@ fn of_answer(answer: &Answer) -> String {
 }
 
 /// The road with its plan as GPX 1.1.
-pub(crate) fn as_gpx(road: &Road, plan: &Plan, lanes: &Lanes) -> String {
+pub(crate) fn as_gpx(road: &Road, plan: &Plan, lanes: &Lanes) -> Option<String> {
     annotated(road, plan, &Captions::of(plan, &lanes.gear, &Waypoints))
 }
 

@@ -1,6 +1,7 @@
 //! The run as arrays for the pictures.
 
 use super::answer::{Choice, Descent, StageSpan};
+use crate::day::Day;
 use crate::motion::{Hold, Run, Sample, Trip};
 use crate::road::Road;
 use crate::units::{Celsius, Grade, MetresPerSecond};
@@ -41,7 +42,8 @@ impl Lanes {
 #[serde(rename_all = "snake_case")]
 #[repr(u8)]
 pub enum HeatStep {
-    /// Below 30 % of the way from the temperature at the start to the limit. Assumed.
+    /// Below 30 % of the way from the usual temperature at the start, or a lower one entered, to
+    /// the limit. Assumed. Hot brakes at the start are hot from the start.
     Cool = 0,
     /// Below 60 % of that way.
     Warm = 1,
@@ -61,7 +63,8 @@ impl HeatStep {
         if after_stop.0 > limit.0 {
             return Self::OverLimit;
         }
-        let way = (after_stop - start).0 / (limit - start).0;
+        let start = start.0.min(Day::USUAL.brakes_at_start_c);
+        let way = (after_stop.0 - start) / (limit.0 - start);
         if way < 0.3 {
             Self::Cool
         } else if way < 0.6 {
@@ -142,5 +145,22 @@ impl Lanes {
         self.engine_speed[inside.clone()].fill(f32::NAN);
         self.carried[inside.clone()].fill(f32::NAN);
         self.speed[inside].fill(f32::NAN);
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::HeatStep;
+    use crate::units::Celsius;
+
+    #[test]
+    fn brakes_hot_at_the_start_are_not_called_cool() {
+        let of = |after_stop, start| HeatStep::of(Celsius(after_stop), Celsius(start), Celsius(260.0));
+        assert_eq!([90.0, 130.0, 190.0, 261.0].map(|it| of(it, 66.0)), HeatStep::ALL);
+        for start in [240.0, 260.0, 400.0] {
+            assert_eq!(of(245.0, start), HeatStep::Hot);
+            assert_eq!(of(261.0, start), HeatStep::OverLimit);
+        }
+        assert_eq!(of(100.0, 0.0), HeatStep::Warm, "from cold brakes the way is longer");
     }
 }

@@ -64,17 +64,21 @@ fn changes(descent: &Descent) -> impl Iterator<Item = &StageSpan> {
     descent.stages.iter().filter(move |span| held && span.from > descent.from)
 }
 
-/// Writes the road with its plan as GPX 1.1. Captions of another plan would stand at wrong
-/// places: descents that they do not have are left without marks.
+/// Writes the road with its plan as GPX 1.1; `None` for a road that has heights along a distance
+/// and no positions. Captions of another plan would stand at wrong places: descents that they do
+/// not have are left without marks.
 #[must_use]
-pub fn annotated(road: &Road, plan: &Plan, captions: &Captions) -> String {
+pub fn annotated(road: &Road, plan: &Plan, captions: &Captions) -> Option<String> {
+    if road.positions().len() <= road.cells() {
+        return None;
+    }
     let mut waypoints = Vec::new();
     for (descent, said) in plan.descents.iter().zip(&captions.descents) {
         waypoints.extend(of_descent(road, descent, said, &captions.caution));
     }
     waypoints.extend(road.places().iter().map(|place| {
         let mut waypoint = at(road, place.index);
-        waypoint.name = Some(place.name.clone());
+        waypoint.name = Some(plain(&place.name));
         let word = place.kind.word();
         waypoint.type_ = (!word.is_empty()).then(|| word.to_owned());
         waypoint
@@ -82,13 +86,13 @@ pub fn annotated(road: &Road, plan: &Plan, captions: &Captions) -> String {
     let mut segment = TrackSegment::new();
     segment.points = (0..=road.cells()).map(|point| at(road, point)).collect();
     let mut track = Track::new();
-    track.name = Some(road.name().to_owned());
+    track.name = Some(plain(road.name()));
     track.segments.push(segment);
     let file = Gpx {
         version: GpxVersion::Gpx11,
         creator: Some("Steadygrade".to_owned()),
         metadata: Some(Metadata {
-            name: Some(road.name().to_owned()),
+            name: Some(plain(road.name())),
             description: Some(captions.caution.clone()),
             ..Metadata::default()
         }),
@@ -99,7 +103,14 @@ pub fn annotated(road: &Road, plan: &Plan, captions: &Captions) -> String {
     let mut bytes = Vec::new();
     gpx::write(&file, &mut bytes)
         .unwrap_or_else(|e| unreachable!("no time and no broken text was given: {e}"));
-    String::from_utf8(bytes).unwrap_or_else(|e| unreachable!("the writer writes UTF-8: {e}"))
+    Some(String::from_utf8(bytes).unwrap_or_else(|e| unreachable!("the writer writes UTF-8: {e}")))
+}
+
+/// A name without the characters that XML 1.0 cannot hold, which the writer would let through:
+/// <https://www.w3.org/TR/xml/#charsets>.
+fn plain(name: &str) -> String {
+    let fits = |c: &char| matches!(c, '\t' | '\n' | '\r' | ' '..='\u{fffd}' | '\u{10000}'..);
+    name.chars().filter(fits).collect()
 }
 
 fn at(road: &Road, point: usize) -> Waypoint {

@@ -7,6 +7,8 @@
 pub const MOST_BYTES: usize = 200_000_000;
 /// Most track and route points that are read.
 pub const MOST_POINTS: usize = 2_000_000;
+/// Most tracks and routes of a file, and stretches too far apart to be one road.
+pub const MOST_COURSES: usize = 1_000;
 /// Most waypoints that are kept; more are counted and left out.
 pub const MOST_WAYPOINTS: usize = 2_000;
 /// Deepest nesting of elements. A real file stays below ten.

@@ -1,5 +1,6 @@
 //! What a file holds: courses to choose from, waypoints, and the repairs of reading.
 
+use super::error::{Bound, FileError};
 use super::finding::Finding;
 use super::{bounds, track};
 use serde::{Deserialize, Serialize};
@@ -145,6 +146,18 @@ pub struct Document {
 }
 
 impl Document {
+    /// Points, and nothing made of them yet.
+    pub(super) fn of_fixes(fixes: Vec<Fix>) -> Document {
+        Document {
+            fixes,
+            courses: Vec::new(),
+            parts: Vec::new(),
+            waypoints: Vec::new(),
+            findings: Vec::new(),
+            unreadable_heights: 0,
+        }
+    }
+
     pub(super) fn assemble(
         name: String,
         fixes: Vec<Fix>,
@@ -152,23 +165,16 @@ impl Document {
         waypoints: Vec<Waypoint>,
         findings: Vec<Finding>,
         unreadable_heights: usize,
-    ) -> Document {
-        let mut document = Document {
-            fixes,
-            courses: Vec::new(),
-            parts: Vec::new(),
-            waypoints,
-            findings,
-            unreadable_heights,
-        };
+    ) -> Result<Document, FileError> {
+        let mut document = Document { waypoints, findings, unreadable_heights, ..Document::of_fixes(fixes) };
         for draft in drafts {
-            document.add_courses(draft, &name);
+            document.add_courses(draft, &name)?;
         }
-        document
+        Ok(document)
     }
 
     /// One course for each run of segments that lie near enough to one another to be one road.
-    fn add_courses(&mut self, draft: Draft, file_name: &str) {
+    fn add_courses(&mut self, draft: Draft, file_name: &str) -> Result<(), FileError> {
         let mut runs: Vec<Vec<Range<usize>>> = Vec::new();
         for part in draft.parts.into_iter().filter(|part| !part.is_empty()) {
             let near = runs.last().and_then(|run| run.last()).is_some_and(|before| {
@@ -181,11 +187,15 @@ impl Document {
         }
         let base = if draft.name.is_empty() { file_name } else { &draft.name };
         let several = runs.len() > 1;
+        if self.courses.len() + runs.len() > bounds::MOST_COURSES {
+            return Err(FileError::TooLarge(Bound::Courses));
+        }
         for (k, run) in runs.into_iter().enumerate() {
             let name = if several { format!("{base} ({})", k + 1) } else { base.to_owned() };
             self.courses.push(self.describe(name, draft.kind, &run));
             self.parts.push(run);
         }
+        Ok(())
     }
 
     pub(super) fn describe(&self, name: String, kind: CourseKind, parts: &[Range<usize>]) -> Course {

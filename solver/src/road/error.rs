@@ -47,6 +47,8 @@ pub enum Bound {
     Bytes(usize),
     /// Number of points; reading stopped there.
     Points,
+    /// Number of tracks, routes and stretches far apart; reading stopped there.
+    Courses,
     /// Length of the road, metres.
     Length(f64),
 }
@@ -188,6 +190,11 @@ impl fmt::Display for Bound {
                 f,
                 "The file has more than {} million points. Export a shorter part of the track, or fewer points.",
                 bounds::MOST_POINTS / 1_000_000
+            ),
+            Bound::Courses => write!(
+                f,
+                "The file has more than {} tracks, or pieces of a track far apart. Export the road that you want alone.",
+                bounds::MOST_COURSES
             ),
             Bound::Length(found_m) => write!(
                 f,

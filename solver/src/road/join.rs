@@ -78,7 +78,7 @@ impl Document {
         parts: Vec<Range<usize>>,
         sources: impl Iterator<Item = &'a Document>,
     ) -> Document {
-        let mut document = Document::assemble(name.clone(), fixes, Vec::new(), Vec::new(), Vec::new(), 0);
+        let mut document = Document::of_fixes(fixes);
         for source in sources {
             document.take_rest(source);
         }

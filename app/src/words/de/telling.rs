@@ -107,6 +107,10 @@ fn too_large(bound: &Bound) -> String {
             "Die Datei hat mehr als {} Millionen Punkte. Exportieren Sie einen kürzeren Teil des Tracks oder weniger Punkte.",
             bounds::MOST_POINTS / 1_000_000
         ),
+        Bound::Courses => format!(
+            "Die Datei hat mehr als {} Tracks oder weit auseinander liegende Stücke. Exportieren Sie nur die Strecke, die Sie brauchen.",
+            format::whole(bounds::MOST_COURSES as f64)
+        ),
         Bound::Length(found_m) => format!(
             "Die Strecke ist {} km lang; höchstens {} km können berechnet werden. Exportieren Sie einen kürzeren Teil davon.",
             format::whole(found_m / 1000.0),

@@ -107,6 +107,10 @@ fn too_large(bound: &Bound) -> String {
             "El archivo tiene más de {} millones de puntos. Exporte una parte más corta del recorrido, o menos puntos.",
             bounds::MOST_POINTS / 1_000_000
         ),
+        Bound::Courses => format!(
+            "El archivo tiene más de {} recorridos, o trozos de recorrido alejados entre sí. Exporte solo la carretera que quiere.",
+            format::whole(bounds::MOST_COURSES as f64)
+        ),
         Bound::Length(found_m) => format!(
             "La carretera mide {} km; se pueden calcular {} km como máximo. Exporte una parte más corta.",
             format::whole(found_m / 1000.0),

@@ -110,6 +110,10 @@ fn too_large(bound: &Bound) -> String {
             "Le fichier a plus de {} millions de points. Exportez une partie plus courte de la trace, ou moins de points.",
             bounds::MOST_POINTS / 1_000_000
         ),
+        Bound::Courses => format!(
+            "Le fichier contient plus de {} traces, ou morceaux de trace éloignés les uns des autres. Exportez seulement la route voulue.",
+            format::whole(bounds::MOST_COURSES as f64)
+        ),
         Bound::Length(found_m) => format!(
             "La route fait {}\u{a0}km\u{a0}; {}\u{a0}km au plus peuvent être calculés. Exportez-en une partie plus courte.",
             format::whole(found_m / 1000.0),

@@ -34,17 +34,26 @@ struct InHand {
 type Position = (Number, Number);
 
 impl Collected {
-    pub(super) fn begin_track(&mut self) {
-        self.drafts.push(Draft::new(CourseKind::Track));
+    pub(super) fn begin_track(&mut self) -> Result<(), FileError> {
+        self.begin_course(CourseKind::Track)
     }
 
-    pub(super) fn begin_route(&mut self) {
-        self.drafts.push(Draft::new(CourseKind::Route));
+    pub(super) fn begin_route(&mut self) -> Result<(), FileError> {
+        self.begin_course(CourseKind::Route)
     }
 
-    pub(super) fn begin_segment(&mut self) {
+    fn begin_course(&mut self, kind: CourseKind) -> Result<(), FileError> {
+        if self.drafts.len() == bounds::MOST_COURSES {
+            return Err(FileError::TooLarge(Bound::Courses));
+        }
+        self.drafts.push(Draft::new(kind));
+        Ok(())
+    }
+
+    pub(super) fn begin_segment(&mut self) -> Result<(), FileError> {
         let at = self.fixes.len();
-        self.draft(CourseKind::Track).begin_part(at);
+        self.draft(CourseKind::Track)?.begin_part(at);
+        Ok(())
     }
 
     pub(super) fn begin_track_point(
@@ -77,12 +86,12 @@ impl Collected {
     }
 
     /// The course in hand; one is begun where points stand outside any.
-    fn draft(&mut self, kind: CourseKind) -> &mut Draft {
+    fn draft(&mut self, kind: CourseKind) -> Result<&mut Draft, FileError> {
         if self.drafts.last().is_none_or(|draft| draft.kind != kind) {
-            self.drafts.push(Draft::new(kind));
+            self.begin_course(kind)?;
         }
         let last = self.drafts.len() - 1;
-        &mut self.drafts[last]
+        Ok(&mut self.drafts[last])
     }
 
     fn begin_point(&mut self, kind: CourseKind, position: Position, at: usize) -> Result<(), FileError> {
@@ -98,7 +107,7 @@ impl Collected {
         self.in_hand = Some(InHand { waypoint: false, comma });
         let index = self.fixes.len();
         self.fixes.push(fix);
-        self.draft(kind).take(index);
+        self.draft(kind)?.take(index);
         Ok(())
     }
 
@@ -273,7 +282,7 @@ impl Collected {
         if self.shape_points > 0 {
             findings.push(simple(FindingKind::RouteShapeUsed, self.shape_points));
         }
-        Ok(Document::assemble(self.name, self.fixes, self.drafts, self.waypoints, findings, unreadable))
+        Document::assemble(self.name, self.fixes, self.drafts, self.waypoints, findings, unreadable)
     }
 }
 

@@ -254,15 +254,15 @@ impl<'a> Scan<'a> {
                 Ok(here)
             }
             Element::Track => {
-                self.collected.begin_track();
+                self.collected.begin_track()?;
                 Ok(true)
             }
             Element::Segment => {
-                self.collected.begin_segment();
+                self.collected.begin_segment()?;
                 Ok(true)
             }
             Element::Route => {
-                self.collected.begin_route();
+                self.collected.begin_route()?;
                 Ok(true)
             }
             Element::Gpx
