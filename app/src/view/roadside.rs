@@ -13,12 +13,29 @@ use solver::road::PlaceKind;
 /// The key of a posted limit among the kinds.
 const LIMIT: &str = "limit";
 
+/// So many rows are drawn at first: a file may bring thousands of waypoints.
+const DRAWN: usize = 100;
+
 /// The section.
 pub(super) fn roadside(state: State) -> AnyView {
     let w = words();
+    let all = RwSignal::new(false);
     let ids =
         Memo::new(move |_| state.things.with(|it| it.list.iter().map(|put| put.id).collect::<Vec<_>>()));
-    let rows = move || ids.get().into_iter().map(|id| row(state, id)).collect_view();
+    let rows = move || {
+        let most = if all.get() { usize::MAX } else { DRAWN };
+        ids.get().into_iter().take(most).map(|id| row(state, id)).collect_view()
+    };
+    let rest = move || {
+        let count = ids.with(Vec::len);
+        (count > DRAWN && !all.get()).then(|| {
+            view! {
+                <button type="button" class="button small" data-testid="all-places" on:click=move |_| all.set(true)>
+                    {w.show_all_places(count)}
+                </button>
+            }
+        })
+    };
     let sentence = move || {
         let count = ids.with(Vec::len);
         if count < MOST_THINGS { w.places_sentence(count) } else { w.too_many_things().to_owned() }
@@ -37,6 +54,7 @@ pub(super) fn roadside(state: State) -> AnyView {
             <div class="section-head"><h2>{w.places_head()}</h2>{undo}</div>
             <p class="about" data-testid="places-sentence">{sentence}</p>
             <ul class="things" data-testid="places">{rows}</ul>
+            {rest}
             {put(state)}
         </section>
     }

@@ -41,4 +41,6 @@ pub trait RoadsideWords {
     fn no_stretch(&self) -> &'static str;
     /// No room for another.
     fn too_many_things(&self) -> &'static str;
+    /// Draws the rows of all of so many.
+    fn show_all_places(&self, count: usize) -> String;
 }

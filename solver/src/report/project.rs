@@ -7,7 +7,7 @@
 
 use super::truck_file::{TruckFileError, broken};
 use crate::day::Day;
-use crate::road::Roadside;
+use crate::road::{Roadside, bounds};
 use crate::truck::{Truck, TruckError, TruckSpec};
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
@@ -104,6 +104,12 @@ pub fn read(line: &str, behind: u64) -> Result<Project, TruckFileError> {
         if road.files.is_empty() {
             return Err(TruckFileError::CutOff);
         }
+        let roadside = road.roadside.as_ref().map_or((0, 0), |it| (it.places.len(), it.limits.len()));
+        if roadside.0 > bounds::MOST_WAYPOINTS || roadside.1 > bounds::MOST_LIMITS {
+            let (places, limits) = (bounds::MOST_WAYPOINTS, bounds::MOST_LIMITS);
+            let what = format!("more than {places} places or {limits} limits on a road");
+            return Err(TruckFileError::Broken { line: 1, what });
+        }
     }
     if bytes != Some(behind) {
         return Err(TruckFileError::CutOff);
@@ -186,6 +192,10 @@ mod tests {
         assert!(matches!(read(&line[..40], 42), Err(TruckFileError::Broken { line: 1, .. })));
         let newer = line.replace("\"steadygrade_project\":2", "\"steadygrade_project\":3");
         assert_eq!(read(&newer, 42), Err(TruckFileError::Version { found: 3, newest: 2 }));
+        let limit = PostedLimit { from: 3, to: 9, kmh: 40.0 };
+        let crowded = Roadside { places: vec![], limits: vec![limit; bounds::MOST_LIMITS + 1] };
+        let crowded = Project { road: ProjectRoad { roadside: Some(crowded), ..road() }, beside: None };
+        assert!(matches!(read(&write(&crowded), 12), Err(TruckFileError::Broken { .. })));
         let windy = ProjectRoad { day: Day { headwind_kmh: 900.0, ..Day::USUAL }, ..road() };
         for project in
             [Project { road: windy.clone(), beside: None }, Project { road: road(), beside: Some(windy) }]

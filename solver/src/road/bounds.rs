@@ -11,6 +11,8 @@ pub const MOST_POINTS: usize = 2_000_000;
 pub const MOST_COURSES: usize = 1_000;
 /// Most waypoints that are kept; more are counted and left out.
 pub const MOST_WAYPOINTS: usize = 2_000;
+/// Most posted limits of a road; a person puts them there one by one.
+pub const MOST_LIMITS: usize = 200;
 /// Deepest nesting of elements. A real file stays below ten.
 pub const MOST_NESTING: usize = 100;
 /// Longest tag with its attributes, bytes. A real one stays below 4 kB.

@@ -1,7 +1,7 @@
 //! German words of places and posted limits.
 
 use super::German;
-use crate::format::Units;
+use crate::format::{self, Units};
 use crate::words::RoadsideWords;
 use solver::road::PlaceKind;
 
@@ -99,5 +99,8 @@ impl RoadsideWords for German {
     }
     fn too_many_things(&self) -> &'static str {
         "Mehr als hundert Einträge sind nicht möglich. Entfernen Sie zuerst einen."
+    }
+    fn show_all_places(&self, count: usize) -> String {
+        format!("Alle {} anzeigen", format::whole(count as f64))
     }
 }

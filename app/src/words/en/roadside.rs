@@ -1,7 +1,7 @@
 //! English words of places and posted limits.
 
 use super::English;
-use crate::format::Units;
+use crate::format::{self, Units};
 use crate::words::RoadsideWords;
 use solver::road::PlaceKind;
 
@@ -99,5 +99,8 @@ impl RoadsideWords for English {
     }
     fn too_many_things(&self) -> &'static str {
         "A hundred is the most that fits. Remove one first."
+    }
+    fn show_all_places(&self, count: usize) -> String {
+        format!("Show all {}", format::whole(count as f64))
     }
 }

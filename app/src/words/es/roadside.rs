@@ -1,7 +1,7 @@
 //! Spanish words of places and posted limits.
 
 use super::Spanish;
-use crate::format::Units;
+use crate::format::{self, Units};
 use crate::words::RoadsideWords;
 use solver::road::PlaceKind;
 
@@ -99,5 +99,8 @@ impl RoadsideWords for Spanish {
     }
     fn too_many_things(&self) -> &'static str {
         "Caben cien como máximo. Quite uno antes."
+    }
+    fn show_all_places(&self, count: usize) -> String {
+        format!("Mostrar los {}", format::whole(count as f64))
     }
 }

@@ -1,7 +1,7 @@
 //! French words of places and posted limits.
 
 use super::French;
-use crate::format::Units;
+use crate::format::{self, Units};
 use crate::words::RoadsideWords;
 use solver::road::PlaceKind;
 
@@ -99,5 +99,8 @@ impl RoadsideWords for French {
     }
     fn too_many_things(&self) -> &'static str {
         "Il n’y a de place que pour cent lieux et limitations. Retirez-en d’abord."
+    }
+    fn show_all_places(&self, count: usize) -> String {
+        format!("Afficher les {}", format::whole(count as f64))
     }
 }
