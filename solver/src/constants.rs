@@ -50,8 +50,9 @@ pub const LEAST_SLOWING: f64 = 0.15;
 /// (5 km/h; common practice, no source).
 pub const SPEED_SLACK: f64 = 5.0 / 3.6;
 
-/// Time for one gear change by hand, s. Assumed.
-pub const SHIFT_TIME: f64 = 2.0;
+/// Time that a driver takes to decide on another gear between two descents and to change to it, s.
+/// Assumed; the gearbox itself takes less (`Transmission::shift_time`).
+pub const DRIVER_SHIFT_TIME: f64 = 2.0;
 
 /// Slowest road speed that the run considers, m/s: below it the truck is as good as standing.
 pub const WALKING_SPEED: f64 = 1.0;

@@ -70,7 +70,7 @@ async function runs(browser, text) {
       return performance.now();
     };
     await until(() => document.querySelector("[data-testid=road-name]")?.innerText.includes("Long"));
-    const begun = await until(() => sure().includes("Working out"));
+    const begun = await until(() => document.querySelector("[data-testid=studying]") !== null);
     return (await until(() => sure().includes("256 times"))) - begun;
   });
   await visit.close();

@@ -222,8 +222,7 @@ export function settle(visit, quietMs = 600, limitMs = 20_000) {
     ([quietMs, limitMs]) =>
       new Promise((resolve, reject) => {
         const late = setTimeout(() => reject(new Error("the page does not come to rest")), limitMs);
-        const studied = () =>
-          [...document.querySelectorAll("[data-testid=sure]")].every((it) => !it.textContent.includes("Working out"));
+        const studied = () => document.querySelector("[data-testid=studying]") === null;
         const done = () => {
           if (!studied()) {
             quiet = setTimeout(done, quietMs);

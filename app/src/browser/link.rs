@@ -39,8 +39,7 @@ pub(crate) async fn copy(text: String) -> bool {
 
 /// Base64 with letters that addresses leave alone (RFC 4648, section 5).
 fn pack(text: &str) -> Option<String> {
-    let bytes: String = text.bytes().map(char::from).collect();
-    let base64 = super::window()?.btoa(&bytes).ok()?;
+    let base64 = super::base64(text.as_bytes())?;
     Some(base64.replace('+', "-").replace('/', "_").trim_end_matches('=').to_owned())
 }
 

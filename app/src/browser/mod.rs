@@ -92,7 +92,18 @@ pub(crate) fn cores() -> usize {
 /// Whether a media query holds; `None` where the browser knows none.
 #[cfg(feature = "page")]
 fn media(query: &str) -> Option<bool> {
-    window()?.match_media(query).ok()?.map(|it| it.matches())
+    media_list(query).map(|it| it.matches())
+}
+
+#[cfg(feature = "page")]
+fn media_list(query: &str) -> Option<web_sys::MediaQueryList> {
+    window()?.match_media(query).ok()?
+}
+
+/// Bytes as base64 (RFC 4648, section 4), by the browser.
+#[cfg(feature = "page")]
+fn base64(bytes: &[u8]) -> Option<String> {
+    window()?.btoa(&bytes.iter().copied().map(char::from).collect::<String>()).ok()
 }
 
 /// The element that an event is about.

@@ -99,32 +99,5 @@ async fn with_data(face: &str, base: Option<&str>) -> Option<String> {
     let response = super::fetch_from(&format!("{folder}/{address}")).await?;
     let buffer = JsFuture::from(response.array_buffer().ok()?).await.ok()?;
     let bytes = js_sys::Uint8Array::new(&buffer).to_vec();
-    Some(format!("{before}url(\"data:font/woff2;base64,{}\"{after}", base64(&bytes)))
-}
-
-fn base64(bytes: &[u8]) -> String {
-    const DIGITS: &[u8; 64] = b"ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
-    let mut text = String::with_capacity(bytes.len().div_ceil(3) * 4);
-    for group in bytes.chunks(3) {
-        let byte = |at: usize| u32::from(group.get(at).copied().unwrap_or(0));
-        let bits = byte(0) << 16 | byte(1) << 8 | byte(2);
-        for digit in 0..4 {
-            let six = (bits >> (18 - 6 * digit)) & 63;
-            text.push(if digit > group.len() { '=' } else { char::from(DIGITS[six as usize]) });
-        }
-    }
-    text
-}
-
-#[cfg(test)]
-mod tests {
-    use super::base64;
-
-    #[test]
-    fn base64_as_in_rfc_4648() {
-        let all = [("", ""), ("f", "Zg=="), ("fo", "Zm8="), ("foo", "Zm9v"), ("foobar", "Zm9vYmFy")];
-        for (bytes, text) in all {
-            assert_eq!(base64(bytes.as_bytes()), text);
-        }
-    }
+    Some(format!("{before}url(\"data:font/woff2;base64,{}\"{after}", super::base64(&bytes)?))
 }

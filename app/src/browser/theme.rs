@@ -27,7 +27,7 @@ pub(crate) fn show(theme: Theme) {
 
 /// Shows targets for hands in gloves; on a screen that is touched they are always that large.
 pub(crate) fn show_gloves(gloves: bool) {
-    let touched = query("(pointer: coarse)").is_some_and(|query| query.matches());
+    let touched = super::media("(pointer: coarse)").unwrap_or(false);
     mark("data-targets", if gloves || touched { "large" } else { "usual" });
 }
 
@@ -43,11 +43,7 @@ fn machine_is_dark() -> bool {
 }
 
 fn dark_query() -> Option<web_sys::MediaQueryList> {
-    query("(prefers-color-scheme: dark)")
-}
-
-fn query(text: &str) -> Option<web_sys::MediaQueryList> {
-    super::window()?.match_media(text).ok()?
+    super::media_list("(prefers-color-scheme: dark)")
 }
 
 /// Calls `changed` whenever the machine turns from day to night or back, as long as the page lives.

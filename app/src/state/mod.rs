@@ -1,7 +1,8 @@
 //! The page's state: signals, and what the person does to them.
 //!
 //! `Work` (in `work`) is the one place that asks the worker. Views read signals and call the
-//! functions here; nothing else changes anything.
+//! functions here. What has no consequence they set themselves: a message put away, a place
+//! looked at, the order of files before they are joined.
 
 mod aside;
 mod asked;

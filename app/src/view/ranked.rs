@@ -7,6 +7,7 @@ use crate::state::{Ranked, State, Worked};
 use crate::words::words;
 use leptos::prelude::*;
 use solver::order::ascending;
+use solver::plan::Descent;
 use std::sync::Arc;
 
 /// The section; hidden while there is no list.
@@ -54,11 +55,12 @@ pub(super) fn ranked(state: State) -> AnyView {
 fn order(rows: &[Ranked]) -> Vec<usize> {
     let key = |row: &Ranked| match &row.outcome {
         Some(Ok(worked)) => {
-            let verdict = worked.plan.deciding().map_or(-1.0, |it| f64::from(it.choice.verdict() as u8));
-            -(verdict * 1e4 + worked.plan.totals.hottest_after_stop.0.clamp(0.0, 9e3))
+            // A road without a descent comes last of those that are worked out.
+            -worked.plan.deciding().map_or(f64::MIN, Descent::severity)
         }
-        None => 1e6,
-        Some(Err(_)) => 2e6,
+        None => f64::INFINITY,
+        // Behind all numbers.
+        Some(Err(_)) => f64::NAN,
     };
     ascending(rows.iter().map(key))
 }

@@ -38,8 +38,11 @@ pub(super) fn sure_and_lost(state: State, at: Where, units: Units, in_full: bool
         let too_long = done.then(|| vec![w.too_long_to_be_sure().to_owned()]);
         // A place is kept for what is still worked out, so that the page does not move.
         let lost = lost.or_else(|| at_work.then(|| vec![w.not_yet().to_owned()]));
-        let shown =
-            [(w.sure_label(), "sure", sure.or(progress).or(too_long)), (w.lost_label(), "lost", lost)];
+        let shown = match progress {
+            Some(progress) if sure.is_none() => (w.sure_label(), "studying", Some(progress)),
+            Some(_) | None => (w.sure_label(), "sure", sure.or(too_long)),
+        };
+        let shown = [shown, (w.lost_label(), "lost", lost)];
         shown.into_iter().filter_map(|(label, id, lines)| Some(fact(label, id, lines?))).collect_view()
     })
     .into_any()

@@ -64,16 +64,25 @@ impl Plan {
     /// first; where it takes the service brakes by their temperature after a stop.
     #[must_use]
     pub fn worst_first(&self) -> Vec<&Descent> {
-        let severity = |d: &Descent| match &d.choice {
+        let order = ascending(self.descents.iter().map(|descent| -descent.severity()));
+        order.into_iter().map(|index| &self.descents[index]).collect()
+    }
+}
+
+impl Descent {
+    /// Grows with what is worse, also from road to road: by verdict; where the retarder holds, the
+    /// slower the worse; where it takes the service brakes, the hotter.
+    #[must_use]
+    pub fn severity(&self) -> f64 {
+        let within = match &self.choice {
             Choice::Held(advice) => match advice.verdict {
                 Verdict::RetarderHolds | Verdict::LittleInReserve => -advice.speed.0,
                 Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => advice.hottest_after_stop.0,
             },
             Choice::NoSafeSpeed(none) => none.hottest_after_stop.0,
         };
-        // The verdict first, whatever the severity: no speed or temperature comes near a million.
-        let key = |d: &Descent| -(f64::from(d.choice.verdict() as u8) * 1e6 + severity(d).clamp(-1e5, 1e5));
-        ascending(self.descents.iter().map(key)).into_iter().map(|index| &self.descents[index]).collect()
+        // The verdict first: no speed or temperature comes near a million.
+        f64::from(self.choice.verdict() as u8) * 1e6 + within.clamp(-1e5, 1e5)
     }
 }
 

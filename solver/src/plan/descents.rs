@@ -2,7 +2,7 @@
 
 use super::answer::Relief;
 use super::margin::held_by_margin;
-use crate::constants::{GRAVITY, SERVICE_SLOWING, SHIFT_TIME};
+use crate::constants::{DRIVER_SHIFT_TIME, GRAVITY, SERVICE_SLOWING};
 use crate::motion::{Trip, pulling_gear};
 use crate::road::Road;
 use crate::truck::Gear;
@@ -136,5 +136,5 @@ fn relief_to_shift(trip: Trip<'_>, gear: Gear, held: MetresPerSecond, height: Me
     // A truck that hardly gains on the level never makes a shift pay.
     let gaining = gaining.max(1e-3 * GRAVITY);
     let change = 0.5 * (faster * faster - held.0 * held.0);
-    change.max(0.0) * (1.0 / gaining + 1.0 / SERVICE_SLOWING) + 2.0 * SHIFT_TIME * faster
+    change.max(0.0) * (1.0 / gaining + 1.0 / SERVICE_SLOWING) + 2.0 * DRIVER_SHIFT_TIME * faster
 }

@@ -107,7 +107,8 @@ impl Truck {
         Some(truck)
     }
 
-    /// The same truck with this multiple of its retarding.
+    /// The same truck with this multiple of its retarding, above 0. For studies of one truck: the
+    /// scale may leave the range in which it may be entered.
     #[must_use]
     pub fn with_retarding(&self, factor: f64) -> Self {
         let mut truck = self.clone();
@@ -129,10 +130,10 @@ impl Truck {
         truck
     }
 
-    /// The same truck with one axle group doing only a share of its braking, and the others the
-    /// rest; `None` where there is no other.
+    /// The same truck with one axle group doing only a share of its braking, 0 to 1, and the others
+    /// the rest; `None` where there is no other.
     #[must_use]
-    pub fn out_of_adjustment(&self, group: usize, does: f64) -> Option<Self> {
+    pub(crate) fn out_of_adjustment(&self, group: usize, does: f64) -> Option<Self> {
         let mut truck = self.clone();
         let groups = &mut truck.spec.axle_groups;
         let own = groups.get(group)?.effort_share;
