@@ -172,6 +172,7 @@ test("without the study worker the answer stands, and saving tells that it canno
   await visit.byId("save-project").click();
   await visit.byId("export-error").waitFor();
   await visit.byId("close-trouble").click();
+  await visit.byId("own-trucks").locator("summary").click();
   await visit.byId("make-link").click();
   await visit.byId("start-error").waitFor();
   await visit.close();

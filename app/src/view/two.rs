@@ -87,12 +87,14 @@ fn comparison(state: State, both: Memo<Option<Both>>) -> AnyView {
     view! {
         <div class="section-head">
             <h2>{w.two_head()}</h2>
-            <button type="button" class="button" data-testid="end-two" on:click=move |_| state.end_two()>
-                {w.end_two()}
-            </button>
-            <button type="button" class="button" data-testid="swap-two" on:click=move |_| state.swap()>
-                {w.swap()}
-            </button>
+            <div class="buttons">
+                <button type="button" class="button" data-testid="end-two" on:click=move |_| state.end_two()>
+                    {w.end_two()}
+                </button>
+                <button type="button" class="button" data-testid="swap-two" on:click=move |_| state.swap()>
+                    {w.swap()}
+                </button>
+            </div>
         </div>
         <p class="two-next" role="status" data-testid="two-next">{next}</p>
         {pair(pictures, names, units)}
