@@ -153,6 +153,14 @@ pub(crate) fn focus(id: String) {
     leptos::prelude::request_animation_frame(give);
 }
 
+/// Opens a `<details>`.
+#[cfg(feature = "page")]
+pub(crate) fn unfold(id: &str) {
+    if let Some(details) = document().and_then(|document| document.get_element_by_id(id)) {
+        let _ = details.set_attribute("open", "");
+    }
+}
+
 /// Whether the `<details>` that was opened or closed is open now.
 #[cfg(feature = "page")]
 pub(crate) fn is_open(event: &web_sys::Event) -> bool {

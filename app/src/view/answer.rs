@@ -1,11 +1,14 @@
 //! The answer: the sentence that decides, and what must be said with it.
 
+use super::card::card_of;
 use super::detail::{changes, curves, place_of};
 use super::of_result;
 use super::part::{fact, list};
 use super::study::sure_and_lost;
 use super::verdict::chip;
+use crate::browser;
 use crate::format::Units;
+use crate::marker::Marker;
 use crate::state::{State, Worked};
 use crate::words::{Piece, words};
 use leptos::prelude::*;
@@ -42,16 +45,31 @@ fn content(state: State, worked: &Arc<Worked>, units: Units) -> AnyView {
     let plan = &worked.plan;
     let deciding = match plan.deciding() {
         Some(descent) => decided(state, descent, worked, units),
-        None => level(worked),
+        None => level(worked, units),
     };
     let notes = plan.notes.iter().map(|note| words().note(*note).to_owned());
     vec![deciding, list("notes", "notes", notes.collect())].into_any()
 }
 
-fn level(worked: &Arc<Worked>) -> AnyView {
+fn level(worked: &Arc<Worked>, units: Units) -> AnyView {
     let partly = worked.plan.notes.contains(&Note::PartlyUnassessed);
     view! {
         <p class="say" data-testid="verdict-sentence" aria-live="polite">{words().no_descent(partly)}</p>
+        {made_for(worked, units)}
+    }
+    .into_any()
+}
+
+/// For which truck and which day the answer is, and the way to enter others: on a phone the entries
+/// are folded, and far below.
+fn made_for(worked: &Arc<Worked>, units: Units) -> AnyView {
+    let w = words();
+    let facts = w.card_facts(card_of(worked, Marker::NONE, units));
+    view! {
+        <p class="made-for" data-testid="made-for">
+            {w.made_for(&facts)}" "
+            <a href="#truck" data-testid="to-truck" on:click=move |_| browser::unfold("truck")>{w.to_truck()}</a>
+        </p>
     }
     .into_any()
 }
@@ -70,6 +88,7 @@ fn decided(state: State, descent: &Descent, worked: &Arc<Worked>, units: Units) 
         </p>
         {snub.map(|snub| view! { <p class="snub" data-testid="snub">{snub}</p> })}
         {along(worked, units)}
+        {made_for(worked, units)}
         <p class="to-card"><a href="#card" data-testid="to-card">{w.to_card()}</a></p>
         <dl class="facts">
             {facts(descent, worked, units)}

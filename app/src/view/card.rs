@@ -79,10 +79,9 @@ pub(super) fn card(state: State) -> AnyView {
     .into_any()
 }
 
-/// The page that is printed.
-fn sheet(worked: &Arc<Worked>, marker: Marker, units: crate::format::Units) -> AnyView {
-    let w = words();
-    let card = CardOf {
+/// What a card of a result is made of.
+pub(super) fn card_of(worked: &Worked, marker: Marker, units: crate::format::Units) -> CardOf<'_> {
+    CardOf {
         plan: &worked.plan,
         truck: &worked.truck,
         day: &worked.day,
@@ -91,7 +90,13 @@ fn sheet(worked: &Arc<Worked>, marker: Marker, units: crate::format::Units) -> A
         step_m: worked.road.step_m,
         marker,
         units,
-    };
+    }
+}
+
+/// The page that is printed.
+fn sheet(worked: &Arc<Worked>, marker: Marker, units: crate::format::Units) -> AnyView {
+    let w = words();
+    let card = card_of(worked, marker, units);
     let name = if worked.road.name.is_empty() { worked.file.clone() } else { worked.road.name.clone() };
     let all = &worked.plan.descents;
     // Where they are too many the worst are shown, in the order of the road.

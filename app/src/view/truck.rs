@@ -61,7 +61,7 @@ pub(super) fn truck(state: State) -> AnyView {
     };
     let name = move || preset_name(state);
     view! {
-        <details class="card panel" open=browser::is_wide() data-testid="truck-panel">
+        <details class="card panel" id="truck" open=browser::is_wide() data-testid="truck-panel">
             <summary><h2>{w.truck_head()}</h2><span class="now">{name}</span></summary>
             {presets(state)}
             {entry(state, Field::Number(Entry::GrossMass))}

@@ -1,7 +1,7 @@
 //! Two roads side by side: both pictures on one scale, and what a planner weighs in a table.
 
+use super::card::card_of;
 use super::part::text_field;
-use crate::cab::CardOf;
 use crate::chart::{RoadPicture, pair};
 use crate::compare::Figures;
 use crate::format::{self, Units, parse_number};
@@ -227,14 +227,5 @@ fn rows(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> Vec<Row
 }
 
 fn facts(worked: &Worked, units: Units) -> String {
-    words().card_facts(CardOf {
-        plan: &worked.plan,
-        truck: &worked.truck,
-        day: &worked.day,
-        places: &worked.road.places,
-        limits: &worked.road.limits,
-        step_m: worked.road.step_m,
-        marker: Marker::NONE,
-        units,
-    })
+    words().card_facts(card_of(worked, Marker::NONE, units))
 }

@@ -54,6 +54,10 @@ pub enum WorkTrouble {
 
 /// Words of the page's frame.
 pub trait PageWords {
+    /// For which truck and day the answer is; `facts` tell them.
+    fn made_for(&self, facts: &str) -> String;
+    /// Leads to the entries of the truck.
+    fn to_truck(&self) -> &'static str;
     /// Leads to the class view.
     fn to_class(&self) -> &'static str;
     /// Label of the size of buttons and fields.

@@ -7,6 +7,12 @@ use crate::words::say::file_name;
 use crate::words::{EntryWords, PageWords, RoadWords, WorkTrouble};
 
 impl PageWords for German {
+    fn made_for(&self, facts: &str) -> String {
+        format!("Berechnet für: {facts}.")
+    }
+    fn to_truck(&self) -> &'static str {
+        "Ist das Ihr Fahrzeug, sind das Ihre Bedingungen? Geben Sie die eigenen ein."
+    }
     fn to_class(&self) -> &'static str {
         "Unterricht"
     }

@@ -7,6 +7,12 @@ use crate::words::say::file_name;
 use crate::words::{EntryWords, PageWords, RoadWords, WorkTrouble};
 
 impl PageWords for English {
+    fn made_for(&self, facts: &str) -> String {
+        format!("Worked out for: {facts}.")
+    }
+    fn to_truck(&self) -> &'static str {
+        "Is this your truck and your day? Enter yours."
+    }
     fn to_class(&self) -> &'static str {
         "Class"
     }

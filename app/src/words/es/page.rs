@@ -7,6 +7,12 @@ use crate::words::say::file_name;
 use crate::words::{EntryWords, PageWords, RoadWords, WorkTrouble};
 
 impl PageWords for Spanish {
+    fn made_for(&self, facts: &str) -> String {
+        format!("Calculado para: {facts}.")
+    }
+    fn to_truck(&self) -> &'static str {
+        "¿Son su camión y sus condiciones? Introduzca los suyos."
+    }
     fn to_class(&self) -> &'static str {
         "Clase"
     }

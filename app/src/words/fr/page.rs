@@ -7,6 +7,12 @@ use crate::words::say::file_name;
 use crate::words::{EntryWords, PageWords, RoadWords, WorkTrouble};
 
 impl PageWords for French {
+    fn made_for(&self, facts: &str) -> String {
+        format!("Calculé pour\u{a0}: {facts}.")
+    }
+    fn to_truck(&self) -> &'static str {
+        "Est-ce votre véhicule, et ce jour\u{a0}? Entrez les vôtres."
+    }
     fn to_class(&self) -> &'static str {
         "Cours"
     }
