@@ -16,10 +16,11 @@ pub(super) fn view(class: Class) -> AnyView {
     let body = move || {
         let slip = class.slip.get();
         let rides = ridden::wanted(class, beside(slip));
+        let name = |slip: Slip| c.slip(slip, class.state.units.get());
         view! {
             {way::profile(class, rides, PROFILE)}
-            {row(class, rides, 0, c.slip(Slip::Planned))}
-            {row(class, rides, 1, c.slip(slip))}
+            {row(class, rides, 0, name(Slip::Planned))}
+            {row(class, rides, 1, name(slip))}
             {end(class, rides, slip)}
         }
     };
@@ -59,7 +60,7 @@ fn choice(class: Class) -> AnyView {
                     class.slip.set(slip);
                 }
             >
-                {c.slip(slip)}
+                {move || c.slip(slip, class.state.units.get())}
             </button>
         }
     });
@@ -67,7 +68,7 @@ fn choice(class: Class) -> AnyView {
 }
 
 /// One truck of the two, in a row of figures.
-fn row(class: Class, rides: Memo<Wanted>, which: usize, name: &'static str) -> AnyView {
+fn row(class: Class, rides: Memo<Wanted>, which: usize, name: String) -> AnyView {
     let c = class_words();
     let units = move || class.state.units.get();
     let now: Memo<Option<Moment>> = Memo::new(move |_| {

@@ -4,6 +4,7 @@ use super::say::capital;
 use crate::class::Screen;
 use crate::format::{self, Units};
 use solver::study::{RideEnd, Slip};
+use solver::units::MetresPerSecond;
 
 /// Words of the class view.
 pub trait ClassWords: Send + Sync {
@@ -92,7 +93,29 @@ pub trait ClassWords: Send + Sync {
     /// Name of the choice of what is done otherwise.
     fn slips(&self) -> &'static str;
     /// What is done, or met, otherwise.
-    fn slip(&self, slip: Slip) -> &'static str;
+    fn slip(&self, slip: Slip, units: Units) -> String {
+        let faster = MetresPerSecond::from_kmh(Slip::FASTER_KMH).0;
+        match slip {
+            Slip::Planned => self.as_planned().to_owned(),
+            Slip::GearHigh => self.gear_high().to_owned(),
+            Slip::Heavier => self.somewhat_heavier().to_owned(),
+            Slip::Faster => self.faster_by(&format::met_speed(faster, units)),
+            Slip::StageLost => self.stage_lost().to_owned(),
+            Slip::HotBrakes => self.hot_brakes().to_owned(),
+        }
+    }
+    /// Nothing is done otherwise.
+    fn as_planned(&self) -> &'static str;
+    /// One gear higher than planned.
+    fn gear_high(&self) -> &'static str;
+    /// A tenth heavier than entered.
+    fn somewhat_heavier(&self) -> &'static str;
+    /// Faster than planned by a speed.
+    fn faster_by(&self, speed: &str) -> String;
+    /// A stage fails.
+    fn stage_lost(&self) -> &'static str;
+    /// The brakes are hot at the start.
+    fn hot_brakes(&self) -> &'static str;
     /// Where two rides part.
     fn they_part(&self, at_m: f64, units: Units) -> String;
     /// They do nowhere.
@@ -106,7 +129,7 @@ pub trait ClassWords: Send + Sync {
             self.time_apart(sooner)
         };
         let hot = |end: &RideEnd| format::temperature(end.hottest_after_stop.0, units);
-        let first = self.compared(&capital(self.slip(slip)), &time, &hot(wrong), &hot(right));
+        let first = self.compared(&capital(&self.slip(slip, units)), &time, &hot(wrong), &hot(right));
         let limit = wrong.over_limit_from.map(|at| self.passes_limit(&format::distance(at.0, units)));
         let hotter = wrong.hottest_after_stop.0 - right.hottest_after_stop.0;
         let little = (limit.is_none() && hotter < FORGIVEN_K).then(|| self.forgiven().to_owned());

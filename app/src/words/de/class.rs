@@ -4,7 +4,6 @@ use super::{German, minutes};
 use crate::class::Screen;
 use crate::format::{self, Units};
 use crate::words::ClassWords;
-use solver::study::Slip;
 
 impl ClassWords for German {
     fn screen(&self, screen: Screen) -> &'static str {
@@ -164,15 +163,23 @@ impl ClassWords for German {
     fn slips(&self) -> &'static str {
         "Was das zweite Fahrzeug anders macht"
     }
-    fn slip(&self, slip: Slip) -> &'static str {
-        match slip {
-            Slip::Planned => "wie geplant",
-            Slip::GearHigh => "ein Gang höher",
-            Slip::Heavier => "10 % schwerer",
-            Slip::Faster => "10 km/h schneller",
-            Slip::StageLost => "Stufe fällt aus",
-            Slip::HotBrakes => "heiße Bremsen",
-        }
+    fn as_planned(&self) -> &'static str {
+        "wie geplant"
+    }
+    fn gear_high(&self) -> &'static str {
+        "ein Gang höher"
+    }
+    fn somewhat_heavier(&self) -> &'static str {
+        "10 % schwerer"
+    }
+    fn faster_by(&self, speed: &str) -> String {
+        format!("{speed} schneller")
+    }
+    fn stage_lost(&self) -> &'static str {
+        "Stufe fällt aus"
+    }
+    fn hot_brakes(&self) -> &'static str {
+        "heiße Bremsen"
     }
     fn they_part(&self, at_m: f64, units: Units) -> String {
         format!("Sie trennen sich bei {}.", format::distance(at_m, units))

@@ -4,7 +4,6 @@ use super::{English, minutes};
 use crate::class::Screen;
 use crate::format::{self, Units};
 use crate::words::ClassWords;
-use solver::study::Slip;
 
 impl ClassWords for English {
     fn screen(&self, screen: Screen) -> &'static str {
@@ -164,15 +163,23 @@ impl ClassWords for English {
     fn slips(&self) -> &'static str {
         "What the second truck does otherwise"
     }
-    fn slip(&self, slip: Slip) -> &'static str {
-        match slip {
-            Slip::Planned => "as planned",
-            Slip::GearHigh => "one gear higher",
-            Slip::Heavier => "10 % heavier",
-            Slip::Faster => "10 km/h faster",
-            Slip::StageLost => "stage lost",
-            Slip::HotBrakes => "hot brakes",
-        }
+    fn as_planned(&self) -> &'static str {
+        "as planned"
+    }
+    fn gear_high(&self) -> &'static str {
+        "one gear higher"
+    }
+    fn somewhat_heavier(&self) -> &'static str {
+        "10 % heavier"
+    }
+    fn faster_by(&self, speed: &str) -> String {
+        format!("{speed} faster")
+    }
+    fn stage_lost(&self) -> &'static str {
+        "stage lost"
+    }
+    fn hot_brakes(&self) -> &'static str {
+        "hot brakes"
     }
     fn they_part(&self, at_m: f64, units: Units) -> String {
         format!("They part at {}.", format::distance(at_m, units))

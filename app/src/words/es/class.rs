@@ -4,7 +4,6 @@ use super::{Spanish, minutes};
 use crate::class::Screen;
 use crate::format::{self, Units};
 use crate::words::ClassWords;
-use solver::study::Slip;
 
 impl ClassWords for Spanish {
     fn screen(&self, screen: Screen) -> &'static str {
@@ -164,15 +163,23 @@ impl ClassWords for Spanish {
     fn slips(&self) -> &'static str {
         "Qué hace distinto el segundo vehículo"
     }
-    fn slip(&self, slip: Slip) -> &'static str {
-        match slip {
-            Slip::Planned => "como se planificó",
-            Slip::GearHigh => "una marcha más alta",
-            Slip::Heavier => "10 % más pesado",
-            Slip::Faster => "10 km/h más rápido",
-            Slip::StageLost => "posición perdida",
-            Slip::HotBrakes => "frenos calientes",
-        }
+    fn as_planned(&self) -> &'static str {
+        "como se planificó"
+    }
+    fn gear_high(&self) -> &'static str {
+        "una marcha más alta"
+    }
+    fn somewhat_heavier(&self) -> &'static str {
+        "10 % más pesado"
+    }
+    fn faster_by(&self, speed: &str) -> String {
+        format!("{speed} más rápido")
+    }
+    fn stage_lost(&self) -> &'static str {
+        "posición perdida"
+    }
+    fn hot_brakes(&self) -> &'static str {
+        "frenos calientes"
     }
     fn they_part(&self, at_m: f64, units: Units) -> String {
         format!("Se separan en el punto {}.", format::distance(at_m, units))

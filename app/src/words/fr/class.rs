@@ -4,7 +4,6 @@ use super::{French, minutes};
 use crate::class::Screen;
 use crate::format::{self, Units};
 use crate::words::ClassWords;
-use solver::study::Slip;
 
 impl ClassWords for French {
     fn screen(&self, screen: Screen) -> &'static str {
@@ -164,15 +163,23 @@ impl ClassWords for French {
     fn slips(&self) -> &'static str {
         "Ce que le second véhicule fait autrement"
     }
-    fn slip(&self, slip: Slip) -> &'static str {
-        match slip {
-            Slip::Planned => "comme prévu",
-            Slip::GearHigh => "un rapport plus haut",
-            Slip::Heavier => "10 % plus lourd",
-            Slip::Faster => "10 km/h de plus",
-            Slip::StageLost => "un cran perdu",
-            Slip::HotBrakes => "freins chauds",
-        }
+    fn as_planned(&self) -> &'static str {
+        "comme prévu"
+    }
+    fn gear_high(&self) -> &'static str {
+        "un rapport plus haut"
+    }
+    fn somewhat_heavier(&self) -> &'static str {
+        "10 % plus lourd"
+    }
+    fn faster_by(&self, speed: &str) -> String {
+        format!("{speed} de plus")
+    }
+    fn stage_lost(&self) -> &'static str {
+        "un cran perdu"
+    }
+    fn hot_brakes(&self) -> &'static str {
+        "freins chauds"
     }
     fn they_part(&self, at_m: f64, units: Units) -> String {
         format!("Ils se séparent à {}.", format::distance(at_m, units))
