@@ -9,7 +9,7 @@ use super::reading::{Reading, Tones};
 use super::scale::Scale;
 use super::window::Window;
 use crate::format::Units;
-use crate::words::ChartWords;
+use crate::words::words;
 use solver::order::ascending;
 use std::sync::Arc;
 
@@ -80,8 +80,6 @@ pub(crate) struct Scene<'a> {
     pub(crate) layout: Layout,
     /// Number of the descent that is looked at.
     pub(crate) chosen: Option<usize>,
-    /// The words.
-    pub(crate) words: &'a dyn ChartWords,
     /// Prefix of the ids of this drawing's patterns.
     pub(crate) ids: &'a str,
 }
@@ -135,8 +133,8 @@ impl Scene<'_> {
     /// Writes the title of a lane and frames it.
     pub(crate) fn title(&self, layers: &mut Layers, lane: Lane) {
         let row = self.layout.lane(lane);
-        let name = self.words.lane(lane);
-        let unit = self.words.lane_unit(lane, self.prepared.units);
+        let name = words().lane(lane);
+        let unit = words().lane_unit(lane, self.prepared.units);
         if self.layout.compact {
             // The profile is known by its shape, and its title would stand among the flags.
             if lane != Lane::Height {

@@ -93,7 +93,7 @@ fn preset_name(state: State) -> &'static str {
 
 fn presets(state: State) -> AnyView {
     let w = words();
-    let name = |preset: Preset, units| (preset.key().to_owned(), w.preset(preset, units).to_owned());
+    let name = move |preset: Preset, units| (preset.key().to_owned(), w.preset(preset, units).to_owned());
     let options = Signal::derive(move || Preset::ALL.map(|it| name(it, state.units.get())).to_vec());
     let chosen = Memo::new(move |_| state.entries.with(|entries| entries.preset.clone()).unwrap_or_default());
     let choose = move |key: String| {

@@ -51,6 +51,8 @@ pub use study::StudyWords;
 pub use two::{TwoRow, TwoWords};
 pub use why::WhyWords;
 
+use std::ops::Deref;
+
 /// All that a language must be able to say.
 pub trait Words:
     Send
@@ -97,7 +99,19 @@ impl<T> Words for T where
 }
 
 /// The language of this build, by its feature. One that were chosen when the page starts would keep
-/// calls from being resolved: 3 KB more of the compressed page.
+/// calls from being resolved: 3 KB more of the compressed page. So would a pointer to it that
+/// closures keep: of each word, called or not, they would keep a function.
+#[derive(Debug, Clone, Copy)]
+pub struct Spoken;
+
+impl Deref for Spoken {
+    type Target = dyn Words;
+
+    fn deref(&self) -> &(dyn Words + 'static) {
+        SPOKEN
+    }
+}
+
 const SPOKEN: &dyn Words = if cfg!(feature = "es") {
     &es::Spanish
 } else if cfg!(feature = "fr") {
@@ -110,14 +124,26 @@ const SPOKEN: &dyn Words = if cfg!(feature = "es") {
 
 /// The words of the language that this page is built in. Tests speak English.
 #[must_use]
-pub fn words() -> &'static dyn Words {
-    SPOKEN
+pub fn words() -> Spoken {
+    Spoken
 }
 
 /// All that a language must be able to say to a class; the road page does not carry it.
 pub trait Taught: ClassWords + LessonWords + ExerciseWords {}
 
 impl<T: ClassWords + LessonWords + ExerciseWords> Taught for T {}
+
+/// The same for the words of the class view.
+#[derive(Debug, Clone, Copy)]
+pub struct SpokenInClass;
+
+impl Deref for SpokenInClass {
+    type Target = dyn Taught;
+
+    fn deref(&self) -> &(dyn Taught + 'static) {
+        TAUGHT
+    }
+}
 
 const TAUGHT: &dyn Taught = if cfg!(feature = "es") {
     &es::Spanish
@@ -131,8 +157,8 @@ const TAUGHT: &dyn Taught = if cfg!(feature = "es") {
 
 /// The words of the class view, in the language of this build.
 #[must_use]
-pub fn class_words() -> &'static dyn Taught {
-    TAUGHT
+pub fn class_words() -> SpokenInClass {
+    SpokenInClass
 }
 
 /// A part of a sentence; what decides is set apart.

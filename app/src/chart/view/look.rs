@@ -9,7 +9,6 @@ use crate::chart::reading::Reading;
 use crate::chart::scene::{Prepared, Scene};
 use crate::chart::window::Window;
 use crate::format::Units;
-use crate::words::words;
 use leptos::prelude::*;
 use std::cell::Cell;
 use std::rc::Rc;
@@ -193,7 +192,6 @@ impl Look {
             window: self.window.get(),
             layout: self.layout(),
             chosen: self.chosen.get(),
-            words: words(),
             ids: &ids,
         }))
     }
