@@ -90,7 +90,7 @@ pub(crate) fn draw_heat(scene: &Scene, layers: &mut Layers) {
 /// Marks and words of one step; the words go first where there is not room for both.
 fn write_heat(scene: &Scene, layers: &mut Layers, step: HeatStep, own: &[Band], size: f64) {
     let row = scene.layout.heat;
-    let word = words().heat(step);
+    let word = words().heat_step(step);
     let (mark, text) = (marks_width(step), BOLD * text_width(word, size));
     let gap = if mark > 0.0 { 5.0 } else { 0.0 };
     let mut marks = Path::default();

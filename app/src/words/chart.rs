@@ -1,13 +1,16 @@
 //! Words of the road picture.
 
-use super::CardWords;
-use super::say::UNKNOWN;
-use crate::chart::{Bracket, Here, Lane, Reading, ReadoutCell};
+use super::say::{UNKNOWN, radius};
+use super::{CardWords, DescentWords};
+use crate::chart::{Bracket, GradeStep, Here, Lane, Reading, ReadoutCell, SPEED_STEP};
 use crate::format::{self, Units};
 use solver::HeatStep;
 
+/// A place no further ahead is here, m.
+const HERE_M: f64 = 15.0;
+
 /// Words of the road picture.
-pub trait ChartWords: CardWords {
+pub trait ChartWords: CardWords + DescentWords {
     /// Name of the whole picture.
     fn picture(&self) -> &'static str;
     /// Before the readings that may fill the profile.
@@ -15,7 +18,22 @@ pub trait ChartWords: CardWords {
     /// A reading, on its button.
     fn reading(&self, reading: Reading) -> &'static str;
     /// A value of a reading in the legend: a gear, a stage, a step of heat, speed or grade.
-    fn step(&self, reading: Reading, value: u8, units: Units) -> String;
+    fn step(&self, reading: Reading, value: u8, units: Units) -> String {
+        let heat = |it: &HeatStep| self.heat_step(*it);
+        let grade = |it: &GradeStep| self.grade_step(*it);
+        match reading {
+            Reading::Gear => value.to_string(),
+            Reading::Stage => self.short_stage(value),
+            Reading::Heat => HeatStep::ALL.get(usize::from(value)).map_or(UNKNOWN, heat).to_owned(),
+            Reading::Speed => {
+                let from = u32::from(value) * SPEED_STEP;
+                format!("{from}–{} {}", from + SPEED_STEP, units.speed())
+            }
+            Reading::Grade => GradeStep::ALL.get(usize::from(value)).map_or(UNKNOWN, grade).to_owned(),
+        }
+    }
+    /// A step of grade.
+    fn grade_step(&self, step: GradeStep) -> &'static str;
     /// Name of the zoom buttons together.
     fn zoom(&self) -> &'static str;
     /// Closer.
@@ -27,13 +45,20 @@ pub trait ChartWords: CardWords {
     /// Title of a lane.
     fn lane(&self, lane: Lane) -> &'static str;
     /// Unit of a lane; empty where it has none.
-    fn lane_unit(&self, lane: Lane, units: Units) -> &'static str;
+    fn lane_unit(&self, lane: Lane, units: Units) -> &'static str {
+        match lane {
+            Lane::Height => units.height(),
+            Lane::Speed => units.speed(),
+            Lane::Temperature => units.temperature(),
+            Lane::Gear | Lane::Stage | Lane::Heat => "",
+        }
+    }
     /// What the thin line of the temperature lane is.
     fn after_stop(&self) -> &'static str;
     /// A stage, short enough for its band.
-    fn short_stage(&self, stage: u8) -> String;
-    /// A heat step.
-    fn heat(&self, step: HeatStep) -> &'static str;
+    fn short_stage(&self, stage: u8) -> String {
+        if stage == 0 { self.off().to_owned() } else { stage.to_string() }
+    }
     /// The bars of the speed lane: what curves allow.
     fn bend_caps(&self) -> &'static str;
     /// Works out only what the window shows.
@@ -41,17 +66,58 @@ pub trait ChartWords: CardWords {
     /// Where the road was not assessed.
     fn not_assessed(&self) -> &'static str;
     /// The limit line of the speed lane.
-    fn speed_limit(&self, limit_mps: f64, units: Units) -> String;
+    fn speed_limit(&self, limit_mps: f64, units: Units) -> String {
+        // Entered in whole steps of either unit: rounding down would show 49 for 50 mph.
+        format!("{} {}", self.limit(), format::met_speed(limit_mps, units))
+    }
+    /// Before the value of a limit line.
+    fn limit(&self) -> &'static str;
     /// The limit line of the temperature lane.
-    fn heat_limit(&self, limit_c: f64, units: Units) -> String;
+    fn heat_limit(&self, limit_c: f64, units: Units) -> String {
+        format!("{} {}", self.limit(), format::entered_temperature(limit_c, units))
+    }
     /// A descent above its bracket, the longest wording first.
-    fn bracket(&self, descent: &Bracket, length_m: f64, units: Units) -> Vec<String>;
+    fn bracket(&self, descent: &Bracket, length_m: f64, units: Units) -> Vec<String> {
+        let number = descent.number;
+        let length = format::length(length_m, units);
+        let [mean, steepest] = [descent.mean, descent.steepest].map(|it| format::grade(f64::from(it)));
+        vec![
+            format!("{number} · {length} · {mean} · {} {steepest}", self.at_steepest()),
+            format!("{number} · {length} · {mean}"),
+            format!("{number} · {mean}"),
+        ]
+    }
+    /// Before the steepest grade.
+    fn at_steepest(&self) -> &'static str;
     /// Name of the cursor.
     fn cursor(&self) -> &'static str;
     /// What the cursor stands on, in one sentence.
-    fn spoken(&self, here: &Here, units: Units) -> String;
+    fn spoken(&self, here: &Here, units: Units) -> String {
+        let at = format::distance(here.at_m, units);
+        if !here.assessed {
+            return format!("{at}{}{}.", self.colon(), self.not_assessed());
+        }
+        let parts = [
+            Some(at),
+            here.grade.map(|it| format!("{} {}", self.reading(Reading::Grade), format::grade(it.grade))),
+            here.gear.map(|it| self.gear_number(it)),
+            here.stage.map(|it| self.numbered_stage(it)),
+            here.speed.map(|it| format::hold_speed(it, units)),
+            here.heat.map(|it| format!("{} {}", self.lane(Lane::Temperature), self.heat_step(it))),
+        ];
+        format!("{}.", parts.into_iter().flatten().collect::<Vec<_>>().join(", "))
+    }
     /// Head of a cell of the readout.
-    fn readout_head(&self, cell: ReadoutCell, here: &Here, units: Units) -> String;
+    fn readout_head(&self, cell: ReadoutCell, here: &Here, units: Units) -> String {
+        match (cell, here.grade) {
+            (ReadoutCell::Grade, Some(it)) => self.grade_over(&format::length(it.over_m, units)),
+            _ => self.cell_head(cell).to_owned(),
+        }
+    }
+    /// The same, whatever stands in the cell.
+    fn cell_head(&self, cell: ReadoutCell) -> &'static str;
+    /// Head of the grade, with the length over which it is meant.
+    fn grade_over(&self, length: &str) -> String;
     /// Content of a cell of the readout.
     fn readout(&self, cell: ReadoutCell, here: &Here, units: Units) -> String {
         let temperature = |celsius: Option<f64>| or_unknown(celsius, |it| format::temperature(it, units));
@@ -84,7 +150,38 @@ pub trait ChartWords: CardWords {
         }
     }
     /// What lies about the cursor and what comes next.
-    fn surroundings(&self, here: &Here, units: Units) -> String;
+    fn surroundings(&self, here: &Here, units: Units) -> String {
+        let length = |metres: f64| format::length(metres, units);
+        let unknown = (!here.assessed).then(|| self.nothing_said_here().to_owned());
+        let descent = match (here.descent, here.next_descent) {
+            (Some((number, to_foot)), _) => self.on_descent(number, &length(to_foot)),
+            (None, Some((number, to_crest))) => self.descent_begins(number, &length(to_crest)),
+            (None, None) => self.no_descent_ahead().to_owned(),
+        };
+        let bend = here.bend.map(|it| {
+            let speed = format::hold_speed(f64::from(it.speed), units);
+            self.bend(it.hairpin, self.side(it.left), &speed, &radius(f64::from(it.radius_m), units))
+        });
+        let place = here.next_place.as_ref().map(|(name, ahead)| {
+            if *ahead < HERE_M { self.place_here(name) } else { self.place_ahead(name, &length(*ahead)) }
+        });
+        let parts = [unknown, Some(descent), bend, place];
+        parts.into_iter().flatten().collect::<Vec<_>>().join(" ")
+    }
+    /// That the road was not assessed here.
+    fn nothing_said_here(&self) -> &'static str;
+    /// On which descent, and how far it is to its foot.
+    fn on_descent(&self, number: usize, to_foot: &str) -> String;
+    /// Which descent comes next, and how far it is to its crest.
+    fn descent_begins(&self, number: usize, ahead: &str) -> String;
+    /// None comes.
+    fn no_descent_ahead(&self) -> &'static str;
+    /// The curve here: to which side, at most how fast, its radius.
+    fn bend(&self, hairpin: bool, side: &str, speed: &str, radius: &str) -> String;
+    /// A place that lies here.
+    fn place_here(&self, name: &str) -> String;
+    /// A place ahead, and how far it is.
+    fn place_ahead(&self, name: &str, ahead: &str) -> String;
     /// Name of the strip of the whole road.
     fn strip(&self) -> &'static str;
     /// Name of the plan shape.

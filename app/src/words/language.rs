@@ -16,6 +16,14 @@ pub trait LanguageWords {
     fn tag(&self) -> &'static str;
     /// How it writes numbers.
     fn numerals(&self) -> Numerals;
+    /// Between a label and what it is the label of.
+    fn colon(&self) -> &'static str {
+        ": "
+    }
+    /// Between a line and what is said of it.
+    fn semicolon(&self) -> &'static str {
+        "; "
+    }
     /// Name of the links to the other languages.
     fn languages(&self) -> &'static str;
     /// Where no one of the trade has read the translation yet: that, and what to do in doubt.

@@ -1,21 +1,38 @@
 //! Words of the plan: the sentence that decides, verdicts, descents.
 
-use super::Piece;
+use super::say::capital;
+use super::{LanguageWords, Piece};
 use crate::format::{self, Units};
 use solver::day::{Day, ServiceBrakes};
 use solver::plan::{Advice, Choice, Descent, HeatStep, Verdict};
 use solver::truck::{Gear, Stage};
 
 /// Words of the plan.
-pub trait PlanWords {
+pub trait PlanWords: LanguageWords {
     /// A verdict.
     fn verdict(&self, verdict: Verdict) -> &'static str;
     /// A heat step.
     fn heat_step(&self, step: HeatStep) -> &'static str;
     /// “stage 3” or “retarder off”.
-    fn stage(&self, stage: Stage) -> String;
+    fn stage(&self, stage: Stage) -> String {
+        self.numbered_stage(stage.number())
+    }
+    /// The same by its number, 0 for off.
+    fn numbered_stage(&self, number: u8) -> String {
+        if number == 0 { self.retarder_off().to_owned() } else { self.stage_number(number.into()) }
+    }
+    /// “stage 3”, by its number, from 1.
+    fn stage_number(&self, number: usize) -> String;
+    /// “retarder off”.
+    fn retarder_off(&self) -> &'static str;
+    /// The same among stages.
+    fn off(&self) -> &'static str;
     /// “gear 5”.
-    fn gear(&self, gear: Gear) -> String;
+    fn gear(&self, gear: Gear) -> String {
+        self.gear_number(gear.number())
+    }
+    /// The same by its number.
+    fn gear_number(&self, number: u8) -> String;
     /// “gear 5, stage 3, 38 km/h”.
     fn in_short(&self, advice: &Advice, units: Units) -> String {
         let speed = format::hold_speed(advice.speed.0, units);
@@ -26,11 +43,37 @@ pub trait PlanWords {
     /// Where the road has no descent.
     fn no_descent(&self, partly_unassessed: bool) -> &'static str;
     /// When to engage the gear, and what the descent was chosen for.
-    fn chosen_for(&self, descent: &Descent, units: Units) -> String;
+    fn chosen_for(&self, descent: &Descent, units: Units) -> String {
+        let sustained = descent.sustained;
+        let steepest = self.steepest_part(
+            &format::length(sustained.length.0, units),
+            &format::grade(sustained.grade.0),
+            &format::distance(sustained.from.0, units),
+        );
+        match &descent.choice {
+            Choice::Held(_) => self.chosen_to_hold(&format::distance(descent.foot.0, units), &steepest),
+            Choice::NoSafeSpeed(_) => self.ruled_out_by(&steepest),
+        }
+    }
+    /// The steepest sustained part: its length, its grade, and where it begins.
+    fn steepest_part(&self, length: &str, grade: &str, from: &str) -> String;
+    /// When to engage the gear, how far to keep it, and that part, for which it was chosen.
+    fn chosen_to_hold(&self, foot: &str, steepest: &str) -> String;
+    /// That this part rules it out.
+    fn ruled_out_by(&self, steepest: &str) -> String;
     /// Label of all descents in road order.
     fn along_label(&self) -> &'static str;
     /// One of them: where it begins, gear, stage, speed.
-    fn along(&self, descent: &Descent, units: Units) -> String;
+    fn along(&self, descent: &Descent, units: Units) -> String {
+        let crest = format::distance(descent.crest.0, units);
+        let how = match &descent.choice {
+            Choice::Held(advice) => self.in_short(advice, units),
+            Choice::NoSafeSpeed(_) => self.no_safe_speed().to_owned(),
+        };
+        format!("{crest}{}{how}", self.colon())
+    }
+    /// In place of gear, stage and speed.
+    fn no_safe_speed(&self) -> &'static str;
     /// How many more the list below holds.
     fn along_more(&self, count: usize) -> String;
     /// Label of the other way to use the service brakes.
@@ -59,15 +102,43 @@ pub trait PlanWords {
     /// Label of the answer with more mass.
     fn heavier_label(&self) -> &'static str;
     /// The answer with more mass.
-    fn heavier(&self, heavier: Option<&Choice>, units: Units) -> String;
+    fn heavier(&self, heavier: Option<&Choice>, units: Units) -> String {
+        let told = heavier.map(|choice| format!("{}.", self.choice(choice, units)));
+        told.unwrap_or_else(|| self.mass_out_of_range().to_owned())
+    }
+    /// That mass is more than can be entered.
+    fn mass_out_of_range(&self) -> &'static str;
     /// Label of brake heat.
     fn heat_label(&self) -> &'static str;
     /// Brake heat of an advice.
-    fn brake_heat(&self, advice: &Advice, day: &Day, units: Units) -> String;
+    fn brake_heat(&self, advice: &Advice, day: &Day, units: Units) -> String {
+        self.brakes_at(
+            &format::temperature(advice.hottest.0, units),
+            &format::temperature(advice.hottest_after_stop.0, units),
+            &format::entered_temperature(day.heat_limit_c, units),
+        )
+    }
+    /// The hottest brakes, the same after one hard stop, and the limit.
+    fn brakes_at(&self, hottest: &str, after_stop: &str, limit: &str) -> String;
     /// How to snub.
-    fn snub(&self, advice: &Advice, units: Units) -> Option<String>;
+    fn snub(&self, advice: &Advice, units: Units) -> Option<String> {
+        let snub = advice.snub?;
+        let [from, to] = [snub.from, snub.to].map(|it| format::hold_speed(it.0, units));
+        let [on, off] = [snub.on, snub.off].map(|it| format!("{:.0}", it.0));
+        Some(self.snub_between(&from, &to, &on, &off, snub.count))
+    }
+    /// From which speed down to which, s of braking and s between, and how often in all.
+    fn snub_between(&self, from: &str, to: &str, on: &str, off: &str, count: u32) -> String;
     /// A short form of a choice: “gear 5, stage 3, 38 km/h”.
-    fn choice(&self, choice: &Choice, units: Units) -> String;
+    fn choice(&self, choice: &Choice, units: Units) -> String {
+        match choice {
+            Choice::Held(advice) => {
+                let (how, verdict) = (self.in_short(advice, units), self.verdict(advice.verdict));
+                format!("{}{}{verdict}", capital(&how), self.colon())
+            }
+            Choice::NoSafeSpeed(_) => capital(self.no_safe_speed()),
+        }
+    }
     /// Parked use.
     fn parked(&self) -> &'static str;
     /// Cautions, each a sentence.

@@ -1,9 +1,22 @@
 //! Small helpers that every language uses.
 
+use super::Piece;
 use crate::format::{self, Units};
 
 /// Stands where nothing is known.
 pub const UNKNOWN: &str = "–";
+
+/// A part of a sentence, set as the rest.
+#[must_use]
+pub fn plain(text: impl Into<String>) -> Piece {
+    Piece::Plain(text.into())
+}
+
+/// A part of a sentence that is read first.
+#[must_use]
+pub fn strong(text: impl Into<String>) -> Piece {
+    Piece::Strong(text.into())
+}
 
 /// A name from the file, or what it is where it has none.
 #[must_use]

@@ -1,13 +1,9 @@
 //! German words of one descent's details and of its table.
 
-use super::{German, minutes};
-use crate::format::{self, Units};
-use crate::words::say::{capital, radius};
+use super::German;
 use crate::words::{Curves, DescentWords, PlanWords};
-use solver::motion::{Answer, Unusable};
-use solver::plan::{Choice, Descent, Totals};
-use solver::road::{Curve, Turn};
-use solver::truck::Stage;
+use solver::motion::Unusable;
+use solver::plan::Advice;
 
 impl DescentWords for German {
     fn sign_label(&self) -> &'static str {
@@ -19,72 +15,57 @@ impl DescentWords for German {
     fn advice_label(&self) -> &'static str {
         "Wie Sie hinunterfahren"
     }
-    fn advice(&self, descent: &Descent, units: Units) -> String {
-        let Choice::Held(advice) = &descent.choice else {
-            return "Es wurde keine Geschwindigkeit gefunden, die die Grenzen einhält. Fahren Sie mit diesem Fahrzeug, so wie eingegeben, dort nicht hinunter."
-                .to_owned();
-        };
-        let reserve = if advice.margin < 0.0 {
-            format!(
-                "Bei voller Stufe fehlen auf dem steilsten Stück {} dessen, was nötig ist: Die Betriebsbremse muss helfen.",
-                format::margin(-advice.margin)
-            )
-        } else {
-            format!(
-                "Bei voller Stufe auf dem steilsten Stück {} mehr als nötig.",
-                format::margin(advice.margin)
-            )
-        };
+    fn no_advice(&self) -> &'static str {
+        "Es wurde keine Geschwindigkeit gefunden, die die Grenzen einhält. Fahren Sie mit diesem Fahrzeug, so wie eingegeben, dort nicht hinunter."
+    }
+    fn falls_short(&self, share: &str) -> String {
         format!(
-            "Gang {}, bis zu {}, {} bei {}. {reserve} {} von der Kuppe bis zum Fuß.",
+            "Bei voller Stufe fehlen auf dem steilsten Stück {share} dessen, was nötig ist: Die Betriebsbremse muss helfen."
+        )
+    }
+    fn more_than_asked(&self, share: &str) -> String {
+        format!("Bei voller Stufe auf dem steilsten Stück {share} mehr als nötig.")
+    }
+    fn advice_in_full(
+        &self,
+        advice: &Advice,
+        speed: &str,
+        engine_speed: &str,
+        reserve: &str,
+        time: &str,
+    ) -> String {
+        format!(
+            "Gang {}, bis zu {}, {speed} bei {engine_speed}. {reserve} {time} von der Kuppe bis zum Fuß.",
             advice.gear.number(),
-            self.stage(advice.stage),
-            format::hold_speed(advice.speed.0, units),
-            format::engine_speed(advice.engine_speed.0),
-            capital(&minutes(advice.time.0))
+            self.stage(advice.stage)
         )
     }
     fn way_label(&self) -> &'static str {
         "Stufen auf dem Weg hinunter"
     }
-    fn stage_span(&self, stage: Stage, from_m: f64, to_m: f64, units: Units) -> String {
-        format!("{}: {}", format::span(from_m, to_m, units), self.stage(stage))
-    }
     fn relief_label(&self) -> &'static str {
         "Wo das Gefälle nachlässt"
     }
-    fn relief(&self, from_m: f64, to_m: f64, units: Units) -> String {
-        format!(
-            "{}: eben oder steigend auf {}. Nicht hochschalten: Das Gefälle geht weiter.",
-            format::span(from_m, to_m, units),
-            format::length(to_m - from_m, units)
-        )
+    fn eases_over(&self, span: &str, length: &str) -> String {
+        format!("{span}: eben oder steigend auf {length}. Nicht hochschalten: Das Gefälle geht weiter.")
     }
     fn grades_label(&self) -> &'static str {
         "Wie steil"
     }
-    fn grades(&self, descent: &Descent, base_m: f64, units: Units) -> Vec<String> {
-        let mean = format!("{} im Mittel.", format::grade(descent.mean.0));
-        let steepest = descent.steepest.iter().rev().map(|it| {
-            let doubt = if it.length.0 < base_m {
-                "; für ein so kurzes Stück reichen die Höhen nicht aus"
-            } else {
-                ""
-            };
-            format!(
-                "{} über die steilsten {}, ab {}{doubt}.",
-                format::grade(it.grade.0),
-                format::length(it.length.0, units),
-                format::distance(it.from.0, units)
-            )
-        });
-        std::iter::once(mean).chain(steepest).collect()
+    fn mean_grade(&self, grade: &str) -> String {
+        format!("{grade} im Mittel.")
+    }
+    fn steepest_over(&self, grade: &str, length: &str, from: &str, doubt: &str) -> String {
+        format!("{grade} über die steilsten {length}, ab {from}{doubt}.")
+    }
+    fn too_short_for_heights(&self) -> &'static str {
+        "; für ein so kurzes Stück reichen die Höhen nicht aus"
     }
     fn curves_label(&self) -> &'static str {
         "Kurven"
     }
-    fn curves(&self, curves: &Curves, units: Units) -> Vec<String> {
-        let count = match (curves.count, curves.hairpins) {
+    fn curve_count(&self, curves: &Curves) -> String {
+        match (curves.count, curves.hairpins) {
             (1, 0) => "1 Kurve verlangt weniger als diese Geschwindigkeit".to_owned(),
             (1, _) => "1 Kehre verlangt weniger als diese Geschwindigkeit".to_owned(),
             (all, 0) => format!("{all} Kurven verlangen weniger als diese Geschwindigkeit"),
@@ -94,64 +75,53 @@ impl DescentWords for German {
             (all, some) => {
                 format!("{all} Kurven verlangen weniger als diese Geschwindigkeit, {some} davon sind Kehren")
             }
-        };
-        let slowest = &curves.slowest;
-        vec![
-            format!(
-                "{count}. Die langsamste: {}.",
-                curve(&slowest.curve, slowest.speed.0, curves.at_m, units)
-            ),
-            "Radien sind aus der Aufzeichnung geschätzt; Querneigung, Sicht und Fahrbahn sind nicht bekannt."
-                .to_owned(),
-        ]
+        }
+    }
+    fn slowest_curve(&self, speed: &str, at: &str, side: &str, radius: &str) -> String {
+        format!("Die langsamste: höchstens {speed} bei {at}, {side}, Radius etwa {radius}.")
+    }
+    fn curves_estimated(&self) -> &'static str {
+        "Radien sind aus der Aufzeichnung geschätzt; Querneigung, Sicht und Fahrbahn sind nicht bekannt."
+    }
+    fn side(&self, left: bool) -> &'static str {
+        if left { "nach links" } else { "nach rechts" }
     }
     fn climb_label(&self) -> &'static str {
         "Denselben Berg hinauf"
     }
-    fn climb(&self, descent: &Descent, units: Units) -> String {
-        match descent.climbs_in {
-            Some((gear, speed)) => format!(
-                "Mit Vollgas steigt es dort im Gang {} mit etwa {}. Der Gang für die Talfahrt ist oft niedriger.",
-                gear.number(),
-                format::met_speed(speed.0, units)
-            ),
-            None => "Mit Vollgas kommt es in keinem Gang hinauf.".to_owned(),
-        }
+    fn climbs_in(&self, gear: u8, speed: &str) -> String {
+        format!(
+            "Mit Vollgas steigt es dort im Gang {gear} mit etwa {speed}. Der Gang für die Talfahrt ist oft niedriger."
+        )
+    }
+    fn climbs_in_none(&self) -> &'static str {
+        "Mit Vollgas kommt es in keinem Gang hinauf."
     }
     fn cut_short(&self) -> &'static str {
         "Die Gefällestrecke ist dort abgeschnitten, wo die Strecke nicht mehr beurteilt werden kann. Wie es weitergeht, ist nicht bekannt."
     }
-    fn at_crest(&self, descent: &Descent, units: Units) -> String {
-        format!(
-            "Die Bremsen kommen an der Kuppe mit etwa {} an.",
-            format::temperature(descent.brakes_at_crest.0, units)
-        )
+    fn brakes_arrive(&self, heat: &str) -> String {
+        format!("Die Bremsen kommen an der Kuppe mit etwa {heat} an.")
     }
-    fn table_caption(&self, descent: &Descent, units: Units) -> String {
+    fn table_of(&self, grade: &str, height: &str) -> String {
         format!(
-            "Was jeder Gang und jede Stufe auf {} in {} Meereshöhe bewirkt, ohne Gas und ohne Betriebsbremse",
-            format::grade(descent.table.grade.0),
-            format::height(descent.table.height.0, units)
+            "Was jeder Gang und jede Stufe auf {grade} in {height} Meereshöhe bewirkt, ohne Gas und ohne Betriebsbremse"
         )
     }
     fn table_heads(&self) -> [&'static str; 3] {
         ["Gang", "nutzbare Geschwindigkeiten", "Reserve bei der höchsten"]
     }
-    fn table_stage(&self, stage: usize) -> String {
-        if stage == 0 { "aus".to_owned() } else { format!("Stufe {stage}") }
+    fn more_than_needed(&self) -> &'static str {
+        "mehr als nötig"
     }
-    fn answer(&self, answer: &Answer, units: Units) -> (String, Option<String>) {
-        match answer {
-            Answer::Settles { speed, engine_speed } => {
-                (format::met_speed(speed.0, units), Some(format::engine_speed(engine_speed.0)))
-            }
-            Answer::MoreThanNeeded => ("mehr als nötig".to_owned(), None),
-            Answer::Overruns { above } => (
-                "wird schneller".to_owned(),
-                above.map(|speed| format!("über {}", format::met_speed(speed.0, units))),
-            ),
-            Answer::NotUsable(why) => ("nicht nutzbar".to_owned(), Some(self.unusable(*why).to_owned())),
-        }
+    fn overruns(&self) -> &'static str {
+        "wird schneller"
+    }
+    fn above_speed(&self, speed: &str) -> String {
+        format!("über {speed}")
+    }
+    fn not_usable(&self) -> &'static str {
+        "nicht nutzbar"
     }
     fn unusable(&self, why: Unusable) -> &'static str {
         match why {
@@ -182,39 +152,15 @@ impl DescentWords for German {
     fn table_chosen(&self) -> &'static str {
         "empfohlen"
     }
-    fn totals(&self, totals: &Totals, units: Units) -> String {
-        let crawl = totals.crawl.map_or_else(String::new, |speed| {
-            format!(" Am langsamsten an einer Steigung: etwa {}.", format::met_speed(speed.0, units))
-        });
+    fn whole_way(&self, time: &str, fall: &str, holding: &str, service: &str) -> String {
         format!(
-            "Ganze Strecke: {}, {} hinunter. Dauerbremse und Motor nehmen {} auf, die Betriebsbremse {}.{crawl}",
-            minutes(totals.time.0),
-            format::height(totals.fall.0, units),
-            format::work(totals.holding_work.0),
-            format::work(totals.service_work.0)
-        ) + &fuel(totals, units)
+            "Ganze Strecke: {time}, {fall} hinunter. Dauerbremse und Motor nehmen {holding} auf, die Betriebsbremse {service}."
+        )
     }
-}
-
-fn curve(curve: &Curve, speed: f64, at_m: f64, units: Units) -> String {
-    format!(
-        "höchstens {} bei {}, {}, Radius etwa {}",
-        format::hold_speed(speed, units),
-        format::distance(at_m, units),
-        side(curve.turn == Turn::Left),
-        radius(curve.radius_m, units)
-    )
-}
-
-pub(super) fn side(left: bool) -> &'static str {
-    if left { "nach links" } else { "nach rechts" }
-}
-
-/// Fuel, and the share of the braking work that the service brakes take.
-fn fuel(totals: &Totals, units: Units) -> String {
-    format!(
-        " Das sind {} der Bremsarbeit für die Betriebsbremse. Kraftstoff: etwa {}.",
-        format::share(totals.service_share()),
-        format::fuel(solver::motion::litres_of_fuel(totals.fuel), units)
-    )
+    fn slowest_climb(&self, speed: &str) -> String {
+        format!("Am langsamsten an einer Steigung: etwa {speed}.")
+    }
+    fn share_and_fuel(&self, share: &str, fuel: &str) -> String {
+        format!("Das sind {share} der Bremsarbeit für die Betriebsbremse. Kraftstoff: etwa {fuel}.")
+    }
 }

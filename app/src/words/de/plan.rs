@@ -2,19 +2,10 @@
 
 use super::{German, minutes};
 use crate::format::{self, Units};
-use crate::words::say::capital;
+use crate::words::say::{plain, strong};
 use crate::words::{Piece, PlanWords};
 use solver::day::{Day, ServiceBrakes};
-use solver::plan::{Advice, Choice, Descent, HeatStep, Verdict};
-use solver::truck::{Gear, Stage};
-
-fn plain(text: impl Into<String>) -> Piece {
-    Piece::Plain(text.into())
-}
-
-fn strong(text: impl Into<String>) -> Piece {
-    Piece::Strong(text.into())
-}
+use solver::plan::{Choice, Descent, HeatStep, Verdict};
 
 impl PlanWords for German {
     fn verdict(&self, verdict: Verdict) -> &'static str {
@@ -33,11 +24,17 @@ impl PlanWords for German {
             HeatStep::OverLimit => "über der Grenze",
         }
     }
-    fn stage(&self, stage: Stage) -> String {
-        if stage == Stage::OFF { "Dauerbremse aus".to_owned() } else { format!("Stufe {}", stage.number()) }
+    fn stage_number(&self, number: usize) -> String {
+        format!("Stufe {number}")
     }
-    fn gear(&self, gear: Gear) -> String {
-        format!("Gang {}", gear.number())
+    fn retarder_off(&self) -> &'static str {
+        "Dauerbremse aus"
+    }
+    fn off(&self) -> &'static str {
+        "aus"
+    }
+    fn gear_number(&self, number: u8) -> String {
+        format!("Gang {number}")
     }
     fn decides(&self, descent: &Descent, count: usize, units: Units) -> Vec<Piece> {
         let (place, crest) = if descent.from == 0 {
@@ -78,31 +75,22 @@ impl PlanWords for German {
             "Kein Gefälle auf dieser Strecke verlangt einen bestimmten Gang oder eine Stufe der Dauerbremse."
         }
     }
-    fn chosen_for(&self, descent: &Descent, units: Units) -> String {
-        let sustained = descent.sustained;
-        let grade = format!(
-            "die steilsten {}, {}, ab {}",
-            format::length(sustained.length.0, units),
-            format::grade(sustained.grade.0),
-            format::distance(sustained.from.0, units)
-        );
-        match &descent.choice {
-            Choice::Held(_) => format!(
-                "Legen Sie den Gang vor der Kuppe ein, und behalten Sie ihn bis zum Fuß bei {}. Er ist gewählt für {grade}.",
-                format::distance(descent.foot.0, units)
-            ),
-            Choice::NoSafeSpeed(_) => format!("Was es ausschließt: {grade}."),
-        }
+    fn steepest_part(&self, length: &str, grade: &str, from: &str) -> String {
+        format!("die steilsten {length}, {grade}, ab {from}")
+    }
+    fn chosen_to_hold(&self, foot: &str, steepest: &str) -> String {
+        format!(
+            "Legen Sie den Gang vor der Kuppe ein, und behalten Sie ihn bis zum Fuß bei {foot}. Er ist gewählt für {steepest}."
+        )
+    }
+    fn ruled_out_by(&self, steepest: &str) -> String {
+        format!("Was es ausschließt: {steepest}.")
     }
     fn along_label(&self) -> &'static str {
         "Jede Gefällestrecke hat ihren eigenen Gang, ab ihrer Kuppe bei:"
     }
-    fn along(&self, descent: &Descent, units: Units) -> String {
-        let crest = format::distance(descent.crest.0, units);
-        match &descent.choice {
-            Choice::Held(advice) => format!("{crest}: {}", self.in_short(advice, units)),
-            Choice::NoSafeSpeed(_) => format!("{crest}: keine sichere Geschwindigkeit gefunden"),
-        }
+    fn no_safe_speed(&self) -> &'static str {
+        "keine sichere Geschwindigkeit gefunden"
     }
     fn along_more(&self, count: usize) -> String {
         if count == 1 {
@@ -127,43 +115,21 @@ impl PlanWords for German {
     fn heavier_label(&self) -> &'static str {
         "Bei 10 % mehr Gewicht"
     }
-    fn heavier(&self, heavier: Option<&Choice>, units: Units) -> String {
-        match heavier {
-            Some(choice) => format!("{}.", self.choice(choice, units)),
-            None => "Dieses Gewicht liegt außerhalb des Bereichs.".to_owned(),
-        }
+    fn mass_out_of_range(&self) -> &'static str {
+        "Dieses Gewicht liegt außerhalb des Bereichs."
     }
     fn heat_label(&self) -> &'static str {
         "Betriebsbremse"
     }
-    fn brake_heat(&self, advice: &Advice, day: &Day, units: Units) -> String {
+    fn brakes_at(&self, hottest: &str, after_stop: &str, limit: &str) -> String {
         format!(
-            "Etwa {}, wenn sie am heißesten ist; {} nach einer kräftigen Bremsung bis zum Stillstand (Grenze {}).",
-            format::temperature(advice.hottest.0, units),
-            format::temperature(advice.hottest_after_stop.0, units),
-            format::entered_temperature(day.heat_limit_c, units)
+            "Etwa {hottest}, wenn sie am heißesten ist; {after_stop} nach einer kräftigen Bremsung bis zum Stillstand (Grenze {limit})."
         )
     }
-    fn snub(&self, advice: &Advice, units: Units) -> Option<String> {
-        advice.snub.map(|snub| {
-            format!(
-                "Intervallbremsung: Bremsen Sie bei {} in etwa {:.0} s auf {} ab, lösen Sie die Bremse, und bremsen Sie dann wieder, auf dem steilsten Stück nach etwa {:.0} s; insgesamt etwa {}-mal. Lassen Sie die Bremse nicht schleifen.",
-                format::hold_speed(snub.from.0, units),
-                snub.on.0,
-                format::hold_speed(snub.to.0, units),
-                snub.off.0,
-                snub.count
-            )
-        })
-    }
-    fn choice(&self, choice: &Choice, units: Units) -> String {
-        match choice {
-            Choice::Held(advice) => {
-                let verdict = self.verdict(advice.verdict);
-                format!("{}: {verdict}", capital(&self.in_short(advice, units)))
-            }
-            Choice::NoSafeSpeed(_) => "Keine sichere Geschwindigkeit gefunden".to_owned(),
-        }
+    fn snub_between(&self, from: &str, to: &str, on: &str, off: &str, count: u32) -> String {
+        format!(
+            "Intervallbremsung: Bremsen Sie bei {from} in etwa {on} s auf {to} ab, lösen Sie die Bremse, und bremsen Sie dann wieder, auf dem steilsten Stück nach etwa {off} s; insgesamt etwa {count}-mal. Lassen Sie die Bremse nicht schleifen."
+        )
     }
     fn parked(&self) -> &'static str {
         "Planen Sie nur bei geparktem Fahrzeug. Nicht während der Fahrt benutzen."

@@ -2,19 +2,10 @@
 
 use super::{English, minutes};
 use crate::format::{self, Units};
-use crate::words::say::capital;
+use crate::words::say::{plain, strong};
 use crate::words::{Piece, PlanWords};
 use solver::day::{Day, ServiceBrakes};
-use solver::plan::{Advice, Choice, Descent, HeatStep, Verdict};
-use solver::truck::{Gear, Stage};
-
-fn plain(text: impl Into<String>) -> Piece {
-    Piece::Plain(text.into())
-}
-
-fn strong(text: impl Into<String>) -> Piece {
-    Piece::Strong(text.into())
-}
+use solver::plan::{Choice, Descent, HeatStep, Verdict};
 
 impl PlanWords for English {
     fn verdict(&self, verdict: Verdict) -> &'static str {
@@ -33,11 +24,17 @@ impl PlanWords for English {
             HeatStep::OverLimit => "over the limit",
         }
     }
-    fn stage(&self, stage: Stage) -> String {
-        if stage == Stage::OFF { "retarder off".to_owned() } else { format!("stage {}", stage.number()) }
+    fn stage_number(&self, number: usize) -> String {
+        format!("stage {number}")
     }
-    fn gear(&self, gear: Gear) -> String {
-        format!("gear {}", gear.number())
+    fn retarder_off(&self) -> &'static str {
+        "retarder off"
+    }
+    fn off(&self) -> &'static str {
+        "off"
+    }
+    fn gear_number(&self, number: u8) -> String {
+        format!("gear {number}")
     }
     fn decides(&self, descent: &Descent, count: usize, units: Units) -> Vec<Piece> {
         let (place, crest) = if descent.from == 0 {
@@ -78,31 +75,22 @@ impl PlanWords for English {
             "No hill on this road asks for a gear or a retarder stage."
         }
     }
-    fn chosen_for(&self, descent: &Descent, units: Units) -> String {
-        let sustained = descent.sustained;
-        let grade = format!(
-            "the steepest {}, {}, from {}",
-            format::length(sustained.length.0, units),
-            format::grade(sustained.grade.0),
-            format::distance(sustained.from.0, units)
-        );
-        match &descent.choice {
-            Choice::Held(_) => format!(
-                "Engage the gear before the crest and keep it to the foot at {}. It is chosen for {grade}.",
-                format::distance(descent.foot.0, units)
-            ),
-            Choice::NoSafeSpeed(_) => format!("What rules it out is {grade}."),
-        }
+    fn steepest_part(&self, length: &str, grade: &str, from: &str) -> String {
+        format!("the steepest {length}, {grade}, from {from}")
+    }
+    fn chosen_to_hold(&self, foot: &str, steepest: &str) -> String {
+        format!(
+            "Engage the gear before the crest and keep it to the foot at {foot}. It is chosen for {steepest}."
+        )
+    }
+    fn ruled_out_by(&self, steepest: &str) -> String {
+        format!("What rules it out is {steepest}.")
     }
     fn along_label(&self) -> &'static str {
         "Each descent has its own gear, from its crest at:"
     }
-    fn along(&self, descent: &Descent, units: Units) -> String {
-        let crest = format::distance(descent.crest.0, units);
-        match &descent.choice {
-            Choice::Held(advice) => format!("{crest}: {}", self.in_short(advice, units)),
-            Choice::NoSafeSpeed(_) => format!("{crest}: no safe speed found"),
-        }
+    fn no_safe_speed(&self) -> &'static str {
+        "no safe speed found"
     }
     fn along_more(&self, count: usize) -> String {
         format!("and {count} more in the list below")
@@ -123,43 +111,20 @@ impl PlanWords for English {
     fn heavier_label(&self) -> &'static str {
         "If it weighs 10 % more"
     }
-    fn heavier(&self, heavier: Option<&Choice>, units: Units) -> String {
-        match heavier {
-            Some(choice) => format!("{}.", self.choice(choice, units)),
-            None => "That mass is out of range.".to_owned(),
-        }
+    fn mass_out_of_range(&self) -> &'static str {
+        "That mass is out of range."
     }
     fn heat_label(&self) -> &'static str {
         "Service brakes"
     }
-    fn brake_heat(&self, advice: &Advice, day: &Day, units: Units) -> String {
+    fn brakes_at(&self, hottest: &str, after_stop: &str, limit: &str) -> String {
+        format!("About {hottest} at the hottest; {after_stop} after one hard stop (limit {limit}).")
+    }
+    fn snub_between(&self, from: &str, to: &str, on: &str, off: &str, count: u32) -> String {
         format!(
-            "About {} at the hottest; {} after one hard stop (limit {}).",
-            format::temperature(advice.hottest.0, units),
-            format::temperature(advice.hottest_after_stop.0, units),
-            format::entered_temperature(day.heat_limit_c, units)
+            "Snub: at {from} brake down to {to} in about {on} s, release, and again after about {off} s on the steepest part; about {} in all. Do not drag the brakes.",
+            if count == 1 { "1 snub".to_owned() } else { format!("{} snubs", count) }
         )
-    }
-    fn snub(&self, advice: &Advice, units: Units) -> Option<String> {
-        advice.snub.map(|snub| {
-            format!(
-                "Snub: at {} brake down to {} in about {:.0} s, release, and again after about {:.0} s on the steepest part; about {} in all. Do not drag the brakes.",
-                format::hold_speed(snub.from.0, units),
-                format::hold_speed(snub.to.0, units),
-                snub.on.0,
-                snub.off.0,
-                if snub.count == 1 { "1 snub".to_owned() } else { format!("{} snubs", snub.count) }
-            )
-        })
-    }
-    fn choice(&self, choice: &Choice, units: Units) -> String {
-        match choice {
-            Choice::Held(advice) => {
-                let verdict = self.verdict(advice.verdict);
-                format!("{}: {verdict}", capital(&self.in_short(advice, units)))
-            }
-            Choice::NoSafeSpeed(_) => "No safe speed found".to_owned(),
-        }
     }
     fn parked(&self) -> &'static str {
         "Plan while parked. Not for use while driving."

@@ -2,19 +2,10 @@
 
 use super::{Spanish, minutes};
 use crate::format::{self, Units};
-use crate::words::say::capital;
+use crate::words::say::{plain, strong};
 use crate::words::{Piece, PlanWords};
 use solver::day::{Day, ServiceBrakes};
-use solver::plan::{Advice, Choice, Descent, HeatStep, Verdict};
-use solver::truck::{Gear, Stage};
-
-fn plain(text: impl Into<String>) -> Piece {
-    Piece::Plain(text.into())
-}
-
-fn strong(text: impl Into<String>) -> Piece {
-    Piece::Strong(text.into())
-}
+use solver::plan::{Choice, Descent, HeatStep, Verdict};
 
 impl PlanWords for Spanish {
     fn verdict(&self, verdict: Verdict) -> &'static str {
@@ -33,15 +24,17 @@ impl PlanWords for Spanish {
             HeatStep::OverLimit => "por encima del límite",
         }
     }
-    fn stage(&self, stage: Stage) -> String {
-        if stage == Stage::OFF {
-            "ralentizador desconectado".to_owned()
-        } else {
-            format!("posición {}", stage.number())
-        }
+    fn stage_number(&self, number: usize) -> String {
+        format!("posición {number}")
     }
-    fn gear(&self, gear: Gear) -> String {
-        format!("marcha {}", gear.number())
+    fn retarder_off(&self) -> &'static str {
+        "ralentizador desconectado"
+    }
+    fn off(&self) -> &'static str {
+        "desconectado"
+    }
+    fn gear_number(&self, number: u8) -> String {
+        format!("marcha {number}")
     }
     fn decides(&self, descent: &Descent, count: usize, units: Units) -> Vec<Piece> {
         let (place, crest) = if descent.from == 0 {
@@ -82,31 +75,22 @@ impl PlanWords for Spanish {
             "Ninguna pendiente de esta carretera exige una marcha ni una posición del ralentizador."
         }
     }
-    fn chosen_for(&self, descent: &Descent, units: Units) -> String {
-        let sustained = descent.sustained;
-        let grade = format!(
-            "el tramo más empinado: {}, {}, desde el punto {}",
-            format::length(sustained.length.0, units),
-            format::grade(sustained.grade.0),
-            format::distance(sustained.from.0, units)
-        );
-        match &descent.choice {
-            Choice::Held(_) => format!(
-                "Ponga la marcha antes de la cima y consérvela hasta el pie de la bajada, en el punto {}. Se ha elegido para {grade}.",
-                format::distance(descent.foot.0, units)
-            ),
-            Choice::NoSafeSpeed(_) => format!("Lo que impide esta bajada es {grade}."),
-        }
+    fn steepest_part(&self, length: &str, grade: &str, from: &str) -> String {
+        format!("el tramo más empinado: {length}, {grade}, desde el punto {from}")
+    }
+    fn chosen_to_hold(&self, foot: &str, steepest: &str) -> String {
+        format!(
+            "Ponga la marcha antes de la cima y consérvela hasta el pie de la bajada, en el punto {foot}. Se ha elegido para {steepest}."
+        )
+    }
+    fn ruled_out_by(&self, steepest: &str) -> String {
+        format!("Lo que impide esta bajada es {steepest}.")
     }
     fn along_label(&self) -> &'static str {
         "Cada bajada tiene su propia marcha, desde su cima en el punto:"
     }
-    fn along(&self, descent: &Descent, units: Units) -> String {
-        let crest = format::distance(descent.crest.0, units);
-        match &descent.choice {
-            Choice::Held(advice) => format!("{crest}: {}", self.in_short(advice, units)),
-            Choice::NoSafeSpeed(_) => format!("{crest}: no se encontró ninguna velocidad segura"),
-        }
+    fn no_safe_speed(&self) -> &'static str {
+        "no se encontró ninguna velocidad segura"
     }
     fn along_more(&self, count: usize) -> String {
         format!("y {count} más en la lista de abajo")
@@ -127,43 +111,22 @@ impl PlanWords for Spanish {
     fn heavier_label(&self) -> &'static str {
         "Si pesa un 10 % más"
     }
-    fn heavier(&self, heavier: Option<&Choice>, units: Units) -> String {
-        match heavier {
-            Some(choice) => format!("{}.", self.choice(choice, units)),
-            None => "Esa masa está fuera de los límites admitidos.".to_owned(),
-        }
+    fn mass_out_of_range(&self) -> &'static str {
+        "Esa masa está fuera de los límites admitidos."
     }
     fn heat_label(&self) -> &'static str {
         "Frenos de servicio"
     }
-    fn brake_heat(&self, advice: &Advice, day: &Day, units: Units) -> String {
+    fn brakes_at(&self, hottest: &str, after_stop: &str, limit: &str) -> String {
         format!(
-            "Aproximadamente {} en el momento más caliente; {} tras una frenada fuerte hasta parar (límite: {}).",
-            format::temperature(advice.hottest.0, units),
-            format::temperature(advice.hottest_after_stop.0, units),
-            format::entered_temperature(day.heat_limit_c, units)
+            "Aproximadamente {hottest} en el momento más caliente; {after_stop} tras una frenada fuerte hasta parar (límite: {limit})."
         )
     }
-    fn snub(&self, advice: &Advice, units: Units) -> Option<String> {
-        advice.snub.map(|snub| {
-            format!(
-                "Frenadas cortas e intermitentes: al llegar a {}, frene hasta {} en aproximadamente {:.0} s, suelte el freno y repita después de aproximadamente {:.0} s en la parte más empinada; en total, aproximadamente {}. No baje pisando el freno de forma continua.",
-                format::hold_speed(snub.from.0, units),
-                format::hold_speed(snub.to.0, units),
-                snub.on.0,
-                snub.off.0,
-                if snub.count == 1 { "1 frenada".to_owned() } else { format!("{} frenadas", snub.count) }
-            )
-        })
-    }
-    fn choice(&self, choice: &Choice, units: Units) -> String {
-        match choice {
-            Choice::Held(advice) => {
-                let verdict = self.verdict(advice.verdict);
-                format!("{}: {verdict}", capital(&self.in_short(advice, units)))
-            }
-            Choice::NoSafeSpeed(_) => "No se encontró ninguna velocidad segura".to_owned(),
-        }
+    fn snub_between(&self, from: &str, to: &str, on: &str, off: &str, count: u32) -> String {
+        format!(
+            "Frenadas cortas e intermitentes: al llegar a {from}, frene hasta {to} en aproximadamente {on} s, suelte el freno y repita después de aproximadamente {off} s en la parte más empinada; en total, aproximadamente {}. No baje pisando el freno de forma continua.",
+            if count == 1 { "1 frenada".to_owned() } else { format!("{} frenadas", count) }
+        )
     }
     fn parked(&self) -> &'static str {
         "Planifique con el vehículo estacionado. No lo use mientras conduce."

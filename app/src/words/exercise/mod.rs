@@ -12,6 +12,7 @@ pub use term::{Label, Term};
 
 use crate::exercise::Exercise;
 use crate::format::Units;
+use crate::words::LanguageWords;
 pub use figures::Figures;
 use solver::truck::Gear;
 
@@ -36,7 +37,7 @@ impl Line {
 ///
 /// A blank sheet is [`ExerciseWords::question`] and [`ExerciseWords::given`] with room to write;
 /// an answer sheet adds [`ExerciseWords::steps`] and [`ExerciseWords::solution`].
-pub trait ExerciseWords: Send + Sync {
+pub trait ExerciseWords: LanguageWords + Send + Sync {
     /// Head of the section.
     fn exercise_head(&self) -> &'static str;
     /// What it is good for.
@@ -75,14 +76,6 @@ pub trait ExerciseWords: Send + Sync {
     fn gear_at(&self, gear: Gear, speed: &str) -> String;
     /// Whether a gear that is tried keeps the reserve.
     fn enough(&self, enough: bool) -> &'static str;
-    /// Between a label and what it is the label of.
-    fn colon(&self) -> &'static str {
-        ": "
-    }
-    /// Between a line and what is said of it.
-    fn semicolon(&self) -> &'static str {
-        "; "
-    }
     /// What is given beside the question, a line each.
     fn given(&self, exercise: &Exercise, units: Units) -> Vec<String> {
         let figures = Figures::of(exercise, units);

@@ -154,12 +154,6 @@ impl ExerciseWords for French {
     fn enough(&self, enough: bool) -> &'static str {
         if enough { "suffisant" } else { "insuffisant" }
     }
-    fn colon(&self) -> &'static str {
-        "\u{a0}: "
-    }
-    fn semicolon(&self) -> &'static str {
-        "\u{a0}; "
-    }
 }
 
 impl French {

@@ -11,6 +11,12 @@ impl LanguageWords for French {
     fn numerals(&self) -> Numerals {
         Numerals::comma("à")
     }
+    fn colon(&self) -> &'static str {
+        "\u{a0}: "
+    }
+    fn semicolon(&self) -> &'static str {
+        "\u{a0}; "
+    }
     fn languages(&self) -> &'static str {
         "Autres langues"
     }

@@ -2,19 +2,10 @@
 
 use super::{French, minutes};
 use crate::format::{self, Units};
-use crate::words::say::capital;
+use crate::words::say::{plain, strong};
 use crate::words::{Piece, PlanWords};
 use solver::day::{Day, ServiceBrakes};
-use solver::plan::{Advice, Choice, Descent, HeatStep, Verdict};
-use solver::truck::{Gear, Stage};
-
-fn plain(text: impl Into<String>) -> Piece {
-    Piece::Plain(text.into())
-}
-
-fn strong(text: impl Into<String>) -> Piece {
-    Piece::Strong(text.into())
-}
+use solver::plan::{Choice, Descent, HeatStep, Verdict};
 
 impl PlanWords for French {
     fn verdict(&self, verdict: Verdict) -> &'static str {
@@ -33,15 +24,17 @@ impl PlanWords for French {
             HeatStep::OverLimit => "au-dessus de la limite",
         }
     }
-    fn stage(&self, stage: Stage) -> String {
-        if stage == Stage::OFF {
-            "ralentisseur coupé".to_owned()
-        } else {
-            format!("cran {}", stage.number())
-        }
+    fn stage_number(&self, number: usize) -> String {
+        format!("cran {number}")
     }
-    fn gear(&self, gear: Gear) -> String {
-        format!("rapport {}", gear.number())
+    fn retarder_off(&self) -> &'static str {
+        "ralentisseur coupé"
+    }
+    fn off(&self) -> &'static str {
+        "coupé"
+    }
+    fn gear_number(&self, number: u8) -> String {
+        format!("rapport {number}")
     }
     fn decides(&self, descent: &Descent, count: usize, units: Units) -> Vec<Piece> {
         let (place, crest) = if descent.from == 0 {
@@ -82,31 +75,22 @@ impl PlanWords for French {
             "Sur cette route, aucune côte ne demande de rapport ni de cran de ralentisseur particulier."
         }
     }
-    fn chosen_for(&self, descent: &Descent, units: Units) -> String {
-        let sustained = descent.sustained;
-        let grade = format!(
-            "la partie la plus raide ({} sur {}, à partir de {})",
-            format::grade(sustained.grade.0),
-            format::length(sustained.length.0, units),
-            format::distance(sustained.from.0, units)
-        );
-        match &descent.choice {
-            Choice::Held(_) => format!(
-                "Engagez ce rapport avant le sommet et gardez-le jusqu’au pied de la descente, à {}. Il est choisi pour {grade}.",
-                format::distance(descent.foot.0, units)
-            ),
-            Choice::NoSafeSpeed(_) => format!("Ce qui l’exclut, c’est {grade}."),
-        }
+    fn steepest_part(&self, length: &str, grade: &str, from: &str) -> String {
+        format!("la partie la plus raide ({grade} sur {length}, à partir de {from})")
+    }
+    fn chosen_to_hold(&self, foot: &str, steepest: &str) -> String {
+        format!(
+            "Engagez ce rapport avant le sommet et gardez-le jusqu’au pied de la descente, à {foot}. Il est choisi pour {steepest}."
+        )
+    }
+    fn ruled_out_by(&self, steepest: &str) -> String {
+        format!("Ce qui l’exclut, c’est {steepest}.")
     }
     fn along_label(&self) -> &'static str {
         "Chaque descente a son propre rapport, à partir de son sommet à\u{a0}:"
     }
-    fn along(&self, descent: &Descent, units: Units) -> String {
-        let crest = format::distance(descent.crest.0, units);
-        match &descent.choice {
-            Choice::Held(advice) => format!("{crest}\u{a0}: {}", self.in_short(advice, units)),
-            Choice::NoSafeSpeed(_) => format!("{crest}\u{a0}: aucune vitesse sûre trouvée"),
-        }
+    fn no_safe_speed(&self) -> &'static str {
+        "aucune vitesse sûre trouvée"
     }
     fn along_more(&self, count: usize) -> String {
         if count == 1 {
@@ -131,43 +115,22 @@ impl PlanWords for French {
     fn heavier_label(&self) -> &'static str {
         "Si le véhicule pèse 10\u{a0}% de plus"
     }
-    fn heavier(&self, heavier: Option<&Choice>, units: Units) -> String {
-        match heavier {
-            Some(choice) => format!("{}.", self.choice(choice, units)),
-            None => "Cette masse est hors de la plage admise.".to_owned(),
-        }
+    fn mass_out_of_range(&self) -> &'static str {
+        "Cette masse est hors de la plage admise."
     }
     fn heat_label(&self) -> &'static str {
         "Freins de service"
     }
-    fn brake_heat(&self, advice: &Advice, day: &Day, units: Units) -> String {
+    fn brakes_at(&self, hottest: &str, after_stop: &str, limit: &str) -> String {
         format!(
-            "Environ {} au plus chaud\u{a0}; {} après un freinage énergique jusqu’à l’arrêt (limite\u{a0}: {}).",
-            format::temperature(advice.hottest.0, units),
-            format::temperature(advice.hottest_after_stop.0, units),
-            format::entered_temperature(day.heat_limit_c, units)
+            "Environ {hottest} au plus chaud\u{a0}; {after_stop} après un freinage énergique jusqu’à l’arrêt (limite\u{a0}: {limit})."
         )
     }
-    fn snub(&self, advice: &Advice, units: Units) -> Option<String> {
-        advice.snub.map(|snub| {
-            format!(
-                "Freinage intermittent\u{a0}: à {}, freinez jusqu’à {} en environ {:.0}\u{a0}s, relâchez, et recommencez après environ {:.0}\u{a0}s sur la partie la plus raide\u{a0}; environ {} en tout. Ne freinez pas en continu.",
-                format::hold_speed(snub.from.0, units),
-                format::hold_speed(snub.to.0, units),
-                snub.on.0,
-                snub.off.0,
-                if snub.count == 1 { "1 freinage".to_owned() } else { format!("{} freinages", snub.count) }
-            )
-        })
-    }
-    fn choice(&self, choice: &Choice, units: Units) -> String {
-        match choice {
-            Choice::Held(advice) => {
-                let verdict = self.verdict(advice.verdict);
-                format!("{}\u{a0}: {verdict}", capital(&self.in_short(advice, units)))
-            }
-            Choice::NoSafeSpeed(_) => "Aucune vitesse sûre trouvée".to_owned(),
-        }
+    fn snub_between(&self, from: &str, to: &str, on: &str, off: &str, count: u32) -> String {
+        format!(
+            "Freinage intermittent\u{a0}: à {from}, freinez jusqu’à {to} en environ {on}\u{a0}s, relâchez, et recommencez après environ {off}\u{a0}s sur la partie la plus raide\u{a0}; environ {} en tout. Ne freinez pas en continu.",
+            if count == 1 { "1 freinage".to_owned() } else { format!("{} freinages", count) }
+        )
     }
     fn parked(&self) -> &'static str {
         "Préparez votre trajet en stationnement. N’utilisez pas cette page en conduisant."
