@@ -1,5 +1,6 @@
 //! Words of the entries of truck and day.
 
+use super::LanguageWords;
 use crate::format::{Units, shown_as};
 use solver::day::{Load, ServiceBrakes, Surface};
 use solver::limits::{self, Entry};
@@ -18,7 +19,7 @@ pub enum EntryProblem {
 }
 
 /// Words of the entries.
-pub trait EntryWords {
+pub trait EntryWords: LanguageWords {
     /// Head of the truck's entries.
     fn truck_head(&self) -> &'static str;
     /// Head of the day's entries.
@@ -40,7 +41,10 @@ pub trait EntryWords {
     /// Help with an entry, in one sentence.
     fn hint(&self, entry: Entry) -> &'static str;
     /// “3.5 to 200 t”.
-    fn range(&self, low: &str, high: &str, unit: &str) -> String;
+    fn range(&self, low: &str, high: &str, unit: &str) -> String {
+        let gap = if unit.is_empty() { "" } else { " " };
+        format!("{low} {} {high}{gap}{unit}", self.numerals().to)
+    }
     /// The range that is asked for, in the units shown.
     fn asked(&self, entry: Entry, units: Units) -> String {
         let limit = limits::of(entry);
@@ -49,7 +53,23 @@ pub trait EntryWords {
         self.range(&low, &high, shown.unit)
     }
     /// Why it is not taken, and what is.
-    fn problem(&self, problem: EntryProblem, typed: &str, units: Units) -> String;
+    fn problem(&self, problem: EntryProblem, typed: &str, units: Units) -> String {
+        let typed = typed.trim();
+        let (entry, wrong) = match problem {
+            EntryProblem::NotANumber(entry) if typed.is_empty() => (entry, None),
+            EntryProblem::NotANumber(entry) => (entry, Some(self.not_a_number(typed))),
+            EntryProblem::OutOfRange(entry) => (entry, Some(self.out_of_range(typed))),
+            EntryProblem::Truck(error) => return self.truck_error(&error, units),
+        };
+        let enter = self.enter_from(&self.asked(entry, units));
+        wrong.map_or_else(|| enter.clone(), |wrong| format!("{wrong} {enter}"))
+    }
+    /// That this is no number.
+    fn not_a_number(&self, typed: &str) -> String;
+    /// That this number is outside its range.
+    fn out_of_range(&self, typed: &str) -> String;
+    /// To enter a value of this range.
+    fn enter_from(&self, range: &str) -> String;
     /// Why a truck is not taken.
     fn truck_error(&self, error: &TruckError, units: Units) -> String;
     /// Why a truck file is not taken.
@@ -65,7 +85,25 @@ pub trait EntryWords {
     /// Label of the retarder table.
     fn retarder_table(&self) -> &'static str;
     /// Hint of the retarder table.
-    fn retarder_table_hint(&self, kind: RetarderKind) -> &'static str;
+    fn retarder_table_hint(&self, kind: RetarderKind) -> &'static str {
+        match kind {
+            RetarderKind::ShaftTorqueTable => self.shaft_table_hint(),
+            RetarderKind::None
+            | RetarderKind::CompressionRelease
+            | RetarderKind::ExhaustValve
+            | RetarderKind::Hydrodynamic
+            | RetarderKind::Electromagnetic
+            | RetarderKind::CompressionAndHydrodynamic
+            | RetarderKind::ExhaustAndHydrodynamic
+            | RetarderKind::CompressionAndElectromagnetic
+            | RetarderKind::ExhaustAndElectromagnetic
+            | RetarderKind::EnginePowerTable => self.engine_table_hint(),
+        }
+    }
+    /// The same of a table of torque at the shaft.
+    fn shaft_table_hint(&self) -> &'static str;
+    /// The same of a table of power at the engine.
+    fn engine_table_hint(&self) -> &'static str;
     /// Label of the retarder kinds.
     fn retarder_label(&self) -> &'static str;
     /// A kind of retarder.

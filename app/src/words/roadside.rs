@@ -30,7 +30,25 @@ pub trait RoadsideWords {
     /// Label of a limit's speed.
     fn limit_label(&self) -> &'static str;
     /// What to know of a kind beside its place; empty for most.
-    fn kind_caution(&self, kind: PlaceKind) -> &'static str;
+    fn kind_caution(&self, kind: PlaceKind) -> &'static str {
+        match kind {
+            PlaceKind::QuietZone => self.quiet_zone_caution(),
+            PlaceKind::Summit
+            | PlaceKind::BrakeCheck
+            | PlaceKind::EscapeRamp
+            | PlaceKind::Settlement
+            | PlaceKind::Stop
+            | PlaceKind::Parking
+            | PlaceKind::Tunnel
+            | PlaceKind::Bridge
+            | PlaceKind::Danger
+            | PlaceKind::ChainUp
+            | PlaceKind::Exit
+            | PlaceKind::Other => "",
+        }
+    }
+    /// What to know of a quiet zone.
+    fn quiet_zone_caution(&self) -> &'static str;
     /// Takes it off the road.
     fn take_off(&self) -> &'static str;
     /// A thing that does not lie on the part of the road that is shown.

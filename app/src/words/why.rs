@@ -1,8 +1,8 @@
 //! Words of the reasons.
 
-use crate::format::Units;
+use crate::format::{self, Units};
 use solver::day::Day;
-use solver::plan::{Advice, Choice, Descent, NoSafeSpeed, Note};
+use solver::plan::{Advice, Choice, Descent, Governs, NoSafeSpeed, Note};
 
 /// Words of the reasons.
 pub trait WhyWords {
@@ -16,9 +16,30 @@ pub trait WhyWords {
         }
     }
     /// What keeps the speed from being higher.
-    fn why_not_faster(&self, advice: &Advice, day: &Day, units: Units) -> String;
+    fn why_not_faster(&self, advice: &Advice, day: &Day, units: Units) -> String {
+        self.governed_by(
+            advice,
+            &format::hold_speed(day.speed_limit_kmh / 3.6, units),
+            &format::margin(day.reserve),
+            &format::entered_temperature(day.heat_limit_c, units),
+        )
+    }
+    /// What governs this advice; the limit, the reserve and the heat limit entered.
+    fn governed_by(&self, advice: &Advice, limit: &str, reserve: &str, heat_limit: &str) -> String;
     /// Why no speed was found.
-    fn why_no_speed(&self, none: &NoSafeSpeed, day: &Day, units: Units) -> String;
+    fn why_no_speed(&self, none: &NoSafeSpeed, day: &Day, units: Units) -> String {
+        let because = self.no_speed_because(
+            none.because,
+            &format::met_speed(none.slowest.0, units),
+            &format::temperature(none.hottest_after_stop.0, units),
+            &format::entered_temperature(day.heat_limit_c, units),
+        );
+        format!("{because} {}", self.else_another_road())
+    }
+    /// What rules out the slowest speed tried; how hot the brakes would be after a hard stop, and their limit.
+    fn no_speed_because(&self, because: Governs, slowest: &str, reached: &str, limit: &str) -> String;
+    /// What follows where that cannot be changed.
+    fn else_another_road(&self) -> &'static str;
     /// A note of the plan.
     fn note(&self, note: Note) -> &'static str;
 }

@@ -1,12 +1,7 @@
 //! German words of the notice before the page, and of what the pictures say in words.
 
 use super::German;
-use crate::format::{self, Units};
 use crate::words::AccessWords;
-use crate::words::access::SAME_PLACE_M;
-
-const TOWARDS: [&str; 8] =
-    ["Norden", "Nordosten", "Osten", "Südosten", "Süden", "Südwesten", "Westen", "Nordwesten"];
 
 impl AccessWords for German {
     fn i_am_parked(&self) -> &'static str {
@@ -33,12 +28,14 @@ impl AccessWords for German {
     fn window_ends(&self) -> [&'static str; 2] {
         ["Anfang des gezeigten Abschnitts", "Ende des gezeigten Abschnitts"]
     }
-    fn leads(&self, straight_m: f64, towards: usize, units: Units) -> String {
-        if straight_m < SAME_PLACE_M {
-            return "Sie endet, wo sie begonnen hat.".to_owned();
-        }
-        let (away, towards) = (format::distance(straight_m, units), TOWARDS[towards % TOWARDS.len()]);
+    fn ends_where_it_began(&self) -> &'static str {
+        "Sie endet, wo sie begonnen hat."
+    }
+    fn leads_away(&self, away: &str, towards: &str) -> String {
         format!("Sie endet {away} Luftlinie von ihrem Anfang entfernt, Richtung {towards}.")
+    }
+    fn winds(&self) -> [&'static str; 8] {
+        ["Norden", "Nordosten", "Osten", "Südosten", "Süden", "Südwesten", "Westen", "Nordwesten"]
     }
     fn card_profile(&self) -> &'static str {
         "Profil der Strecke. Was es zeigt, steht in den Zeilen darunter."

@@ -2,8 +2,8 @@
 
 use super::{German, telling};
 use crate::format::Units;
+use crate::words::EntryWords;
 use crate::words::say::file_name;
-use crate::words::{EntryProblem, EntryWords};
 use solver::day::{Load, ServiceBrakes, Surface};
 use solver::limits::Entry;
 use solver::report::truck_file::TruckFileError;
@@ -161,30 +161,14 @@ impl EntryWords for German {
             }
         }
     }
-    fn range(&self, low: &str, high: &str, unit: &str) -> String {
-        if unit.is_empty() { format!("{low} bis {high}") } else { format!("{low} bis {high} {unit}") }
+    fn not_a_number(&self, typed: &str) -> String {
+        format!("„{typed}“ ist keine Zahl.")
     }
-    fn problem(&self, problem: EntryProblem, typed: &str, units: Units) -> String {
-        match problem {
-            EntryProblem::NotANumber(entry) if typed.trim().is_empty() => {
-                format!("Geben Sie einen Wert von {} ein.", self.asked(entry, units))
-            }
-            EntryProblem::NotANumber(entry) => {
-                format!(
-                    "„{}“ ist keine Zahl. Geben Sie einen Wert von {} ein.",
-                    typed.trim(),
-                    self.asked(entry, units)
-                )
-            }
-            EntryProblem::OutOfRange(entry) => {
-                format!(
-                    "{} liegt außerhalb des Bereichs. Geben Sie einen Wert von {} ein.",
-                    typed.trim(),
-                    self.asked(entry, units)
-                )
-            }
-            EntryProblem::Truck(error) => self.truck_error(&error, units),
-        }
+    fn out_of_range(&self, typed: &str) -> String {
+        format!("{typed} liegt außerhalb des Bereichs.")
+    }
+    fn enter_from(&self, range: &str) -> String {
+        format!("Geben Sie einen Wert von {range} ein.")
     }
     fn truck_error(&self, error: &TruckError, units: Units) -> String {
         telling::truck_error(error, units)
@@ -207,24 +191,11 @@ impl EntryWords for German {
     fn retarder_table(&self) -> &'static str {
         "Dauerbremse nach Drehzahl und Stufe"
     }
-    fn retarder_table_hint(&self, kind: RetarderKind) -> &'static str {
-        match kind {
-            RetarderKind::ShaftTorqueTable => {
-                "Eine Zeile je Drehzahl: Wellendrehzahl, ein Doppelpunkt, dann das Bremsmoment jeder Stufe in N·m, die schwächste zuerst. Außerhalb der Tabelle gilt sie als aus."
-            }
-            RetarderKind::None
-            | RetarderKind::CompressionRelease
-            | RetarderKind::ExhaustValve
-            | RetarderKind::Hydrodynamic
-            | RetarderKind::Electromagnetic
-            | RetarderKind::CompressionAndHydrodynamic
-            | RetarderKind::ExhaustAndHydrodynamic
-            | RetarderKind::CompressionAndElectromagnetic
-            | RetarderKind::ExhaustAndElectromagnetic
-            | RetarderKind::EnginePowerTable => {
-                "Eine Zeile je Drehzahl: Motordrehzahl, ein Doppelpunkt, dann die Bremsleistung jeder Stufe in kW, die schwächste zuerst. Außerhalb der Tabelle gilt sie als aus."
-            }
-        }
+    fn shaft_table_hint(&self) -> &'static str {
+        "Eine Zeile je Drehzahl: Wellendrehzahl, ein Doppelpunkt, dann das Bremsmoment jeder Stufe in N·m, die schwächste zuerst. Außerhalb der Tabelle gilt sie als aus."
+    }
+    fn engine_table_hint(&self) -> &'static str {
+        "Eine Zeile je Drehzahl: Motordrehzahl, ein Doppelpunkt, dann die Bremsleistung jeder Stufe in kW, die schwächste zuerst. Außerhalb der Tabelle gilt sie als aus."
     }
     fn retarder_label(&self) -> &'static str {
         "Dauerbremse"

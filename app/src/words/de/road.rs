@@ -1,8 +1,6 @@
 //! German words of the road.
 
 use super::{German, telling};
-use crate::format::{self, Units};
-use crate::message::RoadFacts;
 use crate::words::RoadWords;
 use solver::road::{Class, FileError, Finding, Span};
 
@@ -10,24 +8,11 @@ impl RoadWords for German {
     fn road_head(&self) -> &'static str {
         "Diese Strecke, wie aufgezeichnet"
     }
-    fn ends(&self, start_m: f64, end_m: f64, units: Units) -> String {
-        format!("{} → {}", format::height(start_m, units), format::height(end_m, units))
+    fn both_ends(&self, start: &str, end: &str) -> String {
+        format!("gefahren vom Ende auf {start} Höhe zum Ende auf {end} Höhe")
     }
-    fn ends_spoken(&self, start_m: f64, end_m: f64, units: Units) -> String {
-        format!(
-            "gefahren vom Ende auf {} Höhe zum Ende auf {} Höhe",
-            format::height(start_m, units),
-            format::height(end_m, units)
-        )
-    }
-    fn quality(&self, road: &RoadFacts, units: Units) -> String {
-        let base = format::length(road.base_length_m, units);
-        let rough = format!(
-            "Neun von zehn benachbarten 100-m-Abschnitten unterscheiden sich um höchstens {} Prozentpunkte, wie aufgezeichnet, und um höchstens {} nach der Glättung.",
-            format::tenths(road.quality.roughness_before),
-            format::tenths(road.quality.roughness_after)
-        );
-        let says = match road.quality.class {
+    fn grade_holds(&self, class: Class, base: &str) -> String {
+        match class {
             Class::Good => format!("Die Höhen sind gut: Eine Neigung gilt ab {base} Länge."),
             Class::Fair => {
                 format!(
@@ -37,8 +22,12 @@ impl RoadWords for German {
             Class::Poor => format!(
                 "Die Höhen sind schlecht: Eine Neigung gilt erst ab {base} Länge und ist nur ein Anhaltspunkt. Vergleichen Sie sie mit den Schildern."
             ),
-        };
-        format!("{says} {rough}")
+        }
+    }
+    fn roughness(&self, before: &str, after: &str) -> String {
+        format!(
+            "Neun von zehn benachbarten 100-m-Abschnitten unterscheiden sich um höchstens {before} Prozentpunkte, wie aufgezeichnet, und um höchstens {after} nach der Glättung."
+        )
     }
     fn findings_head(&self, count: usize) -> String {
         if count == 1 {
@@ -56,11 +45,8 @@ impl RoadWords for German {
     fn finding(&self, finding: &Finding) -> String {
         telling::finding(finding)
     }
-    fn where_found(&self, from_m: f64, to_m: Option<f64>, units: Units) -> String {
-        match to_m.filter(|to_m| *to_m > from_m) {
-            Some(to_m) => format::span(from_m, to_m, units),
-            None => format!("ab {}", format::distance(from_m, units)),
-        }
+    fn onward_from(&self, place: &str) -> String {
+        format!("ab {place}")
     }
     fn show_place(&self, place: &str) -> String {
         format!("Auf der Strecke zeigen: {place}")

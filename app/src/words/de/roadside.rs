@@ -65,24 +65,8 @@ impl RoadsideWords for German {
     fn limit_label(&self) -> &'static str {
         "Tempolimit"
     }
-    fn kind_caution(&self, kind: PlaceKind) -> &'static str {
-        match kind {
-            PlaceKind::QuietZone => {
-                "Ein Schild kann hier Motorbremsen verbieten. Der Plan rechnet trotzdem mit der Dauerbremse: Wo das Schild sie verbietet, fahren Sie langsamer in einem niedrigeren Gang, und halten Sie die Betriebsbremse kühl."
-            }
-            PlaceKind::Summit
-            | PlaceKind::BrakeCheck
-            | PlaceKind::EscapeRamp
-            | PlaceKind::Settlement
-            | PlaceKind::Stop
-            | PlaceKind::Parking
-            | PlaceKind::Tunnel
-            | PlaceKind::Bridge
-            | PlaceKind::Danger
-            | PlaceKind::ChainUp
-            | PlaceKind::Exit
-            | PlaceKind::Other => "",
-        }
+    fn quiet_zone_caution(&self) -> &'static str {
+        "Ein Schild kann hier Motorbremsen verbieten. Der Plan rechnet trotzdem mit der Dauerbremse: Wo das Schild sie verbietet, fahren Sie langsamer in einem niedrigeren Gang, und halten Sie die Betriebsbremse kühl."
     }
     fn take_off(&self) -> &'static str {
         "Entfernen"

@@ -1,78 +1,51 @@
 //! German words of the reasons: what governs, why no speed was found, what holds for all.
 
 use super::German;
-use crate::format::{self, Units};
 use crate::words::WhyWords;
-use solver::day::{Day, Withheld};
-use solver::plan::{Advice, Governs, NoSafeSpeed, Note, Verdict};
+use solver::day::Withheld;
+use solver::plan::{Advice, Governs, Note, Verdict};
 
 impl WhyWords for German {
     fn governs_label(&self) -> &'static str {
         "Warum nicht schneller"
     }
-    fn why_not_faster(&self, advice: &Advice, day: &Day, units: Units) -> String {
+    fn governed_by(&self, advice: &Advice, limit: &str, reserve: &str, heat_limit: &str) -> String {
         match advice.governs {
-            Governs::SpeedLimit => {
-                format!(
-                    "Die eingegebene Höchstgeschwindigkeit, {}.",
-                    format::hold_speed(day.speed_limit_kmh / 3.6, units)
-                )
-            }
+            Governs::SpeedLimit => format!("Die eingegebene Höchstgeschwindigkeit, {limit}."),
             Governs::Posted => {
                 "Ein Tempolimit unterwegs: Entweder wird es auf der ganzen Gefällestrecke eingehalten, oder der Gang für eine höhere Geschwindigkeit würde das Fahrzeug bei diesem Tempolimit nicht halten.".to_owned()
             }
             Governs::EngineSpeed => "Die höchste zulässige Motordrehzahl.".to_owned(),
-            Governs::Control => control(advice.verdict, format::margin(day.reserve)),
+            Governs::Control => control(advice.verdict, reserve),
             Governs::Curve => {
                 "Kurven: Sie lassen das Fahrzeug nie schneller werden, oder der Gang, der mehr zuließe, wäre für die langsamste von ihnen zu hoch.".to_owned()
             }
             Governs::Grip => "Die Haftung der Antriebsachsen auf dieser Fahrbahn.".to_owned(),
             Governs::Heat => format!(
-                "Bremsenhitze: Bei höherer Geschwindigkeit würden die Bremsen nach einer kräftigen Bremsung bis zum Stillstand heißer als {}.",
-                format::entered_temperature(day.heat_limit_c, units)
+                "Bremsenhitze: Bei höherer Geschwindigkeit würden die Bremsen nach einer kräftigen Bremsung bis zum Stillstand heißer als {heat_limit}."
             ),
         }
     }
-    fn why_no_speed(&self, none: &NoSafeSpeed, day: &Day, units: Units) -> String {
-        let slowest = format::met_speed(none.slowest.0, units);
-        let because = match none.because {
+    fn no_speed_because(&self, because: Governs, slowest: &str, reached: &str, limit: &str) -> String {
+        let reason = match because {
             Governs::SpeedLimit => {
-                format!(
+                return format!(
                     "Schon die niedrigste geprüfte Geschwindigkeit, {slowest}, liegt über der eingegebenen Höchstgeschwindigkeit."
-                )
+                );
             }
-            Governs::Posted => {
-                format!(
-                    "Selbst bei {slowest}, der niedrigsten geprüften Geschwindigkeit, würde der Gang nicht zum niedrigsten Tempolimit passen."
-                )
-            }
-            Governs::EngineSpeed => {
-                format!(
-                    "Selbst bei {slowest}, der niedrigsten geprüften Geschwindigkeit, würde der Motor zu schnell drehen."
-                )
-            }
-            Governs::Control => {
-                format!(
-                    "Selbst bei {slowest}, der niedrigsten geprüften Geschwindigkeit, hält die Dauerbremse das Fahrzeug nicht."
-                )
-            }
-            Governs::Curve => {
-                format!(
-                    "Selbst bei {slowest}, der niedrigsten geprüften Geschwindigkeit, ist jeder Gang für die langsamste Kurve zu hoch."
-                )
-            }
-            Governs::Grip => {
-                format!(
-                    "Selbst bei {slowest}, der niedrigsten geprüften Geschwindigkeit, fehlt den Antriebsachsen die Haftung, um das Fahrzeug zu halten."
-                )
-            }
-            Governs::Heat => format!(
-                "Selbst bei {slowest}, der niedrigsten geprüften Geschwindigkeit, würden die Bremsen nach einer kräftigen Bremsung bis zum Stillstand etwa {} erreichen; die Grenze ist {}.",
-                format::temperature(none.hottest_after_stop.0, units),
-                format::entered_temperature(day.heat_limit_c, units)
+            Governs::Posted => "würde der Gang nicht zum niedrigsten Tempolimit passen",
+            Governs::EngineSpeed => "würde der Motor zu schnell drehen",
+            Governs::Control => "hält die Dauerbremse das Fahrzeug nicht",
+            Governs::Curve => "ist jeder Gang für die langsamste Kurve zu hoch",
+            Governs::Grip => "fehlt den Antriebsachsen die Haftung, um das Fahrzeug zu halten",
+            Governs::Heat => &format!(
+                "würden die Bremsen nach einer kräftigen Bremsung bis zum Stillstand etwa {reached} erreichen; die Grenze ist {limit}"
             ),
         };
-        format!("{because} Wenn sich das nicht ändern lässt, nehmen Sie eine andere Strecke.")
+        format!("Selbst bei {slowest}, der niedrigsten geprüften Geschwindigkeit, {reason}.")
+    }
+    fn else_another_road(&self) -> &'static str {
+        "Wenn sich das nicht ändern lässt, nehmen Sie eine andere Strecke."
     }
     fn note(&self, note: Note) -> &'static str {
         match note {
@@ -114,7 +87,7 @@ fn withheld(why: Withheld) -> &'static str {
 }
 
 /// What faster would mean depends on what there is at this speed.
-fn control(verdict: Verdict, reserve: String) -> String {
+fn control(verdict: Verdict, reserve: &str) -> String {
     match verdict {
         Verdict::RetarderHolds => {
             format!(

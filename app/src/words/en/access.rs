@@ -1,12 +1,7 @@
 //! English words of the notice before the page, and of what the pictures say in words.
 
 use super::English;
-use crate::format::{self, Units};
 use crate::words::AccessWords;
-use crate::words::access::SAME_PLACE_M;
-
-const TOWARDS: [&str; 8] =
-    ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
 
 impl AccessWords for English {
     fn i_am_parked(&self) -> &'static str {
@@ -33,12 +28,14 @@ impl AccessWords for English {
     fn window_ends(&self) -> [&'static str; 2] {
         ["Beginning of the part shown", "End of the part shown"]
     }
-    fn leads(&self, straight_m: f64, towards: usize, units: Units) -> String {
-        if straight_m < SAME_PLACE_M {
-            return "It ends where it began.".to_owned();
-        }
-        let (away, towards) = (format::distance(straight_m, units), TOWARDS[towards % TOWARDS.len()]);
+    fn ends_where_it_began(&self) -> &'static str {
+        "It ends where it began."
+    }
+    fn leads_away(&self, away: &str, towards: &str) -> String {
         format!("It ends {away} from its start as the crow flies, to the {towards}.")
+    }
+    fn winds(&self) -> [&'static str; 8] {
+        ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"]
     }
     fn card_profile(&self) -> &'static str {
         "Profile of the road. What it shows stands in the rows below it."

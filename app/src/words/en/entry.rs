@@ -2,8 +2,8 @@
 
 use super::English;
 use crate::format::Units;
+use crate::words::EntryWords;
 use crate::words::say::file_name;
-use crate::words::{EntryProblem, EntryWords};
 use solver::day::{Load, ServiceBrakes, Surface};
 use solver::limits::{self, Entry};
 use solver::report::truck_file::TruckFileError;
@@ -98,26 +98,14 @@ impl EntryWords for English {
             Entry::AirTemperature => "Cold air is denser; brakes cool to it.",
         }
     }
-    fn range(&self, low: &str, high: &str, unit: &str) -> String {
-        if unit.is_empty() { format!("{low} to {high}") } else { format!("{low} to {high} {unit}") }
+    fn not_a_number(&self, typed: &str) -> String {
+        format!("“{typed}” is not a number.")
     }
-    fn problem(&self, problem: EntryProblem, typed: &str, units: Units) -> String {
-        match problem {
-            EntryProblem::NotANumber(entry) if typed.trim().is_empty() => {
-                format!("Enter a value from {}.", self.asked(entry, units))
-            }
-            EntryProblem::NotANumber(entry) => {
-                format!(
-                    "“{}” is not a number. Enter a value from {}.",
-                    typed.trim(),
-                    self.asked(entry, units)
-                )
-            }
-            EntryProblem::OutOfRange(entry) => {
-                format!("{} is out of range. Enter a value from {}.", typed.trim(), self.asked(entry, units))
-            }
-            EntryProblem::Truck(error) => self.truck_error(&error, units),
-        }
+    fn out_of_range(&self, typed: &str) -> String {
+        format!("{typed} is out of range.")
+    }
+    fn enter_from(&self, range: &str) -> String {
+        format!("Enter a value from {range}.")
     }
     fn truck_error(&self, error: &TruckError, units: Units) -> String {
         match error {
@@ -156,24 +144,11 @@ impl EntryWords for English {
     fn retarder_table(&self) -> &'static str {
         "Retarder by speed and stage"
     }
-    fn retarder_table_hint(&self, kind: RetarderKind) -> &'static str {
-        match kind {
-            RetarderKind::ShaftTorqueTable => {
-                "A line a speed: shaft speed, a colon, then the torque of each stage in N·m, weakest first. Outside the table it counts as off."
-            }
-            RetarderKind::None
-            | RetarderKind::CompressionRelease
-            | RetarderKind::ExhaustValve
-            | RetarderKind::Hydrodynamic
-            | RetarderKind::Electromagnetic
-            | RetarderKind::CompressionAndHydrodynamic
-            | RetarderKind::ExhaustAndHydrodynamic
-            | RetarderKind::CompressionAndElectromagnetic
-            | RetarderKind::ExhaustAndElectromagnetic
-            | RetarderKind::EnginePowerTable => {
-                "A line a speed: engine speed, a colon, then the power of each stage in kW, weakest first. Outside the table it counts as off."
-            }
-        }
+    fn shaft_table_hint(&self) -> &'static str {
+        "A line a speed: shaft speed, a colon, then the torque of each stage in N·m, weakest first. Outside the table it counts as off."
+    }
+    fn engine_table_hint(&self) -> &'static str {
+        "A line a speed: engine speed, a colon, then the power of each stage in kW, weakest first. Outside the table it counts as off."
     }
     fn retarder_label(&self) -> &'static str {
         "Retarder"

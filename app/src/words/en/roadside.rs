@@ -65,24 +65,8 @@ impl RoadsideWords for English {
     fn limit_label(&self) -> &'static str {
         "Limit"
     }
-    fn kind_caution(&self, kind: PlaceKind) -> &'static str {
-        match kind {
-            PlaceKind::QuietZone => {
-                "A sign here may forbid engine brakes. The plan still counts on the retarder: where the sign forbids it, go slower in a lower gear, and keep the service brakes cool."
-            }
-            PlaceKind::Summit
-            | PlaceKind::BrakeCheck
-            | PlaceKind::EscapeRamp
-            | PlaceKind::Settlement
-            | PlaceKind::Stop
-            | PlaceKind::Parking
-            | PlaceKind::Tunnel
-            | PlaceKind::Bridge
-            | PlaceKind::Danger
-            | PlaceKind::ChainUp
-            | PlaceKind::Exit
-            | PlaceKind::Other => "",
-        }
+    fn quiet_zone_caution(&self) -> &'static str {
+        "A sign here may forbid engine brakes. The plan still counts on the retarder: where the sign forbids it, go slower in a lower gear, and keep the service brakes cool."
     }
     fn take_off(&self) -> &'static str {
         "Remove"

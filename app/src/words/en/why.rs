@@ -1,70 +1,50 @@
 //! English words of the reasons: what governs, why no speed was found, what holds for all.
 
 use super::English;
-use crate::format::{self, Units};
 use crate::words::WhyWords;
-use solver::day::{Day, Withheld};
-use solver::plan::{Advice, Governs, NoSafeSpeed, Note, Verdict};
+use solver::day::Withheld;
+use solver::plan::{Advice, Governs, Note, Verdict};
 
 impl WhyWords for English {
     fn governs_label(&self) -> &'static str {
         "Why not faster"
     }
-    fn why_not_faster(&self, advice: &Advice, day: &Day, units: Units) -> String {
+    fn governed_by(&self, advice: &Advice, limit: &str, reserve: &str, heat_limit: &str) -> String {
         match advice.governs {
-            Governs::SpeedLimit => {
-                format!("The speed limit entered, {}.", format::hold_speed(day.speed_limit_kmh / 3.6, units))
-            }
+            Governs::SpeedLimit => format!("The speed limit entered, {limit}."),
             Governs::Posted => {
                 "A limit posted on the way: the whole descent is held to it, or the gear for more would not hold at that limit.".to_owned()
             }
             Governs::EngineSpeed => "The highest allowed engine speed.".to_owned(),
-            Governs::Control => control(advice.verdict, format::margin(day.reserve)),
+            Governs::Control => control(advice.verdict, reserve),
             Governs::Curve => {
                 "Curves: they never let the truck get faster, or the gear for it would be too high for the slowest of them."
                     .to_owned()
             }
             Governs::Grip => "Grip of the driven axles on this surface.".to_owned(),
             Governs::Heat => format!(
-                "Brake heat: faster, a hard stop would pass {}.",
-                format::entered_temperature(day.heat_limit_c, units)
+                "Brake heat: faster, a hard stop would pass {heat_limit}."
             ),
         }
     }
-    fn why_no_speed(&self, none: &NoSafeSpeed, day: &Day, units: Units) -> String {
-        let slowest = format::met_speed(none.slowest.0, units);
-        let because = match none.because {
+    fn no_speed_because(&self, because: Governs, slowest: &str, reached: &str, limit: &str) -> String {
+        let reason = match because {
             Governs::SpeedLimit => {
-                format!("Even the slowest speed tried, {slowest}, is above the speed limit entered.")
+                return format!("Even the slowest speed tried, {slowest}, is above the speed limit entered.");
             }
-            Governs::Posted => {
-                format!(
-                    "Even at {slowest}, the slowest speed tried, the gear would not suit the lowest posted limit."
-                )
+            Governs::Posted => "the gear would not suit the lowest posted limit",
+            Governs::EngineSpeed => "the engine would turn too fast",
+            Governs::Control => "the retarder does not hold it",
+            Governs::Curve => "every gear is too high for the slowest curve",
+            Governs::Grip => "the driven axles lack the grip to hold it",
+            Governs::Heat => {
+                &format!("the brakes would reach about {reached} after a hard stop; the limit is {limit}")
             }
-            Governs::EngineSpeed => {
-                format!("Even at {slowest}, the slowest speed tried, the engine would turn too fast.")
-            }
-            Governs::Control => {
-                format!("Even at {slowest}, the slowest speed tried, the retarder does not hold it.")
-            }
-            Governs::Curve => {
-                format!(
-                    "Even at {slowest}, the slowest speed tried, every gear is too high for the slowest curve."
-                )
-            }
-            Governs::Grip => {
-                format!(
-                    "Even at {slowest}, the slowest speed tried, the driven axles lack the grip to hold it."
-                )
-            }
-            Governs::Heat => format!(
-                "Even at {slowest}, the slowest speed tried, the brakes would reach about {} after a hard stop; the limit is {}.",
-                format::temperature(none.hottest_after_stop.0, units),
-                format::entered_temperature(day.heat_limit_c, units)
-            ),
         };
-        format!("{because} Otherwise take another road.")
+        format!("Even at {slowest}, the slowest speed tried, {reason}.")
+    }
+    fn else_another_road(&self) -> &'static str {
+        "Otherwise take another road."
     }
     fn note(&self, note: Note) -> &'static str {
         match note {
@@ -104,7 +84,7 @@ fn withheld(why: Withheld) -> &'static str {
 }
 
 /// What faster would mean depends on what there is at this speed.
-fn control(verdict: Verdict, reserve: String) -> String {
+fn control(verdict: Verdict, reserve: &str) -> String {
     match verdict {
         Verdict::RetarderHolds => {
             format!("Control: in any faster gear the retarder would not hold with {reserve} in reserve.")

@@ -1,11 +1,7 @@
 //! Spanish words of the notice before the page, and of what the pictures say in words.
 
 use super::Spanish;
-use crate::format::{self, Units};
 use crate::words::AccessWords;
-use crate::words::access::SAME_PLACE_M;
-
-const TOWARDS: [&str; 8] = ["norte", "noreste", "este", "sureste", "sur", "suroeste", "oeste", "noroeste"];
 
 impl AccessWords for Spanish {
     fn i_am_parked(&self) -> &'static str {
@@ -32,12 +28,14 @@ impl AccessWords for Spanish {
     fn window_ends(&self) -> [&'static str; 2] {
         ["Principio de la parte mostrada", "Final de la parte mostrada"]
     }
-    fn leads(&self, straight_m: f64, towards: usize, units: Units) -> String {
-        if straight_m < SAME_PLACE_M {
-            return "Termina donde empezó.".to_owned();
-        }
-        let (away, towards) = (format::distance(straight_m, units), TOWARDS[towards % TOWARDS.len()]);
+    fn ends_where_it_began(&self) -> &'static str {
+        "Termina donde empezó."
+    }
+    fn leads_away(&self, away: &str, towards: &str) -> String {
         format!("Termina a {away} de su inicio en línea recta, hacia el {towards}.")
+    }
+    fn winds(&self) -> [&'static str; 8] {
+        ["norte", "noreste", "este", "sureste", "sur", "suroeste", "oeste", "noroeste"]
     }
     fn card_profile(&self) -> &'static str {
         "Perfil de la carretera. Lo que muestra está en las filas de abajo."

@@ -2,8 +2,8 @@
 
 use super::{Spanish, telling};
 use crate::format::Units;
+use crate::words::EntryWords;
 use crate::words::say::file_name;
-use crate::words::{EntryProblem, EntryWords};
 use solver::day::{Load, ServiceBrakes, Surface};
 use solver::limits::Entry;
 use solver::report::truck_file::TruckFileError;
@@ -167,30 +167,14 @@ impl EntryWords for Spanish {
             Entry::BrakesAtStart => "Más alta si viene de otra bajada.",
         }
     }
-    fn range(&self, low: &str, high: &str, unit: &str) -> String {
-        if unit.is_empty() { format!("{low} a {high}") } else { format!("{low} a {high} {unit}") }
+    fn not_a_number(&self, typed: &str) -> String {
+        format!("«{typed}» no es un número.")
     }
-    fn problem(&self, problem: EntryProblem, typed: &str, units: Units) -> String {
-        match problem {
-            EntryProblem::NotANumber(entry) if typed.trim().is_empty() => {
-                format!("Escriba un valor de {}.", self.asked(entry, units))
-            }
-            EntryProblem::NotANumber(entry) => {
-                format!(
-                    "«{}» no es un número. Escriba un valor de {}.",
-                    typed.trim(),
-                    self.asked(entry, units)
-                )
-            }
-            EntryProblem::OutOfRange(entry) => {
-                format!(
-                    "{} está fuera de los límites admitidos. Escriba un valor de {}.",
-                    typed.trim(),
-                    self.asked(entry, units)
-                )
-            }
-            EntryProblem::Truck(error) => self.truck_error(&error, units),
-        }
+    fn out_of_range(&self, typed: &str) -> String {
+        format!("{typed} está fuera de los límites admitidos.")
+    }
+    fn enter_from(&self, range: &str) -> String {
+        format!("Escriba un valor de {range}.")
     }
     fn truck_error(&self, error: &TruckError, units: Units) -> String {
         telling::truck_error(error, units)
@@ -213,24 +197,11 @@ impl EntryWords for Spanish {
     fn retarder_table(&self) -> &'static str {
         "Ralentizador por revoluciones y posición"
     }
-    fn retarder_table_hint(&self, kind: RetarderKind) -> &'static str {
-        match kind {
-            RetarderKind::ShaftTorqueTable => {
-                "Una línea por régimen: revoluciones del árbol, dos puntos (:) y después el par de cada posición en N·m, primero la más débil. Fuera de la tabla se cuenta como desconectado."
-            }
-            RetarderKind::None
-            | RetarderKind::CompressionRelease
-            | RetarderKind::ExhaustValve
-            | RetarderKind::Hydrodynamic
-            | RetarderKind::Electromagnetic
-            | RetarderKind::CompressionAndHydrodynamic
-            | RetarderKind::ExhaustAndHydrodynamic
-            | RetarderKind::CompressionAndElectromagnetic
-            | RetarderKind::ExhaustAndElectromagnetic
-            | RetarderKind::EnginePowerTable => {
-                "Una línea por régimen: revoluciones del motor, dos puntos (:) y después la potencia de cada posición en kW, primero la más débil. Fuera de la tabla se cuenta como desconectado."
-            }
-        }
+    fn shaft_table_hint(&self) -> &'static str {
+        "Una línea por régimen: revoluciones del árbol, dos puntos (:) y después el par de cada posición en N·m, primero la más débil. Fuera de la tabla se cuenta como desconectado."
+    }
+    fn engine_table_hint(&self) -> &'static str {
+        "Una línea por régimen: revoluciones del motor, dos puntos (:) y después la potencia de cada posición en kW, primero la más débil. Fuera de la tabla se cuenta como desconectado."
     }
     fn retarder_label(&self) -> &'static str {
         "Ralentizador"

@@ -1,8 +1,6 @@
 //! Spanish words of the road.
 
 use super::{Spanish, telling};
-use crate::format::{self, Units};
-use crate::message::RoadFacts;
 use crate::words::RoadWords;
 use solver::road::{Class, FileError, Finding, Span};
 
@@ -10,24 +8,13 @@ impl RoadWords for Spanish {
     fn road_head(&self) -> &'static str {
         "Esta carretera tal como está grabada"
     }
-    fn ends(&self, start_m: f64, end_m: f64, units: Units) -> String {
-        format!("{} → {}", format::height(start_m, units), format::height(end_m, units))
-    }
-    fn ends_spoken(&self, start_m: f64, end_m: f64, units: Units) -> String {
+    fn both_ends(&self, start: &str, end: &str) -> String {
         format!(
-            "recorrida desde el extremo situado a {} de altitud hasta el extremo situado a {} de altitud",
-            format::height(start_m, units),
-            format::height(end_m, units)
+            "recorrida desde el extremo situado a {start} de altitud hasta el extremo situado a {end} de altitud"
         )
     }
-    fn quality(&self, road: &RoadFacts, units: Units) -> String {
-        let base = format::length(road.base_length_m, units);
-        let rough = format!(
-            "Nueve de cada diez tramos vecinos de 100 m difieren en no más de {} puntos porcentuales tal como están grabados, y en no más de {} después de suavizarlos.",
-            format::tenths(road.quality.roughness_before),
-            format::tenths(road.quality.roughness_after)
-        );
-        let says = match road.quality.class {
+    fn grade_holds(&self, class: Class, base: &str) -> String {
+        match class {
             Class::Good => {
                 format!("Las altitudes son buenas: una pendiente es válida a lo largo de {base} o más.")
             }
@@ -37,8 +24,12 @@ impl RoadWords for Spanish {
             Class::Poor => format!(
                 "Las altitudes son malas: una pendiente es válida a lo largo de {base} o más, y es solo orientativa. Compárela con las señales."
             ),
-        };
-        format!("{says} {rough}")
+        }
+    }
+    fn roughness(&self, before: &str, after: &str) -> String {
+        format!(
+            "Nueve de cada diez tramos vecinos de 100 m difieren en no más de {before} puntos porcentuales tal como están grabados, y en no más de {after} después de suavizarlos."
+        )
     }
     fn findings_head(&self, count: usize) -> String {
         if count == 1 {
@@ -56,11 +47,8 @@ impl RoadWords for Spanish {
     fn finding(&self, finding: &Finding) -> String {
         telling::finding(finding)
     }
-    fn where_found(&self, from_m: f64, to_m: Option<f64>, units: Units) -> String {
-        match to_m.filter(|to_m| *to_m > from_m) {
-            Some(to_m) => format::span(from_m, to_m, units),
-            None => format!("desde {}", format::distance(from_m, units)),
-        }
+    fn onward_from(&self, place: &str) -> String {
+        format!("desde {place}")
     }
     fn show_place(&self, place: &str) -> String {
         format!("Mostrar en la carretera: {place}")

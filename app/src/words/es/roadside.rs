@@ -65,24 +65,8 @@ impl RoadsideWords for Spanish {
     fn limit_label(&self) -> &'static str {
         "Límite"
     }
-    fn kind_caution(&self, kind: PlaceKind) -> &'static str {
-        match kind {
-            PlaceKind::QuietZone => {
-                "Aquí una señal puede prohibir el freno motor. El plan sigue contando con el ralentizador: donde la señal lo prohíba, baje más despacio, en una marcha más baja, y mantenga fríos los frenos de servicio."
-            }
-            PlaceKind::Summit
-            | PlaceKind::BrakeCheck
-            | PlaceKind::EscapeRamp
-            | PlaceKind::Settlement
-            | PlaceKind::Stop
-            | PlaceKind::Parking
-            | PlaceKind::Tunnel
-            | PlaceKind::Bridge
-            | PlaceKind::Danger
-            | PlaceKind::ChainUp
-            | PlaceKind::Exit
-            | PlaceKind::Other => "",
-        }
+    fn quiet_zone_caution(&self) -> &'static str {
+        "Aquí una señal puede prohibir el freno motor. El plan sigue contando con el ralentizador: donde la señal lo prohíba, baje más despacio, en una marcha más baja, y mantenga fríos los frenos de servicio."
     }
     fn take_off(&self) -> &'static str {
         "Quitar"

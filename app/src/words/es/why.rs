@@ -1,79 +1,52 @@
 //! Spanish words of the reasons: what governs, why no speed was found, what holds for all.
 
 use super::Spanish;
-use crate::format::{self, Units};
 use crate::words::WhyWords;
-use solver::day::{Day, Withheld};
-use solver::plan::{Advice, Governs, NoSafeSpeed, Note, Verdict};
+use solver::day::Withheld;
+use solver::plan::{Advice, Governs, Note, Verdict};
 
 impl WhyWords for Spanish {
     fn governs_label(&self) -> &'static str {
         "Por qué no más rápido"
     }
-    fn why_not_faster(&self, advice: &Advice, day: &Day, units: Units) -> String {
+    fn governed_by(&self, advice: &Advice, limit: &str, reserve: &str, heat_limit: &str) -> String {
         match advice.governs {
-            Governs::SpeedLimit => {
-                format!(
-                    "El límite de velocidad introducido, {}.",
-                    format::hold_speed(day.speed_limit_kmh / 3.6, units)
-                )
-            }
+            Governs::SpeedLimit => format!("El límite de velocidad introducido, {limit}."),
             Governs::Posted => {
                 "Un límite señalizado en el camino: toda la bajada se hace sin superarlo, o bien la marcha para ir más rápido no retendría el vehículo a ese límite.".to_owned()
             }
             Governs::EngineSpeed => "Las revoluciones máximas permitidas del motor.".to_owned(),
-            Governs::Control => control(advice.verdict, format::margin(day.reserve)),
+            Governs::Control => control(advice.verdict, reserve),
             Governs::Curve => {
                 "Las curvas: nunca dejan que el vehículo vaya más rápido, o bien la marcha para ello sería demasiado alta para la más lenta de ellas."
                     .to_owned()
             }
             Governs::Grip => "La adherencia de los ejes motrices en esta calzada.".to_owned(),
             Governs::Heat => format!(
-                "El calor de los frenos: a más velocidad, una frenada fuerte hasta parar los llevaría a más de {}.",
-                format::entered_temperature(day.heat_limit_c, units)
+                "El calor de los frenos: a más velocidad, una frenada fuerte hasta parar los llevaría a más de {heat_limit}."
             ),
         }
     }
-    fn why_no_speed(&self, none: &NoSafeSpeed, day: &Day, units: Units) -> String {
-        let slowest = format::met_speed(none.slowest.0, units);
-        let because = match none.because {
+    fn no_speed_because(&self, because: Governs, slowest: &str, reached: &str, limit: &str) -> String {
+        let reason = match because {
             Governs::SpeedLimit => {
-                format!(
+                return format!(
                     "Incluso la velocidad más baja probada, {slowest}, supera el límite de velocidad introducido."
-                )
+                );
             }
-            Governs::Posted => {
-                format!(
-                    "Incluso a {slowest}, la velocidad más baja probada, la marcha no serviría para el límite señalizado más bajo."
-                )
-            }
-            Governs::EngineSpeed => {
-                format!(
-                    "Incluso a {slowest}, la velocidad más baja probada, el motor giraría demasiado rápido."
-                )
-            }
-            Governs::Control => {
-                format!(
-                    "Incluso a {slowest}, la velocidad más baja probada, el ralentizador no retiene el vehículo."
-                )
-            }
-            Governs::Curve => {
-                format!(
-                    "Incluso a {slowest}, la velocidad más baja probada, todas las marchas son demasiado altas para la curva más lenta."
-                )
-            }
-            Governs::Grip => {
-                format!(
-                    "Incluso a {slowest}, la velocidad más baja probada, a los ejes motrices les falta adherencia para retener el vehículo."
-                )
-            }
-            Governs::Heat => format!(
-                "Incluso a {slowest}, la velocidad más baja probada, los frenos alcanzarían aproximadamente {} tras una frenada fuerte hasta parar; el límite es {}.",
-                format::temperature(none.hottest_after_stop.0, units),
-                format::entered_temperature(day.heat_limit_c, units)
+            Governs::Posted => "la marcha no serviría para el límite señalizado más bajo",
+            Governs::EngineSpeed => "el motor giraría demasiado rápido",
+            Governs::Control => "el ralentizador no retiene el vehículo",
+            Governs::Curve => "todas las marchas son demasiado altas para la curva más lenta",
+            Governs::Grip => "a los ejes motrices les falta adherencia para retener el vehículo",
+            Governs::Heat => &format!(
+                "los frenos alcanzarían aproximadamente {reached} tras una frenada fuerte hasta parar; el límite es {limit}"
             ),
         };
-        format!("{because} Si eso no cambia, tome otra carretera.")
+        format!("Incluso a {slowest}, la velocidad más baja probada, {reason}.")
+    }
+    fn else_another_road(&self) -> &'static str {
+        "Si eso no cambia, tome otra carretera."
     }
     fn note(&self, note: Note) -> &'static str {
         match note {
@@ -115,7 +88,7 @@ fn withheld(why: Withheld) -> &'static str {
 }
 
 /// What faster would mean depends on what there is at this speed.
-fn control(verdict: Verdict, reserve: String) -> String {
+fn control(verdict: Verdict, reserve: &str) -> String {
     match verdict {
         Verdict::RetarderHolds => {
             format!(

@@ -2,8 +2,8 @@
 
 use super::{French, telling};
 use crate::format::Units;
+use crate::words::EntryWords;
 use crate::words::say::file_name;
-use crate::words::{EntryProblem, EntryWords};
 use solver::day::{Load, ServiceBrakes, Surface};
 use solver::limits::Entry;
 use solver::report::truck_file::TruckFileError;
@@ -173,30 +173,14 @@ impl EntryWords for French {
             }
         }
     }
-    fn range(&self, low: &str, high: &str, unit: &str) -> String {
-        if unit.is_empty() { format!("{low} à {high}") } else { format!("{low} à {high} {unit}") }
+    fn not_a_number(&self, typed: &str) -> String {
+        format!("«\u{a0}{typed}\u{a0}» n’est pas un nombre.")
     }
-    fn problem(&self, problem: EntryProblem, typed: &str, units: Units) -> String {
-        match problem {
-            EntryProblem::NotANumber(entry) if typed.trim().is_empty() => {
-                format!("Saisissez une valeur de {}.", self.asked(entry, units))
-            }
-            EntryProblem::NotANumber(entry) => {
-                format!(
-                    "«\u{a0}{}\u{a0}» n’est pas un nombre. Saisissez une valeur de {}.",
-                    typed.trim(),
-                    self.asked(entry, units)
-                )
-            }
-            EntryProblem::OutOfRange(entry) => {
-                format!(
-                    "{} est hors de la plage admise. Saisissez une valeur de {}.",
-                    typed.trim(),
-                    self.asked(entry, units)
-                )
-            }
-            EntryProblem::Truck(error) => self.truck_error(&error, units),
-        }
+    fn out_of_range(&self, typed: &str) -> String {
+        format!("{typed} est hors de la plage admise.")
+    }
+    fn enter_from(&self, range: &str) -> String {
+        format!("Saisissez une valeur de {range}.")
     }
     fn truck_error(&self, error: &TruckError, units: Units) -> String {
         telling::truck_error(error, units)
@@ -219,24 +203,11 @@ impl EntryWords for French {
     fn retarder_table(&self) -> &'static str {
         "Ralentisseur par vitesse de rotation et par cran"
     }
-    fn retarder_table_hint(&self, kind: RetarderKind) -> &'static str {
-        match kind {
-            RetarderKind::ShaftTorqueTable => {
-                "Une ligne par vitesse de rotation\u{a0}: celle de l’arbre, deux-points, puis le couple de chaque cran en N·m, le plus faible d’abord. Hors du tableau, il compte comme coupé."
-            }
-            RetarderKind::None
-            | RetarderKind::CompressionRelease
-            | RetarderKind::ExhaustValve
-            | RetarderKind::Hydrodynamic
-            | RetarderKind::Electromagnetic
-            | RetarderKind::CompressionAndHydrodynamic
-            | RetarderKind::ExhaustAndHydrodynamic
-            | RetarderKind::CompressionAndElectromagnetic
-            | RetarderKind::ExhaustAndElectromagnetic
-            | RetarderKind::EnginePowerTable => {
-                "Une ligne par régime\u{a0}: régime moteur, deux-points, puis la puissance de chaque cran en kW, la plus faible d’abord. Hors du tableau, il compte comme coupé."
-            }
-        }
+    fn shaft_table_hint(&self) -> &'static str {
+        "Une ligne par vitesse de rotation\u{a0}: celle de l’arbre, deux-points, puis le couple de chaque cran en N·m, le plus faible d’abord. Hors du tableau, il compte comme coupé."
+    }
+    fn engine_table_hint(&self) -> &'static str {
+        "Une ligne par régime\u{a0}: régime moteur, deux-points, puis la puissance de chaque cran en kW, la plus faible d’abord. Hors du tableau, il compte comme coupé."
     }
     fn retarder_label(&self) -> &'static str {
         "Ralentisseur"

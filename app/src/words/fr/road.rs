@@ -1,8 +1,6 @@
 //! French words of the road.
 
 use super::{French, telling};
-use crate::format::{self, Units};
-use crate::message::RoadFacts;
 use crate::words::RoadWords;
 use solver::road::{Class, FileError, Finding, Span};
 
@@ -10,24 +8,11 @@ impl RoadWords for French {
     fn road_head(&self) -> &'static str {
         "Cette route telle qu’elle est enregistrée"
     }
-    fn ends(&self, start_m: f64, end_m: f64, units: Units) -> String {
-        format!("{} → {}", format::height(start_m, units), format::height(end_m, units))
+    fn both_ends(&self, start: &str, end: &str) -> String {
+        format!("parcourue de l’extrémité à {start} d’altitude jusqu’à l’extrémité à {end} d’altitude")
     }
-    fn ends_spoken(&self, start_m: f64, end_m: f64, units: Units) -> String {
-        format!(
-            "parcourue de l’extrémité à {} d’altitude jusqu’à l’extrémité à {} d’altitude",
-            format::height(start_m, units),
-            format::height(end_m, units)
-        )
-    }
-    fn quality(&self, road: &RoadFacts, units: Units) -> String {
-        let base = format::length(road.base_length_m, units);
-        let rough = format!(
-            "Neuf fois sur dix, les pentes de deux tronçons voisins de 100\u{a0}m diffèrent de {} points de pourcentage au plus dans l’enregistrement, de {} au plus après lissage.",
-            format::tenths(road.quality.roughness_before),
-            format::tenths(road.quality.roughness_after)
-        );
-        let says = match road.quality.class {
+    fn grade_holds(&self, class: Class, base: &str) -> String {
+        match class {
             Class::Good => {
                 format!("Les altitudes sont bonnes\u{a0}: une pente n’est valable que sur {base} ou plus.")
             }
@@ -39,8 +24,12 @@ impl RoadWords for French {
             Class::Poor => format!(
                 "Les altitudes sont mauvaises\u{a0}: une pente n’est valable que sur {base} ou plus, et à titre indicatif seulement. Vérifiez-la d’après les panneaux."
             ),
-        };
-        format!("{says} {rough}")
+        }
+    }
+    fn roughness(&self, before: &str, after: &str) -> String {
+        format!(
+            "Neuf fois sur dix, les pentes de deux tronçons voisins de 100\u{a0}m diffèrent de {before} points de pourcentage au plus dans l’enregistrement, de {after} au plus après lissage."
+        )
     }
     fn findings_head(&self, count: usize) -> String {
         if count == 1 {
@@ -58,11 +47,8 @@ impl RoadWords for French {
     fn finding(&self, finding: &Finding) -> String {
         telling::finding(finding)
     }
-    fn where_found(&self, from_m: f64, to_m: Option<f64>, units: Units) -> String {
-        match to_m.filter(|to_m| *to_m > from_m) {
-            Some(to_m) => format::span(from_m, to_m, units),
-            None => format!("à partir de {}", format::distance(from_m, units)),
-        }
+    fn onward_from(&self, place: &str) -> String {
+        format!("à partir de {place}")
     }
     fn show_place(&self, place: &str) -> String {
         format!("Montrer sur la route\u{a0}: {place}")

@@ -65,24 +65,8 @@ impl RoadsideWords for French {
     fn limit_label(&self) -> &'static str {
         "Limitation"
     }
-    fn kind_caution(&self, kind: PlaceKind) -> &'static str {
-        match kind {
-            PlaceKind::QuietZone => {
-                "Ici, un panneau peut interdire le frein moteur (ralentisseur moteur). Le plan compte quand même sur le ralentisseur\u{a0}: là où le panneau l’interdit, roulez plus lentement, sur un rapport plus bas, et gardez les freins de service froids."
-            }
-            PlaceKind::Summit
-            | PlaceKind::BrakeCheck
-            | PlaceKind::EscapeRamp
-            | PlaceKind::Settlement
-            | PlaceKind::Stop
-            | PlaceKind::Parking
-            | PlaceKind::Tunnel
-            | PlaceKind::Bridge
-            | PlaceKind::Danger
-            | PlaceKind::ChainUp
-            | PlaceKind::Exit
-            | PlaceKind::Other => "",
-        }
+    fn quiet_zone_caution(&self) -> &'static str {
+        "Ici, un panneau peut interdire le frein moteur (ralentisseur moteur). Le plan compte quand même sur le ralentisseur\u{a0}: là où le panneau l’interdit, roulez plus lentement, sur un rapport plus bas, et gardez les freins de service froids."
     }
     fn take_off(&self) -> &'static str {
         "Retirer"

@@ -1,73 +1,51 @@
 //! French words of the reasons: what governs, why no speed was found, what holds for all.
 
 use super::French;
-use crate::format::{self, Units};
 use crate::words::WhyWords;
-use solver::day::{Day, Withheld};
-use solver::plan::{Advice, Governs, NoSafeSpeed, Note, Verdict};
+use solver::day::Withheld;
+use solver::plan::{Advice, Governs, Note, Verdict};
 
 impl WhyWords for French {
     fn governs_label(&self) -> &'static str {
         "Pourquoi pas plus vite"
     }
-    fn why_not_faster(&self, advice: &Advice, day: &Day, units: Units) -> String {
+    fn governed_by(&self, advice: &Advice, limit: &str, reserve: &str, heat_limit: &str) -> String {
         match advice.governs {
-            Governs::SpeedLimit => {
-                format!("La limitation de vitesse saisie, {}.", format::hold_speed(day.speed_limit_kmh / 3.6, units))
-            }
+            Governs::SpeedLimit => format!("La limitation de vitesse saisie, {limit}."),
             Governs::Posted => {
                 "Une limitation signalée en chemin\u{a0}: toute la descente est tenue à cette vitesse, ou bien le rapport pour aller plus vite ne retiendrait pas le véhicule à cette vitesse.".to_owned()
             }
             Governs::EngineSpeed => "Le régime moteur maximal autorisé.".to_owned(),
-            Governs::Control => control(advice.verdict, format::margin(day.reserve)),
+            Governs::Control => control(advice.verdict, reserve),
             Governs::Curve => {
                 "Virages\u{a0}: ils ne laissent jamais le véhicule rouler plus vite, ou bien le rapport pour aller plus vite serait trop élevé pour le plus lent d’entre eux.".to_owned()
             }
             Governs::Grip => "L’adhérence des essieux moteurs sur cette chaussée.".to_owned(),
             Governs::Heat => format!(
-                "Chaleur des freins\u{a0}: plus vite, un freinage énergique jusqu’à l’arrêt les porterait au-delà de {}.",
-                format::entered_temperature(day.heat_limit_c, units)
+                "Chaleur des freins\u{a0}: plus vite, un freinage énergique jusqu’à l’arrêt les porterait au-delà de {heat_limit}."
             ),
         }
     }
-    fn why_no_speed(&self, none: &NoSafeSpeed, day: &Day, units: Units) -> String {
-        let slowest = format::met_speed(none.slowest.0, units);
-        let because = match none.because {
+    fn no_speed_because(&self, because: Governs, slowest: &str, reached: &str, limit: &str) -> String {
+        let reason = match because {
             Governs::SpeedLimit => {
-                format!(
+                return format!(
                     "Même la vitesse la plus basse essayée, {slowest}, dépasse la limitation de vitesse saisie."
-                )
+                );
             }
-            Governs::Posted => {
-                format!(
-                    "Même à {slowest}, la vitesse la plus basse essayée, le rapport ne conviendrait pas à la limitation signalée la plus basse."
-                )
-            }
-            Governs::EngineSpeed => {
-                format!("Même à {slowest}, la vitesse la plus basse essayée, le moteur tournerait trop vite.")
-            }
-            Governs::Control => {
-                format!(
-                    "Même à {slowest}, la vitesse la plus basse essayée, le ralentisseur ne retient pas le véhicule."
-                )
-            }
-            Governs::Curve => {
-                format!(
-                    "Même à {slowest}, la vitesse la plus basse essayée, tous les rapports sont trop élevés pour le virage le plus lent."
-                )
-            }
-            Governs::Grip => {
-                format!(
-                    "Même à {slowest}, la vitesse la plus basse essayée, l’adhérence des essieux moteurs ne suffit pas pour retenir le véhicule."
-                )
-            }
-            Governs::Heat => format!(
-                "Même à {slowest}, la vitesse la plus basse essayée, les freins atteindraient environ {} après un freinage énergique jusqu’à l’arrêt\u{a0}; la limite est de {}.",
-                format::temperature(none.hottest_after_stop.0, units),
-                format::entered_temperature(day.heat_limit_c, units)
+            Governs::Posted => "le rapport ne conviendrait pas à la limitation signalée la plus basse",
+            Governs::EngineSpeed => "le moteur tournerait trop vite",
+            Governs::Control => "le ralentisseur ne retient pas le véhicule",
+            Governs::Curve => "tous les rapports sont trop élevés pour le virage le plus lent",
+            Governs::Grip => "l’adhérence des essieux moteurs ne suffit pas pour retenir le véhicule",
+            Governs::Heat => &format!(
+                "les freins atteindraient environ {reached} après un freinage énergique jusqu’à l’arrêt\u{a0}; la limite est de {limit}"
             ),
         };
-        format!("{because} Sinon, prenez une autre route.")
+        format!("Même à {slowest}, la vitesse la plus basse essayée, {reason}.")
+    }
+    fn else_another_road(&self) -> &'static str {
+        "Sinon, prenez une autre route."
     }
     fn note(&self, note: Note) -> &'static str {
         match note {
@@ -109,7 +87,7 @@ fn withheld(why: Withheld) -> &'static str {
 }
 
 /// What faster would mean depends on what there is at this speed.
-fn control(verdict: Verdict, reserve: String) -> String {
+fn control(verdict: Verdict, reserve: &str) -> String {
     match verdict {
         Verdict::RetarderHolds => {
             format!(
