@@ -1,12 +1,14 @@
 //! Words of the card for the cab.
 
-use super::say::span;
+use super::say::{capital, name_or, span};
+use super::{EntryWords, PlanWords, RoadsideWords};
 use crate::cab::{CardOf, Know};
 use crate::format::{self, Units};
-use solver::plan::Descent;
+use solver::plan::{Advice, Descent};
+use solver::road::{Place, PlaceKind};
 
 /// Words of the card.
-pub trait CardWords {
+pub trait CardWords: EntryWords + PlanWords + RoadsideWords {
     /// Head of the section.
     fn card_head(&self) -> &'static str;
     /// Leads to it from the answer.
@@ -26,12 +28,28 @@ pub trait CardWords {
     /// Markers count down.
     fn counts_down(&self) -> &'static str;
     /// Truck and day in one line.
-    fn card_facts(&self, card: CardOf<'_>) -> String;
+    fn card_facts(&self, card: CardOf<'_>) -> String {
+        let (day, units) = (card.day, card.units);
+        self.facts_of([
+            &format::mass(card.truck.gross_mass_kg, units),
+            self.retarder(card.truck.retarder.kind()),
+            self.surface(day.surface),
+            self.load(day.load),
+            &format::entered_temperature(day.air_c, units),
+            &format::entered_temperature(day.brakes_at_start_c, units),
+        ])
+    }
+    /// The same: mass, retarder, surface, load, air, and the brakes at the start.
+    fn facts_of(&self, facts: [&str; 6]) -> String;
     /// Heads of the columns: descent, grade, gear, stage, hold, what to know.
     fn card_heads(&self) -> [&'static str; 6];
     /// From and to of a descent, in kilometres and in miles.
     fn card_span(&self, card: CardOf<'_>, descent: &Descent) -> [String; 2] {
-        let (from, to) = (card.marker.at(descent.crest.0), card.marker.at(descent.foot.0));
+        self.both_spans(card, descent.crest.0, descent.foot.0)
+    }
+    /// From and to of a stretch, m from the start, in both.
+    fn both_spans(&self, card: CardOf<'_>, from_m: f64, to_m: f64) -> [String; 2] {
+        let [from, to] = [from_m, to_m].map(|it| card.marker.at(it));
         [span("km", from, to, Units::Metric), span(self.mile(), from, to, Units::Imperial)]
     }
     /// The unit before a mile marker.
@@ -57,15 +75,120 @@ pub trait CardWords {
         [format::hold_number(speed, units), units.speed().to_owned(), below]
     }
     /// One thing to know of a descent.
-    fn card_know(&self, card: CardOf<'_>, know: &Know) -> String;
+    fn card_know(&self, card: CardOf<'_>, know: &Know) -> String {
+        let units = card.units;
+        let at = |metres: &f64| self.at(card, *metres);
+        match know {
+            Know::Verdict(verdict) => capital(self.verdict(*verdict)) + ".",
+            Know::Snub(snub) => self
+                .know_snub(&format::hold_number(snub.from.0, units), &format::hold_speed(snub.to.0, units)),
+            Know::Easing { at_m } => self.know_easing(&at(at_m)),
+            Know::SlowCurve { speed, at_m } => {
+                self.know_slow_curve(&format::hold_speed(*speed, units), &at(at_m))
+            }
+            Know::Posted { speed, from_m, to_m } => {
+                let [km, miles] = self.both_spans(card, *from_m, *to_m);
+                self.know_posted(&format::hold_speed(*speed, units), &km, &miles)
+            }
+            Know::Ramp { at_m } => self.know_ramp(&at(at_m)),
+            Know::Quiet { at_m } => self.know_quiet(&at(at_m)),
+            Know::AtFoot { name, at_m } => {
+                self.know_at_foot(&name_or(name, self.to_stop_at_foot()), &at(at_m))
+            }
+            Know::CutShort => self.know_cut_short().to_owned(),
+        }
+    }
+    /// From which speed down to which to snub.
+    fn know_snub(&self, from: &str, to: &str) -> String;
+    /// Where it eases, but is not over.
+    fn know_easing(&self, at: &str) -> String;
+    /// The slowest curve.
+    fn know_slow_curve(&self, speed: &str, at: &str) -> String;
+    /// A posted limit, from where to where.
+    fn know_posted(&self, speed: &str, km: &str, miles: &str) -> String;
+    /// An escape ramp.
+    fn know_ramp(&self, at: &str) -> String;
+    /// A quiet zone, and what it may mean.
+    fn know_quiet(&self, at: &str) -> String;
+    /// What waits at the foot.
+    fn know_at_foot(&self, name: &str, at: &str) -> String;
+    /// The same where it has no name.
+    fn to_stop_at_foot(&self) -> &'static str;
+    /// That it is not known how it goes on.
+    fn know_cut_short(&self) -> &'static str;
     /// Descents that found no room.
     fn card_more(&self, count: usize) -> String;
     /// Head and items of the list before the crest.
-    fn before_crest(&self, card: CardOf<'_>) -> (&'static str, Vec<String>);
+    fn before_crest(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
+        let stop = card.places_of(PlaceKind::BrakeCheck).next().map_or_else(
+            || self.stop_where_allowed().to_owned(),
+            |check| self.stop_at_check(&self.at(card, card.metres(check.index))),
+        );
+        let gear = card.first_held();
+        let gear = gear.map(|(descent, advice)| self.gear_before(advice, &self.at(card, descent.crest.0)));
+        let list =
+            [Some(stop), Some(self.try_retarder().to_owned()), Some(self.look_ahead().to_owned()), gear];
+        (self.before_crest_head(), list.into_iter().flatten().collect())
+    }
+    /// Its head.
+    fn before_crest_head(&self) -> &'static str;
+    /// To stop at the brake check, and what to look at.
+    fn stop_at_check(&self, at: &str) -> String;
+    /// The same without a brake check.
+    fn stop_where_allowed(&self) -> &'static str;
+    /// To try the retarder.
+    fn try_retarder(&self) -> &'static str;
+    /// Whether it is still the road that was planned.
+    fn look_ahead(&self) -> &'static str;
+    /// Gear and stage of the first advice, and before which place.
+    fn gear_before(&self, advice: &Advice, at: &str) -> String;
     /// Head and items of what to do in trouble, in order.
-    fn in_trouble(&self, card: CardOf<'_>) -> (&'static str, Vec<String>);
+    fn in_trouble(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
+        let ramps = card.places_of(PlaceKind::EscapeRamp).map(|it| self.at(card, card.metres(it.index)));
+        let ramps: Vec<String> = ramps.collect();
+        let way_up = if ramps.is_empty() {
+            self.any_way_up().to_owned()
+        } else {
+            self.take_ramp(&ramps.join(self.between_ramps()))
+        };
+        let list = [
+            self.brake_now().to_owned(),
+            self.stay_in_gear().to_owned(),
+            way_up,
+            self.warn_others().to_owned(),
+        ];
+        (self.in_trouble_head(), list.to_vec())
+    }
+    /// Its head.
+    fn in_trouble_head(&self) -> &'static str;
+    /// To brake hard while that still helps.
+    fn brake_now(&self) -> &'static str;
+    /// To stay in gear.
+    fn stay_in_gear(&self) -> &'static str;
+    /// To take any way that rises; no ramp is entered.
+    fn any_way_up(&self) -> &'static str;
+    /// To take a ramp at one of these places, or any way that rises.
+    fn take_ramp(&self, ramps: &str) -> String;
+    /// Between those places.
+    fn between_ramps(&self) -> &'static str {
+        ", "
+    }
+    /// To warn the others.
+    fn warn_others(&self) -> &'static str;
     /// Head and items of the places.
-    fn card_places(&self, card: CardOf<'_>) -> (&'static str, Vec<String>);
+    fn card_places(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
+        let one = |it: &Place| {
+            let (at, name) = (self.at(card, card.metres(it.index)), self.place_kind(it.kind));
+            format!("{at}{}{}", self.colon(), name_or(&it.name, name))
+        };
+        let mut list: Vec<String> = card.places.iter().map(one).collect();
+        if list.is_empty() {
+            list.push(self.no_places_entered().to_owned());
+        }
+        (self.places_nav(), list)
+    }
+    /// None are entered, and what that does not mean.
+    fn no_places_entered(&self) -> &'static str;
     /// The small print.
     fn card_cautions(&self) -> &'static str;
     /// Name of the file of rows.

@@ -57,7 +57,7 @@ pub trait DescentWords: PlanWords + TwoWords {
         let speed = format::hold_speed(advice.speed.0, units);
         let engine_speed = format::engine_speed(advice.engine_speed.0);
         let time = capital(&self.time(advice.time.0));
-        self.advice_in_full(advice, &speed, &engine_speed, &reserve, &time)
+        self.advice_in_full(advice, [&speed, &engine_speed, &reserve, &time])
     }
     /// That no speed keeps the limits, and what follows from that.
     fn no_advice(&self) -> &'static str;
@@ -66,14 +66,7 @@ pub trait DescentWords: PlanWords + TwoWords {
     /// How much more than needed there is at full stage.
     fn more_than_asked(&self, share: &str) -> String;
     /// Gear and stage of an advice, its speeds, the sentence of its reserve, and the time it takes.
-    fn advice_in_full(
-        &self,
-        advice: &Advice,
-        speed: &str,
-        engine_speed: &str,
-        reserve: &str,
-        time: &str,
-    ) -> String;
+    fn advice_in_full(&self, advice: &Advice, told: [&str; 4]) -> String;
     /// Label of the way down.
     fn way_label(&self) -> &'static str;
     /// One stage span.

@@ -1,11 +1,9 @@
 //! German words of the card for the cab.
 
 use super::German;
-use crate::cab::{CardOf, Know};
-use crate::format::{self, Units};
-use crate::words::say::{capital, file_name, name_or, span};
-use crate::words::{CardWords, EntryWords, PlanWords, RoadsideWords};
-use solver::road::{Place, PlaceKind};
+use crate::words::say::file_name;
+use crate::words::{CardWords, PlanWords};
+use solver::plan::Advice;
 
 impl CardWords for German {
     fn card_head(&self) -> &'static str {
@@ -35,17 +33,8 @@ impl CardWords for German {
     fn counts_down(&self) -> &'static str {
         "Tafeln zählen rückwärts"
     }
-    fn card_facts(&self, card: CardOf<'_>) -> String {
-        let day = card.day;
-        format!(
-            "{} · {} · {}, {} · Luft {} · Bremsen {} am Anfang",
-            format::mass(card.truck.gross_mass_kg, card.units),
-            self.retarder(card.truck.retarder.kind()),
-            self.surface(day.surface),
-            self.load(day.load),
-            format::entered_temperature(day.air_c, card.units),
-            format::entered_temperature(day.brakes_at_start_c, card.units)
-        )
+    fn facts_of(&self, [mass, retarder, surface, load, air, brakes]: [&str; 6]) -> String {
+        format!("{mass} · {retarder} · {surface}, {load} · Luft {air} · Bremsen {brakes} am Anfang")
     }
     fn card_heads(&self) -> [&'static str; 6] {
         ["Gefälle, von – bis", "Neigung", "Gang", "Stufe", "Tempo", "was zu wissen ist"]
@@ -56,39 +45,32 @@ impl CardWords for German {
     fn card_worst(&self, grade: &str, length: &str) -> String {
         format!("schlimmste {grade}, {length}")
     }
-    fn card_know(&self, card: CardOf<'_>, know: &Know) -> String {
-        let at = |metres: f64| self.at(card, metres);
-        match know {
-            Know::Verdict(verdict) => capital(self.verdict(*verdict)) + ".",
-            Know::Snub(snub) => format!(
-                "Intervallbremsung von {} auf {}, lösen, wiederholen.",
-                format::hold_number(snub.from.0, card.units),
-                format::hold_speed(snub.to.0, card.units)
-            ),
-            Know::Easing { at_m } => {
-                format!("Wo es bei {} nachlässt, ist nicht das Ende: im Gang bleiben.", at(*at_m))
-            }
-            Know::SlowCurve { speed, at_m } => {
-                format!("Langsamste Kurve {}, {}.", format::hold_speed(*speed, card.units), at(*at_m))
-            }
-            Know::Posted { speed, from_m, to_m } => {
-                let [from, to] = [from_m, to_m].map(|it| card.marker.at(*it));
-                format!(
-                    "Tempolimit {}, {}, {}.",
-                    format::hold_speed(*speed, card.units),
-                    span("km", from, to, Units::Metric),
-                    span(self.mile(), from, to, Units::Imperial)
-                )
-            }
-            Know::Ramp { at_m } => format!("Notfallspur bei {}.", at(*at_m)),
-            Know::Quiet { at_m } => {
-                format!("Lärmschutzzone bei {}: eine Motorbremse kann verboten sein.", at(*at_m))
-            }
-            Know::AtFoot { name, at_m } => {
-                format!("Am Fuß: {}, {}.", name_or(name, "Halt oder Ortschaft"), at(*at_m))
-            }
-            Know::CutShort => "Wie es weitergeht, ist nicht bekannt.".to_owned(),
-        }
+    fn know_snub(&self, from: &str, to: &str) -> String {
+        format!("Intervallbremsung von {from} auf {to}, lösen, wiederholen.")
+    }
+    fn know_easing(&self, at: &str) -> String {
+        format!("Wo es bei {at} nachlässt, ist nicht das Ende: im Gang bleiben.")
+    }
+    fn know_slow_curve(&self, speed: &str, at: &str) -> String {
+        format!("Langsamste Kurve {speed}, {at}.")
+    }
+    fn know_posted(&self, speed: &str, km: &str, miles: &str) -> String {
+        format!("Tempolimit {speed}, {km}, {miles}.")
+    }
+    fn know_ramp(&self, at: &str) -> String {
+        format!("Notfallspur bei {at}.")
+    }
+    fn know_quiet(&self, at: &str) -> String {
+        format!("Lärmschutzzone bei {at}: eine Motorbremse kann verboten sein.")
+    }
+    fn know_at_foot(&self, name: &str, at: &str) -> String {
+        format!("Am Fuß: {name}, {at}.")
+    }
+    fn to_stop_at_foot(&self) -> &'static str {
+        "Halt oder Ortschaft"
+    }
+    fn know_cut_short(&self) -> &'static str {
+        "Wie es weitergeht, ist nicht bekannt."
     }
     fn card_more(&self, count: usize) -> String {
         let more = if count == 1 {
@@ -99,60 +81,50 @@ impl CardWords for German {
         let stand = if count == 1 { "steht" } else { "stehen" };
         format!("Und {more} nicht auf diesem Merkblatt {stand}: Planen Sie die Strecke in Abschnitten.")
     }
-    fn before_crest(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
-        let stop = match card.places_of(PlaceKind::BrakeCheck).next() {
-            Some(check) => format!(
-                "Am Bremskontrollplatz anhalten, {}: Bremseneinstellung, Undichtigkeiten, Trommeln oder Scheiben, Reifen, Ladung.",
-                self.at(card, card.metres(check.index))
-            ),
-            None => "Anhalten, wo es erlaubt ist: Bremseneinstellung, Undichtigkeiten, Trommeln oder Scheiben, Reifen, Ladung.".to_owned(),
-        };
-        let gear = card.first_held().map(|(descent, advice)| {
-            format!(
-                "Schon vor {}: Gang {} einlegen, {}. Am Berg nicht schalten.",
-                self.at(card, descent.crest.0),
-                advice.gear.number(),
-                self.stage(advice.stage)
-            )
-        });
-        let list = [
-            Some(stop),
-            Some("Kurz vom Gas gehen: Greift die Dauerbremse, in jeder Stufe?".to_owned()),
-            Some("Wetter, Schilder, Sperrungen: Ist es noch die geplante Strecke?".to_owned()),
-            gear,
-        ];
-        ("Vor der Kuppe", list.into_iter().flatten().collect())
+    fn before_crest_head(&self) -> &'static str {
+        "Vor der Kuppe"
     }
-    fn in_trouble(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
-        let ramps = card.places_of(PlaceKind::EscapeRamp);
-        let ramps: Vec<String> = ramps.map(|it| self.at(card, card.metres(it.index))).collect();
-        let ramp = if ramps.is_empty() {
-            "Eine Notfallspur nehmen oder irgendeinen Weg, der ansteigt. Hier ist keine eingetragen; es kann welche geben.".to_owned()
-        } else {
-            format!("Die Notfallspur bei {} nehmen oder irgendeinen Weg, der ansteigt.", ramps.join(", "))
-        };
-        let list = [
-            "Jetzt kräftig bremsen und anhalten, solange die Bremsen noch kühl genug sind.".to_owned(),
-            "Im Gang bleiben. Nie in den Leerlauf, nie auskuppeln, bei hohem Tempo nicht herunterschalten."
-                .to_owned(),
-            ramp,
-            "Licht und Hupe: die anderen warnen.".to_owned(),
-        ];
-        ("Wenn es davonläuft", list.to_vec())
+    fn stop_at_check(&self, at: &str) -> String {
+        format!(
+            "Am Bremskontrollplatz anhalten, {at}: Bremseneinstellung, Undichtigkeiten, Trommeln oder Scheiben, Reifen, Ladung."
+        )
     }
-    fn card_places(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
-        let one = |it: &Place| {
-            format!(
-                "{}: {}",
-                self.at(card, card.metres(it.index)),
-                name_or(&it.name, self.place_kind(it.kind))
-            )
-        };
-        let mut list: Vec<String> = card.places.iter().map(one).collect();
-        if list.is_empty() {
-            list.push("Keine eingetragen. Das heißt nicht, dass es keine gibt.".to_owned());
-        }
-        ("Orte", list)
+    fn stop_where_allowed(&self) -> &'static str {
+        "Anhalten, wo es erlaubt ist: Bremseneinstellung, Undichtigkeiten, Trommeln oder Scheiben, Reifen, Ladung."
+    }
+    fn try_retarder(&self) -> &'static str {
+        "Kurz vom Gas gehen: Greift die Dauerbremse, in jeder Stufe?"
+    }
+    fn look_ahead(&self) -> &'static str {
+        "Wetter, Schilder, Sperrungen: Ist es noch die geplante Strecke?"
+    }
+    fn gear_before(&self, advice: &Advice, at: &str) -> String {
+        format!(
+            "Schon vor {at}: Gang {} einlegen, {}. Am Berg nicht schalten.",
+            advice.gear.number(),
+            self.stage(advice.stage)
+        )
+    }
+    fn in_trouble_head(&self) -> &'static str {
+        "Wenn es davonläuft"
+    }
+    fn brake_now(&self) -> &'static str {
+        "Jetzt kräftig bremsen und anhalten, solange die Bremsen noch kühl genug sind."
+    }
+    fn stay_in_gear(&self) -> &'static str {
+        "Im Gang bleiben. Nie in den Leerlauf, nie auskuppeln, bei hohem Tempo nicht herunterschalten."
+    }
+    fn any_way_up(&self) -> &'static str {
+        "Eine Notfallspur nehmen oder irgendeinen Weg, der ansteigt. Hier ist keine eingetragen; es kann welche geben."
+    }
+    fn take_ramp(&self, ramps: &str) -> String {
+        format!("Die Notfallspur bei {ramps} nehmen oder irgendeinen Weg, der ansteigt.")
+    }
+    fn warn_others(&self) -> &'static str {
+        "Licht und Hupe: die anderen warnen."
+    }
+    fn no_places_entered(&self) -> &'static str {
+        "Keine eingetragen. Das heißt nicht, dass es keine gibt."
     }
     fn card_cautions(&self) -> &'static str {
         "Aus Ihren Eingaben und aufgezeichneten Höhen berechnet, die fehlerhaft sind; keine Erlaubnis hinunterzufahren. Bremseneinstellung, Reifen, Fahrbahn, Wetter, Verkehr und Ladung sind nicht zu sehen. Verkehrszeichen, Recht, Arbeitgeber und Fahrzeughersteller gehen vor. Die Betriebsbremse bleibt das Mittel zum Anhalten. Im Zweifel: oben anhalten, langsamer fahren, eine andere Strecke nehmen."

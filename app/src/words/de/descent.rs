@@ -26,14 +26,7 @@ impl DescentWords for German {
     fn more_than_asked(&self, share: &str) -> String {
         format!("Bei voller Stufe auf dem steilsten Stück {share} mehr als nötig.")
     }
-    fn advice_in_full(
-        &self,
-        advice: &Advice,
-        speed: &str,
-        engine_speed: &str,
-        reserve: &str,
-        time: &str,
-    ) -> String {
+    fn advice_in_full(&self, advice: &Advice, [speed, engine_speed, reserve, time]: [&str; 4]) -> String {
         format!(
             "Gang {}, bis zu {}, {speed} bei {engine_speed}. {reserve} {time} von der Kuppe bis zum Fuß.",
             advice.gear.number(),

@@ -1,78 +1,87 @@
 //! German words of what follows from a plan.
 
 use super::German;
-use crate::format::{self, Units};
+use crate::format;
 use crate::words::StudyWords;
-use crate::words::say::{enough_percent, name_or, radius};
-use solver::plan::{Carried, Change};
-use solver::study::{
-    Adjustment, DescentSureness, Input, Lost, Measured, NotMeasured, Reach, SlowFor, Slowing,
-};
+use solver::study::{Input, NotMeasured};
 use solver::truck::AxlePlace;
 
 impl StudyWords for German {
     fn change_label(&self) -> &'static str {
         "Was es ändern würde"
     }
-    fn change(&self, change: &Change, reserve: f64, units: Units) -> Vec<String> {
-        let mass = match change.mass {
-            Some(mass) => format!(
-                "Mit {} oder weniger würde die Dauerbremse es mit der Reserve halten.",
-                format::mass_at_most(mass.0, units)
-            ),
-            None => "Keine leichtere Ladung würde das ändern.".to_owned(),
-        };
-        let retarding = change.retarding.map(|factor| {
-            format!(
-                "Mit {} mehr Dauerbremsleistung, als dieses Fahrzeug hat, ließe es sich mit der Reserve halten.",
-                enough_percent(factor - 1.0)
-            )
-        });
-        let kept = change.reserve.map(|kept| {
-            let (kept, asked) = (format::margin(kept), format::margin(reserve));
-            format!("So wie es ist, bleiben höchstens {kept} Reserve, nicht {asked}.")
-        });
-        let cool = change.cool_to.map(|at| {
-            let at = format::entered_temperature(at.0, units);
-            format!(
-                "Mit Bremsen, die an der Kuppe nicht wärmer als {at} sind, würde die Grenze eingehalten: Lassen Sie sie erst abkühlen."
-            )
-        });
-        [Some(mass), retarding, kept, cool].into_iter().flatten().collect()
+    fn light_enough(&self, mass: &str) -> String {
+        format!("Mit {mass} oder weniger würde die Dauerbremse es mit der Reserve halten.")
+    }
+    fn no_lighter_load(&self) -> &'static str {
+        "Keine leichtere Ladung würde das ändern."
+    }
+    fn more_retarding(&self, share: &str) -> String {
+        format!(
+            "Mit {share} mehr Dauerbremsleistung, als dieses Fahrzeug hat, ließe es sich mit der Reserve halten."
+        )
+    }
+    fn reserve_kept(&self, kept: &str, asked: &str) -> String {
+        format!("So wie es ist, bleiben höchstens {kept} Reserve, nicht {asked}.")
+    }
+    fn cool_enough(&self, at: &str) -> String {
+        format!(
+            "Mit Bremsen, die an der Kuppe nicht wärmer als {at} sind, würde die Grenze eingehalten: Lassen Sie sie erst abkühlen."
+        )
     }
     fn carried_label(&self) -> &'static str {
         "In die nächste Steigung"
     }
-    fn carried(&self, carried: Carried, units: Units) -> String {
+    fn meets_rise(&self, at: &str, speed: &str) -> String {
         format!(
-            "So bis zum Fuß gehalten, fährt es bei {} mit etwa {} in die Steigung. Für mehr Schwung nicht früher lösen.",
-            format::distance(carried.at.0, units),
-            format::met_speed(carried.speed.0, units)
+            "So bis zum Fuß gehalten, fährt es bei {at} mit etwa {speed} in die Steigung. Für mehr Schwung nicht früher lösen."
         )
     }
     fn sure_label(&self) -> &'static str {
         "Wie sicher"
     }
-    fn sure(&self, sure: &DescentSureness, runs: usize, units: Units) -> Vec<String> {
-        let held = of_runs(sure.held, runs, "Die Dauerbremse allein hielt die Geschwindigkeit");
-        let kept = of_runs(
-            sure.kept,
-            runs,
-            "Die Bremsen hielten, mit einer kräftigen Bremsung bis zum Stillstand, die Grenze ein",
-        );
-        let (cool, hot) = sure.after_stop_c;
-        let heat = format!(
-            "In neun von zehn Fahrten hatten die Bremsen nach einer kräftigen Bremsung bis zum Stillstand zwischen {} und {}.",
-            format::temperature(f64::from(cool), units),
-            format::temperature(f64::from(hot), units)
-        );
-        let what = sure.matters.iter().take(2).map(|(input, _)| input_name(*input)).collect::<Vec<_>>();
-        let matters = (!what.is_empty())
-            .then(|| format!("Diese Spanne bestimmen vor allem: {}.", what.join(", dann ")));
-        let intro = format!(
+    fn driven_so(&self, runs: usize) -> String {
+        format!(
             "{runs} Mal gefahren, Neigungen, Masse, Widerstände, Wind, Dauerbremse und Bremsen jedes Mal etwas anders."
-        );
-        [Some(intro), Some(held), Some(kept), Some(heat), matters].into_iter().flatten().collect()
+        )
+    }
+    fn in_none(&self, runs: usize) -> String {
+        format!("in keiner von {runs} Fahrten")
+    }
+    fn in_all(&self, runs: usize) -> String {
+        format!("in allen {runs} Fahrten")
+    }
+    fn in_some(&self, some: usize, runs: usize) -> String {
+        format!("in {some} von {runs} Fahrten")
+    }
+    fn speed_held(&self, of: &str) -> String {
+        format!("Die Dauerbremse allein hielt die Geschwindigkeit {of}.")
+    }
+    fn limit_kept(&self, of: &str) -> String {
+        format!("Die Bremsen hielten, mit einer kräftigen Bremsung bis zum Stillstand, die Grenze ein {of}.")
+    }
+    fn nine_of_ten(&self, cool: &str, hot: &str) -> String {
+        format!(
+            "In neun von zehn Fahrten hatten die Bremsen nach einer kräftigen Bremsung bis zum Stillstand zwischen {cool} und {hot}."
+        )
+    }
+    fn spread_from(&self, inputs: &str) -> String {
+        format!("Diese Spanne bestimmen vor allem: {inputs}.")
+    }
+    fn input(&self, input: Input) -> &'static str {
+        match input {
+            Input::Grade => "die Neigungen",
+            Input::Mass => "die Masse",
+            Input::Rolling => "der Rollwiderstand",
+            Input::Drag => "der Luftwiderstand",
+            Input::Retarder => "was die Dauerbremse leistet",
+            Input::Wind => "der Wind",
+            Input::BrakesAtStart => "die Bremsen am Anfang",
+            Input::Cooling => "wie gut die Bremsen abkühlen",
+        }
+    }
+    fn and_then(&self) -> &'static str {
+        ", dann "
     }
     fn too_long_to_be_sure(&self) -> &'static str {
         "Diese Strecke ist zu lang, um sie 256 Mal zu fahren: Berechnen Sie einen Teil davon, um zu sehen, wie sicher der Plan ist."
@@ -86,63 +95,54 @@ impl StudyWords for German {
     fn lost_label(&self) -> &'static str {
         "Wenn die Dauerbremse ausfällt"
     }
-    fn lost(&self, lost: &Lost, crest_m: f64, foot_m: f64, units: Units) -> Vec<String> {
-        let stop = match lost.can_stop(foot_m) {
-            Reach::AllTheWay => {
-                "Beginnt kräftiges Bremsen innerhalb von zwei Sekunden, kommt das Fahrzeug von jeder Stelle aus innerhalb der Wärmegrenze zum Stehen."
-                    .to_owned()
-            }
-            Reach::Part(until) => format!(
-                "Beginnt kräftiges Bremsen innerhalb von zwei Sekunden, kommt das Fahrzeug bis {} innerhalb der Wärmegrenze zum Stehen; dahinter nicht mehr.",
-                format::distance(until.0, units)
-            ),
-            Reach::Nowhere => "Nicht einmal an der Kuppe würde eine kräftige Bremsung bis zum Stillstand die Wärmegrenze einhalten.".to_owned(),
-        };
-        let hold = match lost.can_hold(crest_m) {
-            Reach::AllTheWay => {
-                "Die Betriebsbremse könnte es auch bis zum Fuß innerhalb der Grenze bei seiner Geschwindigkeit halten.".to_owned()
-            }
-            Reach::Part(from) => format!(
-                "Erst ab {} könnte die Betriebsbremse es bis zum Fuß bei seiner Geschwindigkeit halten; davor: anhalten.",
-                format::distance(from.0, units)
-            ),
-            Reach::Nowhere => "Die Betriebsbremse könnte es nicht bis zum Fuß halten: anhalten.".to_owned(),
-        };
-        let neither = lost.neither_from.map(|from| {
-            format!(
-                "Ab {} würde weder das eine noch das andere die Grenze einhalten.",
-                format::distance(from.0, units)
-            )
-        });
-        let ramps = lost.ramps.iter().map(|ramp| {
-            format!(
-                "Notfallspur bei {}: Von {} an ganz ohne Bremsen rollend, würde es sie mit etwa {} erreichen; ein ebenes Bett aus losem Rundkies müsste etwa {} lang sein.",
-                format::distance(ramp.at.0, units),
-                format::distance(ramp.lost_at.0, units),
-                format::met_speed(ramp.speed.0, units),
-                format::height(ramp.needs.0, units)
-            )
-        });
-        let none = lost.ramps.is_empty().then(|| {
-            "Auf dieser Gefällestrecke ist keine Notfallspur eingetragen; das heißt nicht, dass es keine gibt.".to_owned()
-        });
-        let first = [Some(stop), Some(hold), neither].into_iter().flatten();
-        first.chain(ramps).chain(none).collect()
+    fn stops_anywhere(&self) -> &'static str {
+        "Beginnt kräftiges Bremsen innerhalb von zwei Sekunden, kommt das Fahrzeug von jeder Stelle aus innerhalb der Wärmegrenze zum Stehen."
+    }
+    fn stops_until(&self, until: &str) -> String {
+        format!(
+            "Beginnt kräftiges Bremsen innerhalb von zwei Sekunden, kommt das Fahrzeug bis {until} innerhalb der Wärmegrenze zum Stehen; dahinter nicht mehr."
+        )
+    }
+    fn stops_nowhere(&self) -> &'static str {
+        "Nicht einmal an der Kuppe würde eine kräftige Bremsung bis zum Stillstand die Wärmegrenze einhalten."
+    }
+    fn brakes_hold(&self) -> &'static str {
+        "Die Betriebsbremse könnte es auch bis zum Fuß innerhalb der Grenze bei seiner Geschwindigkeit halten."
+    }
+    fn brakes_hold_from(&self, from: &str) -> String {
+        format!(
+            "Erst ab {from} könnte die Betriebsbremse es bis zum Fuß bei seiner Geschwindigkeit halten; davor: anhalten."
+        )
+    }
+    fn brakes_hold_nowhere(&self) -> &'static str {
+        "Die Betriebsbremse könnte es nicht bis zum Fuß halten: anhalten."
+    }
+    fn neither_from(&self, from: &str) -> String {
+        format!("Ab {from} würde weder das eine noch das andere die Grenze einhalten.")
+    }
+    fn ramp_met(&self, at: &str, lost_at: &str, speed: &str, needs: &str) -> String {
+        format!(
+            "Notfallspur bei {at}: Von {lost_at} an ganz ohne Bremsen rollend, würde es sie mit etwa {speed} erreichen; ein ebenes Bett aus losem Rundkies müsste etwa {needs} lang sein."
+        )
+    }
+    fn no_ramp_entered(&self) -> &'static str {
+        "Auf dieser Gefällestrecke ist keine Notfallspur eingetragen; das heißt nicht, dass es keine gibt."
     }
     fn adjustment_label(&self) -> &'static str {
         "Verstellte Bremsen"
     }
-    fn adjustment(&self, all: &[Adjustment], units: Units) -> Vec<String> {
-        let one = |it: &Adjustment| {
-            let heat = format::temperature(it.hottest_after_stop.0, units);
-            let kept = if it.kept { "" } else { ", über der Grenze" };
-            format!(
-                "{}: etwa {heat} nach einer kräftigen Bremsung bis zum Stillstand{kept}.",
-                place(it.place)
-            )
-        };
-        let intro = "Würde eine Achsgruppe nur halb so stark bremsen, wären die anderen auf der ganzen Strecke heißer.";
-        std::iter::once(intro.to_owned()).chain(all.iter().map(one)).collect()
+    fn half_braked(&self) -> &'static str {
+        "Würde eine Achsgruppe nur halb so stark bremsen, wären die anderen auf der ganzen Strecke heißer."
+    }
+    fn out_of_adjustment(&self, axles: &str, heat: &str, over: &str) -> String {
+        format!("{axles}: etwa {heat} nach einer kräftigen Bremsung bis zum Stillstand{over}.")
+    }
+    fn axles(&self, place: AxlePlace) -> &'static str {
+        match place {
+            AxlePlace::Steer => "Lenkachse",
+            AxlePlace::Drive => "Antriebsachsen",
+            AxlePlace::Trailer => "Anhänger",
+        }
     }
     fn slowing_label(&self) -> &'static str {
         "Langsamer werden für das, was kommt"
@@ -153,31 +153,29 @@ impl StudyWords for German {
     fn slowing_heads(&self) -> [&'static str; 6] {
         ["bei", "wofür", "auf", "volle Stufe ab", "im Gang", "Betriebsbremse allein"]
     }
-    fn slowing(&self, slowing: &Slowing, units: Units) -> [String; 6] {
-        let (from, gear) = match slowing.lift_off {
-            Some((from, speed)) => (
-                format!("{}, mit {}", format::distance(from.0, units), format::met_speed(speed.0, units)),
-                slowing.gear.number().to_string(),
-            ),
-            None => ("reicht nicht: früh bremsen".to_owned(), "–".to_owned()),
-        };
-        let rest = slowing.cut_out.filter(|_| slowing.lift_off.is_some());
-        let rest = rest.map_or_else(String::new, |off| {
-            format!("; unter {} die Betriebsbremse", format::met_speed(off.0, units))
-        });
-        let to = if slowing.to.0 > 0.0 { format::hold_speed(slowing.to.0, units) } else { "Halt".to_owned() };
-        [
-            format::distance(slowing.at.0, units),
-            what_for(&slowing.what, units),
-            to,
-            from + &rest,
-            gear,
-            format!(
-                "{}, dann etwa {}",
-                format::height(slowing.brakes_need.0, units),
-                format::temperature(slowing.brakes_after.0, units)
-            ),
-        ]
+    fn full_stage_from(&self, from: &str, speed: &str) -> String {
+        format!("{from}, mit {speed}")
+    }
+    fn rest_below(&self, speed: &str) -> String {
+        format!("; unter {speed} die Betriebsbremse")
+    }
+    fn brake_early(&self) -> &'static str {
+        "reicht nicht: früh bremsen"
+    }
+    fn standstill(&self) -> &'static str {
+        "Halt"
+    }
+    fn by_brakes_alone(&self, way: &str, after: &str) -> String {
+        format!("{way}, dann etwa {after}")
+    }
+    fn curve_of(&self, radius: &str) -> String {
+        format!("Kurve, Radius etwa {radius}")
+    }
+    fn place_to_stop(&self) -> &'static str {
+        "Halt, Ampel oder Kreuzung"
+    }
+    fn town(&self) -> &'static str {
+        "Ortschaft"
     }
     fn slowing_more(&self, count: usize) -> String {
         if count == 1 {
@@ -186,18 +184,15 @@ impl StudyWords for German {
             format!("Und {count} weitere Stellen, die weniger verlangen.")
         }
     }
-    fn sure_in_short(&self, sure: &DescentSureness, runs: usize) -> String {
-        let how =
-            format!("{runs} Mal, Neigungen, Masse, Wind, Dauerbremse und Bremsen jedes Mal etwas anders");
-        if sure.held == runs && sure.kept == runs {
-            return format!(
-                "Gefahren {how}: Die Dauerbremse hielt es jedes Mal, und die Bremsen hielten die Grenze ein."
-            );
-        }
+    fn driven_in_short(&self, runs: usize) -> String {
+        format!("Gefahren {runs} Mal, Neigungen, Masse, Wind, Dauerbremse und Bremsen jedes Mal etwas anders")
+    }
+    fn held_and_kept(&self) -> &'static str {
+        "Die Dauerbremse hielt es jedes Mal, und die Bremsen hielten die Grenze ein."
+    }
+    fn shares_held(&self, held: &str, kept: &str) -> String {
         format!(
-            "Gefahren {how}: Die Dauerbremse allein hielt es in {} der Fahrten, die Bremsen hielten die Grenze in {} der Fahrten ein.",
-            format::share(sure.held as f64 / runs as f64),
-            format::share(sure.kept as f64 / runs as f64)
+            "Die Dauerbremse allein hielt es in {held} der Fahrten, die Bremsen hielten die Grenze in {kept} der Fahrten ein."
         )
     }
     fn evidence_head(&self) -> &'static str {
@@ -245,13 +240,9 @@ impl StudyWords for German {
     fn measured_missing(&self) -> &'static str {
         "Geben Sie Gang, Stufe, Motordrehzahl und gleichmäßige Geschwindigkeit ein, dazu eine Neigung bergab oder eine Stelle auf einer Gefällestrecke der gezeigten Strecke, alles als Zahlen."
     }
-    fn measured(&self, measured: &Measured, units: Units) -> String {
+    fn held_with(&self, engine_speed: &str, power: &str, assumed: &str, share: &str) -> String {
         format!(
-            "Bei {} hielt sie mit {}; die Fahrzeugdaten ergeben {}. Das sind {} dessen, was sie für die Dauerbremse angeben.",
-            format::engine_speed(measured.engine_speed.0),
-            format::power(measured.power.0, units),
-            format::power(measured.assumed.0, units),
-            format::share(measured.scale)
+            "Bei {engine_speed} hielt sie mit {power}; die Fahrzeugdaten ergeben {assumed}. Das sind {share} dessen, was sie für die Dauerbremse angeben."
         )
     }
     fn not_measured(&self, why: &NotMeasured) -> String {
@@ -279,46 +270,5 @@ impl StudyWords for German {
     }
     fn scale_in_use(&self, scale: f64) -> String {
         format!("Pläne rechnen mit {} der Daten der Dauerbremse.", format::share(scale))
-    }
-}
-
-/// “in all 256 …”, “in 12 of 256 …”.
-fn of_runs(count: usize, runs: usize, what: &str) -> String {
-    let of = match count {
-        0 => format!("in keiner von {runs} Fahrten"),
-        all if all == runs => format!("in allen {runs} Fahrten"),
-        some => format!("in {some} von {runs} Fahrten"),
-    };
-    format!("{what} {of}.")
-}
-
-fn input_name(input: Input) -> &'static str {
-    match input {
-        Input::Grade => "die Neigungen",
-        Input::Mass => "die Masse",
-        Input::Rolling => "der Rollwiderstand",
-        Input::Drag => "der Luftwiderstand",
-        Input::Retarder => "was die Dauerbremse leistet",
-        Input::Wind => "der Wind",
-        Input::BrakesAtStart => "die Bremsen am Anfang",
-        Input::Cooling => "wie gut die Bremsen abkühlen",
-    }
-}
-
-fn place(place: AxlePlace) -> &'static str {
-    match place {
-        AxlePlace::Steer => "Lenkachse",
-        AxlePlace::Drive => "Antriebsachsen",
-        AxlePlace::Trailer => "Anhänger",
-    }
-}
-
-fn what_for(what: &SlowFor, units: Units) -> String {
-    match what {
-        SlowFor::Curve(radius_m) => format!("Kurve, Radius etwa {}", radius(*radius_m, units)),
-        SlowFor::Limit => "Tempolimit".to_owned(),
-        SlowFor::Stop(name) => name_or(name, "Halt, Ampel oder Kreuzung"),
-        SlowFor::BrakeCheck(name) => name_or(name, "Bremskontrollplatz"),
-        SlowFor::Town(name) => name_or(name, "Ortschaft"),
     }
 }

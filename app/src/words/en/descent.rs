@@ -26,14 +26,7 @@ impl DescentWords for English {
     fn more_than_asked(&self, share: &str) -> String {
         format!("At full stage {share} more than needed on the steepest part.")
     }
-    fn advice_in_full(
-        &self,
-        advice: &Advice,
-        speed: &str,
-        engine_speed: &str,
-        reserve: &str,
-        time: &str,
-    ) -> String {
+    fn advice_in_full(&self, advice: &Advice, [speed, engine_speed, reserve, time]: [&str; 4]) -> String {
         format!(
             "Gear {}, up to {}, {speed} at {engine_speed}. {reserve} {time} from crest to foot.",
             advice.gear.number(),

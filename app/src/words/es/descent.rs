@@ -28,14 +28,7 @@ impl DescentWords for Spanish {
             "En la posición máxima hay un {share} más de la retención necesaria en la parte más empinada."
         )
     }
-    fn advice_in_full(
-        &self,
-        advice: &Advice,
-        speed: &str,
-        engine_speed: &str,
-        reserve: &str,
-        time: &str,
-    ) -> String {
+    fn advice_in_full(&self, advice: &Advice, [speed, engine_speed, reserve, time]: [&str; 4]) -> String {
         format!(
             "Marcha {}, como máximo {}, {speed} a {engine_speed}. {reserve} {time} desde la cima hasta el pie de la bajada.",
             advice.gear.number(),

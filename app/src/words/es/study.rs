@@ -1,78 +1,87 @@
 //! Spanish words of what follows from a plan.
 
 use super::Spanish;
-use crate::format::{self, Units};
+use crate::format;
 use crate::words::StudyWords;
-use crate::words::say::{enough_percent, name_or, radius};
-use solver::plan::{Carried, Change};
-use solver::study::{
-    Adjustment, DescentSureness, Input, Lost, Measured, NotMeasured, Reach, SlowFor, Slowing,
-};
+use solver::study::{Input, NotMeasured};
 use solver::truck::AxlePlace;
 
 impl StudyWords for Spanish {
     fn change_label(&self) -> &'static str {
         "Qué lo cambiaría"
     }
-    fn change(&self, change: &Change, reserve: f64, units: Units) -> Vec<String> {
-        let mass = match change.mass {
-            Some(mass) => format!(
-                "Con {} o menos, el ralentizador retendría el vehículo con la reserva.",
-                format::mass_at_most(mass.0, units)
-            ),
-            None => "Ninguna carga más ligera cambiaría eso.".to_owned(),
-        };
-        let retarding = change.retarding.map(|factor| {
-            format!(
-                "Con un {} más de retención de la que tiene este camión, el ralentizador lo retendría con la reserva.",
-                enough_percent(factor - 1.0)
-            )
-        });
-        let kept = change.reserve.map(|kept| {
-            let (kept, asked) = (format::margin(kept), format::margin(reserve));
-            format!("Tal como está, se puede conservar en reserva un {kept} como máximo, no un {asked}.")
-        });
-        let cool = change.cool_to.map(|at| {
-            let at = format::entered_temperature(at.0, units);
-            format!(
-                "Con los frenos a no más de {at} en la cima se respetaría el límite: deje antes que se enfríen."
-            )
-        });
-        [Some(mass), retarding, kept, cool].into_iter().flatten().collect()
+    fn light_enough(&self, mass: &str) -> String {
+        format!("Con {mass} o menos, el ralentizador retendría el vehículo con la reserva.")
+    }
+    fn no_lighter_load(&self) -> &'static str {
+        "Ninguna carga más ligera cambiaría eso."
+    }
+    fn more_retarding(&self, share: &str) -> String {
+        format!(
+            "Con un {share} más de retención de la que tiene este camión, el ralentizador lo retendría con la reserva."
+        )
+    }
+    fn reserve_kept(&self, kept: &str, asked: &str) -> String {
+        format!("Tal como está, se puede conservar en reserva un {kept} como máximo, no un {asked}.")
+    }
+    fn cool_enough(&self, at: &str) -> String {
+        format!(
+            "Con los frenos a no más de {at} en la cima se respetaría el límite: deje antes que se enfríen."
+        )
     }
     fn carried_label(&self) -> &'static str {
         "Hacia la subida siguiente"
     }
-    fn carried(&self, carried: Carried, units: Units) -> String {
+    fn meets_rise(&self, at: &str, speed: &str) -> String {
         format!(
-            "Retenido así hasta el pie de la bajada, el vehículo entra en la subida en el punto {} a aproximadamente {}. No deje de retenerlo antes de tiempo para entrar más rápido.",
-            format::distance(carried.at.0, units),
-            format::met_speed(carried.speed.0, units)
+            "Retenido así hasta el pie de la bajada, el vehículo entra en la subida en el punto {at} a aproximadamente {speed}. No deje de retenerlo antes de tiempo para entrar más rápido."
         )
     }
     fn sure_label(&self) -> &'static str {
         "Qué fiabilidad tiene"
     }
-    fn sure(&self, sure: &DescentSureness, runs: usize, units: Units) -> Vec<String> {
-        let held = of_runs(sure.held, runs, "el ralentizador por sí solo retuvo el vehículo a esa velocidad");
-        let kept = of_runs(
-            sure.kept,
-            runs,
-            "los frenos, incluida una frenada fuerte hasta parar, quedaron dentro del límite",
-        );
-        let (cool, hot) = sure.after_stop_c;
-        let heat = format!(
-            "En nueve de cada diez veces los frenos estaban entre {} y {} tras una frenada fuerte hasta parar.",
-            format::temperature(f64::from(cool), units),
-            format::temperature(f64::from(hot), units)
-        );
-        let what = sure.matters.iter().take(2).map(|(input, _)| of_input(*input)).collect::<Vec<_>>();
-        let matters = (!what.is_empty())
-            .then(|| format!("La mayor parte de esa variación procede {}.", what.join(" y, después, ")));
-        let intro = format!(
+    fn driven_so(&self, runs: usize) -> String {
+        format!(
             "Bajada calculada {runs} veces, con las pendientes, la masa, la resistencia, el viento, el ralentizador y los frenos cada uno algo desviado."
-        );
-        [Some(intro), Some(held), Some(kept), Some(heat), matters].into_iter().flatten().collect()
+        )
+    }
+    fn in_none(&self, runs: usize) -> String {
+        format!("En ninguna de las {runs} veces")
+    }
+    fn in_all(&self, runs: usize) -> String {
+        format!("En las {runs} veces")
+    }
+    fn in_some(&self, some: usize, runs: usize) -> String {
+        format!("En {some} de las {runs} veces")
+    }
+    fn speed_held(&self, of: &str) -> String {
+        format!("{of} el ralentizador por sí solo retuvo el vehículo a esa velocidad.")
+    }
+    fn limit_kept(&self, of: &str) -> String {
+        format!("{of} los frenos, incluida una frenada fuerte hasta parar, quedaron dentro del límite.")
+    }
+    fn nine_of_ten(&self, cool: &str, hot: &str) -> String {
+        format!(
+            "En nueve de cada diez veces los frenos estaban entre {cool} y {hot} tras una frenada fuerte hasta parar."
+        )
+    }
+    fn spread_from(&self, inputs: &str) -> String {
+        format!("La mayor parte de esa variación procede {inputs}.")
+    }
+    fn input(&self, input: Input) -> &'static str {
+        match input {
+            Input::Grade => "de las pendientes",
+            Input::Mass => "de la masa",
+            Input::Rolling => "de la resistencia a la rodadura",
+            Input::Drag => "de la resistencia al aire",
+            Input::Retarder => "de lo que da el ralentizador",
+            Input::Wind => "del viento",
+            Input::BrakesAtStart => "de la temperatura de los frenos al inicio",
+            Input::Cooling => "de lo bien o mal que se enfrían los frenos",
+        }
+    }
+    fn and_then(&self) -> &'static str {
+        " y, después, "
     }
     fn too_long_to_be_sure(&self) -> &'static str {
         "Esta carretera es demasiado larga para calcularla 256 veces: calcule una parte de ella para saber qué fiabilidad tiene su plan."
@@ -86,66 +95,54 @@ impl StudyWords for Spanish {
     fn lost_label(&self) -> &'static str {
         "Si falla el ralentizador"
     }
-    fn lost(&self, lost: &Lost, crest_m: f64, foot_m: f64, units: Units) -> Vec<String> {
-        let stop = match lost.can_stop(foot_m) {
-            Reach::AllTheWay => {
-                "Si frena fuerte antes de que pasen dos segundos desde el fallo, el vehículo se para dentro del límite de temperatura de los frenos desde cualquier punto de la bajada."
-                    .to_owned()
-            }
-            Reach::Part(until) => format!(
-                "Si frena fuerte antes de que pasen dos segundos desde el fallo, el vehículo se para dentro del límite de temperatura de los frenos solo hasta el punto {}; pasado ese punto, ya no.",
-                format::distance(until.0, units)
-            ),
-            Reach::Nowhere => {
-                "Ni siquiera en la cima respetaría una frenada fuerte hasta parar el límite de temperatura de los frenos."
-                    .to_owned()
-            }
-        };
-        let hold = match lost.can_hold(crest_m) {
-            Reach::AllTheWay => {
-                "Los frenos de servicio también podrían retenerlo a su velocidad hasta el pie de la bajada, dentro del límite.".to_owned()
-            }
-            Reach::Part(from) => format!(
-                "Solo a partir del punto {} podrían los frenos de servicio retenerlo a su velocidad hasta el pie de la bajada; antes de ese punto, pare.",
-                format::distance(from.0, units)
-            ),
-            Reach::Nowhere => {
-                "Los frenos de servicio no podrían retenerlo hasta el pie de la bajada: pare.".to_owned()
-            }
-        };
-        let neither = lost.neither_from.map(|from| {
-            format!(
-                "A partir del punto {}, ni parar ni retenerlo hasta el pie respetaría el límite.",
-                format::distance(from.0, units)
-            )
-        });
-        let ramps = lost.ramps.iter().map(|ramp| {
-            format!(
-                "Rampa de escape en el punto {}: rodando desde el punto {} sin ningún freno, el vehículo llegaría a ella a aproximadamente {}; un lecho horizontal de grava redonda y suelta necesitaría medir aproximadamente {}.",
-                format::distance(ramp.at.0, units),
-                format::distance(ramp.lost_at.0, units),
-                format::met_speed(ramp.speed.0, units),
-                format::height(ramp.needs.0, units)
-            )
-        });
-        let none = lost.ramps.is_empty().then(|| {
-            "No hay ninguna rampa de escape introducida en esta bajada; eso no significa que no exista ninguna."
-                .to_owned()
-        });
-        let first = [Some(stop), Some(hold), neither].into_iter().flatten();
-        first.chain(ramps).chain(none).collect()
+    fn stops_anywhere(&self) -> &'static str {
+        "Si frena fuerte antes de que pasen dos segundos desde el fallo, el vehículo se para dentro del límite de temperatura de los frenos desde cualquier punto de la bajada."
+    }
+    fn stops_until(&self, until: &str) -> String {
+        format!(
+            "Si frena fuerte antes de que pasen dos segundos desde el fallo, el vehículo se para dentro del límite de temperatura de los frenos solo hasta el punto {until}; pasado ese punto, ya no."
+        )
+    }
+    fn stops_nowhere(&self) -> &'static str {
+        "Ni siquiera en la cima respetaría una frenada fuerte hasta parar el límite de temperatura de los frenos."
+    }
+    fn brakes_hold(&self) -> &'static str {
+        "Los frenos de servicio también podrían retenerlo a su velocidad hasta el pie de la bajada, dentro del límite."
+    }
+    fn brakes_hold_from(&self, from: &str) -> String {
+        format!(
+            "Solo a partir del punto {from} podrían los frenos de servicio retenerlo a su velocidad hasta el pie de la bajada; antes de ese punto, pare."
+        )
+    }
+    fn brakes_hold_nowhere(&self) -> &'static str {
+        "Los frenos de servicio no podrían retenerlo hasta el pie de la bajada: pare."
+    }
+    fn neither_from(&self, from: &str) -> String {
+        format!("A partir del punto {from}, ni parar ni retenerlo hasta el pie respetaría el límite.")
+    }
+    fn ramp_met(&self, at: &str, lost_at: &str, speed: &str, needs: &str) -> String {
+        format!(
+            "Rampa de escape en el punto {at}: rodando desde el punto {lost_at} sin ningún freno, el vehículo llegaría a ella a aproximadamente {speed}; un lecho horizontal de grava redonda y suelta necesitaría medir aproximadamente {needs}."
+        )
+    }
+    fn no_ramp_entered(&self) -> &'static str {
+        "No hay ninguna rampa de escape introducida en esta bajada; eso no significa que no exista ninguna."
     }
     fn adjustment_label(&self) -> &'static str {
         "Frenos desajustados"
     }
-    fn adjustment(&self, all: &[Adjustment], units: Units) -> Vec<String> {
-        let one = |it: &Adjustment| {
-            let heat = format::temperature(it.hottest_after_stop.0, units);
-            let kept = if it.kept { "" } else { ", por encima del límite" };
-            format!("{}: aproximadamente {heat} tras una frenada fuerte hasta parar{kept}.", place(it.place))
-        };
-        let intro = "Si un grupo de ejes frenara solo la mitad, los demás estarían más calientes en toda la carretera.";
-        std::iter::once(intro.to_owned()).chain(all.iter().map(one)).collect()
+    fn half_braked(&self) -> &'static str {
+        "Si un grupo de ejes frenara solo la mitad, los demás estarían más calientes en toda la carretera."
+    }
+    fn out_of_adjustment(&self, axles: &str, heat: &str, over: &str) -> String {
+        format!("{axles}: aproximadamente {heat} tras una frenada fuerte hasta parar{over}.")
+    }
+    fn axles(&self, place: AxlePlace) -> &'static str {
+        match place {
+            AxlePlace::Steer => "Eje direccional",
+            AxlePlace::Drive => "Ejes motrices",
+            AxlePlace::Trailer => "Remolque",
+        }
     }
     fn slowing_label(&self) -> &'static str {
         "Reducir la velocidad para lo que viene"
@@ -163,32 +160,29 @@ impl StudyWords for Spanish {
             "solo con los frenos de servicio",
         ]
     }
-    fn slowing(&self, slowing: &Slowing, units: Units) -> [String; 6] {
-        let (from, gear) = match slowing.lift_off {
-            Some((from, speed)) => (
-                format!("{}, a {}", format::distance(from.0, units), format::met_speed(speed.0, units)),
-                slowing.gear.number().to_string(),
-            ),
-            None => ("no basta: frene con antelación".to_owned(), "–".to_owned()),
-        };
-        let rest = slowing.cut_out.filter(|_| slowing.lift_off.is_some());
-        let rest = rest.map_or_else(String::new, |off| {
-            format!("; por debajo de {}, los frenos de servicio", format::met_speed(off.0, units))
-        });
-        let to =
-            if slowing.to.0 > 0.0 { format::hold_speed(slowing.to.0, units) } else { "parar".to_owned() };
-        [
-            format::distance(slowing.at.0, units),
-            what_for(&slowing.what, units),
-            to,
-            from + &rest,
-            gear,
-            format!(
-                "{}, después aproximadamente {}",
-                format::height(slowing.brakes_need.0, units),
-                format::temperature(slowing.brakes_after.0, units)
-            ),
-        ]
+    fn full_stage_from(&self, from: &str, speed: &str) -> String {
+        format!("{from}, a {speed}")
+    }
+    fn rest_below(&self, speed: &str) -> String {
+        format!("; por debajo de {speed}, los frenos de servicio")
+    }
+    fn brake_early(&self) -> &'static str {
+        "no basta: frene con antelación"
+    }
+    fn standstill(&self) -> &'static str {
+        "parar"
+    }
+    fn by_brakes_alone(&self, way: &str, after: &str) -> String {
+        format!("{way}, después aproximadamente {after}")
+    }
+    fn curve_of(&self, radius: &str) -> String {
+        format!("curva, radio de aproximadamente {radius}")
+    }
+    fn place_to_stop(&self) -> &'static str {
+        "un lugar donde hay que parar"
+    }
+    fn town(&self) -> &'static str {
+        "pueblo o ciudad"
     }
     fn slowing_more(&self, count: usize) -> String {
         if count == 1 {
@@ -197,19 +191,17 @@ impl StudyWords for Spanish {
             format!("Y {count} más que exigen menos.")
         }
     }
-    fn sure_in_short(&self, sure: &DescentSureness, runs: usize) -> String {
-        let how = format!(
-            "{runs} veces con las pendientes, la masa, el viento, el ralentizador y los frenos algo desviados"
-        );
-        if sure.held == runs && sure.kept == runs {
-            return format!(
-                "Calculada {how}: el ralentizador retuvo el vehículo todas las veces, y los frenos quedaron siempre dentro del límite."
-            );
-        }
+    fn driven_in_short(&self, runs: usize) -> String {
         format!(
-            "Calculada {how}: el ralentizador por sí solo retuvo el vehículo en el {} de las veces; los frenos quedaron dentro del límite en el {}.",
-            format::share(sure.held as f64 / runs as f64),
-            format::share(sure.kept as f64 / runs as f64)
+            "Calculada {runs} veces con las pendientes, la masa, el viento, el ralentizador y los frenos algo desviados"
+        )
+    }
+    fn held_and_kept(&self) -> &'static str {
+        "el ralentizador retuvo el vehículo todas las veces, y los frenos quedaron siempre dentro del límite."
+    }
+    fn shares_held(&self, held: &str, kept: &str) -> String {
+        format!(
+            "el ralentizador por sí solo retuvo el vehículo en el {held} de las veces; los frenos quedaron dentro del límite en el {kept}."
         )
     }
     fn evidence_head(&self) -> &'static str {
@@ -262,13 +254,9 @@ impl StudyWords for Spanish {
     fn measured_missing(&self) -> &'static str {
         "Introduzca la marcha, la posición, las revoluciones del motor y la velocidad constante, y además una pendiente cuesta abajo o un punto en una bajada de la carretera mostrada, todo en números."
     }
-    fn measured(&self, measured: &Measured, units: Units) -> String {
+    fn held_with(&self, engine_speed: &str, power: &str, assumed: &str, share: &str) -> String {
         format!(
-            "A {} retuvo con {}; los datos del camión dan {}. Eso es el {} de lo que indican para el ralentizador.",
-            format::engine_speed(measured.engine_speed.0),
-            format::power(measured.power.0, units),
-            format::power(measured.assumed.0, units),
-            format::share(measured.scale)
+            "A {engine_speed} retuvo con {power}; los datos del camión dan {assumed}. Eso es el {share} de lo que indican para el ralentizador."
         )
     }
     fn not_measured(&self, why: &NotMeasured) -> String {
@@ -299,47 +287,5 @@ impl StudyWords for Spanish {
     }
     fn scale_in_use(&self, scale: f64) -> String {
         format!("Los planes cuentan con el {} de los datos del ralentizador.", format::share(scale))
-    }
-}
-
-/// “En las 256 veces …”, “En 12 de las 256 veces …”. The count stands first: behind the verb
-/// “ninguna” would ask for a second negation, which reads as its opposite.
-fn of_runs(count: usize, runs: usize, what: &str) -> String {
-    let of = match count {
-        0 => format!("En ninguna de las {runs} veces"),
-        all if all == runs => format!("En las {runs} veces"),
-        some => format!("En {some} de las {runs} veces"),
-    };
-    format!("{of} {what}.")
-}
-
-fn of_input(input: Input) -> &'static str {
-    match input {
-        Input::Grade => "de las pendientes",
-        Input::Mass => "de la masa",
-        Input::Rolling => "de la resistencia a la rodadura",
-        Input::Drag => "de la resistencia al aire",
-        Input::Retarder => "de lo que da el ralentizador",
-        Input::Wind => "del viento",
-        Input::BrakesAtStart => "de la temperatura de los frenos al inicio",
-        Input::Cooling => "de lo bien o mal que se enfrían los frenos",
-    }
-}
-
-fn place(place: AxlePlace) -> &'static str {
-    match place {
-        AxlePlace::Steer => "Eje direccional",
-        AxlePlace::Drive => "Ejes motrices",
-        AxlePlace::Trailer => "Remolque",
-    }
-}
-
-fn what_for(what: &SlowFor, units: Units) -> String {
-    match what {
-        SlowFor::Curve(radius_m) => format!("curva, radio de aproximadamente {}", radius(*radius_m, units)),
-        SlowFor::Limit => "límite señalizado".to_owned(),
-        SlowFor::Stop(name) => name_or(name, "un lugar donde hay que parar"),
-        SlowFor::BrakeCheck(name) => name_or(name, "zona de comprobación de frenos"),
-        SlowFor::Town(name) => name_or(name, "pueblo o ciudad"),
     }
 }

@@ -1,11 +1,9 @@
 //! French words of the card for the cab.
 
 use super::French;
-use crate::cab::{CardOf, Know};
-use crate::format::{self, Units};
-use crate::words::say::{capital, file_name, name_or, span};
-use crate::words::{CardWords, EntryWords, PlanWords, RoadsideWords};
-use solver::road::{Place, PlaceKind};
+use crate::words::say::file_name;
+use crate::words::{CardWords, PlanWords};
+use solver::plan::Advice;
 
 impl CardWords for French {
     fn card_head(&self) -> &'static str {
@@ -35,16 +33,9 @@ impl CardWords for French {
     fn counts_down(&self) -> &'static str {
         "les bornes vont en décroissant"
     }
-    fn card_facts(&self, card: CardOf<'_>) -> String {
-        let day = card.day;
+    fn facts_of(&self, [mass, retarder, surface, load, air, brakes]: [&str; 6]) -> String {
         format!(
-            "{} · ralentisseur\u{a0}: {} · chaussée\u{a0}: {} · {} · air\u{a0}: {} · freins au départ\u{a0}: {}",
-            format::mass(card.truck.gross_mass_kg, card.units),
-            self.retarder(card.truck.retarder.kind()),
-            self.surface(day.surface),
-            self.load(day.load),
-            format::entered_temperature(day.air_c, card.units),
-            format::entered_temperature(day.brakes_at_start_c, card.units)
+            "{mass} · ralentisseur\u{a0}: {retarder} · chaussée\u{a0}: {surface} · {load} · air\u{a0}: {air} · freins au départ\u{a0}: {brakes}"
         )
     }
     fn card_heads(&self) -> [&'static str; 6] {
@@ -56,53 +47,32 @@ impl CardWords for French {
     fn card_worst(&self, grade: &str, length: &str) -> String {
         format!("au pire {grade} sur {length}")
     }
-    fn card_know(&self, card: CardOf<'_>, know: &Know) -> String {
-        let at = |metres: f64| self.at(card, metres);
-        match know {
-            Know::Verdict(verdict) => capital(self.verdict(*verdict)) + ".",
-            Know::Snub(snub) => format!(
-                "Freinage intermittent\u{a0}: freinez de {} à {}, relâchez, recommencez.",
-                format::hold_number(snub.from.0, card.units),
-                format::hold_speed(snub.to.0, card.units)
-            ),
-            Know::Easing { at_m } => {
-                format!(
-                    "Au {}, la pente s’adoucit, mais la descente continue\u{a0}: gardez le rapport.",
-                    at(*at_m)
-                )
-            }
-            Know::SlowCurve { speed, at_m } => {
-                format!(
-                    "Virage le plus lent\u{a0}: {}, au {}.",
-                    format::hold_speed(*speed, card.units),
-                    at(*at_m)
-                )
-            }
-            Know::Posted { speed, from_m, to_m } => {
-                let [from, to] = [from_m, to_m].map(|it| card.marker.at(*it));
-                format!(
-                    "Limitation signalée\u{a0}: {}, {}, {}.",
-                    format::hold_speed(*speed, card.units),
-                    span("km", from, to, Units::Metric),
-                    span(self.mile(), from, to, Units::Imperial)
-                )
-            }
-            Know::Ramp { at_m } => format!("Voie de détresse au {}.", at(*at_m)),
-            Know::Quiet { at_m } => {
-                format!(
-                    "Zone sensible au bruit, au {}\u{a0}: le frein moteur peut y être interdit.",
-                    at(*at_m)
-                )
-            }
-            Know::AtFoot { name, at_m } => {
-                format!(
-                    "Au pied\u{a0}: {}, au {}.",
-                    name_or(name, "lieu où il faut pouvoir s’arrêter"),
-                    at(*at_m)
-                )
-            }
-            Know::CutShort => "On ne sait pas comment la descente continue.".to_owned(),
-        }
+    fn know_snub(&self, from: &str, to: &str) -> String {
+        format!("Freinage intermittent\u{a0}: freinez de {from} à {to}, relâchez, recommencez.")
+    }
+    fn know_easing(&self, at: &str) -> String {
+        format!("Au {at}, la pente s’adoucit, mais la descente continue\u{a0}: gardez le rapport.")
+    }
+    fn know_slow_curve(&self, speed: &str, at: &str) -> String {
+        format!("Virage le plus lent\u{a0}: {speed}, au {at}.")
+    }
+    fn know_posted(&self, speed: &str, km: &str, miles: &str) -> String {
+        format!("Limitation signalée\u{a0}: {speed}, {km}, {miles}.")
+    }
+    fn know_ramp(&self, at: &str) -> String {
+        format!("Voie de détresse au {at}.")
+    }
+    fn know_quiet(&self, at: &str) -> String {
+        format!("Zone sensible au bruit, au {at}\u{a0}: le frein moteur peut y être interdit.")
+    }
+    fn know_at_foot(&self, name: &str, at: &str) -> String {
+        format!("Au pied\u{a0}: {name}, au {at}.")
+    }
+    fn to_stop_at_foot(&self) -> &'static str {
+        "lieu où il faut pouvoir s’arrêter"
+    }
+    fn know_cut_short(&self) -> &'static str {
+        "On ne sait pas comment la descente continue."
     }
     fn card_more(&self, count: usize) -> String {
         if count == 1 {
@@ -113,65 +83,53 @@ impl CardWords for French {
             )
         }
     }
-    fn before_crest(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
-        let stop = match card.places_of(PlaceKind::BrakeCheck).next() {
-            Some(check) => format!(
-                "Arrêtez-vous à l’aire de vérification des freins, au {}\u{a0}: réglage, fuites, tambours ou disques, pneus, chargement.",
-                self.at(card, card.metres(check.index))
-            ),
-            None => "Arrêtez-vous là où c’est permis\u{a0}: réglage des freins, fuites, tambours ou disques, pneus, chargement.".to_owned(),
-        };
-        let gear = card.first_held().map(|(descent, advice)| {
-            format!(
-                "Avant le {}\u{a0}: rapport {} engagé, {}. Ne changez pas de rapport dans la descente.",
-                self.at(card, descent.crest.0),
-                advice.gear.number(),
-                self.stage(advice.stage)
-            )
-        });
-        let list = [
-            Some(stop),
-            Some(
-                "Levez un instant le pied de l’accélérateur\u{a0}: le ralentisseur agit-il, à chaque cran\u{a0}?"
-                    .to_owned(),
-            ),
-            Some(
-                "Météo, signalisation, fermetures\u{a0}: est-ce toujours la route planifiée\u{a0}?".to_owned(),
-            ),
-            gear,
-        ];
-        ("Avant le sommet", list.into_iter().flatten().collect())
+    fn before_crest_head(&self) -> &'static str {
+        "Avant le sommet"
     }
-    fn in_trouble(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
-        let ramps = card.places_of(PlaceKind::EscapeRamp);
-        let ramps: Vec<String> =
-            ramps.map(|it| format!("au {}", self.at(card, card.metres(it.index)))).collect();
-        let ramp = if ramps.is_empty() {
-            "Prenez une voie de détresse ou n’importe quelle voie qui monte. Aucune voie de détresse n’est saisie ici\u{a0}; il peut y en avoir.".to_owned()
-        } else {
-            format!("Prenez la voie de détresse {}, ou n’importe quelle voie qui monte.", ramps.join(", "))
-        };
-        let list = [
-            "Freinez énergiquement tout de suite et arrêtez-vous, tant que les freins sont assez froids pour y parvenir.".to_owned(),
-            "Gardez le rapport engagé. Jamais le point mort, jamais l’embrayage, ne rétrogradez pas à vitesse élevée.".to_owned(),
-            ramp,
-            "Feux et avertisseur sonore\u{a0}: prévenez les autres.".to_owned(),
-        ];
-        ("Si le véhicule s’emballe", list.to_vec())
+    fn stop_at_check(&self, at: &str) -> String {
+        format!(
+            "Arrêtez-vous à l’aire de vérification des freins, au {at}\u{a0}: réglage, fuites, tambours ou disques, pneus, chargement."
+        )
     }
-    fn card_places(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
-        let one = |it: &Place| {
-            format!(
-                "{}\u{a0}: {}",
-                self.at(card, card.metres(it.index)),
-                name_or(&it.name, self.place_kind(it.kind))
-            )
-        };
-        let mut list: Vec<String> = card.places.iter().map(one).collect();
-        if list.is_empty() {
-            list.push("Aucun lieu n’est saisi. Cela ne veut pas dire qu’il n’y en a pas.".to_owned());
-        }
-        ("Lieux", list)
+    fn stop_where_allowed(&self) -> &'static str {
+        "Arrêtez-vous là où c’est permis\u{a0}: réglage des freins, fuites, tambours ou disques, pneus, chargement."
+    }
+    fn try_retarder(&self) -> &'static str {
+        "Levez un instant le pied de l’accélérateur\u{a0}: le ralentisseur agit-il, à chaque cran\u{a0}?"
+    }
+    fn look_ahead(&self) -> &'static str {
+        "Météo, signalisation, fermetures\u{a0}: est-ce toujours la route planifiée\u{a0}?"
+    }
+    fn gear_before(&self, advice: &Advice, at: &str) -> String {
+        format!(
+            "Avant le {at}\u{a0}: rapport {} engagé, {}. Ne changez pas de rapport dans la descente.",
+            advice.gear.number(),
+            self.stage(advice.stage)
+        )
+    }
+    fn in_trouble_head(&self) -> &'static str {
+        "Si le véhicule s’emballe"
+    }
+    fn brake_now(&self) -> &'static str {
+        "Freinez énergiquement tout de suite et arrêtez-vous, tant que les freins sont assez froids pour y parvenir."
+    }
+    fn stay_in_gear(&self) -> &'static str {
+        "Gardez le rapport engagé. Jamais le point mort, jamais l’embrayage, ne rétrogradez pas à vitesse élevée."
+    }
+    fn any_way_up(&self) -> &'static str {
+        "Prenez une voie de détresse ou n’importe quelle voie qui monte. Aucune voie de détresse n’est saisie ici\u{a0}; il peut y en avoir."
+    }
+    fn take_ramp(&self, ramps: &str) -> String {
+        format!("Prenez la voie de détresse au {ramps}, ou n’importe quelle voie qui monte.")
+    }
+    fn between_ramps(&self) -> &'static str {
+        ", au "
+    }
+    fn warn_others(&self) -> &'static str {
+        "Feux et avertisseur sonore\u{a0}: prévenez les autres."
+    }
+    fn no_places_entered(&self) -> &'static str {
+        "Aucun lieu n’est saisi. Cela ne veut pas dire qu’il n’y en a pas."
     }
     fn card_cautions(&self) -> &'static str {
         "Calculé à partir de vos données et d’altitudes enregistrées, qui comportent des erreurs\u{a0}; ce n’est pas une autorisation de descendre. Le calcul ne voit ni le réglage des freins, ni les pneus, ni l’état de la chaussée, ni la météo, ni la circulation, ni le chargement. La signalisation en place, la loi, votre employeur et le constructeur du véhicule passent en premier. Les freins de service restent le moyen de s’arrêter. En cas de doute\u{a0}: arrêtez-vous au sommet, roulez plus lentement, prenez une autre route."

@@ -27,14 +27,7 @@ impl DescentWords for French {
     fn more_than_asked(&self, share: &str) -> String {
         format!("À plein cran, {share} de plus que nécessaire sur la partie la plus raide.")
     }
-    fn advice_in_full(
-        &self,
-        advice: &Advice,
-        speed: &str,
-        engine_speed: &str,
-        reserve: &str,
-        time: &str,
-    ) -> String {
+    fn advice_in_full(&self, advice: &Advice, [speed, engine_speed, reserve, time]: [&str; 4]) -> String {
         let name = self.stage(advice.stage);
         let stage = if advice.stage == Stage::OFF { name } else { format!("jusqu’au {name}") };
         format!(

@@ -1,78 +1,85 @@
 //! French words of what follows from a plan.
 
 use super::French;
-use crate::format::{self, Units};
+use crate::format;
 use crate::words::StudyWords;
-use crate::words::say::{enough_percent, name_or, radius};
-use solver::plan::{Carried, Change};
-use solver::study::{
-    Adjustment, DescentSureness, Input, Lost, Measured, NotMeasured, Reach, SlowFor, Slowing,
-};
+use solver::study::{Input, NotMeasured};
 use solver::truck::AxlePlace;
 
 impl StudyWords for French {
     fn change_label(&self) -> &'static str {
         "Ce qui changerait la réponse"
     }
-    fn change(&self, change: &Change, reserve: f64, units: Units) -> Vec<String> {
-        let mass = match change.mass {
-            Some(mass) => format!(
-                "À {} ou moins, le ralentisseur retiendrait le véhicule avec la réserve.",
-                format::mass_at_most(mass.0, units)
-            ),
-            None => "Un chargement plus léger n’y changerait rien.".to_owned(),
-        };
-        let retarding = change.retarding.map(|factor| {
-            format!(
-                "Le véhicule serait retenu avec la réserve si son ralentissement était plus fort de {}.",
-                enough_percent(factor - 1.0)
-            )
-        });
-        let kept = change.reserve.map(|kept| {
-            let (kept, asked) = (format::margin(kept), format::margin(reserve));
-            format!("En l’état, on peut garder au plus {kept} de réserve, et non {asked}.")
-        });
-        let cool = change.cool_to.map(|at| {
-            let at = format::entered_temperature(at.0, units);
-            format!(
-                "Avec des freins à {at} au plus au sommet, la limite serait respectée\u{a0}: laissez-les d’abord refroidir."
-            )
-        });
-        [Some(mass), retarding, kept, cool].into_iter().flatten().collect()
+    fn light_enough(&self, mass: &str) -> String {
+        format!("À {mass} ou moins, le ralentisseur retiendrait le véhicule avec la réserve.")
+    }
+    fn no_lighter_load(&self) -> &'static str {
+        "Un chargement plus léger n’y changerait rien."
+    }
+    fn more_retarding(&self, share: &str) -> String {
+        format!("Le véhicule serait retenu avec la réserve si son ralentissement était plus fort de {share}.")
+    }
+    fn reserve_kept(&self, kept: &str, asked: &str) -> String {
+        format!("En l’état, on peut garder au plus {kept} de réserve, et non {asked}.")
+    }
+    fn cool_enough(&self, at: &str) -> String {
+        format!(
+            "Avec des freins à {at} au plus au sommet, la limite serait respectée\u{a0}: laissez-les d’abord refroidir."
+        )
     }
     fn carried_label(&self) -> &'static str {
         "Vers la montée suivante"
     }
-    fn carried(&self, carried: Carried, units: Units) -> String {
+    fn meets_rise(&self, at: &str, speed: &str) -> String {
         format!(
-            "Si la vitesse est ainsi tenue jusqu’au pied de la descente, le véhicule aborde la montée, à {}, avec une vitesse d’environ {}. Ne relâchez pas plus tôt pour en avoir davantage.",
-            format::distance(carried.at.0, units),
-            format::met_speed(carried.speed.0, units)
+            "Si la vitesse est ainsi tenue jusqu’au pied de la descente, le véhicule aborde la montée, à {at}, avec une vitesse d’environ {speed}. Ne relâchez pas plus tôt pour en avoir davantage."
         )
     }
     fn sure_label(&self) -> &'static str {
         "Degré de certitude"
     }
-    fn sure(&self, sure: &DescentSureness, runs: usize, units: Units) -> Vec<String> {
-        let held = of_runs(sure.held, runs, "Vitesse tenue par le ralentisseur seul");
-        let kept = of_runs(
-            sure.kept,
-            runs,
-            "Limite respectée par les freins, un freinage énergique jusqu’à l’arrêt compris",
-        );
-        let (cool, hot) = sure.after_stop_c;
-        let heat = format!(
-            "Neuf fois sur dix, les freins étaient entre {} et {} après un freinage énergique jusqu’à l’arrêt.",
-            format::temperature(f64::from(cool), units),
-            format::temperature(f64::from(hot), units)
-        );
-        let what = sure.matters.iter().take(2).map(|(input, _)| input_name(*input)).collect::<Vec<_>>();
-        let matters =
-            (!what.is_empty()).then(|| format!("Cet écart vient surtout {}.", what.join(", puis ")));
-        let intro = format!(
+    fn driven_so(&self, runs: usize) -> String {
+        format!(
             "Parcours calculé {runs} fois, avec des pentes, une masse, des résistances, un vent, un ralentisseur et des freins chacun un peu différents de ce qui est admis."
-        );
-        [Some(intro), Some(held), Some(kept), Some(heat), matters].into_iter().flatten().collect()
+        )
+    }
+    fn in_none(&self, runs: usize) -> String {
+        format!("0 fois sur {runs}")
+    }
+    fn in_all(&self, runs: usize) -> String {
+        format!("les {runs} fois")
+    }
+    fn in_some(&self, some: usize, runs: usize) -> String {
+        format!("{some} fois sur {runs}")
+    }
+    fn speed_held(&self, of: &str) -> String {
+        format!("Vitesse tenue par le ralentisseur seul\u{a0}: {of}.")
+    }
+    fn limit_kept(&self, of: &str) -> String {
+        format!("Limite respectée par les freins, un freinage énergique jusqu’à l’arrêt compris\u{a0}: {of}.")
+    }
+    fn nine_of_ten(&self, cool: &str, hot: &str) -> String {
+        format!(
+            "Neuf fois sur dix, les freins étaient entre {cool} et {hot} après un freinage énergique jusqu’à l’arrêt."
+        )
+    }
+    fn spread_from(&self, inputs: &str) -> String {
+        format!("Cet écart vient surtout {inputs}.")
+    }
+    fn input(&self, input: Input) -> &'static str {
+        match input {
+            Input::Grade => "des pentes",
+            Input::Mass => "de la masse",
+            Input::Rolling => "de la résistance au roulement",
+            Input::Drag => "de la résistance de l’air",
+            Input::Retarder => "de ce que donne le ralentisseur",
+            Input::Wind => "du vent",
+            Input::BrakesAtStart => "de la température des freins au départ",
+            Input::Cooling => "du refroidissement des freins",
+        }
+    }
+    fn and_then(&self) -> &'static str {
+        ", puis "
     }
     fn too_long_to_be_sure(&self) -> &'static str {
         "Cette route est trop longue pour que son parcours soit calculé 256 fois\u{a0}: calculez-en une partie pour connaître le degré de certitude de son plan."
@@ -86,68 +93,54 @@ impl StudyWords for French {
     fn lost_label(&self) -> &'static str {
         "Si le ralentisseur tombe en panne"
     }
-    fn lost(&self, lost: &Lost, crest_m: f64, foot_m: f64, units: Units) -> Vec<String> {
-        let stop = match lost.can_stop(foot_m) {
-            Reach::AllTheWay => {
-                "Un freinage énergique, commencé dans les deux secondes, arrête le véhicule sans dépasser la température limite, de n’importe quel endroit de la descente."
-                    .to_owned()
-            }
-            Reach::Part(until) => format!(
-                "Un freinage énergique, commencé dans les deux secondes, arrête le véhicule sans dépasser la température limite jusqu’au point à {}\u{a0}; au-delà, non.",
-                format::distance(until.0, units)
-            ),
-            Reach::Nowhere => {
-                "Même au sommet, un freinage énergique jusqu’à l’arrêt dépasserait la température limite."
-                    .to_owned()
-            }
-        };
-        let hold = match lost.can_hold(crest_m) {
-            Reach::AllTheWay => {
-                "Les freins de service pourraient aussi tenir la vitesse du véhicule jusqu’au pied de la descente sans dépasser la limite.".to_owned()
-            }
-            Reach::Part(from) => format!(
-                "Ce n’est qu’à partir de {} que les freins de service pourraient tenir la vitesse du véhicule jusqu’au pied de la descente\u{a0}; avant, arrêtez-vous.",
-                format::distance(from.0, units)
-            ),
-            Reach::Nowhere => {
-                "Les freins de service ne pourraient pas retenir le véhicule jusqu’au pied de la descente\u{a0}: arrêtez-vous.".to_owned()
-            }
-        };
-        let neither = lost.neither_from.map(|from| {
-            format!(
-                "À partir de {}, ni l’un ni l’autre ne respecterait la limite.",
-                format::distance(from.0, units)
-            )
-        });
-        let ramps = lost.ramps.iter().map(|ramp| {
-            format!(
-                "Voie de détresse à {}\u{a0}: en roulant sans aucun frein depuis le point à {}, le véhicule l’aborderait à environ {}\u{a0}; il faudrait environ {} d’un lit horizontal de gravier rond non tassé.",
-                format::distance(ramp.at.0, units),
-                format::distance(ramp.lost_at.0, units),
-                format::met_speed(ramp.speed.0, units),
-                format::height(ramp.needs.0, units)
-            )
-        });
-        let none = lost.ramps.is_empty().then(|| {
-            "Aucune voie de détresse n’est saisie sur cette descente\u{a0}; cela ne veut pas dire qu’il n’y en a pas.".to_owned()
-        });
-        let first = [Some(stop), Some(hold), neither].into_iter().flatten();
-        first.chain(ramps).chain(none).collect()
+    fn stops_anywhere(&self) -> &'static str {
+        "Un freinage énergique, commencé dans les deux secondes, arrête le véhicule sans dépasser la température limite, de n’importe quel endroit de la descente."
+    }
+    fn stops_until(&self, until: &str) -> String {
+        format!(
+            "Un freinage énergique, commencé dans les deux secondes, arrête le véhicule sans dépasser la température limite jusqu’au point à {until}\u{a0}; au-delà, non."
+        )
+    }
+    fn stops_nowhere(&self) -> &'static str {
+        "Même au sommet, un freinage énergique jusqu’à l’arrêt dépasserait la température limite."
+    }
+    fn brakes_hold(&self) -> &'static str {
+        "Les freins de service pourraient aussi tenir la vitesse du véhicule jusqu’au pied de la descente sans dépasser la limite."
+    }
+    fn brakes_hold_from(&self, from: &str) -> String {
+        format!(
+            "Ce n’est qu’à partir de {from} que les freins de service pourraient tenir la vitesse du véhicule jusqu’au pied de la descente\u{a0}; avant, arrêtez-vous."
+        )
+    }
+    fn brakes_hold_nowhere(&self) -> &'static str {
+        "Les freins de service ne pourraient pas retenir le véhicule jusqu’au pied de la descente\u{a0}: arrêtez-vous."
+    }
+    fn neither_from(&self, from: &str) -> String {
+        format!("À partir de {from}, ni l’un ni l’autre ne respecterait la limite.")
+    }
+    fn ramp_met(&self, at: &str, lost_at: &str, speed: &str, needs: &str) -> String {
+        format!(
+            "Voie de détresse à {at}\u{a0}: en roulant sans aucun frein depuis le point à {lost_at}, le véhicule l’aborderait à environ {speed}\u{a0}; il faudrait environ {needs} d’un lit horizontal de gravier rond non tassé."
+        )
+    }
+    fn no_ramp_entered(&self) -> &'static str {
+        "Aucune voie de détresse n’est saisie sur cette descente\u{a0}; cela ne veut pas dire qu’il n’y en a pas."
     }
     fn adjustment_label(&self) -> &'static str {
         "Freins mal réglés"
     }
-    fn adjustment(&self, all: &[Adjustment], units: Units) -> Vec<String> {
-        let one = |it: &Adjustment| {
-            let heat = format::temperature(it.hottest_after_stop.0, units);
-            let kept = if it.kept { "" } else { ", au-dessus de la limite" };
-            format!(
-                "{}\u{a0}: environ {heat} après un freinage énergique jusqu’à l’arrêt{kept}.",
-                place(it.place)
-            )
-        };
-        let intro = "Si un groupe d’essieux ne freinait qu’à moitié, les autres seraient plus chauds sur toute la route.";
-        std::iter::once(intro.to_owned()).chain(all.iter().map(one)).collect()
+    fn half_braked(&self) -> &'static str {
+        "Si un groupe d’essieux ne freinait qu’à moitié, les autres seraient plus chauds sur toute la route."
+    }
+    fn out_of_adjustment(&self, axles: &str, heat: &str, over: &str) -> String {
+        format!("{axles}\u{a0}: environ {heat} après un freinage énergique jusqu’à l’arrêt{over}.")
+    }
+    fn axles(&self, place: AxlePlace) -> &'static str {
+        match place {
+            AxlePlace::Steer => "Essieu directeur",
+            AxlePlace::Drive => "Essieux moteurs",
+            AxlePlace::Trailer => "Remorque",
+        }
     }
     fn slowing_label(&self) -> &'static str {
         "Ralentir pour ce qui vient"
@@ -165,32 +158,29 @@ impl StudyWords for French {
             "freins de service seuls",
         ]
     }
-    fn slowing(&self, slowing: &Slowing, units: Units) -> [String; 6] {
-        let (from, gear) = match slowing.lift_off {
-            Some((from, speed)) => (
-                format!("{}, à {}", format::distance(from.0, units), format::met_speed(speed.0, units)),
-                slowing.gear.number().to_string(),
-            ),
-            None => ("insuffisant\u{a0}: freinez tôt".to_owned(), "–".to_owned()),
-        };
-        let rest = slowing.cut_out.filter(|_| slowing.lift_off.is_some());
-        let rest = rest.map_or_else(String::new, |off| {
-            format!("\u{a0}; en dessous de {}, les freins de service", format::met_speed(off.0, units))
-        });
-        let to =
-            if slowing.to.0 > 0.0 { format::hold_speed(slowing.to.0, units) } else { "arrêt".to_owned() };
-        [
-            format::distance(slowing.at.0, units),
-            what_for(&slowing.what, units),
-            to,
-            from + &rest,
-            gear,
-            format!(
-                "{}, puis environ {}",
-                format::height(slowing.brakes_need.0, units),
-                format::temperature(slowing.brakes_after.0, units)
-            ),
-        ]
+    fn full_stage_from(&self, from: &str, speed: &str) -> String {
+        format!("{from}, à {speed}")
+    }
+    fn rest_below(&self, speed: &str) -> String {
+        format!("\u{a0}; en dessous de {speed}, les freins de service")
+    }
+    fn brake_early(&self) -> &'static str {
+        "insuffisant\u{a0}: freinez tôt"
+    }
+    fn standstill(&self) -> &'static str {
+        "arrêt"
+    }
+    fn by_brakes_alone(&self, way: &str, after: &str) -> String {
+        format!("{way}, puis environ {after}")
+    }
+    fn curve_of(&self, radius: &str) -> String {
+        format!("virage, rayon d’environ {radius}")
+    }
+    fn place_to_stop(&self) -> &'static str {
+        "lieu où il faut s’arrêter"
+    }
+    fn town(&self) -> &'static str {
+        "village ou ville"
     }
     fn slowing_more(&self, count: usize) -> String {
         if count == 1 {
@@ -199,19 +189,17 @@ impl StudyWords for French {
             format!("Et {count} autres endroits où il faut moins ralentir.")
         }
     }
-    fn sure_in_short(&self, sure: &DescentSureness, runs: usize) -> String {
-        let how = format!(
-            "Parcours calculé {runs} fois, avec des pentes, une masse, un vent, un ralentisseur et des freins un peu différents"
-        );
-        if sure.held == runs && sure.kept == runs {
-            return format!(
-                "{how}\u{a0}: chaque fois, le ralentisseur a tenu la vitesse et les freins ont respecté la limite."
-            );
-        }
+    fn driven_in_short(&self, runs: usize) -> String {
         format!(
-            "{how}\u{a0}: le ralentisseur seul a tenu la vitesse dans {} des cas, les freins ont respecté la limite dans {} des cas.",
-            format::share(sure.held as f64 / runs as f64),
-            format::share(sure.kept as f64 / runs as f64)
+            "Parcours calculé {runs} fois, avec des pentes, une masse, un vent, un ralentisseur et des freins un peu différents"
+        )
+    }
+    fn held_and_kept(&self) -> &'static str {
+        "chaque fois, le ralentisseur a tenu la vitesse et les freins ont respecté la limite."
+    }
+    fn shares_held(&self, held: &str, kept: &str) -> String {
+        format!(
+            "le ralentisseur seul a tenu la vitesse dans {held} des cas, les freins ont respecté la limite dans {kept} des cas."
         )
     }
     fn evidence_head(&self) -> &'static str {
@@ -266,13 +254,9 @@ impl StudyWords for French {
     fn measured_missing(&self) -> &'static str {
         "Saisissez le rapport, le cran, le régime moteur et la vitesse constante, ainsi qu’une pente en descente ou un endroit dans une descente de la route affichée, le tout en nombres."
     }
-    fn measured(&self, measured: &Measured, units: Units) -> String {
+    fn held_with(&self, engine_speed: &str, power: &str, assumed: &str, share: &str) -> String {
         format!(
-            "À {}, le véhicule a été retenu avec {}\u{a0}; ses données donnent {}. Cela fait {} de ce qu’elles indiquent pour le ralentisseur.",
-            format::engine_speed(measured.engine_speed.0),
-            format::power(measured.power.0, units),
-            format::power(measured.assumed.0, units),
-            format::share(measured.scale)
+            "À {engine_speed}, le véhicule a été retenu avec {power}\u{a0}; ses données donnent {assumed}. Cela fait {share} de ce qu’elles indiquent pour le ralentisseur."
         )
     }
     fn not_measured(&self, why: &NotMeasured) -> String {
@@ -303,46 +287,5 @@ impl StudyWords for French {
     }
     fn scale_in_use(&self, scale: f64) -> String {
         format!("Les plans comptent sur {} des données du ralentisseur.", format::share(scale))
-    }
-}
-
-/// “…: les 256 fois”, “…: 12 fois sur 256”.
-fn of_runs(count: usize, runs: usize, what: &str) -> String {
-    let of = match count {
-        0 => format!("0 fois sur {runs}"),
-        all if all == runs => format!("les {runs} fois"),
-        some => format!("{some} fois sur {runs}"),
-    };
-    format!("{what}\u{a0}: {of}.")
-}
-
-fn input_name(input: Input) -> &'static str {
-    match input {
-        Input::Grade => "des pentes",
-        Input::Mass => "de la masse",
-        Input::Rolling => "de la résistance au roulement",
-        Input::Drag => "de la résistance de l’air",
-        Input::Retarder => "de ce que donne le ralentisseur",
-        Input::Wind => "du vent",
-        Input::BrakesAtStart => "de la température des freins au départ",
-        Input::Cooling => "du refroidissement des freins",
-    }
-}
-
-fn place(place: AxlePlace) -> &'static str {
-    match place {
-        AxlePlace::Steer => "Essieu directeur",
-        AxlePlace::Drive => "Essieux moteurs",
-        AxlePlace::Trailer => "Remorque",
-    }
-}
-
-fn what_for(what: &SlowFor, units: Units) -> String {
-    match what {
-        SlowFor::Curve(radius_m) => format!("virage, rayon d’environ {}", radius(*radius_m, units)),
-        SlowFor::Limit => "limitation signalée".to_owned(),
-        SlowFor::Stop(name) => name_or(name, "lieu où il faut s’arrêter"),
-        SlowFor::BrakeCheck(name) => name_or(name, "aire de vérification des freins"),
-        SlowFor::Town(name) => name_or(name, "village ou ville"),
     }
 }
