@@ -1,11 +1,9 @@
 //! German words of exercises with worked answers.
 
 use super::German;
-use crate::exercise::{BrakeHeat, BrakingWork, ControlSpeed, Exercise, GearChoice, Haste};
-use crate::format::{self, Units};
+use crate::exercise::{BrakeHeat, ControlSpeed, Exercise, GearTried};
 use crate::words::say::capital;
-use crate::words::{ExerciseWords, Figures, PlanWords, Term};
-use solver::motion::Answer;
+use crate::words::{ExerciseWords, PlanWords, Term};
 use solver::truck::{AxlePlace, Gear};
 
 impl ExerciseWords for German {
@@ -58,54 +56,77 @@ impl ExerciseWords for German {
     fn solution_label(&self) -> &'static str {
         "Antwort"
     }
-    fn question(&self, exercise: &Exercise, units: Units) -> String {
-        let figures = Figures::of(exercise, units);
-        match exercise {
-            Exercise::ControlSpeed(it) => format!(
-                "Ein Fahrzeug mit {} fährt auf einem Gefälle von {}: {}, {}, ohne Gas und ohne Betriebsbremse. Pendelt es sich bei einer Geschwindigkeit ein, und bei welcher?",
-                figures.mass(it.hill.mass.0),
-                figures.per_cent(-it.hill.grade.0),
-                self.gear(it.gear),
-                self.stage(it.stage)
-            ),
-            Exercise::GearChoice(it) => format!(
-                "Motor und Dauerbremse allein sollen ein Fahrzeug mit {} auf einem Gefälle von {} mit {} Reserve halten. Unten stehen Gänge bei der höchsten Geschwindigkeit, bei der jeder zum Halten benutzt wird, mit Motordrehzahl und Haltekraft der stärksten Stufe, die die Haftung der Antriebsachsen zulässt. Welches ist der höchste Gang, der die Reserve einhält, und bei welcher Geschwindigkeit?",
-                figures.mass(it.hill.mass.0),
-                figures.per_cent(-it.hill.grade.0),
-                figures.per_cent(it.reserve)
-            ),
-            Exercise::BrakingWork(it) => format!(
-                "Ein Fahrzeug mit {} fährt auf {} Strecke {} hinunter, gleichmäßig mit {}. Wie viel Energie müssen Motor, Dauerbremse und Betriebsbremse aufnehmen? Motor und Dauerbremse übernehmen davon {}: Wie viel bleibt für die Betriebsbremse?",
-                figures.mass(it.hill.mass.0),
-                figures.length(it.length.0),
-                figures.metres(it.drop.0),
-                figures.speed(it.speed.0),
-                figures.per_cent(it.carried_share)
-            ),
-            Exercise::Haste(it) => format!(
-                "Eine Gefällestrecke ist {} lang. Wie viel Zeit gewinnt ein Fahrzeug, das sie mit {} statt mit {} hinunterfährt? Um wie viel wächst seine Bewegungsenergie?",
-                figures.length(it.length.0),
-                figures.speed(it.fast.0),
-                figures.speed(it.slow.0)
-            ),
-            Exercise::BrakeHeat(it) => format!(
-                "Auf einer Gefällestrecke von {}, gleichmäßig mit {}, nimmt die Betriebsbremse die ganze Zeit {} auf; den Rest übernehmen Motor und Fahrwiderstände. Wie warm sind die Bremsen {} am Fuß?",
-                figures.length(it.length.0),
-                figures.speed(it.speed.0),
-                figures.power(it.power.0),
-                place(it)
-            ),
-        }
+    fn ask_control_speed(&self, it: &ControlSpeed, mass: &str, grade: &str) -> String {
+        format!(
+            "Ein Fahrzeug mit {mass} fährt auf einem Gefälle von {grade}: {}, {}, ohne Gas und ohne Betriebsbremse. Pendelt es sich bei einer Geschwindigkeit ein, und bei welcher?",
+            self.gear(it.gear),
+            self.stage(it.stage)
+        )
     }
-    fn solution(&self, exercise: &Exercise, units: Units) -> String {
-        let figures = Figures::of(exercise, units);
-        match exercise {
-            Exercise::ControlSpeed(it) => settles(it, figures),
-            Exercise::GearChoice(it) => self.chosen(it, figures),
-            Exercise::BrakingWork(it) => work(it, figures),
-            Exercise::Haste(it) => saved(it, figures),
-            Exercise::BrakeHeat(it) => heat(it, figures),
-        }
+    fn ask_gear(&self, mass: &str, grade: &str, reserve: &str) -> String {
+        format!(
+            "Motor und Dauerbremse allein sollen ein Fahrzeug mit {mass} auf einem Gefälle von {grade} mit {reserve} Reserve halten. Unten stehen Gänge bei der höchsten Geschwindigkeit, bei der jeder zum Halten benutzt wird, mit Motordrehzahl und Haltekraft der stärksten Stufe, die die Haftung der Antriebsachsen zulässt. Welches ist der höchste Gang, der die Reserve einhält, und bei welcher Geschwindigkeit?"
+        )
+    }
+    fn ask_work(&self, mass: &str, drop: &str, length: &str, speed: &str, share: &str) -> String {
+        format!(
+            "Ein Fahrzeug mit {mass} fährt auf {length} Strecke {drop} hinunter, gleichmäßig mit {speed}. Wie viel Energie müssen Motor, Dauerbremse und Betriebsbremse aufnehmen? Motor und Dauerbremse übernehmen davon {share}: Wie viel bleibt für die Betriebsbremse?"
+        )
+    }
+    fn ask_time(&self, length: &str, fast: &str, slow: &str) -> String {
+        format!(
+            "Eine Gefällestrecke ist {length} lang. Wie viel Zeit gewinnt ein Fahrzeug, das sie mit {fast} statt mit {slow} hinunterfährt? Um wie viel wächst seine Bewegungsenergie?"
+        )
+    }
+    fn ask_heat(&self, it: &BrakeHeat, length: &str, speed: &str, power: &str) -> String {
+        format!(
+            "Auf einer Gefällestrecke von {length}, gleichmäßig mit {speed}, nimmt die Betriebsbremse die ganze Zeit {power} auf; den Rest übernehmen Motor und Fahrwiderstände. Wie warm sind die Bremsen {} am Fuß?",
+            place(it)
+        )
+    }
+    fn settles(&self, speed: &str, engine_speed: &str) -> String {
+        format!(
+            "Es pendelt sich bei etwa {speed} ein ({engine_speed}): Dort ist die Haltekraft so groß wie das, was zu halten bleibt."
+        )
+    }
+    fn slows_down(&self) -> &'static str {
+        "Es pendelt sich nicht ein: Die Haltekraft ist bei jeder Geschwindigkeit dieses Gangs größer als nötig, und es wird langsamer. Eine schwächere Stufe oder ein höherer Gang kann genügen."
+    }
+    fn gets_away_above(&self, speed: &str) -> String {
+        format!(
+            "Es pendelt sich nicht ein: Unter etwa {speed} ist die Haltekraft größer als nötig, darüber wird es schneller. Ist es erst schneller, fängt nichts es wieder ein. Nötig ist ein niedrigerer Gang, eingelegt vor der Kuppe; sonst muss die Betriebsbremse helfen."
+        )
+    }
+    fn gets_away(&self) -> &'static str {
+        "Es pendelt sich nicht ein: Es wird bei jeder Geschwindigkeit dieses Gangs schneller. Nötig ist ein niedrigerer Gang, eingelegt vor der Kuppe, oder, wenn es sie gibt, eine stärkere Stufe; sonst muss die Betriebsbremse helfen."
+    }
+    fn gear_chosen(&self, tried: &GearTried, speed: &str, engine_speed: &str, reserve: &str) -> String {
+        format!(
+            "{}, {}, bei höchstens {speed} ({engine_speed}), mit {reserve} Reserve. Der Gang wird vor der Kuppe eingelegt.",
+            capital(&self.gear(tried.gear)),
+            self.stage(tried.stage)
+        )
+    }
+    fn no_gear_keeps(&self) -> &'static str {
+        "Keiner: Auch der niedrigste Gang hält die Reserve nicht ein. Ein solches Fahrzeug darf dort nicht hinunterfahren: weniger Masse oder eine andere Strecke."
+    }
+    fn work_left(&self, left: &str, service: &str) -> String {
+        format!("Etwa {left} sind aufzunehmen; davon bleiben etwa {service} für die Betriebsbremse.")
+    }
+    fn time_saved(&self, time: &str, times: &str) -> String {
+        format!(
+            "Etwa {time}, und die Bewegungsenergie ist das {times}-Fache: So viel mehr nehmen die Bremsen bei jedem Stopp auf. Ob Motor und Dauerbremse das Fahrzeug bei dieser Geschwindigkeit halten würden, ist hier nicht gefragt."
+        )
+    }
+    fn warm_at_foot(&self, foot: &str, limit: &str, over: bool) -> String {
+        let kept = if over {
+            format!("über der eingegebenen Grenze von {limit}")
+        } else {
+            format!("nicht über der eingegebenen Grenze von {limit}, aber ohne Vorrat für einen Stopp")
+        };
+        format!(
+            "Etwa {foot} am Fuß: {kept}. Weggelassen sind: ein Stopp, ungleich verteilte Bremsung, die Bremseneinstellung, Strahlung und dass die Kühlung von Fahrzeug zu Fahrzeug um den Faktor zwei und mehr abweicht."
+        )
     }
     fn term(&self, term: Term) -> &'static str {
         match term {
@@ -154,66 +175,6 @@ impl ExerciseWords for German {
     fn enough(&self, enough: bool) -> &'static str {
         if enough { "genug" } else { "zu wenig" }
     }
-}
-
-impl German {
-    fn chosen(&self, it: &GearChoice, figures: Figures) -> String {
-        let Some(tried) = it.answer.and_then(|at| it.gears.get(at)) else {
-            return "Keiner: Auch der niedrigste Gang hält die Reserve nicht ein. Ein solches Fahrzeug darf dort nicht hinunterfahren: weniger Masse oder eine andere Strecke.".to_owned();
-        };
-        format!(
-            "{}, {}, bei höchstens {} ({}), mit {} Reserve. Der Gang wird vor der Kuppe eingelegt.",
-            capital(&self.gear(tried.gear)),
-            self.stage(tried.stage),
-            figures.speed(tried.held.speed.0),
-            format::engine_speed(tried.held.engine_speed.0),
-            format::margin(tried.held.reserve())
-        )
-    }
-}
-
-fn settles(it: &ControlSpeed, figures: Figures) -> String {
-    let speed = figures.speed(it.shown.speed.0);
-    match it.answer {
-        Answer::Settles { engine_speed, .. } => format!(
-            "Es pendelt sich bei etwa {speed} ein ({}): Dort ist die Haltekraft so groß wie das, was zu halten bleibt.",
-            format::engine_speed(engine_speed.0)
-        ),
-        Answer::MoreThanNeeded => "Es pendelt sich nicht ein: Die Haltekraft ist bei jeder Geschwindigkeit dieses Gangs größer als nötig, und es wird langsamer. Eine schwächere Stufe oder ein höherer Gang kann genügen.".to_owned(),
-        Answer::Overruns { above: Some(_) } => format!(
-            "Es pendelt sich nicht ein: Unter etwa {speed} ist die Haltekraft größer als nötig, darüber wird es schneller. Ist es erst schneller, fängt nichts es wieder ein. Nötig ist ein niedrigerer Gang, eingelegt vor der Kuppe; sonst muss die Betriebsbremse helfen."
-        ),
-        Answer::Overruns { above: None } | Answer::NotUsable(_) => "Es pendelt sich nicht ein: Es wird bei jeder Geschwindigkeit dieses Gangs schneller. Nötig ist ein niedrigerer Gang, eingelegt vor der Kuppe, oder, wenn es sie gibt, eine stärkere Stufe; sonst muss die Betriebsbremse helfen.".to_owned(),
-    }
-}
-
-fn work(it: &BrakingWork, figures: Figures) -> String {
-    format!(
-        "Etwa {} sind aufzunehmen; davon bleiben etwa {} für die Betriebsbremse.",
-        figures.energy(it.left.0),
-        figures.energy(it.service.0)
-    )
-}
-
-fn saved(it: &Haste, figures: Figures) -> String {
-    format!(
-        "Etwa {}, und die Bewegungsenergie ist das {}-Fache: So viel mehr nehmen die Bremsen bei jedem Stopp auf. Ob Motor und Dauerbremse das Fahrzeug bei dieser Geschwindigkeit halten würden, ist hier nicht gefragt.",
-        figures.minutes(it.saved.0),
-        figures.ratio(it.energy)
-    )
-}
-
-fn heat(it: &BrakeHeat, figures: Figures) -> String {
-    let limit = figures.temperature(it.limit.0);
-    let kept = if it.over_limit() {
-        format!("über der eingegebenen Grenze von {limit}")
-    } else {
-        format!("nicht über der eingegebenen Grenze von {limit}, aber ohne Vorrat für einen Stopp")
-    };
-    format!(
-        "Etwa {} am Fuß: {kept}. Weggelassen sind: ein Stopp, ungleich verteilte Bremsung, die Bremseneinstellung, Strahlung und dass die Kühlung von Fahrzeug zu Fahrzeug um den Faktor zwei und mehr abweicht.",
-        figures.temperature(it.foot.0)
-    )
 }
 
 fn place(it: &BrakeHeat) -> &'static str {

@@ -1,11 +1,9 @@
 //! English words of exercises with worked answers.
 
 use super::English;
-use crate::exercise::{BrakeHeat, BrakingWork, ControlSpeed, Exercise, GearChoice, Haste};
-use crate::format::{self, Units};
+use crate::exercise::{BrakeHeat, ControlSpeed, Exercise, GearTried};
 use crate::words::say::capital;
-use crate::words::{ExerciseWords, Figures, PlanWords, Term};
-use solver::motion::Answer;
+use crate::words::{ExerciseWords, PlanWords, Term};
 use solver::truck::{AxlePlace, Gear};
 
 impl ExerciseWords for English {
@@ -58,54 +56,77 @@ impl ExerciseWords for English {
     fn solution_label(&self) -> &'static str {
         "Answer"
     }
-    fn question(&self, exercise: &Exercise, units: Units) -> String {
-        let figures = Figures::of(exercise, units);
-        match exercise {
-            Exercise::ControlSpeed(it) => format!(
-                "A truck of {} is on a downgrade of {} in {}, {}, with no throttle and no service brakes. Does it settle at a speed, and at which?",
-                figures.mass(it.hill.mass.0),
-                figures.per_cent(-it.hill.grade.0),
-                self.gear(it.gear),
-                self.stage(it.stage)
-            ),
-            Exercise::GearChoice(it) => format!(
-                "A truck of {} is to be held on a downgrade of {} by engine and retarder alone, with {} in reserve. Below stand gears at the fastest speed at which each is used to hold, with the engine speed and the holding force of the strongest stage that the driven axles grip. Which is the highest gear that keeps the reserve, and at what speed?",
-                figures.mass(it.hill.mass.0),
-                figures.per_cent(-it.hill.grade.0),
-                figures.per_cent(it.reserve)
-            ),
-            Exercise::BrakingWork(it) => format!(
-                "A truck of {} goes down {} over {} of road at a steady {}. How much energy must engine, retarder and brakes take away? Engine and retarder carry {} of it: how much is left for the service brakes?",
-                figures.mass(it.hill.mass.0),
-                figures.metres(it.drop.0),
-                figures.length(it.length.0),
-                figures.speed(it.speed.0),
-                figures.per_cent(it.carried_share)
-            ),
-            Exercise::Haste(it) => format!(
-                "A descent is {} long. How much time does a truck save that goes down it at {} instead of {}? By how much does its energy of motion grow?",
-                figures.length(it.length.0),
-                figures.speed(it.fast.0),
-                figures.speed(it.slow.0)
-            ),
-            Exercise::BrakeHeat(it) => format!(
-                "On a descent of {} at a steady {} the service brakes take {} all the way; engine and resistance take the rest. How warm are the brakes of {} at the foot?",
-                figures.length(it.length.0),
-                figures.speed(it.speed.0),
-                figures.power(it.power.0),
-                place(it)
-            ),
-        }
+    fn ask_control_speed(&self, it: &ControlSpeed, mass: &str, grade: &str) -> String {
+        format!(
+            "A truck of {mass} is on a downgrade of {grade} in {}, {}, with no throttle and no service brakes. Does it settle at a speed, and at which?",
+            self.gear(it.gear),
+            self.stage(it.stage)
+        )
     }
-    fn solution(&self, exercise: &Exercise, units: Units) -> String {
-        let figures = Figures::of(exercise, units);
-        match exercise {
-            Exercise::ControlSpeed(it) => settles(it, figures),
-            Exercise::GearChoice(it) => self.chosen(it, figures),
-            Exercise::BrakingWork(it) => work(it, figures),
-            Exercise::Haste(it) => saved(it, figures),
-            Exercise::BrakeHeat(it) => heat(it, figures),
-        }
+    fn ask_gear(&self, mass: &str, grade: &str, reserve: &str) -> String {
+        format!(
+            "A truck of {mass} is to be held on a downgrade of {grade} by engine and retarder alone, with {reserve} in reserve. Below stand gears at the fastest speed at which each is used to hold, with the engine speed and the holding force of the strongest stage that the driven axles grip. Which is the highest gear that keeps the reserve, and at what speed?"
+        )
+    }
+    fn ask_work(&self, mass: &str, drop: &str, length: &str, speed: &str, share: &str) -> String {
+        format!(
+            "A truck of {mass} goes down {drop} over {length} of road at a steady {speed}. How much energy must engine, retarder and brakes take away? Engine and retarder carry {share} of it: how much is left for the service brakes?"
+        )
+    }
+    fn ask_time(&self, length: &str, fast: &str, slow: &str) -> String {
+        format!(
+            "A descent is {length} long. How much time does a truck save that goes down it at {fast} instead of {slow}? By how much does its energy of motion grow?"
+        )
+    }
+    fn ask_heat(&self, it: &BrakeHeat, length: &str, speed: &str, power: &str) -> String {
+        format!(
+            "On a descent of {length} at a steady {speed} the service brakes take {power} all the way; engine and resistance take the rest. How warm are the brakes of {} at the foot?",
+            place(it)
+        )
+    }
+    fn settles(&self, speed: &str, engine_speed: &str) -> String {
+        format!(
+            "It settles at about {speed} ({engine_speed}): there it holds as much as is left to hold back."
+        )
+    }
+    fn slows_down(&self) -> &'static str {
+        "It does not settle: it holds back more than needed at every speed of this gear, and slows down. A weaker stage or a higher gear may do."
+    }
+    fn gets_away_above(&self, speed: &str) -> String {
+        format!(
+            "It does not settle: it holds back more than needed below about {speed}, and above that it overruns. A truck that has got faster is not caught again. It needs a lower gear, engaged before the crest; else the service brakes must help."
+        )
+    }
+    fn gets_away(&self) -> &'static str {
+        "It does not settle: it overruns at every speed of this gear. It needs a lower gear, engaged before the crest, or a stronger stage where there is one; else the service brakes must help."
+    }
+    fn gear_chosen(&self, tried: &GearTried, speed: &str, engine_speed: &str, reserve: &str) -> String {
+        format!(
+            "{}, {}, at no more than {speed} ({engine_speed}), with {reserve} in reserve. It is engaged before the crest.",
+            capital(&self.gear(tried.gear)),
+            self.stage(tried.stage)
+        )
+    }
+    fn no_gear_keeps(&self) -> &'static str {
+        "None: not even the lowest gear keeps the reserve. A truck like this must not go down there: less mass or another road."
+    }
+    fn work_left(&self, left: &str, service: &str) -> String {
+        format!("About {left} must be taken away; about {service} of that is left for the service brakes.")
+    }
+    fn time_saved(&self, time: &str, times: &str) -> String {
+        format!(
+            "About {time}, and the energy of motion is {times} times as large: so much more for the brakes in every stop. Whether engine and retarder would hold the truck at that speed is not asked here."
+        )
+    }
+    fn warm_at_foot(&self, foot: &str, limit: &str, over: bool) -> String {
+        let kept = if over {
+            format!("over the limit of {limit} entered")
+        } else {
+            format!("not over the limit of {limit} entered, but with no stop in hand")
+        };
+        format!(
+            "About {foot} at the foot: {kept}. Left out: a stop, brakes that do not share evenly, their adjustment, radiation, and cooling that differs from truck to truck by a factor of two and more."
+        )
     }
     fn term(&self, term: Term) -> &'static str {
         match term {
@@ -154,66 +175,6 @@ impl ExerciseWords for English {
     fn enough(&self, enough: bool) -> &'static str {
         if enough { "enough" } else { "too little" }
     }
-}
-
-impl English {
-    fn chosen(&self, it: &GearChoice, figures: Figures) -> String {
-        let Some(tried) = it.answer.and_then(|at| it.gears.get(at)) else {
-            return "None: not even the lowest gear keeps the reserve. A truck like this must not go down there: less mass or another road.".to_owned();
-        };
-        format!(
-            "{}, {}, at no more than {} ({}), with {} in reserve. It is engaged before the crest.",
-            capital(&self.gear(tried.gear)),
-            self.stage(tried.stage),
-            figures.speed(tried.held.speed.0),
-            format::engine_speed(tried.held.engine_speed.0),
-            format::margin(tried.held.reserve())
-        )
-    }
-}
-
-fn settles(it: &ControlSpeed, figures: Figures) -> String {
-    let speed = figures.speed(it.shown.speed.0);
-    match it.answer {
-        Answer::Settles { engine_speed, .. } => format!(
-            "It settles at about {speed} ({}): there it holds as much as is left to hold back.",
-            format::engine_speed(engine_speed.0)
-        ),
-        Answer::MoreThanNeeded => "It does not settle: it holds back more than needed at every speed of this gear, and slows down. A weaker stage or a higher gear may do.".to_owned(),
-        Answer::Overruns { above: Some(_) } => format!(
-            "It does not settle: it holds back more than needed below about {speed}, and above that it overruns. A truck that has got faster is not caught again. It needs a lower gear, engaged before the crest; else the service brakes must help."
-        ),
-        Answer::Overruns { above: None } | Answer::NotUsable(_) => "It does not settle: it overruns at every speed of this gear. It needs a lower gear, engaged before the crest, or a stronger stage where there is one; else the service brakes must help.".to_owned(),
-    }
-}
-
-fn work(it: &BrakingWork, figures: Figures) -> String {
-    format!(
-        "About {} must be taken away; about {} of that is left for the service brakes.",
-        figures.energy(it.left.0),
-        figures.energy(it.service.0)
-    )
-}
-
-fn saved(it: &Haste, figures: Figures) -> String {
-    format!(
-        "About {}, and the energy of motion is {} times as large: so much more for the brakes in every stop. Whether engine and retarder would hold the truck at that speed is not asked here.",
-        figures.minutes(it.saved.0),
-        figures.ratio(it.energy)
-    )
-}
-
-fn heat(it: &BrakeHeat, figures: Figures) -> String {
-    let limit = figures.temperature(it.limit.0);
-    let kept = if it.over_limit() {
-        format!("over the limit of {limit} entered")
-    } else {
-        format!("not over the limit of {limit} entered, but with no stop in hand")
-    };
-    format!(
-        "About {} at the foot: {kept}. Left out: a stop, brakes that do not share evenly, their adjustment, radiation, and cooling that differs from truck to truck by a factor of two and more.",
-        figures.temperature(it.foot.0)
-    )
 }
 
 fn place(it: &BrakeHeat) -> &'static str {

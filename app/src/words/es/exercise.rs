@@ -1,11 +1,9 @@
 //! Spanish words of exercises with worked answers.
 
 use super::Spanish;
-use crate::exercise::{BrakeHeat, BrakingWork, ControlSpeed, Exercise, GearChoice, Haste};
-use crate::format::{self, Units};
+use crate::exercise::{BrakeHeat, ControlSpeed, Exercise, GearTried};
 use crate::words::say::capital;
-use crate::words::{ExerciseWords, Figures, PlanWords, Term};
-use solver::motion::Answer;
+use crate::words::{ExerciseWords, PlanWords, Term};
 use solver::truck::{AxlePlace, Gear};
 
 impl ExerciseWords for Spanish {
@@ -58,54 +56,79 @@ impl ExerciseWords for Spanish {
     fn solution_label(&self) -> &'static str {
         "Respuesta"
     }
-    fn question(&self, exercise: &Exercise, units: Units) -> String {
-        let figures = Figures::of(exercise, units);
-        match exercise {
-            Exercise::ControlSpeed(it) => format!(
-                "Un camión de {} baja por una pendiente del {} en {}, {}, sin acelerar y sin frenos de servicio. ¿Se estabiliza a una velocidad, y a cuál?",
-                figures.mass(it.hill.mass.0),
-                figures.per_cent(-it.hill.grade.0),
-                self.gear(it.gear),
-                self.stage(it.stage)
-            ),
-            Exercise::GearChoice(it) => format!(
-                "Solo el motor y el ralentizador deben retener un camión de {} en una pendiente del {}, con un {} en reserva. Abajo figuran marchas a la mayor velocidad a la que cada una se usa para retener, con las revoluciones del motor y la fuerza de retención de la posición más fuerte que permite la adherencia de los ejes motrices. ¿Cuál es la marcha más alta que conserva la reserva, y a qué velocidad?",
-                figures.mass(it.hill.mass.0),
-                figures.per_cent(-it.hill.grade.0),
-                figures.per_cent(it.reserve)
-            ),
-            Exercise::BrakingWork(it) => format!(
-                "Un camión de {} baja {} en {} de carretera a {} constantes. ¿Cuánta energía deben absorber el motor, el ralentizador y los frenos? El motor y el ralentizador absorben el {}: ¿cuánto queda para los frenos de servicio?",
-                figures.mass(it.hill.mass.0),
-                figures.metres(it.drop.0),
-                figures.length(it.length.0),
-                figures.speed(it.speed.0),
-                figures.per_cent(it.carried_share)
-            ),
-            Exercise::Haste(it) => format!(
-                "Una bajada mide {}. ¿Cuánto tiempo gana un camión que la baja a {} en lugar de {}? ¿Cuánto crece su energía de movimiento?",
-                figures.length(it.length.0),
-                figures.speed(it.fast.0),
-                figures.speed(it.slow.0)
-            ),
-            Exercise::BrakeHeat(it) => format!(
-                "En una bajada de {}, a {} constantes, los frenos de servicio absorben {} todo el tiempo; el motor y las resistencias absorben el resto. ¿Qué temperatura tienen los frenos {} al pie de la bajada?",
-                figures.length(it.length.0),
-                figures.speed(it.speed.0),
-                figures.power(it.power.0),
-                place(it)
-            ),
-        }
+    fn ask_control_speed(&self, it: &ControlSpeed, mass: &str, grade: &str) -> String {
+        format!(
+            "Un camión de {mass} baja por una pendiente del {grade} en {}, {}, sin acelerar y sin frenos de servicio. ¿Se estabiliza a una velocidad, y a cuál?",
+            self.gear(it.gear),
+            self.stage(it.stage)
+        )
     }
-    fn solution(&self, exercise: &Exercise, units: Units) -> String {
-        let figures = Figures::of(exercise, units);
-        match exercise {
-            Exercise::ControlSpeed(it) => settles(it, figures),
-            Exercise::GearChoice(it) => self.chosen(it, figures),
-            Exercise::BrakingWork(it) => work(it, figures),
-            Exercise::Haste(it) => saved(it, figures),
-            Exercise::BrakeHeat(it) => heat(it, figures),
-        }
+    fn ask_gear(&self, mass: &str, grade: &str, reserve: &str) -> String {
+        format!(
+            "Solo el motor y el ralentizador deben retener un camión de {mass} en una pendiente del {grade}, con un {reserve} en reserva. Abajo figuran marchas a la mayor velocidad a la que cada una se usa para retener, con las revoluciones del motor y la fuerza de retención de la posición más fuerte que permite la adherencia de los ejes motrices. ¿Cuál es la marcha más alta que conserva la reserva, y a qué velocidad?"
+        )
+    }
+    fn ask_work(&self, mass: &str, drop: &str, length: &str, speed: &str, share: &str) -> String {
+        format!(
+            "Un camión de {mass} baja {drop} en {length} de carretera a {speed} constantes. ¿Cuánta energía deben absorber el motor, el ralentizador y los frenos? El motor y el ralentizador absorben el {share}: ¿cuánto queda para los frenos de servicio?"
+        )
+    }
+    fn ask_time(&self, length: &str, fast: &str, slow: &str) -> String {
+        format!(
+            "Una bajada mide {length}. ¿Cuánto tiempo gana un camión que la baja a {fast} en lugar de {slow}? ¿Cuánto crece su energía de movimiento?"
+        )
+    }
+    fn ask_heat(&self, it: &BrakeHeat, length: &str, speed: &str, power: &str) -> String {
+        format!(
+            "En una bajada de {length}, a {speed} constantes, los frenos de servicio absorben {power} todo el tiempo; el motor y las resistencias absorben el resto. ¿Qué temperatura tienen los frenos {} al pie de la bajada?",
+            place(it)
+        )
+    }
+    fn settles(&self, speed: &str, engine_speed: &str) -> String {
+        format!(
+            "Se estabiliza a unos {speed} ({engine_speed}): ahí la fuerza de retención es igual a lo que queda por retener."
+        )
+    }
+    fn slows_down(&self) -> &'static str {
+        "No se estabiliza: a cualquier velocidad de esta marcha retiene más de lo necesario y va cada vez más despacio. Puede bastar una posición más débil o una marcha más alta."
+    }
+    fn gets_away_above(&self, speed: &str) -> String {
+        format!(
+            "No se estabiliza: por debajo de unos {speed} retiene más de lo necesario y por encima se embala. Si llega a ir más rápido, nada lo vuelve a retener. Hace falta una marcha más baja, puesta antes de la cima; si no, deben ayudar los frenos de servicio."
+        )
+    }
+    fn gets_away(&self) -> &'static str {
+        "No se estabiliza: se embala a cualquier velocidad de esta marcha. Hace falta una marcha más baja, puesta antes de la cima, o una posición más fuerte si la hay; si no, deben ayudar los frenos de servicio."
+    }
+    fn gear_chosen(&self, tried: &GearTried, speed: &str, engine_speed: &str, reserve: &str) -> String {
+        format!(
+            "{}, {}, a {speed} como máximo ({engine_speed}), con un {reserve} en reserva. La marcha se pone antes de la cima.",
+            capital(&self.gear(tried.gear)),
+            self.stage(tried.stage)
+        )
+    }
+    fn no_gear_keeps(&self) -> &'static str {
+        "Ninguna: ni siquiera la marcha más baja conserva la reserva. Un camión así no debe bajar por ahí: menos masa u otra carretera."
+    }
+    fn work_left(&self, left: &str, service: &str) -> String {
+        format!(
+            "Hay que absorber aproximadamente {left}; de ellos quedan aproximadamente {service} para los frenos de servicio."
+        )
+    }
+    fn time_saved(&self, time: &str, times: &str) -> String {
+        format!(
+            "Aproximadamente {time}, y la energía de movimiento es {times} veces la de antes: eso es lo que aumenta el trabajo de los frenos cada vez que para. Aquí no se pregunta si el motor y el ralentizador retendrían el camión a esa velocidad."
+        )
+    }
+    fn warm_at_foot(&self, foot: &str, limit: &str, over: bool) -> String {
+        let kept = if over {
+            format!("por encima del límite introducido de {limit}")
+        } else {
+            format!("no por encima del límite introducido de {limit}, pero sin margen para parar")
+        };
+        format!(
+            "Aproximadamente {foot} al pie de la bajada: {kept}. No se tienen en cuenta: una frenada hasta parar, el reparto desigual del frenado, el ajuste de los frenos, la radiación ni que el enfriamiento varíe de un camión a otro en un factor de dos o más."
+        )
     }
     fn term(&self, term: Term) -> &'static str {
         match term {
@@ -154,66 +177,6 @@ impl ExerciseWords for Spanish {
     fn enough(&self, enough: bool) -> &'static str {
         if enough { "suficiente" } else { "insuficiente" }
     }
-}
-
-impl Spanish {
-    fn chosen(&self, it: &GearChoice, figures: Figures) -> String {
-        let Some(tried) = it.answer.and_then(|at| it.gears.get(at)) else {
-            return "Ninguna: ni siquiera la marcha más baja conserva la reserva. Un camión así no debe bajar por ahí: menos masa u otra carretera.".to_owned();
-        };
-        format!(
-            "{}, {}, a {} como máximo ({}), con un {} en reserva. La marcha se pone antes de la cima.",
-            capital(&self.gear(tried.gear)),
-            self.stage(tried.stage),
-            figures.speed(tried.held.speed.0),
-            format::engine_speed(tried.held.engine_speed.0),
-            format::margin(tried.held.reserve())
-        )
-    }
-}
-
-fn settles(it: &ControlSpeed, figures: Figures) -> String {
-    let speed = figures.speed(it.shown.speed.0);
-    match it.answer {
-        Answer::Settles { engine_speed, .. } => format!(
-            "Se estabiliza a unos {speed} ({}): ahí la fuerza de retención es igual a lo que queda por retener.",
-            format::engine_speed(engine_speed.0)
-        ),
-        Answer::MoreThanNeeded => "No se estabiliza: a cualquier velocidad de esta marcha retiene más de lo necesario y va cada vez más despacio. Puede bastar una posición más débil o una marcha más alta.".to_owned(),
-        Answer::Overruns { above: Some(_) } => format!(
-            "No se estabiliza: por debajo de unos {speed} retiene más de lo necesario y por encima se embala. Si llega a ir más rápido, nada lo vuelve a retener. Hace falta una marcha más baja, puesta antes de la cima; si no, deben ayudar los frenos de servicio."
-        ),
-        Answer::Overruns { above: None } | Answer::NotUsable(_) => "No se estabiliza: se embala a cualquier velocidad de esta marcha. Hace falta una marcha más baja, puesta antes de la cima, o una posición más fuerte si la hay; si no, deben ayudar los frenos de servicio.".to_owned(),
-    }
-}
-
-fn work(it: &BrakingWork, figures: Figures) -> String {
-    format!(
-        "Hay que absorber aproximadamente {}; de ellos quedan aproximadamente {} para los frenos de servicio.",
-        figures.energy(it.left.0),
-        figures.energy(it.service.0)
-    )
-}
-
-fn saved(it: &Haste, figures: Figures) -> String {
-    format!(
-        "Aproximadamente {}, y la energía de movimiento es {} veces la de antes: eso es lo que aumenta el trabajo de los frenos cada vez que para. Aquí no se pregunta si el motor y el ralentizador retendrían el camión a esa velocidad.",
-        figures.minutes(it.saved.0),
-        figures.ratio(it.energy)
-    )
-}
-
-fn heat(it: &BrakeHeat, figures: Figures) -> String {
-    let limit = figures.temperature(it.limit.0);
-    let kept = if it.over_limit() {
-        format!("por encima del límite introducido de {limit}")
-    } else {
-        format!("no por encima del límite introducido de {limit}, pero sin margen para parar")
-    };
-    format!(
-        "Aproximadamente {} al pie de la bajada: {kept}. No se tienen en cuenta: una frenada hasta parar, el reparto desigual del frenado, el ajuste de los frenos, la radiación ni que el enfriamiento varíe de un camión a otro en un factor de dos o más.",
-        figures.temperature(it.foot.0)
-    )
 }
 
 fn place(it: &BrakeHeat) -> &'static str {

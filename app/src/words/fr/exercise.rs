@@ -1,11 +1,9 @@
 //! French words of exercises with worked answers.
 
 use super::French;
-use crate::exercise::{BrakeHeat, BrakingWork, ControlSpeed, Exercise, GearChoice, Haste};
-use crate::format::{self, Units};
+use crate::exercise::{BrakeHeat, ControlSpeed, Exercise, GearTried};
 use crate::words::say::capital;
-use crate::words::{ExerciseWords, Figures, PlanWords, Term};
-use solver::motion::Answer;
+use crate::words::{ExerciseWords, PlanWords, Term};
 use solver::truck::{AxlePlace, Gear};
 
 impl ExerciseWords for French {
@@ -58,54 +56,79 @@ impl ExerciseWords for French {
     fn solution_label(&self) -> &'static str {
         "Réponse"
     }
-    fn question(&self, exercise: &Exercise, units: Units) -> String {
-        let figures = Figures::of(exercise, units);
-        match exercise {
-            Exercise::ControlSpeed(it) => format!(
-                "Un véhicule de {} descend une pente de {}, {}, {}, sans accélérer et sans freins de service. Se stabilise-t-il à une vitesse, et à laquelle\u{a0}?",
-                figures.mass(it.hill.mass.0),
-                figures.per_cent(-it.hill.grade.0),
-                self.gear(it.gear),
-                self.stage(it.stage)
-            ),
-            Exercise::GearChoice(it) => format!(
-                "Le moteur et le ralentisseur seuls doivent retenir un véhicule de {} sur une pente de {}, avec {} de réserve. Voici des rapports à la plus grande vitesse à laquelle chacun sert à retenir, avec le régime moteur et la force de retenue du cran le plus fort que permet l’adhérence des essieux moteurs. Quel est le rapport le plus haut qui garde la réserve, et à quelle vitesse\u{a0}?",
-                figures.mass(it.hill.mass.0),
-                figures.per_cent(-it.hill.grade.0),
-                figures.per_cent(it.reserve)
-            ),
-            Exercise::BrakingWork(it) => format!(
-                "Un véhicule de {} descend de {} sur {} de route à une vitesse constante de {}. Quelle énergie le moteur, le ralentisseur et les freins doivent-ils absorber\u{a0}? Le moteur et le ralentisseur en absorbent {}\u{a0}: combien en reste-t-il pour les freins de service\u{a0}?",
-                figures.mass(it.hill.mass.0),
-                figures.metres(it.drop.0),
-                figures.length(it.length.0),
-                figures.speed(it.speed.0),
-                figures.per_cent(it.carried_share)
-            ),
-            Exercise::Haste(it) => format!(
-                "Une descente est longue de {}. Combien de temps gagne un véhicule qui la descend à {} au lieu de {}\u{a0}? De combien son énergie de mouvement augmente-t-elle\u{a0}?",
-                figures.length(it.length.0),
-                figures.speed(it.fast.0),
-                figures.speed(it.slow.0)
-            ),
-            Exercise::BrakeHeat(it) => format!(
-                "Dans une descente de {}, à une vitesse constante de {}, les freins de service absorbent {} tout du long\u{a0}; le moteur et les résistances absorbent le reste. À quelle température sont les freins {} au pied de la descente\u{a0}?",
-                figures.length(it.length.0),
-                figures.speed(it.speed.0),
-                figures.power(it.power.0),
-                place(it)
-            ),
-        }
+    fn ask_control_speed(&self, it: &ControlSpeed, mass: &str, grade: &str) -> String {
+        format!(
+            "Un véhicule de {mass} descend une pente de {grade}, {}, {}, sans accélérer et sans freins de service. Se stabilise-t-il à une vitesse, et à laquelle\u{a0}?",
+            self.gear(it.gear),
+            self.stage(it.stage)
+        )
     }
-    fn solution(&self, exercise: &Exercise, units: Units) -> String {
-        let figures = Figures::of(exercise, units);
-        match exercise {
-            Exercise::ControlSpeed(it) => settles(it, figures),
-            Exercise::GearChoice(it) => self.chosen(it, figures),
-            Exercise::BrakingWork(it) => work(it, figures),
-            Exercise::Haste(it) => saved(it, figures),
-            Exercise::BrakeHeat(it) => heat(it, figures),
-        }
+    fn ask_gear(&self, mass: &str, grade: &str, reserve: &str) -> String {
+        format!(
+            "Le moteur et le ralentisseur seuls doivent retenir un véhicule de {mass} sur une pente de {grade}, avec {reserve} de réserve. Voici des rapports à la plus grande vitesse à laquelle chacun sert à retenir, avec le régime moteur et la force de retenue du cran le plus fort que permet l’adhérence des essieux moteurs. Quel est le rapport le plus haut qui garde la réserve, et à quelle vitesse\u{a0}?"
+        )
+    }
+    fn ask_work(&self, mass: &str, drop: &str, length: &str, speed: &str, share: &str) -> String {
+        format!(
+            "Un véhicule de {mass} descend de {drop} sur {length} de route à une vitesse constante de {speed}. Quelle énergie le moteur, le ralentisseur et les freins doivent-ils absorber\u{a0}? Le moteur et le ralentisseur en absorbent {share}\u{a0}: combien en reste-t-il pour les freins de service\u{a0}?"
+        )
+    }
+    fn ask_time(&self, length: &str, fast: &str, slow: &str) -> String {
+        format!(
+            "Une descente est longue de {length}. Combien de temps gagne un véhicule qui la descend à {fast} au lieu de {slow}\u{a0}? De combien son énergie de mouvement augmente-t-elle\u{a0}?"
+        )
+    }
+    fn ask_heat(&self, it: &BrakeHeat, length: &str, speed: &str, power: &str) -> String {
+        format!(
+            "Dans une descente de {length}, à une vitesse constante de {speed}, les freins de service absorbent {power} tout du long\u{a0}; le moteur et les résistances absorbent le reste. À quelle température sont les freins {} au pied de la descente\u{a0}?",
+            place(it)
+        )
+    }
+    fn settles(&self, speed: &str, engine_speed: &str) -> String {
+        format!(
+            "Il se stabilise à environ {speed} ({engine_speed})\u{a0}: là, la force de retenue est égale à ce qui reste à retenir."
+        )
+    }
+    fn slows_down(&self) -> &'static str {
+        "Il ne se stabilise pas\u{a0}: à toutes les vitesses de ce rapport, il est retenu plus que nécessaire et ralentit. Un cran plus faible ou un rapport plus haut peut suffire."
+    }
+    fn gets_away_above(&self, speed: &str) -> String {
+        format!(
+            "Il ne se stabilise pas\u{a0}: au-dessous d’environ {speed}, il est retenu plus que nécessaire\u{a0}; au-dessus, il s’emballe. Une fois plus rapide, rien ne le rattrape. Il faut un rapport plus bas, engagé avant le sommet\u{a0}; sinon les freins de service doivent aider."
+        )
+    }
+    fn gets_away(&self) -> &'static str {
+        "Il ne se stabilise pas\u{a0}: il s’emballe à toutes les vitesses de ce rapport. Il faut un rapport plus bas, engagé avant le sommet, ou un cran plus fort s’il y en a un\u{a0}; sinon les freins de service doivent aider."
+    }
+    fn gear_chosen(&self, tried: &GearTried, speed: &str, engine_speed: &str, reserve: &str) -> String {
+        format!(
+            "{}, {}, à {speed} au plus ({engine_speed}), avec {reserve} de réserve. Le rapport est engagé avant le sommet.",
+            capital(&self.gear(tried.gear)),
+            self.stage(tried.stage)
+        )
+    }
+    fn no_gear_keeps(&self) -> &'static str {
+        "Aucun\u{a0}: même le rapport le plus bas ne garde pas la réserve. Un tel véhicule ne doit pas descendre là\u{a0}: moins de masse ou une autre route."
+    }
+    fn work_left(&self, left: &str, service: &str) -> String {
+        format!(
+            "Il faut absorber environ {left}\u{a0}; il en reste environ {service} pour les freins de service."
+        )
+    }
+    fn time_saved(&self, time: &str, times: &str) -> String {
+        format!(
+            "Environ {time}, et l’énergie de mouvement est multipliée par {times}\u{a0}: les freins ont d’autant plus à absorber à chaque arrêt. La question n’est pas ici de savoir si le moteur et le ralentisseur retiendraient le véhicule à cette vitesse."
+        )
+    }
+    fn warm_at_foot(&self, foot: &str, limit: &str, over: bool) -> String {
+        let kept = if over {
+            format!("au-dessus de la limite saisie de {limit}")
+        } else {
+            format!("pas au-dessus de la limite saisie de {limit}, mais sans réserve pour un arrêt")
+        };
+        format!(
+            "Environ {foot} au pied de la descente\u{a0}: {kept}. Ne sont pas pris en compte\u{a0}: un arrêt, un freinage mal réparti, le réglage des freins, le rayonnement, et le refroidissement qui varie d’un véhicule à l’autre d’un facteur deux ou plus."
+        )
     }
     fn term(&self, term: Term) -> &'static str {
         match term {
@@ -154,66 +177,6 @@ impl ExerciseWords for French {
     fn enough(&self, enough: bool) -> &'static str {
         if enough { "suffisant" } else { "insuffisant" }
     }
-}
-
-impl French {
-    fn chosen(&self, it: &GearChoice, figures: Figures) -> String {
-        let Some(tried) = it.answer.and_then(|at| it.gears.get(at)) else {
-            return "Aucun\u{a0}: même le rapport le plus bas ne garde pas la réserve. Un tel véhicule ne doit pas descendre là\u{a0}: moins de masse ou une autre route.".to_owned();
-        };
-        format!(
-            "{}, {}, à {} au plus ({}), avec {} de réserve. Le rapport est engagé avant le sommet.",
-            capital(&self.gear(tried.gear)),
-            self.stage(tried.stage),
-            figures.speed(tried.held.speed.0),
-            format::engine_speed(tried.held.engine_speed.0),
-            format::margin(tried.held.reserve())
-        )
-    }
-}
-
-fn settles(it: &ControlSpeed, figures: Figures) -> String {
-    let speed = figures.speed(it.shown.speed.0);
-    match it.answer {
-        Answer::Settles { engine_speed, .. } => format!(
-            "Il se stabilise à environ {speed} ({})\u{a0}: là, la force de retenue est égale à ce qui reste à retenir.",
-            format::engine_speed(engine_speed.0)
-        ),
-        Answer::MoreThanNeeded => "Il ne se stabilise pas\u{a0}: à toutes les vitesses de ce rapport, il est retenu plus que nécessaire et ralentit. Un cran plus faible ou un rapport plus haut peut suffire.".to_owned(),
-        Answer::Overruns { above: Some(_) } => format!(
-            "Il ne se stabilise pas\u{a0}: au-dessous d’environ {speed}, il est retenu plus que nécessaire\u{a0}; au-dessus, il s’emballe. Une fois plus rapide, rien ne le rattrape. Il faut un rapport plus bas, engagé avant le sommet\u{a0}; sinon les freins de service doivent aider."
-        ),
-        Answer::Overruns { above: None } | Answer::NotUsable(_) => "Il ne se stabilise pas\u{a0}: il s’emballe à toutes les vitesses de ce rapport. Il faut un rapport plus bas, engagé avant le sommet, ou un cran plus fort s’il y en a un\u{a0}; sinon les freins de service doivent aider.".to_owned(),
-    }
-}
-
-fn work(it: &BrakingWork, figures: Figures) -> String {
-    format!(
-        "Il faut absorber environ {}\u{a0}; il en reste environ {} pour les freins de service.",
-        figures.energy(it.left.0),
-        figures.energy(it.service.0)
-    )
-}
-
-fn saved(it: &Haste, figures: Figures) -> String {
-    format!(
-        "Environ {}, et l’énergie de mouvement est multipliée par {}\u{a0}: les freins ont d’autant plus à absorber à chaque arrêt. La question n’est pas ici de savoir si le moteur et le ralentisseur retiendraient le véhicule à cette vitesse.",
-        figures.minutes(it.saved.0),
-        figures.ratio(it.energy)
-    )
-}
-
-fn heat(it: &BrakeHeat, figures: Figures) -> String {
-    let limit = figures.temperature(it.limit.0);
-    let kept = if it.over_limit() {
-        format!("au-dessus de la limite saisie de {limit}")
-    } else {
-        format!("pas au-dessus de la limite saisie de {limit}, mais sans réserve pour un arrêt")
-    };
-    format!(
-        "Environ {} au pied de la descente\u{a0}: {kept}. Ne sont pas pris en compte\u{a0}: un arrêt, un freinage mal réparti, le réglage des freins, le rayonnement, et le refroidissement qui varie d’un véhicule à l’autre d’un facteur deux ou plus.",
-        figures.temperature(it.foot.0)
-    )
 }
 
 fn place(it: &BrakeHeat) -> &'static str {
