@@ -1,7 +1,8 @@
 //! Every sentence that a person reads, by language.
 //!
 //! A language is one folder here that implements all traits of [`Words`]; a sentence that it
-//! lacks does not compile. Numbers come from [`crate::format`].
+//! lacks does not compile. Numbers come from [`crate::format`]. Which sentence is said, in which order
+//! and with which number format is the same in all: it stands in the traits, which ask for words.
 //!
 //! To add a language: copy `en/`, translate, name it in [`LANGUAGES`] and in `SPOKEN`, give it a
 //! feature in `Cargo.toml`, and a row in `xtask/src/dist/languages.rs`.
