@@ -1,11 +1,21 @@
 //! What is entered: truck and day, the text of each field, and what is wrong with it.
 
 use crate::format::{Units, parse_number, shown_as, typed};
-use crate::words::EntryProblem;
 use serde::{Deserialize, Serialize};
 use solver::day::Day;
 use solver::limits::{self, Entry, bounds};
 use solver::truck::{Preset, Retarder, RetarderKind, TableRow, Transmission, TruckError, TruckSpec};
+
+/// Why an entry is not taken.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum EntryProblem {
+    /// The text is no number.
+    NotANumber(Entry),
+    /// The number is outside its range.
+    OutOfRange(Entry),
+    /// The list of gears or stages, or two entries that do not fit together.
+    Truck(TruckError),
+}
 
 /// A field of the page: one number, or one of the two lists.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -8,7 +8,8 @@
 //! The workers are built from [`desk`], [`study_desk`] and [`message`] alone, without the
 //! feature `page`. The first answers fast; the second is loaded when it has, and looks further.
 //! Only `state` asks the worker; everything of the browser is in `browser`; sentences are in
-//! [`words`], quantities become text in [`format`]; [`chart`] takes plain slices.
+//! [`words`], quantities become text in [`format`]. What can be said is data of whoever finds it
+//! (`trouble`, `entries`, `chart`, `exercise`); `words` knows those and nobody's views.
 
 pub mod browser;
 #[cfg(feature = "page")]
@@ -36,6 +37,8 @@ mod state;
 pub mod study_desk;
 #[cfg(test)]
 mod test_roads;
+#[cfg(feature = "page")]
+pub mod trouble;
 #[cfg(feature = "page")]
 mod view;
 #[cfg(feature = "page")]

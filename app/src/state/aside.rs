@@ -4,7 +4,7 @@ use super::asked::Asked;
 use super::result::{Surveyed, Worked};
 use crate::browser::worker::{Heard, WorkerClient, WorkerKind};
 use crate::message::{Reply, Request, Task, decode, encode};
-use crate::words::WorkTrouble;
+use crate::trouble::WorkTrouble;
 use solver::road::FileError;
 use solver::truck::TruckError;
 use std::cell::RefCell;

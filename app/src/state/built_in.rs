@@ -5,7 +5,7 @@ use super::asked::{Leg, Origin};
 use super::{Signals, State, work};
 use crate::browser::file;
 use crate::lesson::Lesson;
-use crate::words::WorkTrouble;
+use crate::trouble::WorkTrouble;
 use leptos::prelude::*;
 use std::sync::atomic::{AtomicU32, Ordering};
 

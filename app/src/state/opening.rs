@@ -2,7 +2,7 @@
 
 use super::{Leg, Origin, Signals, project, work};
 use crate::browser::file::GivenFile;
-use crate::words::WorkTrouble;
+use crate::trouble::WorkTrouble;
 use leptos::prelude::*;
 
 /// Most files that are joined.

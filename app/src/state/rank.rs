@@ -5,7 +5,8 @@ use super::asked::{Asked, Leg};
 use super::{State, Worked};
 use crate::browser;
 use crate::browser::timer::Timer;
-use crate::words::{WorkTrouble, words};
+use crate::trouble::WorkTrouble;
+use crate::words::words;
 use leptos::prelude::*;
 use std::sync::Arc;
 

@@ -4,7 +4,8 @@ use super::{Signals, link, study};
 use crate::browser::download;
 use crate::browser::file::{self, GivenFile};
 use crate::entries::{Entries, Field};
-use crate::words::{WorkTrouble, words};
+use crate::trouble::WorkTrouble;
+use crate::words::words;
 use leptos::prelude::*;
 use solver::truck::TruckSpec;
 

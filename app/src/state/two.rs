@@ -6,7 +6,7 @@ use super::entered::Entered;
 use super::{Signals, State, Worked, rank, shelf, work};
 use crate::browser::storage;
 use crate::browser::timer::Timer;
-use crate::words::WorkTrouble;
+use crate::trouble::WorkTrouble;
 use leptos::prelude::*;
 use std::sync::Arc;
 

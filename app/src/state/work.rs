@@ -14,7 +14,7 @@ use super::result::{Surveyed, Worked};
 use super::{Choice, Progress, Signals, State};
 use crate::browser::worker::{Heard, RawBytes, WorkerClient, WorkerKind};
 use crate::message::{Reply, Request, decode, encode};
-use crate::words::WorkTrouble;
+use crate::trouble::WorkTrouble;
 use leptos::prelude::*;
 
 /// Workers started in vain before the page gives up.

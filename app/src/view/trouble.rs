@@ -1,7 +1,8 @@
 //! What goes wrong, in a clear box; and what goes on, with a way to stop it.
 
 use crate::state::State;
-use crate::words::{WorkTrouble, words};
+use crate::trouble::WorkTrouble;
+use crate::words::words;
 use leptos::prelude::*;
 
 /// The box for what went wrong last.

@@ -1,22 +1,12 @@
 //! Words of the entries of truck and day.
 
 use super::LanguageWords;
+use crate::entries::EntryProblem;
 use crate::format::{Units, shown_as};
 use solver::day::{Load, ServiceBrakes, Surface};
 use solver::limits::{self, Entry};
 use solver::report::truck_file::TruckFileError;
 use solver::truck::{AxleGroup, Preset, RetarderKind, Transmission, TruckError};
-
-/// Why an entry is not taken.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum EntryProblem {
-    /// The text is no number.
-    NotANumber(Entry),
-    /// The number is outside its range.
-    OutOfRange(Entry),
-    /// The list of gears or stages, or two entries that do not fit together.
-    Truck(TruckError),
-}
 
 /// Words of the entries.
 pub trait EntryWords: LanguageWords {

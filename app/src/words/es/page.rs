@@ -3,8 +3,9 @@
 use super::Spanish;
 use crate::format::{self, Units};
 use crate::message::Phase;
+use crate::trouble::WorkTrouble;
 use crate::words::say::file_name;
-use crate::words::{EntryWords, PageWords, RoadWords, WorkTrouble};
+use crate::words::{EntryWords, PageWords, RoadWords};
 
 impl PageWords for Spanish {
     fn made_for(&self, facts: &str) -> String {

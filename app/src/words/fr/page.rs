@@ -3,8 +3,9 @@
 use super::French;
 use crate::format::{self, Units};
 use crate::message::Phase;
+use crate::trouble::WorkTrouble;
 use crate::words::say::file_name;
-use crate::words::{EntryWords, PageWords, RoadWords, WorkTrouble};
+use crate::words::{EntryWords, PageWords, RoadWords};
 
 impl PageWords for French {
     fn made_for(&self, facts: &str) -> String {
