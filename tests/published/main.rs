@@ -1,4 +1,3 @@
 //! Values from outside the project: the rows of `tests::evidence`, which name their sources.
 
 mod rows;
-mod service_brakes;
