@@ -300,9 +300,14 @@ mod tests {
         assert!(driven(1.0) && !driven(0.4), "the planned one is held, the weak one is not");
     }
 
+    /// How far the hottest brakes of a descent on the grid of 20 m may lie from those on 10 m, K:
+    /// at most, and in the mean over all descents here.
+    const COARSER: (f64, f64) = (3.0, 1.5);
+
     #[test]
     fn the_coarser_grid_tells_the_same() {
         let (road, day) = (passes(), Day::USUAL);
+        let mut apart = Vec::new();
         for kind in [Preset::FiveAxle36, Preset::FiveAxle40, Preset::Rigid18] {
             let truck = Truck::new(kind.spec()).expect("a preset");
             let trip = Trip { truck: &truck, day: &day };
@@ -317,8 +322,14 @@ mod tests {
                     hottest(&fine.samples[descent.from..descent.to]),
                     hottest(&coarse.samples[hold.from..hold.to]),
                 );
-                assert!((a - b).abs() < 3.5, "descent {}: {a} and {b} °C", descent.number);
+                apart.push((a - b).abs());
             }
         }
+        let largest = apart.iter().copied().fold(0.0, f64::max);
+        let mean = apart.iter().sum::<f64>() / apart.len() as f64;
+        assert!(
+            apart.len() > 5 && largest <= COARSER.0 && mean <= COARSER.1,
+            "{mean} K, at most {largest} K: {apart:?}"
+        );
     }
 }
