@@ -154,6 +154,11 @@ test("the evidence lists every row that the tests read, and marks what differs",
   assert.match(await visit.byId("evidence-count").innerText(), new RegExp(`^${rows.length} values; ${known} `));
   assert.equal(await visit.byId("evidence").locator("tbody tr:not(:has(th))").count(), rows.length);
   assert.equal(await visit.byId("evidence").locator("tr.differs").count(), known);
+  // What no answer calls is told beside its source.
+  const unused = new Set(rows.filter((row) => /not used by any answer/.test(row.status)).map((row) => row.source));
+  const told = visit.byId("evidence").locator("th small").filter({ hasText: "not used by any answer" });
+  assert.ok(unused.size > 0);
+  assert.equal(await told.count(), unused.size);
   visit.assertClean();
   await visit.close();
 });

@@ -2,5 +2,6 @@
 
 pub mod evidence;
 pub mod generate;
+pub mod held_grade;
 pub mod trucks;
 pub mod truth;

@@ -1,7 +1,8 @@
 //! Trucks and days that several checks use.
 
 use solver::day::Day;
-use solver::truck::{EngineBrake, EngineCurve, Preset, Retarder, Truck, TruckSpec};
+use solver::truck::{EngineBrake, EngineCurve, Preset, Retarder, TorquePoint, Truck, TruckSpec};
+use solver::units::{RevPerMin, Watts};
 
 /// Metres per second in one mile per hour. Exact.
 pub const MPH: f64 = 0.447_04;
@@ -28,6 +29,13 @@ pub fn preset(preset: Preset) -> Truck {
 #[must_use]
 pub fn truck(spec: TruckSpec) -> Truck {
     Truck::new(spec).unwrap_or_else(|e| panic!("not a truck: {e}"))
+}
+
+/// Rated power of a truck: the largest on its full-load curve.
+#[must_use]
+pub fn rated_power(truck: &Truck) -> Watts {
+    let power = |p: &TorquePoint| p.torque_nm * RevPerMin(p.engine_speed_rpm).radians_per_second();
+    Watts(truck.spec().full_load.iter().map(power).fold(0.0, f64::max))
 }
 
 /// The loaded 80,000 lb combination with another retarder, or none.
@@ -57,7 +65,7 @@ pub fn no_retarder() -> Retarder {
 #[must_use]
 pub fn with_mass_to_power(kg_per_kw: f64) -> TruckSpec {
     let mut spec = Preset::FiveAxle36.spec();
-    let rated = truck(spec.clone()).rated_power().0 / 1e3;
+    let rated = rated_power(&truck(spec.clone())).0 / 1e3;
     let factor = spec.gross_mass_kg / kg_per_kw / rated;
     for point in &mut spec.full_load {
         point.torque_nm *= factor;

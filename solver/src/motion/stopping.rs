@@ -1,4 +1,4 @@
-//! Stopping: distance and deceleration.
+//! Stopping: distances, with brakes and on an escape ramp.
 
 use crate::units::{Grade, Metres, MetresPerSecond};
 
@@ -6,13 +6,6 @@ use crate::units::{Grade, Metres, MetresPerSecond};
 #[must_use]
 pub fn stopping_distance(speed: MetresPerSecond, deceleration: f64) -> Metres {
     Metres(speed.0 * speed.0 / (2.0 * deceleration))
-}
-
-/// Mean deceleration between two speeds over a distance, m/s²: (v₁² − v₂²)/(2·s). With 0.8 and
-/// 0.1 of the first speed this is the mean fully developed deceleration of UN Regulation 13.
-#[must_use]
-pub fn mean_deceleration(from: MetresPerSecond, to: MetresPerSecond, way: Metres) -> f64 {
-    (from.0 * from.0 - to.0 * to.0) / (2.0 * way.0)
 }
 
 /// Length of an escape ramp that stops a truck without brakes: V²/(254·(R + G)), V in km/h, R
@@ -30,6 +23,14 @@ pub fn ramp_length(speed: MetresPerSecond, rolling_resistance: f64, grade: Grade
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_stop_with_the_deceleration_of_a_distance_takes_that_distance() {
+        for (speed, way) in [(26.8224, 76.2), (26.8224, 108.204), (8.9408, 9.7536)] {
+            let found = stopping_distance(MetresPerSecond(speed), speed * speed / (2.0 * way)).0;
+            assert!((found - way).abs() < 1e-9, "{found} m for {way} m");
+        }
+    }
 
     #[test]
     fn a_ramp_that_falls_as_much_as_its_bed_resists_stops_nothing() {

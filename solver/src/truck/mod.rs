@@ -21,7 +21,7 @@ pub use retarder::{
 };
 pub use spec::{TruckError, TruckSpec};
 pub use transmission::Transmission;
-pub use tyres::{LabelClass, SIZES as TYRE_SIZES, TyreSize};
+pub use tyres::{SIZES as TYRE_SIZES, TyreSize};
 
 use crate::units::{Kilograms, MetresPerSecond, Newtons, RevPerMin, Seconds, Watts};
 
@@ -327,13 +327,6 @@ impl Truck {
         let turned = pull.0 / (self.turns(gear) * self.spec.axle_efficiency);
         // The loss is a share of the torque sought: near enough with that share of what is turned.
         turned + gearbox::loss_torque(self.ratio(gear), engine_speed, turned)
-    }
-
-    /// Rated power: the largest on the full-load curve.
-    #[must_use]
-    pub fn rated_power(&self) -> Watts {
-        let power = |p: &TorquePoint| p.torque_nm * RevPerMin(p.engine_speed_rpm).radians_per_second();
-        Watts(self.spec.full_load.iter().map(power).fold(0.0, f64::max))
     }
 
     /// The turning of all wheels as a mass on the road: ΣJ_wheel/r².

@@ -1,7 +1,9 @@
 //! CLIMB and CRAWL: what a truck of 200 lb/hp does on an upgrade.
 
 use super::{Expected, Origin, Row, Status, near};
-use crate::trucks::{FOOT, HORSEPOWER, MPH, POUND, ideal_gears, standard_day, truck, with_mass_to_power};
+use crate::trucks::{
+    FOOT, HORSEPOWER, MPH, POUND, ideal_gears, rated_power, standard_day, truck, with_mass_to_power,
+};
 use solver::motion::{BrakeHeat, Run, State, Trip, crawl, pulling_gear};
 use solver::road::Road;
 use solver::truck::TruckSpec;
@@ -61,7 +63,7 @@ fn share_at_the_wheels(spec: &TruckSpec, mph: f64) -> f64 {
     let (truck, day) = (truck(spec.clone()), standard_day());
     let speed = MetresPerSecond(mph * MPH);
     let (_, pull) = pulling_gear(Trip { truck: &truck, day: &day }, speed);
-    pull * speed / truck.rated_power()
+    pull * speed / rated_power(&truck)
 }
 
 /// Speed, mph, at distances from the foot of +4 %, ft, entered at 60 mph; from 4,000 ft +1 %.

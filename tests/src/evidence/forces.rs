@@ -1,12 +1,11 @@
 //! Forces: resistance alone, wheel inertia, axle efficiency, friction that retarding asks of
-//! the driven axles, what resistance is worth in grade, and control speed as its definition
-//! has it.
+//! the driven axles, and what resistance is worth in grade.
 
-use super::{Expected, Origin, Row, Status, near, number};
+use super::{Origin, Row, Status, near, number};
 use crate::trucks::{POUND, preset, standard_day, truck};
 use solver::day::Day;
-use solver::motion::{Answer, Trip, Unusable, control_speed, held_grade};
-use solver::truck::{Gear, Preset, Stage, Truck, Warmth};
+use solver::motion::Trip;
+use solver::truck::{Gear, Preset, Truck, Warmth};
 use solver::units::{Grade, Metres, MetresPerSecond, RevPerMin};
 
 const NAT: Origin = Origin {
@@ -28,11 +27,6 @@ const ADHESION: Origin = Origin {
     key: "ADHESION",
     status: Status::Computed,
     source: "Equation M·(G − 0.006)/(mass on the driven axles); no printed figures",
-};
-const CONTROL: Origin = Origin {
-    key: "CONTROL",
-    status: Status::Printed,
-    source: "SAE J1489 (1987, rev. 2000): control speed is stable with no service brake, a vehicle is stated by the largest grade for each gear",
 };
 const GRADE_EQUIV: Origin = Origin {
     key: "GRADE-EQUIV",
@@ -167,62 +161,4 @@ pub(super) fn grade_equivalent() -> Vec<Row> {
         near(272.0, 1.0),
         gravity * 80_000.0 / weight,
     )]
-}
-
-/// A vehicle stated by the largest grade for each gear, and turned round: ours returns the
-/// speed, for every preset, gear and stage at several engine speeds.
-pub(super) fn control_speed_inverted() -> Vec<Row> {
-    let row = |kind: Preset| {
-        let truck = preset(kind);
-        let mut errors = Vec::new();
-        for gear in truck.gears() {
-            for stage in truck.stages().filter(|stage| *stage != Stage::OFF) {
-                for share in [0.5, 0.6, 0.75, 0.9, 0.99] {
-                    errors.extend(inverted(kind, gear, stage, share));
-                }
-            }
-        }
-        // None at all would be no agreement.
-        let worst = errors.iter().copied().reduce(f64::max).unwrap_or(f64::NAN);
-        let what = format!(
-            "{}: largest error of {} control speeds found again from the grades held at them",
-            kind.spec().name,
-            errors.len()
-        );
-        CONTROL.row(what, "µm/s", Expected::AtMost(1.0), worst * 1e6)
-    };
-    Preset::ALL.map(row).to_vec()
-}
-
-/// Error of the control speed, m/s, on the grade held at this share of the highest engine
-/// speed; infinite for an answer that is wrong. `None` where no grade is that steep, or where
-/// ours rightly says that the driven axles do not grip on it, or the gear is not locked up.
-fn inverted(kind: Preset, gear: Gear, stage: Stage, share: f64) -> Option<f64> {
-    let (truck, day) = (preset(kind), standard_day());
-    let trip = Trip { truck: &truck, day: &day };
-    let speed = truck.road_speed(gear, truck.highest_engine_speed() * share);
-    if truck.engine_speed(gear, speed) < truck.lowest_engine_speed(stage) {
-        // The lock-up of a converter opens there.
-        return None;
-    }
-    let grade = held_grade(trip, gear, stage, speed, SEA)?;
-    match control_speed(trip, gear, stage, grade, SEA) {
-        // A retarder on the shaft may hold a grade at two speeds: ours is the lower, stable one.
-        Answer::Settles { speed: found, .. } if found < speed && !truck.spec().retarder.is_at_engine() => {
-            let again = held_grade(trip, gear, stage, found, SEA)?;
-            Some((again.0 - grade.0).abs())
-        }
-        Answer::Settles { speed: found, .. } | Answer::Overruns { above: Some(found) } => {
-            Some((found.0 - speed.0).abs())
-        }
-        Answer::NotUsable(Unusable::Grip) => {
-            let grips = trip.holding(gear, stage, speed, trip.air(SEA)) <= trip.grip_for_retarding(grade);
-            grips.then_some(f64::INFINITY)
-        }
-        // Behind an open converter nothing settles.
-        Answer::NotUsable(Unusable::Unlocked) => None,
-        Answer::MoreThanNeeded
-        | Answer::Overruns { above: None }
-        | Answer::NotUsable(Unusable::Slippery | Unusable::CutOut) => Some(f64::INFINITY),
-    }
 }

@@ -7,7 +7,7 @@ use serde::Serialize;
 #[derive(Serialize)]
 struct Written<'a> {
     key: &'a str,
-    status: &'a str,
+    status: String,
     source: &'a str,
     what: &'a str,
     unit: &'a str,
@@ -23,7 +23,7 @@ fn written(row: &Row) -> String {
     let [expected, ours, difference] = text::of(row);
     let written = Written {
         key: row.key,
-        status: row.status.words(),
+        status: row.standing(),
         source: row.source,
         what: &row.what,
         unit: row.unit,

@@ -18,6 +18,7 @@ mod service_brakes;
 mod stopping;
 mod text;
 mod trade;
+mod tyres;
 
 #[cfg(not(target_arch = "wasm32"))]
 pub use json::json;
@@ -118,6 +119,17 @@ impl Row {
         }
     }
 
+    /// What the row is worth, in words: how its figure was come by, and whether an answer rests
+    /// on what it checks.
+    #[must_use]
+    pub fn standing(&self) -> String {
+        let words = self.status.words();
+        match NOT_USED.iter().find(|(key, _)| *key == self.key) {
+            None => words.to_owned(),
+            Some((_, instead)) => format!("{words}; not used by any answer: {instead}"),
+        }
+    }
+
     /// Whether the row is kept as a difference that is known.
     #[must_use]
     pub fn is_known_difference(&self) -> bool {
@@ -213,7 +225,6 @@ pub const KEYS: &[(&str, Rows)] = &[
     ("GSRS-SPLIT", downgrade_temperature::chained),
     ("GSRS-VMAX", downgrade_temperature::fastest),
     ("GRADE-EQUIV", forces::grade_equivalent),
-    ("CONTROL", forces::control_speed_inverted),
     ("NAT", forces::natural_resistance),
     ("ROLL", rolling::by_speed),
     ("ROLL-LOAD", rolling::by_load),
@@ -232,6 +243,14 @@ pub const KEYS: &[(&str, Rows)] = &[
     ("GEODESIC", geodesic::distances),
     ("TRADE", trade::practice),
 ];
+
+const ONE_COEFFICIENT: &str = "the plan takes one coefficient for all tyres, as entered";
+
+/// Checks of what no answer of the project calls, and what stands in its place. Their source is
+/// read and their arithmetic is right, but no answer is better for it; what they check lives
+/// among the tests.
+pub const NOT_USED: &[(&str, &str)] =
+    &[("ROLL", ONE_COEFFICIENT), ("ROLL-LOAD", ONE_COEFFICIENT), ("LABEL", ONE_COEFFICIENT)];
 
 /// The rows of one key.
 ///

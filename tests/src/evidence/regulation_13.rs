@@ -7,10 +7,11 @@
 //! scales to that g.
 
 use super::{Expected, Origin, Row, Status, near, number};
+use crate::held_grade::held_grade;
 use crate::trucks::{preset, truck};
 use solver::constants::GRAVITY;
 use solver::day::Day;
-use solver::motion::{Trip, held_grade};
+use solver::motion::Trip;
 use solver::truck::Preset;
 use solver::units::{Grade, Metres, MetresPerSecond};
 

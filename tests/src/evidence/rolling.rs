@@ -1,9 +1,9 @@
-//! ROLL, ROLL-LOAD and LABEL: rolling resistance by speed, by load and by class.
+//! ROLL, ROLL-LOAD and LABEL: rolling resistance by speed, by load and by class; none of it is
+//! used by the plan ([`super::NOT_USED`]).
 
+use super::tyres::{Construction, LabelClass, rolling_at_speed, rolling_with_load};
 use super::{Origin, Row, Status, near};
 use crate::trucks::MPH;
-use solver::motion::{Construction, rolling_at_speed, rolling_with_load};
-use solver::truck::LabelClass;
 use solver::units::{MetresPerSecond, Newtons};
 
 const ROLL: Origin = Origin {

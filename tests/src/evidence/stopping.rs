@@ -3,13 +3,14 @@
 
 use super::{Expected, Origin, Row, Status, near, number};
 use crate::trucks::{FOOT, MPH};
-use solver::motion::{mean_deceleration, ramp_length, stopping_distance};
-use solver::units::{Grade, Metres, MetresPerSecond};
+use solver::constants::STOP_DECELERATION;
+use solver::motion::{ramp_length, stopping_distance};
+use solver::units::{Grade, MetresPerSecond};
 
 const MFDD: Origin = Origin {
     key: "MFDD",
-    status: Status::Printed,
-    source: "UN Regulation 13, definition of mean fully developed deceleration: (v_b² − v_e²)/(25.92·(s_e − s_b))",
+    status: Status::Computed,
+    source: "UN Regulation 13, definition of mean fully developed deceleration, printed: (v_b² − v_e²)/(25.92·(s_e − s_b))",
 };
 const STOP: Origin = Origin {
     key: "STOP",
@@ -22,56 +23,45 @@ const RAMP: Origin = Origin {
     source: "AASHTO, geometric design of highways: L = V²/(254·(R + G)), from memory, figures computed",
 };
 
-/// d_m with v_b = 0.8·v_0, v_e = 0.1·v_0, in km/h and m.
+/// d_m with v_b = 0.8·v_0, v_e = 0.1·v_0, in km/h and m, over the way that our stop takes between
+/// the two: the definition must give back the deceleration that is kept in reserve.
 pub(super) fn mean_fully_developed() -> Vec<Row> {
     let row = |v0_kmh: f64| {
         let (vb, ve) = (0.8 * v0_kmh, 0.1 * v0_kmh);
-        let way = 23.7;
-        let printed = (vb * vb - ve * ve) / (25.92 * way);
-        let speed = MetresPerSecond::from_kmh;
-        let what = format!("Deceleration from 80 % to 10 % of {v0_kmh} km/h in {way} m");
-        MFDD.row(what, "m/s²", near(printed, 1e-12), mean_deceleration(speed(vb), speed(ve), Metres(way)))
+        let to_stand = |kmh: f64| stopping_distance(MetresPerSecond::from_kmh(kmh), STOP_DECELERATION).0;
+        let ours = (vb * vb - ve * ve) / (25.92 * (to_stand(vb) - to_stand(ve)));
+        let what = format!(
+            "Deceleration by that definition of our stop from {v0_kmh} km/h with {STOP_DECELERATION} m/s²"
+        );
+        MFDD.row(what, "m/s²", near(STOP_DECELERATION, 1e-12), ours)
     };
     [60.0, 80.0, 100.0].map(row).to_vec()
 }
 
-/// Distances as decelerations and back, and that the stop in reserve is reckoned with brakes
-/// no better than the weakest of those.
+/// Distances of the stops asked for, from their decelerations, whose rounding is the tolerance;
+/// and that the stop in reserve is reckoned with brakes no better than the weakest of those.
 pub(super) fn distances() -> Vec<Row> {
-    let mut rows = Vec::new();
-    for (mph, feet, deceleration) in [
+    let row = |(mph, feet, deceleration): (f64, f64, f64)| {
+        let ours = stopping_distance(MetresPerSecond(mph * MPH), deceleration).0 / FOOT;
+        let what = format!("Distance of a stop from {mph} mph with {deceleration:.2} m/s²");
+        STOP.row(what, "ft", near(feet, feet * 0.005 / deceleration), ours)
+    };
+    let mut rows = [
         (60.0, 250.0, 4.72),
         (60.0, 310.0, 3.81),
         (60.0, 355.0, 3.32),
         (60.0, 235.0, 5.02),
         (20.0, 32.0, 4.10),
-    ] {
-        let (speed, way) = (MetresPerSecond(mph * MPH), Metres(feet * FOOT));
-        let ours = mean_deceleration(speed, MetresPerSecond(0.0), way);
-        let back = stopping_distance(speed, ours).0;
-        rows.extend([
-            STOP.row(
-                format!("Deceleration of a stop from {mph} mph in {feet} ft"),
-                "m/s²",
-                near(deceleration, 0.01),
-                ours,
-            ),
-            STOP.row(
-                format!(
-                    "Distance of the stop from {mph} mph in {feet} ft, found again from its deceleration"
-                ),
-                "m",
-                near(way.0, 1e-9),
-                back,
-            ),
-        ]);
-    }
-    let weakest = mean_deceleration(MetresPerSecond(60.0 * MPH), MetresPerSecond(0.0), Metres(355.0 * FOOT));
+    ]
+    .map(row)
+    .to_vec();
+    let fastest = 60.0 * MPH;
+    let weakest = fastest * fastest / (2.0 * 355.0 * FOOT);
     rows.push(STOP.row(
         "Deceleration kept in reserve for one hard stop, over that of the gentlest stop asked for",
         "",
         Expected::LessThan(1.0),
-        solver::constants::STOP_DECELERATION / weakest,
+        STOP_DECELERATION / weakest,
     ));
     rows
 }

@@ -2,7 +2,8 @@
 
 use super::{Expected, Origin, Row, Status, near};
 use crate::trucks::{
-    HORSEPOWER, MPH, ideal_gears, in_thirds, loaded_80_000_lb, no_retarder, preset, standard_day, truck,
+    HORSEPOWER, MPH, ideal_gears, in_thirds, loaded_80_000_lb, no_retarder, preset, rated_power,
+    standard_day, truck,
 };
 use solver::day::Day;
 use solver::motion::{Answer, BrakeHeat, Run, State, Trip, control_speed, crawl};
@@ -62,7 +63,7 @@ fn fastest_with_ideal_gearing(truck: &Truck, day: &Day) -> f64 {
 fn older_truck(gears: Vec<f64>) -> Truck {
     let mut spec = loaded_80_000_lb(in_thirds(200.0));
     let rated = 300.0 * HORSEPOWER;
-    let own = truck(spec.clone()).rated_power().0;
+    let own = rated_power(&truck(spec.clone())).0;
     for point in &mut spec.full_load {
         point.torque_nm *= rated / own;
     }
@@ -76,7 +77,7 @@ fn retarding_power_is_about_rated_power() -> Vec<Row> {
         let truck = preset(kind);
         let peak = truck.retarding_power(truck.full_stage(), truck.highest_engine_speed());
         let what = format!("{}: full retarding power over rated power", truck.spec().name);
-        TRADE.row(what, "", Expected::Between(0.8, 1.1), peak / truck.rated_power())
+        TRADE.row(what, "", Expected::Between(0.8, 1.1), peak / rated_power(&truck))
     };
     let at_engine = |kind: &Preset| kind.spec().retarder.is_at_engine();
     Preset::ALL.into_iter().filter(at_engine).map(row).collect()
