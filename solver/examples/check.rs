@@ -10,14 +10,14 @@
 //!                         tipper-26t, b-double-62t, coach, coach-converter)
 //!   --retarder KIND       another kind of retarder with assumed numbers (none,
 //!                         compression-release, exhaust-valve, hydrodynamic, electromagnetic, …)
-//!   --truck TRUCK.json    a truck of one's own: the fields of `TruckSpec`
+//!   --truck TRUCK.json    a truck file: one saved by the page or by --print-truck
 //!   --day DAY.json        a day of one's own: the fields of `Day`
 //!   --mass-kg N           gross mass; the driven axles keep their share of it
 //!   --may-snub            allow snubs within the heat limit
 //!   --grade I             print the gear × stage table of one constant grade, no road
 //!   --height-m N          height of that grade, 0 if not given
 //!   --gpx-out FILE        write the annotated road as GPX 1.1
-//!   --print-truck         print the truck as JSON, to begin one's own with
+//!   --print-truck         print the truck as a truck file, to begin one's own with
 //!   --study               what if, and how sure: JSON
 //!   --json                print JSON instead of text
 //! ```
@@ -70,7 +70,7 @@ fn run(arguments: &Arguments) -> Result<String, String> {
     let day = arguments.day()?;
     let trip = Trip { truck: &truck, day: &day };
     match &arguments.job {
-        Job::PrintTruck => check::json::pretty(truck.spec()),
+        Job::PrintTruck => Ok(solver::report::truck_file::write(truck.spec())),
         Job::Grade { grade, height } => {
             let table = solver::plan::table(trip, *grade, *height);
             if arguments.json {

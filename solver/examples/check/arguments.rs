@@ -80,7 +80,7 @@ impl Arguments {
     pub(crate) fn truck(&self) -> Result<Truck, String> {
         let mut spec = match &self.truck_file {
             None => self.preset.spec(),
-            Some(path) => from_json::<TruckSpec>(path)?,
+            Some(path) => truck_file(path)?,
         };
         if let Some(mass_kg) = self.mass_kg {
             spec.drive_axle_mass_kg *= mass_kg / spec.gross_mass_kg;
@@ -136,7 +136,15 @@ fn steep(grade: f64) -> Result<Grade, String> {
     }
 }
 
+/// A truck file, as the page saves and opens it.
+fn truck_file(path: &str) -> Result<TruckSpec, String> {
+    solver::report::truck_file::read(&text_of(path)?).map_err(|e| format!("{path} could not be used. {e}"))
+}
+
 fn from_json<T: serde::de::DeserializeOwned>(path: &str) -> Result<T, String> {
-    let text = std::fs::read_to_string(path).map_err(|e| format!("{path} could not be opened: {e}."))?;
-    serde_json::from_str(&text).map_err(|e| format!("{path} could not be used: {e}."))
+    serde_json::from_str(&text_of(path)?).map_err(|e| format!("{path} could not be used: {e}."))
+}
+
+fn text_of(path: &str) -> Result<String, String> {
+    std::fs::read_to_string(path).map_err(|e| format!("{path} could not be opened: {e}."))
 }

@@ -10,7 +10,8 @@ use crate::limits::{self, Entry, OutOfRange, bounds};
 use serde::{Deserialize, Serialize};
 use std::fmt;
 
-/// Everything that is entered of a truck; also the truck file, as JSON with these names.
+/// Everything that is entered of a truck. A truck file (`truck_file` in the reports) has it under
+/// `truck`, as JSON with these names.
 ///
 /// Names carry their units. Unknown names are refused, so that a misspelt entry is not
 /// silently dropped.
