@@ -61,12 +61,54 @@ test("a file chosen before the demo has arrived is not replaced by it", async ()
   await visit.close();
 });
 
+/** All that this page keeps on the machine: local storage by name, and the keys of its database. */
+function keptHere(visit) {
+  return visit.page.evaluate(async () => {
+    const named = Object.entries(localStorage).filter(([name]) => name.startsWith("steadygrade."));
+    const answer = (request) =>
+      new Promise((resolve, reject) => {
+        request.onsuccess = () => resolve(request.result);
+        request.onerror = () => reject(request.error);
+      });
+    const database = await answer(indexedDB.open("steadygrade"));
+    const stores = [...database.objectStoreNames];
+    const keys = stores.length > 0 ? await answer(database.transaction("roads").objectStore("roads").getAllKeys()) : [];
+    database.close();
+    return { storage: Object.fromEntries(named), roads: keys };
+  });
+}
+
 test("all that is kept is forgotten at the second press, and the page begins anew", async () => {
+  // What begins by itself, on a machine that has never been here.
+  const fresh = await openDemo(browser);
+  const untouched = await keptHere(fresh);
+  assert.deepEqual(untouched.roads, []);
+  await fresh.close();
+
   const visit = await openDemo(browser);
   await dropFile(visit, "drop-zone", hill);
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
-  await visit.byId("entry-gross_mass").fill("30");
   await settle(visit);
+  await visit.byId("entry-gross_mass").fill("30");
+  await visit.byId("put-at").fill("3");
+  await visit.byId("put").click();
+  await visit.byId("targets-large").click();
+  await visit.byId("own-trucks").locator("summary").click();
+  await visit.byId("truck-name").fill("Heavy one");
+  await visit.byId("keep-truck").click();
+  await visit.byId("take-truck").filter({ hasText: "Heavy one" }).waitFor();
+  await visit.byId("keep-beside").click();
+  await visit.byId("rate-hour").fill("60");
+  await visit.byId("rate-hour").press("Tab");
+  await settle(visit);
+  const full = await keptHere(visit);
+  assert.deepEqual(full.roads.toSorted(), ["beside", "last"]);
+  for (const kind of ["kept", "roads", "gloves", "rates"]) {
+    const name = Object.keys(full.storage).find((it) => it.startsWith(`steadygrade.${kind}.`));
+    assert.ok(name, `${kind} is kept`);
+    assert.notEqual(full.storage[name], untouched.storage[name], kind);
+  }
+
   await visit.byId("forget").click();
   assert.match(await read(visit, "forget"), /once more/);
   await visit.byId("entry-gross_mass").focus();
@@ -75,9 +117,14 @@ test("all that is kept is forgotten at the second press, and the page begins ane
   await Promise.all([visit.page.waitForEvent("load"), visit.byId("forget").click()]);
   await visit.byId("demo").waitFor();
   await settle(visit);
+  assert.deepEqual(await keptHere(visit), untouched, "only what begins by itself, as on a new machine");
   assert.equal(await visit.byId("entry-gross_mass").inputValue(), "36.287");
-  const left = await visit.page.evaluate(() => Object.keys(localStorage).filter((name) => name.includes("roads")));
-  assert.deepEqual(left, []);
+  assert.equal(await visit.byId("targets-large").getAttribute("aria-pressed"), "false");
+  assert.equal(await visit.byId("two-table").count(), 0);
+  await visit.byId("own-trucks").locator("summary").click();
+  assert.equal(await visit.byId("take-truck").count(), 0);
+  await visit.byId("keep-beside").click();
+  assert.equal(await visit.byId("rate-hour").inputValue(), "");
   visit.assertClean();
   await visit.close();
 });
