@@ -18,12 +18,13 @@ const WORKER_MODULE_KB: usize = 110;
 const STUDY_MODULE_KB: usize = 160;
 const SERVICE_WORKER_KB: usize = 4;
 const MANIFEST_KB: usize = 1;
-/// The page as one file, as it lies on a stick.
-const ONE_FILE_KB: usize = 2_700;
+/// The page as one file, as it lies on a stick, in the language that makes it largest. Raised from
+/// 2,700 when the other languages began to be counted: three of them are above that.
+const ONE_FILE_KB: usize = 2_800;
 /// The teaching roads, each of which is fetched by itself.
 const LESSONS_KB: usize = 25;
 
-/// The class view, a page of its own: its module, and all of it as one file.
+/// The class view, a page of its own: its module, and all of it as one file; of every language.
 const CLASS_MODULE_KB: usize = 255;
 const CLASS_FILE_KB: usize = 2_600;
 
@@ -69,10 +70,10 @@ pub(crate) fn run() -> Outcome {
         ("the service worker, later", compressed(dist::SERVICE_WORKER)?, SERVICE_WORKER_KB),
         ("the manifest, later", compressed(MANIFEST)?, MANIFEST_KB),
         ("the largest module of another language", largest_translated(&dist)?, PAGE_MODULE_KB),
-        ("the page as one file, unpacked", read(&dist, &dist::standalone_in("en"))?.len(), ONE_FILE_KB),
+        ("the largest page as one file", largest_file(&dist, dist::standalone_in)?, ONE_FILE_KB),
         ("the largest module of the class view", largest_class(&dist)?, CLASS_MODULE_KB),
         ("the teaching roads together", lessons(&dist)?, LESSONS_KB),
-        ("the class view as one file", read(&dist, "standalone-class.html")?.len(), CLASS_FILE_KB),
+        ("the largest class view as one file", largest_file(&dist, dist::class_file_in)?, CLASS_FILE_KB),
     ];
     println!();
     let mut exceeded = Vec::new();
@@ -94,6 +95,13 @@ fn largest_translated(dist: &Path) -> Outcome<usize> {
 fn largest_class(dist: &Path) -> Outcome<usize> {
     let tags = LANGUAGES.iter().map(|language| language.tag).chain(["en"]);
     largest(dist, tags.map(|tag| format!("{CLASS}-{tag}-")))
+}
+
+/// The largest of what is one file in each language, unpacked; each must be there.
+fn largest_file(dist: &Path, name_in: fn(&str) -> String) -> Outcome<usize> {
+    let tags = LANGUAGES.iter().map(|language| language.tag).chain(["en"]);
+    tags.map(|tag| read(dist, &name_in(tag)).map(|bytes| bytes.len()))
+        .try_fold(0, |largest, size| size.map(|size| largest.max(size)))
 }
 
 /// The largest of the modules whose names begin so, compressed.
@@ -200,6 +208,20 @@ mod tests {
         let names: Vec<&str> = loaded.iter().map(|file| file.name.as_str()).collect();
         let expected = ["app-1.js", "index.html", "snippets/inline0.js", "worker-2.js", "worker-2.wasm"];
         assert_eq!(names, expected);
+        fs::remove_dir_all(&dist).expect("the folder was ours");
+    }
+
+    #[test]
+    fn of_one_file_in_each_language_the_largest_counts() {
+        let dist = std::env::temp_dir().join(format!("steadygrade-one-file-{}", std::process::id()));
+        fs::create_dir_all(&dist).expect("a temporary folder");
+        for (k, tag) in LANGUAGES.iter().map(|language| language.tag).chain(["en"]).enumerate() {
+            fs::write(dist.join(dist::standalone_in(tag)), vec![b' '; 10 * (4 - k)]).expect("a file in it");
+        }
+        assert_eq!(largest_file(&dist, dist::standalone_in), Ok(40));
+        // One that is not there is not one that is small.
+        fs::remove_file(dist.join("standalone-fr.html")).expect("it is there");
+        assert!(largest_file(&dist, dist::standalone_in).is_err());
         fs::remove_dir_all(&dist).expect("the folder was ours");
     }
 

@@ -6,6 +6,7 @@ use crate::{
     tally::{Tally, run_counted},
     tools,
 };
+use std::process::Command;
 use std::time::{Duration, Instant};
 
 /// The steps, in their order.
@@ -84,9 +85,7 @@ impl Step {
                 "-D",
                 "warnings",
             ]))),
-            Step::TestsNative => {
-                run_counted(program("cargo").args(["test", "--workspace", "--no-fail-fast"]))
-            }
+            Step::TestsNative => run_counted(&mut native_tests()),
             Step::TestsWasm => run_counted(program("cargo").args([
                 "test",
                 "-p",
@@ -101,6 +100,14 @@ impl Step {
             Step::Browser => browser::run_tests(),
         }
     }
+}
+
+/// All native tests. Snapshots that are to be written anew hold whatever comes out: nobody who asks
+/// whether everything holds means that.
+fn native_tests() -> Command {
+    let mut command = program("cargo");
+    command.args(["test", "--workspace", "--no-fail-fast"]).env_remove("STEADYGRADE_UPDATE");
+    command
 }
 
 /// How a step ended.
@@ -189,4 +196,15 @@ fn summarise(reports: &[Report], time: Duration) -> Outcome {
 
 fn uncounted(outcome: Outcome) -> (Tally, Outcome) {
     (Tally::default(), outcome)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::native_tests;
+
+    #[test]
+    fn snapshots_are_compared_and_not_written_anew() {
+        let tests = native_tests();
+        assert!(tests.get_envs().any(|it| it == ("STEADYGRADE_UPDATE".as_ref(), None)));
+    }
 }

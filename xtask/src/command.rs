@@ -14,7 +14,7 @@ cargo xtask COMMAND
                                  measure roads whose truth is known
   shots [--no-build]             pictures of the page into target/shots/
 
-Missing tools are installed into .tools/ the first time: about 8 minutes on two cores.
+Missing tools are installed into .tools/ the first time: about ten minutes on two cores.
 ";
 
 /// The port `serve` tries first.

@@ -17,6 +17,7 @@ mod standalone;
 mod tags;
 
 pub(crate) use cache::WORKER as SERVICE_WORKER;
+pub(crate) use class::one_file_name as class_file_in;
 pub(crate) use languages::{LANGUAGES, build as build_languages};
 pub(crate) use standalone::name_in as standalone_in;
 

@@ -18,7 +18,7 @@ pub(super) fn page_name(tag: &str) -> String {
 }
 
 /// The name of its page as one file.
-pub(super) fn one_file_name(tag: &str) -> String {
+pub(crate) fn one_file_name(tag: &str) -> String {
     format!("standalone-{}", page_name(tag))
 }
 
