@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
-import { chooseFile, dropFile, openDemo, openPage, settle, startBrowser } from "./page.mjs";
+import { chooseFile, dropFile, dropFiles, openDemo, openPage, settle, startBrowser } from "./page.mjs";
 import { flatFile, hill, roadsFile, webPage } from "./roads.mjs";
 import { changedSentence, read, sameSentence } from "./read.mjs";
 
@@ -82,27 +82,16 @@ for (const [file, expected] of [
   });
 }
 
-/** Drops several files at once. */
-async function dropAll(visit, files) {
-  const given = files.map(({ name, bytes }) => ({ name, text: bytes.toString("utf8") }));
-  const dataTransfer = await visit.page.evaluateHandle((given) => {
-    const transfer = new DataTransfer();
-    for (const { name, text } of given) transfer.items.add(new File([text], name));
-    return transfer;
-  }, given);
-  await visit.byId("drop-zone").dispatchEvent("drop", { dataTransfer });
-}
-
 test("several files are joined once they are in order, and one that does not meet the other is told", async () => {
   const visit = await openWorked();
   const [there, back] = [{ ...hill, name: "a.gpx" }, { ...hill, name: "b.gpx" }];
-  await dropAll(visit, [back, there]);
+  await dropFiles(visit, "drop-zone", [back, there]);
   assert.match(await read(visit, "leg-0"), /a\.gpx/);
   await visit.byId("join").click();
   assert.match(await read(visit, "file-error"), /File 2 begins 9\.0 km from where file 1 ends/);
   await visit.byId("close-trouble").click();
   assert.match(await read(visit, "road-name"), /invented demo/);
-  await dropAll(visit, [there, back]);
+  await dropFiles(visit, "drop-zone", [there, back]);
   await visit.byId("turn-1").click();
   await visit.byId("join").click();
   await shows(visit, "Test hill");
@@ -114,7 +103,7 @@ test("several files are joined once they are in order, and one that does not mee
 
 test("more files than can be joined are refused with a remedy", async () => {
   const visit = await openWorked();
-  await dropAll(visit, Array.from({ length: 21 }, (_, k) => ({ ...hill, name: `${k}.gpx` })));
+  await dropFiles(visit, "drop-zone", Array.from({ length: 21 }, (_, k) => ({ ...hill, name: `${k}.gpx` })));
   assert.match(await read(visit, "drop-error"), /Up to 20 files/);
   visit.assertClean();
   await visit.close();

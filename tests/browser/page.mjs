@@ -180,19 +180,25 @@ export async function fileFrom(path) {
 }
 
 /** Lets a file fall on the element with this data-testid, as a hand with a mouse does. */
-export async function dropFile(visit, id, { name, bytes, type = "application/gpx+xml" }) {
-  const base64 = Buffer.from(bytes).toString("base64");
-  const dataTransfer = await visit.page.evaluateHandle(
-    ([name, base64, type]) => {
+export function dropFile(visit, id, file) {
+  return dropFiles(visit, id, [file]);
+}
+
+/** The same with several files at once. */
+export async function dropFiles(visit, id, files) {
+  const given = files.map(({ name, bytes, type = "application/gpx+xml" }) => {
+    return { name, type, base64: Buffer.from(bytes).toString("base64") };
+  });
+  const dataTransfer = await visit.page.evaluateHandle((given) => {
+    const transfer = new DataTransfer();
+    for (const { name, type, base64 } of given) {
       const text = atob(base64);
       const array = new Uint8Array(text.length);
       for (let i = 0; i < text.length; i += 1) array[i] = text.charCodeAt(i);
-      const transfer = new DataTransfer();
       transfer.items.add(new File([array], name, { type }));
-      return transfer;
-    },
-    [name, base64, type],
-  );
+    }
+    return transfer;
+  }, given);
   const zone = visit.byId(id);
   await zone.waitFor();
   for (const event of ["dragenter", "dragover", "drop"]) {

@@ -3,11 +3,14 @@
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
-import { dropFile, openDemo, openPage, settle, startBrowser } from "./page.mjs";
+import { dropFile, dropFiles, openDemo, openPage, settle, startBrowser } from "./page.mjs";
 import { read, sameSentence } from "./read.mjs";
 import { hill, roadFile } from "./roads.mjs";
 
 const gentle = roadFile("Gentle way", [[2000, 0], [9000, -0.04], [2000, 0]]);
+/** From the foot of the test hill 4 km up to another pass, recorded on the way back. Files that are dropped
+ * together are put in the order of their names. */
+const upAgain = roadFile("Upper side", [[4000, 0.07], [1000, 0]], { start: 500, from: 9000, homewards: true });
 
 let browser;
 before(async () => {
@@ -23,17 +26,22 @@ const ready = async (visit) => {
 const TYPE = "application/octet-stream";
 const places = (visit) => visit.byId("place");
 
-/** Two files joined, the road turned around, a place, a marker, 22 t in the wet: saved. */
+/** Two files joined, the second of them turned, and the road of both driven the other way. */
+async function joinBoth(visit) {
+  await dropFiles(visit, "drop-zone", [hill, upAgain]);
+  await visit.byId("turn-1").click();
+  await visit.byId("join").click();
+  await visit.byId("road-name").filter({ hasText: "Test hill + Upper side" }).waitFor();
+  await ready(visit);
+  await visit.byId("reverse").click();
+  await settle(visit);
+}
+
+/** Such a road, a place, a marker, 22 t in the wet: saved. */
 async function save() {
   const visit = await openPage(browser);
   await ready(visit);
-  await dropFile(visit, "drop-zone", hill);
-  await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
-  await ready(visit);
-  await visit.byId("reverse").click();
-  await settle(visit);
-  await visit.byId("reverse").click();
-  await settle(visit);
+  await joinBoth(visit);
   await visit.byId("entry-gross_mass").fill("22");
   await visit.byId("surface-wet").click();
   await settle(visit);
@@ -52,7 +60,9 @@ async function save() {
     sentence: await read(visit, "verdict-sentence"),
     things: await places(visit).count(),
     sheet: await read(visit, "sheet"),
+    ends: await read(visit, "road-ends"),
   };
+  assert.match(project.ends, /14\.0 km/);
   visit.assertClean();
   await visit.close();
   return project;
@@ -60,10 +70,18 @@ async function save() {
 
 test("a project brings back road, places, marker, truck and day, and what was entered is at hand", async () => {
   const project = await save();
-  assert.equal(project.name, "Test-hill.steadygrade");
-  const line = project.bytes.subarray(0, project.bytes.indexOf(10)).toString();
-  assert.equal(JSON.parse(line).steadygrade_project, 2);
-  assert.deepEqual(project.bytes.subarray(line.length + 1), hill.bytes, "the road's file as it was given");
+  assert.match(project.name, /^Test-hill.*Upper-side\.steadygrade$/);
+  const end = project.bytes.indexOf(10);
+  const header = JSON.parse(project.bytes.subarray(0, end).toString());
+  assert.equal(header.steadygrade_project, 2);
+  const { road } = header.project;
+  assert.equal(road.reversed, true);
+  assert.deepEqual(road.files, [
+    { name: hill.name, bytes: hill.bytes.length, backwards: false },
+    { name: upAgain.name, bytes: upAgain.bytes.length, backwards: true },
+  ]);
+  const files = Buffer.concat([hill.bytes, upAgain.bytes]);
+  assert.deepEqual(project.bytes.subarray(end + 1), files, "the road's files as they were given");
 
   const visit = await openPage(browser);
   await ready(visit);
@@ -74,13 +92,19 @@ test("a project brings back road, places, marker, truck and day, and what was en
   await sameSentence(visit, project.sentence);
   await settle(visit);
   assert.equal(await visit.byId("entry-gross_mass").inputValue(), "22");
-  assert.equal(await places(visit).count(), project.things);
+  const same = async () => {
+    assert.match(await read(visit, "road-name"), /Test hill \+ Upper side/);
+    assert.equal(await read(visit, "road-ends"), project.ends, "from the same end");
+    assert.equal(await places(visit).count(), project.things);
+  };
+  await same();
   assert.equal(await read(visit, "sheet"), project.sheet, "the same card");
-  // A reload keeps it, places too.
+  // A reload keeps it, places too; what was typed for the marker it does not.
   await visit.page.reload();
   await ready(visit);
   await sameSentence(visit, project.sentence);
-  assert.equal(await places(visit).count(), project.things);
+  await settle(visit);
+  await same();
   visit.assertClean();
   await visit.close();
 });
@@ -205,9 +229,7 @@ test("back to mine gives truck and day back; undo gives back the places put ther
   const project = await save();
   const visit = await openPage(browser);
   await ready(visit);
-  await dropFile(visit, "drop-zone", hill);
-  await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
-  await ready(visit);
+  await joinBoth(visit);
   for (const at of ["1.0", "2.0", "3.0"]) {
     await visit.byId("put-at").fill(at);
     await visit.byId("put").click();

@@ -2,15 +2,17 @@
 
 /**
  * A straight road of `pieces`, each [length in metres, grade as a fraction], with points
- * 20 m apart. It lies in the open ocean, where no road is.
+ * 20 m apart. It lies in the open ocean, where no road is. options: `start`, its first height;
+ * `from`, how many metres north it begins of where such roads do; `homewards`: recorded from its
+ * other end.
  */
-export function roadFile(name, pieces, { start = 900, fileName = `${name}.gpx` } = {}) {
-  return { name: fileName, bytes: Buffer.from(gpx([track(name, pieces, start)])) };
+export function roadFile(name, pieces, { start = 900, from = 0, homewards = false, fileName = `${name}.gpx` } = {}) {
+  return { name: fileName, bytes: Buffer.from(gpx([track(name, pieces, { start, from, homewards })])) };
 }
 
 /** One file with several such roads. */
 export function roadsFile(fileName, roads) {
-  return { name: fileName, bytes: Buffer.from(gpx(roads.map(([name, pieces]) => track(name, pieces, 900)))) };
+  return { name: fileName, bytes: Buffer.from(gpx(roads.map(([name, pieces]) => track(name, pieces)))) };
 }
 
 function gpx(tracks) {
@@ -18,10 +20,10 @@ function gpx(tracks) {
 <gpx version="1.1" creator="test" xmlns="http://www.topografix.com/GPX/1/1">${tracks.join("")}</gpx>`;
 }
 
-function track(name, pieces, start) {
+function track(name, pieces, { start = 900, from = 0, homewards = false } = {}) {
   const points = [];
   let height = start;
-  let at = 0;
+  let at = from;
   const put = () =>
     points.push(`<trkpt lat="${(-40 + at / 111_000).toFixed(7)}" lon="-20"><ele>${height.toFixed(2)}</ele></trkpt>`);
   put();
@@ -32,6 +34,7 @@ function track(name, pieces, start) {
       put();
     }
   }
+  if (homewards) points.reverse();
   return `<trk><name>${name}</name><trkseg>${points.join("")}</trkseg></trk>`;
 }
 

@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { dropFile, openDemo, phone, settle, startBrowser, takeShot } from "./page.mjs";
+import { dropFile, dropFiles, openDemo, phone, settle, startBrowser, takeShot } from "./page.mjs";
 import { read } from "./read.mjs";
 import { hill, roadFile, webPage } from "./roads.mjs";
 
@@ -29,18 +29,6 @@ async function choose(visit, file, name) {
   await dropFile(visit, "drop-zone", file);
   await visit.byId("road-name").filter({ hasText: name }).waitFor();
   await settle(visit);
-}
-
-/** Lets several files fall on the page at once. */
-async function dropFiles(visit, files) {
-  const transfer = await visit.page.evaluateHandle((files) => {
-    const data = new DataTransfer();
-    for (const { name, text } of files) data.items.add(new File([text], name));
-    return data;
-  }, files.map(({ name, bytes }) => ({ name, text: bytes.toString("utf8") })));
-  for (const event of ["dragenter", "dragover", "drop"]) {
-    await visit.byId("drop-zone").dispatchEvent(event, { dataTransfer: transfer });
-  }
 }
 
 test("a road kept stands beside the next one: both on one scale, with their differences", async () => {
@@ -131,7 +119,7 @@ test("money comes of the rates entered, and is kept", async () => {
 
 test("many files become a list, the worst first; any two of them stand side by side", async () => {
   const visit = await openDemo(browser);
-  await dropFiles(visit, [level, gentle, { ...webPage, name: "saved.gpx" }, steep, hill]);
+  await dropFiles(visit, "drop-zone", [level, gentle, { ...webPage, name: "saved.gpx" }, steep, hill]);
   await visit.byId("rank").click();
   await visit.byId("ranked-head").filter({ hasText: /^5 roads$/ }).waitFor();
   const names = await visit.byId("ranked-row").locator("h3").allInnerTexts();
@@ -162,7 +150,7 @@ test("many files become a list, the worst first; any two of them stand side by s
 
 test("on a phone at night the list and the pair fit the width", async () => {
   const visit = await openDemo(browser, { viewport: { ...phone, width: 360 }, scheme: "dark" });
-  await dropFiles(visit, [gentle, steep]);
+  await dropFiles(visit, "drop-zone", [gentle, steep]);
   await visit.byId("rank").tap();
   await visit.byId("ranked-head").filter({ hasText: /^2 roads$/ }).waitFor();
   await visit.byId("beside-ranked").first().tap();
