@@ -6,6 +6,7 @@ mod lessons;
 mod monotone;
 mod parts;
 mod physics;
+mod readers;
 mod resampling;
 mod retarders;
 mod ride;
