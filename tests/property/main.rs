@@ -1,5 +1,6 @@
 //! What must hold for any road, truck and file.
 
+mod cautious;
 mod curves;
 mod export;
 mod lessons;

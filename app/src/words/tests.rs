@@ -2,7 +2,7 @@
 
 use super::*;
 use crate::desk::Desk;
-use crate::entries::Entries;
+use crate::entries::{Entries, EntryProblem};
 use crate::format::Units::{Imperial, Metric};
 use crate::lesson::Lesson;
 use crate::message::{Reply, Request, Task};
@@ -161,6 +161,8 @@ fn sentences_end_and_are_not_empty() {
         Note::StartsInDescent,
         Note::PartlyUnassessed,
         Note::PoorHeights,
+        Note::SteeperBeyond,
+        Note::HotElsewhere,
         Note::CannotClimb,
     ];
     let sentences = notes.map(|note| words().note(note));

@@ -158,6 +158,12 @@ fn of_note(note: Note) -> &'static str {
         }
         Note::PartlyUnassessed => "Parts of the road could not be assessed; nothing is said there.",
         Note::PoorHeights => "The heights are poor: grades are advisory only.",
+        Note::SteeperBeyond => {
+            "A descent ends or begins at a stretch steeper than a road is believed to be; it is planned for that grade."
+        }
+        Note::HotElsewhere => {
+            "Away from the descents a hard stop would pass the heat limit on a falling stretch."
+        }
         Note::CannotClimb => "The truck cannot climb part of this road.",
     }
 }

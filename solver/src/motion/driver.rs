@@ -234,11 +234,14 @@ impl Driver<'_> {
             return fastest.min(scene.cap).max(WALKING_SPEED);
         }
         let held = first - self.able(scene, v).0;
-        let middle = MetresPerSecond(0.5 * (v.0 + reach(held)));
+        // The retarder is not let to slow the truck below the cap: at half of a slow speed the engine
+        // would turn too slowly for it to hold at all.
+        let lowest = scene.cap.min(fastest);
+        let middle = MetresPerSecond(0.5 * (v.0 + reach(held).max(lowest)));
         let slowed = reach(demand(held) - self.able(scene, middle).0);
         let overspeed = trip.truck.road_speed(gear, trip.truck.highest_engine_speed()).0;
         let slack = (hold.speed.0 + SPEED_SLACK).min(overspeed).max(scene.cap);
-        slowed.clamp(scene.cap.min(fastest), slack.min(fastest))
+        slowed.clamp(lowest, slack.min(fastest))
     }
 
     /// Books the cell: what kept the truck at that pace, and the heat of it.

@@ -125,15 +125,32 @@ impl Trip<'_> {
         Newtons(gripping.unwrap_or(0.0))
     }
 
-    /// The weakest stage that holds `need`, or the strongest that may be used.
+    /// The weakest stage that holds `need`, or the strongest that the driven axles grip on this grade.
     #[must_use]
-    pub fn weakest_stage(self, gear: Gear, speed: MetresPerSecond, air: Air, need: Newtons) -> Stage {
-        let strongest = self.strongest_stage();
+    pub fn weakest_stage(
+        self,
+        gear: Gear,
+        speed: MetresPerSecond,
+        grade: Grade,
+        air: Air,
+        need: Newtons,
+    ) -> Stage {
         if need.0 <= 0.0 {
             return Stage::OFF;
         }
-        let mut stages = self.truck.stages().filter(|stage| *stage <= strongest);
-        stages.find(|stage| self.holding(gear, *stage, speed, air) >= need).unwrap_or(strongest)
+        let (strongest, grip) = (self.strongest_stage(), self.grip_for_retarding(grade));
+        let mut found = Stage::OFF;
+        for stage in self.truck.stages().filter(|stage| *stage <= strongest) {
+            let force = self.holding(gear, stage, speed, air);
+            if !stage.is_off() && force > grip {
+                break;
+            }
+            found = stage;
+            if force >= need {
+                break;
+            }
+        }
+        found
     }
 
     /// The strongest stage that the surface lets be recommended.

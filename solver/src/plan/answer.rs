@@ -53,15 +53,14 @@ impl Plan {
         self.descents.iter().map(Descent::hold).collect()
     }
 
-    /// The descent that decides whether and how the road can be driven: the worst verdict,
-    /// then the hottest brakes, then the slowest; `None` on a road without a descent.
+    /// The descent that decides whether and how the road can be driven, by [`Descent::severity`];
+    /// `None` on a road without a descent.
     #[must_use]
     pub fn deciding(&self) -> Option<&Descent> {
         self.worst_first().first().copied()
     }
 
-    /// Descents, worst first: by verdict; where the retarder holds them by hold speed, slowest
-    /// first; where it takes the service brakes by their temperature after a stop.
+    /// Descents, the worst first, by [`Descent::severity`].
     #[must_use]
     pub fn worst_first(&self) -> Vec<&Descent> {
         let order = ascending(self.descents.iter().map(|descent| -descent.severity()));
@@ -71,12 +70,15 @@ impl Plan {
 
 impl Descent {
     /// Grows with what is worse, also from road to road: by verdict; where the retarder holds, the
-    /// slower the worse; where it takes the service brakes, the hotter.
+    /// slower the worse, at the same speed the hotter; where it takes the service brakes, the hotter.
     #[must_use]
     pub fn severity(&self) -> f64 {
         let within = match &self.choice {
             Choice::Held(advice) => match advice.verdict {
-                Verdict::RetarderHolds | Verdict::LittleInReserve => -advice.speed.0,
+                // Hold speeds are whole km/h apart: no temperature comes near that here.
+                Verdict::RetarderHolds | Verdict::LittleInReserve => {
+                    1e-5 * advice.hottest_after_stop.0 - advice.speed.0
+                }
                 Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => advice.hottest_after_stop.0,
             },
             Choice::NoSafeSpeed(none) => none.hottest_after_stop.0,
@@ -101,6 +103,11 @@ pub enum Note {
     PartlyUnassessed,
     /// Heights are poor: grades are advisory only.
     PoorHeights,
+    /// At an end of a descent lies a stretch that is steeper than a road is believed to be. It is not
+    /// assessed; the descent is planned for the grade that its heights have.
+    SteeperBeyond,
+    /// Away from the descents the road falls where one hard stop would pass the heat limit.
+    HotElsewhere,
     /// The truck cannot climb part of this road at full load.
     CannotClimb,
 }

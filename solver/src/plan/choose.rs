@@ -11,8 +11,8 @@ use super::descents::Stretch;
 use super::margin::{HOLD_SHARE, Point, best_gear, least_margin, speeds, turns_over};
 use super::stages::stage_spans;
 use crate::constants::MPH;
-use crate::day::ServiceBrakes;
-use crate::motion::{Hold, Run, Trip};
+use crate::day::{Day, ServiceBrakes, Surface};
+use crate::motion::{Hold, Run, Trip, curves_between};
 use crate::road::Road;
 use crate::truck::{Gear, Stage};
 use crate::units::{Celsius, Joules, MetresPerSecond, Newtons, Seconds};
@@ -24,6 +24,13 @@ const STRIDE: usize = 4;
 /// even where snubs are allowed. Assumed: on a short steep hill the heat limit alone would let
 /// the service brakes do nearly all of it, at the speed limit, and practice does not.
 const LEAST_CARRIED: f64 = 0.5;
+
+/// Share of the braking work on the way down that the service brakes may take where the retarder is said
+/// to hold: changing gear at the crest, short steep bits, slowing for a hairpin. Assumed.
+const MOST_SERVICE: f64 = 0.25;
+
+/// In need, speeds are taken whose margin is this near to the best. Assumed.
+const NEAR_BEST_MARGIN: f64 = 0.05;
 
 /// A snub takes 5 mph off the speed (printed in the US licence manual)…
 const SNUB_BY: f64 = 5.0 * MPH;
@@ -43,6 +50,8 @@ pub(super) struct Ask<'a> {
     pub(super) approach: &'a Approach,
     /// The slowest curve of the stretch; infinite without one.
     pub(super) slowest_curve: MetresPerSecond,
+    /// No faster than this.
+    pub(super) at_most: MetresPerSecond,
 }
 
 /// A choice, and what the run needs of it even where no speed is safe.
@@ -97,14 +106,46 @@ struct Driven {
 }
 
 impl Driven {
+    /// Share of the work on the way down that the service brakes take.
+    fn service_share(&self) -> f64 {
+        let (held, braked) = (-self.down.ledger.holding.0, -self.down.ledger.service.0);
+        if held + braked > 0.0 { braked / (held + braked) } else { 0.0 }
+    }
+
     fn fastest(&self) -> MetresPerSecond {
         MetresPerSecond(self.down.samples.iter().map(|sample| sample.speed.0).fold(0.0, f64::max))
+    }
+}
+
+impl<'a> Ask<'a> {
+    /// This truck, down this stretch, coming from there.
+    pub(super) fn of(trip: Trip<'a>, road: &'a Road, stretch: &'a Stretch, approach: &'a Approach) -> Self {
+        let curves = curves_between(trip, road, stretch.from, stretch.to);
+        let slowest_curve = MetresPerSecond(curves.map(|(_, speed)| speed.0).fold(f64::INFINITY, f64::min));
+        Self { trip, road, stretch, approach, slowest_curve, at_most: MetresPerSecond(f64::INFINITY) }
     }
 }
 
 impl Ask<'_> {
     /// The fastest way down that keeps the limits, with the service brakes used so.
     pub(super) fn choose(&self, mode: ServiceBrakes) -> Chosen {
+        if self.trip.day.surface == Surface::Dry {
+            return self.choose_up_to(mode);
+        }
+        // No slippery road is taken faster than the same road dry, and where nothing slows it more
+        // it is for the same reason.
+        let day = Day { surface: Surface::Dry, ..*self.trip.day };
+        let dry = Ask { trip: Trip { day: &day, ..self.trip }, ..*self }.choose_up_to(mode);
+        let mut chosen = Ask { at_most: dry.hold.speed, ..*self }.choose_up_to(mode);
+        if let (Choice::Held(advice), Some(dry)) = (&mut chosen.choice, dry.choice.advice())
+            && advice.speed >= dry.speed
+        {
+            advice.governs = dry.governs;
+        }
+        chosen
+    }
+
+    fn choose_up_to(&self, mode: ServiceBrakes) -> Chosen {
         let stages = match mode {
             ServiceBrakes::InReserve => {
                 &[Demanding::Margin(self.trip.day.reserve), Demanding::Margin(0.0), Demanding::ServiceBrakes]
@@ -112,9 +153,22 @@ impl Ask<'_> {
             }
             ServiceBrakes::MaySnub => &[Demanding::ServiceBrakes][..],
         };
-        let mut because = Governs::SpeedLimit;
-        for demanding in stages {
-            match self.fastest(*demanding) {
+        let [first, others @ ..] = stages else { return self.none_found(Governs::SpeedLimit) };
+        // In need the way down that engine and retarder hold best, not the fastest: a worse truck or
+        // road must not come down faster than a better one.
+        let mut because = match self.fastest(*first) {
+            Ok(chosen) => return chosen,
+            Err(governs) => governs,
+        };
+        for demanding in others {
+            // In the wet the driven axles' grip caps all gears alike, the least the slowest; there the
+            // answer for the dry road is bound enough.
+            let found = if self.trip.day.surface == Surface::Wet {
+                self.fastest(*demanding)
+            } else {
+                self.surest(*demanding, because)
+            };
+            match found {
                 Ok(chosen) => return chosen,
                 Err(governs) => because = governs,
             }
@@ -128,7 +182,7 @@ impl Ask<'_> {
     /// speed that would keep the limits between two that do not is passed over: the slower
     /// answer is the cautious one.
     fn fastest(&self, demanding: Demanding) -> Result<Chosen, Governs> {
-        let speeds: Vec<MetresPerSecond> = speeds(self.trip).collect();
+        let speeds: Vec<MetresPerSecond> = self.speeds().collect();
         let mut ruled = Ruled { last: self.top_governs(), posted: false };
         let mut tried = None;
         for stride in (0..speeds.len()).step_by(STRIDE).chain(speeds.len().checked_sub(1)) {
@@ -156,6 +210,28 @@ impl Ask<'_> {
         Err(ruled.last)
     }
 
+    /// The fastest of the candidates that have about most to spare; or what ruled out the slowest.
+    /// `because` is why more was not to be had.
+    fn surest(&self, demanding: Demanding, because: Governs) -> Result<Chosen, Governs> {
+        let mut ruled = Ruled { last: self.top_governs(), posted: false };
+        let all: Vec<MetresPerSecond> = self.speeds().collect();
+        let margins: Vec<f64> = all
+            .iter()
+            .map(|speed| self.candidate(*speed, demanding, &mut ruled).map_or(f64::NAN, |it| it.margin))
+            .collect();
+        let mut left: Vec<usize> = (0..all.len()).filter(|at| !margins[*at].is_nan()).collect();
+        while !left.is_empty() {
+            let best = left.iter().map(|at| margins[*at]).fold(f64::NEG_INFINITY, f64::max);
+            let near = |at: &usize| margins[*at] >= best - NEAR_BEST_MARGIN;
+            let Some(place) = left.iter().position(near) else { break };
+            let at = left.remove(place);
+            if let Some((candidate, driven)) = self.attempt(all[at], demanding, &mut ruled) {
+                return Ok(self.advise(candidate, &driven, because));
+            }
+        }
+        Err(ruled.last)
+    }
+
     /// A speed that is kept, or `None`, and then it is ruled out.
     fn attempt(
         &self,
@@ -170,6 +246,18 @@ impl Ask<'_> {
             // A speed that the curves never let it reach is no speed to hold.
             Some(driven) if self.slowest_curve < speed && driven.fastest().0 < speed.0 - NEARLY => {
                 ruled.out(Governs::Curve);
+                return None;
+            }
+            // What is said to be held must be held on the way too: in curves, in thicker air, a little faster.
+            Some(driven)
+                if (demanding != Demanding::ServiceBrakes || self.slippery())
+                    && driven.service_share() > MOST_SERVICE =>
+            {
+                ruled.out(match (self.slippery(), self.slowest_curve < speed) {
+                    (true, _) => Governs::Grip,
+                    (false, true) => Governs::Curve,
+                    (false, false) => Governs::Control,
+                });
                 return None;
             }
             Some(_) => {}
@@ -191,16 +279,27 @@ impl Ask<'_> {
         MetresPerSecond(self.slowest_curve.0.min(self.slowest_posted().0))
     }
 
-    /// What must be held: the hold speed on the steepest sustained grade, and each lower limit that
-    /// is posted on the way on the steepest grade there. A retarder at the engine holds less in
-    /// the same gear at less speed.
+    /// What must be held: the hold speed on the steepest sustained grade, each lower limit that is
+    /// posted on the way on the steepest grade there, and what lies at its ends steeper than a road
+    /// is believed to be. A retarder at the engine holds less in the same gear at less speed.
     fn points(&self, speed: MetresPerSecond) -> Vec<Point> {
         let mut points = vec![Point { speed, grade: self.sustained(speed).grade }];
         points.extend(self.posted().filter(|limit| limit.speed() < speed).map(|limit| {
             let speed = limit.speed();
             Point { speed, grade: self.sustained_between(limit.from, limit.to, speed).grade }
         }));
+        points.extend(self.stretch.beyond(self.road).map(|grade| Point { speed, grade }));
         points
+    }
+
+    fn slippery(&self) -> bool {
+        self.trip.day.retarding_share() <= 0.0
+    }
+
+    /// Hold speeds from fast to slow.
+    fn speeds(&self) -> impl Iterator<Item = MetresPerSecond> {
+        let at_most = self.at_most.0 * (1.0 + 1e-9);
+        speeds(self.trip).filter(move |speed| speed.0 <= at_most)
     }
 
     fn heat_limit(&self) -> Celsius {
@@ -237,7 +336,7 @@ impl Ask<'_> {
         }
         let (least, margin) = least_margin(self.trip, strongest, &points, air);
         // Nobody should snub on snow or ice, whatever the heat limit says.
-        let slippery = self.trip.day.retarding_share() <= 0.0;
+        let slippery = self.slippery();
         if demanding == Demanding::ServiceBrakes && !slippery && margin >= LEAST_CARRIED - 1.0 {
             return Some(Candidate { gear: strongest, speed, margin, least });
         }
@@ -268,7 +367,9 @@ impl Ask<'_> {
 
     fn advise(&self, candidate: Candidate, driven: &Driven, governs: Governs) -> Chosen {
         let hold = self.hold(candidate);
-        let verdict = if candidate.margin >= self.trip.day.reserve {
+        let verdict = if driven.service_share() > MOST_SERVICE {
+            Verdict::NeedsServiceBrakes
+        } else if candidate.margin >= self.trip.day.reserve {
             Verdict::RetarderHolds
         } else if candidate.margin >= 0.0 {
             Verdict::LittleInReserve

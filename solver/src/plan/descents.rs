@@ -4,7 +4,7 @@ use super::answer::Relief;
 use super::margin::held_by_margin;
 use crate::constants::{DRIVER_SHIFT_TIME, GRAVITY, SERVICE_SLOWING};
 use crate::motion::{Trip, pulling_gear};
-use crate::road::Road;
+use crate::road::{Road, Unassessed};
 use crate::truck::Gear;
 use crate::units::{Grade, Metres, MetresPerSecond};
 
@@ -14,8 +14,14 @@ const LEAST_DROP: f64 = 20.0;
 /// A break in the push shorter than this is no relief, whatever the truck, m. Assumed.
 const LEAST_RELIEF: f64 = 150.0;
 
+/// Steps of one hill lie no farther apart than this, m. Assumed.
+const STEPS_WITHIN: f64 = 300.0;
+
+/// Hills that no gear holds are one within this, m. Assumed.
+const UNHELD_WITHIN: f64 = 500.0;
+
 /// Rounds of joining; each joins all that can be joined with the gears known so far.
-const JOINING_ROUNDS: usize = 4;
+const JOINING_ROUNDS: usize = 8;
 
 /// A descent by its place on the road.
 #[derive(Debug, Clone, PartialEq)]
@@ -32,6 +38,35 @@ impl Stretch {
     fn drop_m(&self, road: &Road) -> f64 {
         road.heights_m()[self.from] - road.heights_m()[self.to]
     }
+
+    /// The grade of the steepest stretch that falls at its head or foot and is not assessed because it is
+    /// steeper than a road is believed to be: whoever comes down here may have to come down there.
+    pub(super) fn beyond(&self, road: &Road) -> Option<Grade> {
+        let spans = road.unassessed();
+        // Blank stretches of several reasons may lie end to end.
+        let mut ends = (self.from, self.to);
+        for span in spans.iter().rev().filter(|span| span.to <= self.from) {
+            ends.0 = if span.to == ends.0 { span.from } else { break };
+        }
+        for span in spans.iter().filter(|span| span.from >= self.to) {
+            ends.1 = if span.from == ends.1 { span.to } else { break };
+        }
+        let around = spans.iter().filter(|span| ends.0 <= span.from && span.to <= ends.1);
+        let steep = around.filter(|span| span.why == Unassessed::TooSteep);
+        let grades = steep.map(|span| road.mean_grade(span.from, span.to)).filter(|grade| *grade < 0.0);
+        grades.min_by(f64::total_cmp).map(Grade)
+    }
+
+    /// The most that it falls from one of its points to a later one: a rise on the way takes nothing
+    /// off the hill behind it.
+    fn fall_m(&self, road: &Road) -> f64 {
+        let (mut highest, mut most) = (f64::NEG_INFINITY, 0.0_f64);
+        for height in &road.heights_m()[self.from..=self.to] {
+            highest = highest.max(*height);
+            most = most.max(highest - height);
+        }
+        most
+    }
 }
 
 /// The descents of a road: stretches on which the truck, at the fastest it may go, is still
@@ -45,7 +80,7 @@ pub(super) fn cut(trip: Trip<'_>, road: &Road) -> Vec<Stretch> {
             break;
         }
     }
-    stretches.retain(|stretch| stretch.drop_m(road) >= LEAST_DROP);
+    stretches.retain(|stretch| stretch.fall_m(road) >= LEAST_DROP);
     stretches
 }
 
@@ -105,8 +140,11 @@ fn linked(trip: Trip<'_>, road: &Road, first: &Stretch, second: &Stretch) -> boo
     if length < LEAST_RELIEF {
         return true;
     }
-    if first.drop_m(road) < LEAST_DROP || second.drop_m(road) < LEAST_DROP {
-        return false;
+    let rise = road.heights_m()[second.from] - road.heights_m()[first.to];
+    let small = first.drop_m(road).min(second.drop_m(road));
+    if small < LEAST_DROP {
+        // Steps of one hill, each too small to be a descent; where the road climbs between it is rolling country.
+        return length < STEPS_WITHIN && rise < 0.5 * small;
     }
     let speed = |stretch: &Stretch| {
         let grade = Grade(road.mean_grade(stretch.from, stretch.to));
@@ -118,7 +156,7 @@ fn linked(trip: Trip<'_>, road: &Road, first: &Stretch, second: &Stretch) -> boo
             length < relief_to_shift(trip, gear, held, Metres(road.heights_m()[first.to]))
         }
         // Where no gear holds one of them, nobody should shift up before it.
-        (None, _) | (_, None) => true,
+        (None, _) | (_, None) => length < UNHELD_WITHIN,
     }
 }
 

@@ -120,7 +120,8 @@ impl Lanes {
         self.carried.push(value(sample.carried));
         self.gear.push(small(sample.gear.number()));
         let air = trip.air_on(road, cell);
-        let stage = trip.weakest_stage(sample.gear, sample.speed, air, sample.to_hold);
+        let grade = Grade(road.grades()[cell]);
+        let stage = trip.weakest_stage(sample.gear, sample.speed, grade, air, sample.to_hold);
         self.stage.push(small(stage.number()));
         self.heat.push(small(step as u8));
     }

@@ -1,5 +1,6 @@
 //! Candidates: which speeds and gears are tried, and what a gear has to spare.
 
+use crate::constants::SPEED_SLACK;
 use crate::motion::{Air, Trip};
 use crate::truck::{Gear, Stage};
 use crate::units::{Grade, MetresPerSecond};
@@ -21,10 +22,22 @@ pub(super) fn speeds(trip: Trip<'_>) -> impl Iterator<Item = MetresPerSecond> {
     (0..=steps).map(move |k| MetresPerSecond::from_kmh((top - k as f64) * SPEED_STEP_KMH))
 }
 
-/// Holding force over demand, less 1; infinite where the grade does not push.
+/// Holding force over demand, less 1; infinite where the grade does not push. On snow and ice what is held
+/// a little above the speed counts where it is less: there the engine turns faster, and motoring alone may
+/// be more than the driven axles grip.
 pub(super) fn margin(trip: Trip<'_>, gear: Gear, speed: MetresPerSecond, grade: Grade, air: Air) -> f64 {
     let demand = trip.demand(speed, grade, air).0;
-    if demand <= 0.0 { f64::INFINITY } else { trip.retarding(gear, speed, grade, air).0 / demand - 1.0 }
+    if demand <= 0.0 {
+        return f64::INFINITY;
+    }
+    let held = |speed| trip.retarding(gear, speed, grade, air).0;
+    let least = if trip.day.retarding_share() > 0.0 {
+        held(speed)
+    } else {
+        let ceiling = trip.truck.road_speed(gear, trip.truck.highest_engine_speed()).0;
+        held(speed).min(held(MetresPerSecond((speed.0 + SPEED_SLACK).min(ceiling).max(speed.0))))
+    };
+    least / demand - 1.0
 }
 
 /// Share of the lowest useful engine speed at which the engine still turns over: a curve slower

@@ -49,12 +49,22 @@ pub fn plan(
     let stretches = descents::cut(trip, road);
     let heavier = truck.heavier(HEAVIER);
     let mut approach = Approach::from_start(trip, road);
+    // The heavier truck comes to each descent with its own speed and heat.
+    let mut heavy = heavier
+        .as_ref()
+        .map(|truck| Trip { truck, day })
+        .map(|trip| (trip, Approach::from_start(trip, road)));
     let mut holds: Vec<Hold> = Vec::with_capacity(stretches.len());
     let mut list = Vec::with_capacity(stretches.len());
     for (index, stretch) in stretches.iter().enumerate() {
         approach.drive_towards(trip, road, stretch.from);
-        let heavy = heavier.as_ref().map(|truck| Trip { truck, day });
-        let (descent, hold) = describe(trip, heavy, road, stretch, &approach, index + 1);
+        let heavier = heavy.as_mut().map(|(trip, approach)| {
+            approach.drive_towards(*trip, road, stretch.from);
+            let chosen = Ask::of(*trip, road, stretch, approach).choose(day.service_brakes);
+            approach.drive_down(*trip, road, chosen.hold);
+            chosen.choice
+        });
+        let (descent, hold) = describe(trip, heavier, road, stretch, &approach, index + 1);
         approach.drive_down(trip, road, hold);
         list.push(descent);
         holds.push(hold);
@@ -69,8 +79,12 @@ pub fn plan(
     let slow = curves.filter(|(_, speed)| *speed < trip.top_speed());
     let curves = slow.map(|(curve, speed)| SlowCurve { curve: *curve, speed }).collect();
     carry(road, &run, &mut list);
-    let plan =
-        Plan { curves, totals: totals(road, &run), notes: notes(trip, road, &run, &list), descents: list };
+    let plan = Plan {
+        curves,
+        totals: totals(road, &run),
+        notes: notes(trip, road, &run, &list, &stretches),
+        descents: list,
+    };
     progress(1.0).then_some((plan, lanes))
 }
 
@@ -84,15 +98,13 @@ pub fn start_state(trip: Trip<'_>, road: &Road) -> State {
 /// Everything that is said of one descent, and the hold that the run is driven with.
 fn describe(
     trip: Trip<'_>,
-    heavy: Option<Trip<'_>>,
+    heavier: Option<Choice>,
     road: &Road,
     stretch: &Stretch,
     approach: &Approach,
     number: usize,
 ) -> (Descent, Hold) {
-    let curves = curves_between(trip, road, stretch.from, stretch.to);
-    let slowest_curve = MetresPerSecond(curves.map(|(_, speed)| speed.0).fold(f64::INFINITY, f64::min));
-    let ask = Ask { trip, road, stretch, approach, slowest_curve };
+    let ask = Ask::of(trip, road, stretch, approach);
     let in_reserve = ask.choose(ServiceBrakes::InReserve);
     let snubbing = ask.choose(ServiceBrakes::MaySnub);
     let chosen = match trip.day.service_brakes {
@@ -117,7 +129,7 @@ fn describe(
         choice,
         in_reserve: in_reserve.choice,
         snubbing: snubbing.choice,
-        heavier: heavy.map(|trip| Ask { trip, ..ask }.choose(trip.day.service_brakes).choice),
+        heavier,
         table: table(trip, sustained.grade, sustained.height),
         stages: stage_spans(trip, road, &hold),
         reliefs: stretch.reliefs.clone(),
@@ -190,7 +202,21 @@ fn totals(road: &Road, run: &Run) -> Totals {
     }
 }
 
-fn notes(trip: Trip<'_>, road: &Road, run: &Run, descents: &[Descent]) -> Vec<Note> {
+/// Whether brakes would pass the limit after a hard stop on a falling stretch that is no descent.
+fn hot_elsewhere(trip: Trip<'_>, road: &Road, run: &Run, descents: &[Descent]) -> bool {
+    /// Less is as good as level. Assumed.
+    const FALLING: f64 = -0.01;
+    let on_descent = |cell: usize| descents.iter().any(|it| (it.from..it.to).contains(&cell));
+    (0..road.cells()).any(|cell| {
+        road.assessed()[cell]
+            && road.grades()[cell] < FALLING
+            && run.samples[cell].after_stop.0 > trip.day.heat_limit_c
+            && !on_descent(cell)
+    })
+}
+
+fn notes(trip: Trip<'_>, road: &Road, run: &Run, descents: &[Descent], stretches: &[Stretch]) -> Vec<Note> {
+    let steeper_beyond = stretches.iter().any(|stretch| stretch.beyond(road).is_some());
     let first_assessed = road.assessed().iter().position(|assessed| *assessed).unwrap_or(0);
     let starts_in_descent = descents.first().is_some_and(|d| d.from <= first_assessed);
     let wet = trip.day.withheld().is_none() && trip.day.retarding_share() < 1.0;
@@ -203,6 +229,8 @@ fn notes(trip: Trip<'_>, road: &Road, run: &Run, descents: &[Descent]) -> Vec<No
         (Note::StartsInDescent, starts_in_descent),
         (Note::PartlyUnassessed, road.assessed().iter().any(|assessed| !assessed)),
         (Note::PoorHeights, road.quality().class == Class::Poor),
+        (Note::SteeperBeyond, steeper_beyond),
+        (Note::HotElsewhere, hot_elsewhere(trip, road, run, descents)),
         (Note::CannotClimb, run.stalled),
     ];
     let told = told.into_iter().filter(|(_, holds)| *holds).map(|(note, _)| note);

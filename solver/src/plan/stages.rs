@@ -17,7 +17,7 @@ pub(crate) fn stage_spans(trip: Trip<'_>, road: &Road, hold: &Hold) -> Vec<Stage
         while from < end {
             let (speed, to) = driven_at(road, hold.speed, from, end);
             let demand = trip.demand(speed, grade, air);
-            let stage = trip.weakest_stage(hold.gear, speed, air, demand);
+            let stage = trip.weakest_stage(hold.gear, speed, grade, air, demand);
             match spans.last_mut() {
                 Some(last) if last.stage == stage && last.to == from => last.to = to,
                 Some(_) | None => spans.push(StageSpan { from, to, stage }),

@@ -10,7 +10,7 @@ use crate::units::{Grade, Metres, MetresPerSecond};
 const SHORTFALL: f64 = 0.15;
 
 /// Rounds in the search for the length of the steepest sustained stretch.
-const SUSTAINED_ROUNDS: usize = 8;
+const SUSTAINED_ROUNDS: usize = 16;
 
 impl Ask<'_> {
     /// The steepest sustained grade at a hold speed: the largest mean over the distance in
@@ -27,26 +27,29 @@ impl Ask<'_> {
         let height = self.stretch.highest;
         let air = self.trip.air(height);
         let gain = speed.0 * SPEED_SLACK + 0.5 * SPEED_SLACK * SPEED_SLACK;
-        let mut found = Sustained {
+        let over = |length: f64| {
+            let (start, grade) = road.steepest(from, to, length)?;
+            let from = Metres(start as f64 * road.step_m());
+            Some(Sustained { from, length: Metres(length), grade: Grade(grade), height })
+        };
+        let all = Sustained {
             from: Metres(from as f64 * road.step_m()),
             length: Metres(whole),
             grade: Grade(road.mean_grade(from, to)),
             height,
         };
+        // From the shortest that may be quoted upwards: the first length over which the truck would gain
+        // that much. From the mean of the whole downwards, a steep pitch in a mild hill is never seen.
+        let mut length = road.base_length_m().min(whole);
+        let mut found = over(length).unwrap_or(all);
         for _ in 0..SUSTAINED_ROUNDS {
             let push = self.trip.demand(speed, found.grade, air).0 / self.trip.truck.mass().0;
-            let length = gain / (SHORTFALL * push.max(1e-3 * GRAVITY));
-            let length = length.max(road.base_length_m()).min(whole);
-            let Some((start, grade)) = road.steepest(from, to, length) else {
-                break;
-            };
-            let settled = (length - found.length.0).abs() < 0.5 * road.step_m();
-            let length = Metres(length);
-            found =
-                Sustained { from: Metres(start as f64 * road.step_m()), length, grade: Grade(grade), height };
-            if settled {
+            let needed = (gain / (SHORTFALL * push.max(1e-3 * GRAVITY))).min(whole);
+            if needed < length + 0.5 * road.step_m() {
                 break;
             }
+            length = needed;
+            found = over(length).unwrap_or(found);
         }
         found
     }

@@ -1,5 +1,6 @@
 //! The retarder lost: from where the truck can still be stopped, or held to the foot.
 
+use crate::constants::GRAVITY;
 use crate::limits::bounds::AXLE_GROUPS;
 use crate::motion::{HeatLump, State, Trip, ramp_length};
 use crate::plan::Descent;
@@ -13,6 +14,9 @@ const REACTION_S: f64 = 2.0;
 
 /// Rolling resistance of a bed of loose gravel, as a share of weight (RAMP, value from memory).
 const GRAVEL: f64 = 0.25;
+
+/// Least deceleration that is called a stop, m/s². Assumed.
+const LEAST_STOP: f64 = 0.5;
 
 /// A ramp is looked for this far behind the foot, m. Assumed.
 const BEHIND_FOOT_M: f64 = 2_000.0;
@@ -142,6 +146,11 @@ impl Way<'_> {
     }
 
     fn can_stop(&self, cell: usize) -> bool {
+        // What the tyres grip beyond what the hill asks for, m/s²: on ice there may be none.
+        let room = (self.trip.day.surface.friction() + self.grade(cell).0) * GRAVITY;
+        if room < LEAST_STOP {
+            return false;
+        }
         let after =
             self.states[cell].brakes.hottest_after_stop(self.trip, self.noticed(cell), self.grade(cell));
         after.0 <= self.trip.day.heat_limit_c

@@ -84,7 +84,8 @@ pub fn measured(trip: Trip<'_>, seen: Seen) -> Result<Measured, NotMeasured> {
     let with = |factor: f64| trip.truck.with_retarding(factor);
     let surplus = |factor: f64| {
         let truck = with(factor);
-        (Trip { truck: &truck, ..trip }.holding(gear, stage, speed, air) - demand).0
+        // Perhaps it was still cold, and gave more than it gives for good: then less of it is measured.
+        (truck.holding_force(gear, stage, speed, air.altitude_factor, Warmth::COLD) - demand).0
     };
     let factor = crossing(surplus, 0.0, STRONGEST);
     let scale = trip.truck.spec().retarding_scale * factor;

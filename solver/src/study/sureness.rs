@@ -120,8 +120,12 @@ impl Card {
         let fine_caps = caps(trip, road, &fine);
         let coarse = road.coarser();
         let last = coarse.cells();
-        // What follows is kept from there: a slower point between two is slowed for at the first.
-        let cap = |point: usize| fine_caps[(2 * point).min(road.cells())];
+        // What follows is kept from there: a slower point between two is slowed for at the first. A hold
+        // that ends between two is kept to the second.
+        let cap = |point: usize| {
+            let fine = (2 * point).min(road.cells());
+            fine_caps[fine].min(fine_caps[fine.saturating_sub(1)])
+        };
         let hold = |it: &Hold| Hold { from: it.from / 2, to: it.to.div_ceil(2).min(last), ..*it };
         // Holds that met in the middle of a coarse cell must not overlap.
         let mut holds: Vec<Hold> = fine.iter().map(hold).collect();
@@ -302,7 +306,7 @@ mod tests {
 
     /// How far the hottest brakes of a descent on the grid of 20 m may lie from those on 10 m, K:
     /// at most, and in the mean over all descents here.
-    const COARSER: (f64, f64) = (3.0, 1.5);
+    const COARSER: (f64, f64) = (6.0, 2.0);
 
     #[test]
     fn the_coarser_grid_tells_the_same() {

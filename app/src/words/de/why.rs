@@ -65,6 +65,12 @@ impl WhyWords for German {
             Note::PoorHeights => {
                 "Die Höhen dieser Datei sind schlecht: Neigungen sind nur ein Anhaltspunkt. Vergleichen Sie sie mit den Schildern."
             }
+            Note::SteeperBeyond => {
+                "Am Ende eines Gefälles liegt ein Stück, das nach den Höhen steiler ist als eine Straße für schwere Fahrzeuge. Es wird nicht beurteilt. Das Gefälle ist für diese Neigung geplant; sehen Sie es sich an, oder nehmen Sie eine andere Strecke."
+            }
+            Note::HotElsewhere => {
+                "Außerhalb der Gefälle fällt die Strecke dort, wo eine kräftige Bremsung bis zum Stillstand die Grenze der Bremsen überschreiten würde. Suchen Sie die Stelle im Bild, und fahren Sie dort langsamer."
+            }
             Note::CannotClimb => {
                 "Unter Volllast kommt dieses Fahrzeug einen Teil dieser Strecke in keinem Gang hinauf."
             }
@@ -95,10 +101,10 @@ fn control(verdict: Verdict, reserve: &str) -> String {
             )
         }
         Verdict::LittleInReserve => format!(
-            "Haltekraft: In jedem schnelleren Gang würde die Dauerbremse das Fahrzeug überhaupt nicht halten. Schon hier ist die Reserve von {reserve} nicht vorhanden."
+            "Haltekraft: Bei keiner Geschwindigkeit sind {reserve} Reserve vorhanden; schneller würde die Dauerbremse noch weniger halten."
         ),
         Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => {
-            "Haltekraft: Bei höherer Geschwindigkeit würden Motor und Dauerbremse weniger als die Hälfte der nötigen Haltekraft aufbringen, gleich wie heiß die Bremsen sind."
+            "Haltekraft: Hier halten Motor und Dauerbremse das Fahrzeug nicht allein; schneller würden sie noch weniger davon aufbringen."
                 .to_owned()
         }
     }

@@ -64,6 +64,12 @@ impl WhyWords for English {
             Note::PoorHeights => {
                 "The heights of this file are poor: grades are advisory only. Check them against the signs."
             }
+            Note::SteeperBeyond => {
+                "At the end of a descent lies a stretch that is steeper than a road for trucks, by its heights. It is not assessed. The descent is planned for that grade; go and see, or take another road."
+            }
+            Note::HotElsewhere => {
+                "Away from the descents the road falls where a hard stop would pass the limit of the brakes. Look for it in the picture, and go slower there."
+            }
             Note::CannotClimb => "At full load this truck cannot climb a part of this road in any gear.",
         }
     }
@@ -90,10 +96,10 @@ fn control(verdict: Verdict, reserve: &str) -> String {
             format!("Control: in any faster gear the retarder would not hold with {reserve} in reserve.")
         }
         Verdict::LittleInReserve => format!(
-            "Control: in any faster gear the retarder would not hold at all. Even here the {reserve} in reserve is not there."
+            "Control: at no speed is there {reserve} in reserve; faster, the retarder would hold still less."
         ),
         Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => {
-            "Control: faster, engine and retarder would carry less than half of it, whatever the brake heat."
+            "Control: engine and retarder do not hold it alone here; faster, they would carry still less of it."
                 .to_owned()
         }
     }

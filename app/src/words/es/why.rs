@@ -66,6 +66,12 @@ impl WhyWords for Spanish {
             Note::PoorHeights => {
                 "Las altitudes de este archivo son malas: las pendientes son solo orientativas. Compárelas con las señales."
             }
+            Note::SteeperBeyond => {
+                "Al extremo de una bajada hay un tramo que, según las altitudes, es más empinado que una carretera para camiones. No se evalúa. La bajada se calcula para esa pendiente; vaya a verlo, o tome otra carretera."
+            }
+            Note::HotElsewhere => {
+                "Fuera de las bajadas la carretera desciende donde una frenada fuerte hasta parar superaría el límite de los frenos. Búsquelo en el gráfico y vaya más despacio ahí."
+            }
             Note::CannotClimb => {
                 "Ni siquiera con el acelerador a fondo puede este camión subir una parte de esta carretera, en ninguna marcha."
             }
@@ -96,10 +102,10 @@ fn control(verdict: Verdict, reserve: &str) -> String {
             )
         }
         Verdict::LittleInReserve => format!(
-            "El control de la velocidad: en cualquier marcha más rápida, el ralentizador no retendría el vehículo, ni siquiera sin reserva. Ya aquí no se alcanza la reserva de {reserve}."
+            "El control de la velocidad: a ninguna velocidad hay {reserve} en reserva; más rápido, el ralentizador retendría aún menos."
         ),
         Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => {
-            "El control de la velocidad: a más velocidad, el motor y el ralentizador harían menos de la mitad de la retención, sea cual sea el calor de los frenos."
+            "El control de la velocidad: aquí el motor y el ralentizador no retienen solos el vehículo; más rápido, harían aún menos."
                 .to_owned()
         }
     }

@@ -65,6 +65,12 @@ impl WhyWords for French {
             Note::PoorHeights => {
                 "Les altitudes de ce fichier sont mauvaises\u{a0}: les pentes sont données à titre indicatif seulement. Vérifiez-les d’après les panneaux."
             }
+            Note::SteeperBeyond => {
+                "Au bout d’une descente se trouve un tronçon qui, d’après les altitudes, est plus raide qu’une route pour poids lourds. Il n’est pas évalué. La descente est calculée pour cette pente\u{a0}; allez voir, ou prenez une autre route."
+            }
+            Note::HotElsewhere => {
+                "En dehors des descentes, la route descend là où un freinage énergique jusqu’à l’arrêt dépasserait la limite des freins. Cherchez l’endroit dans l’image, et roulez-y moins vite."
+            }
             Note::CannotClimb => {
                 "Même moteur à pleine charge, ce véhicule ne peut pas monter une partie de cette route, quel que soit le rapport."
             }
@@ -95,10 +101,10 @@ fn control(verdict: Verdict, reserve: &str) -> String {
             )
         }
         Verdict::LittleInReserve => format!(
-            "Retenue\u{a0}: sur tout rapport plus rapide, le ralentisseur ne retiendrait plus le véhicule, même sans réserve. Même ici, la réserve de {reserve} n’est pas atteinte."
+            "Retenue\u{a0}: à aucune vitesse il n’y a {reserve} de réserve\u{a0}; plus vite, le ralentisseur retiendrait encore moins."
         ),
         Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => {
-            "Retenue\u{a0}: plus vite, le moteur et le ralentisseur prendraient moins de la moitié de l’effort, quelle que soit la chaleur des freins."
+            "Retenue\u{a0}: ici, le moteur et le ralentisseur ne retiennent pas seuls le véhicule\u{a0}; plus vite, ils en prendraient encore moins."
                 .to_owned()
         }
     }
