@@ -73,13 +73,12 @@ impl Descent {
     /// slower the worse, at the same speed the hotter; where it takes the service brakes, the hotter.
     #[must_use]
     pub fn severity(&self) -> f64 {
+        let heat = |advice: &Advice| advice.hottest_after_stop.0;
         let within = match &self.choice {
             Choice::Held(advice) => match advice.verdict {
-                // Hold speeds are whole km/h apart: no temperature comes near that here.
-                Verdict::RetarderHolds | Verdict::LittleInReserve => {
-                    1e-5 * advice.hottest_after_stop.0 - advice.speed.0
-                }
-                Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => advice.hottest_after_stop.0,
+                // Hold speeds are whole km/h apart: a hundred-thousandth of a temperature is far less.
+                Verdict::RetarderHolds | Verdict::LittleInReserve => heat(advice) * 1e-5 - advice.speed.0,
+                Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => heat(advice),
             },
             Choice::NoSafeSpeed(none) => none.hottest_after_stop.0,
         };

@@ -2,6 +2,7 @@
 
 mod answer;
 mod approach;
+mod candidate;
 mod change;
 mod choose;
 mod descents;
