@@ -197,6 +197,19 @@ pub(crate) fn wants_little_motion() -> bool {
     media("(prefers-reduced-motion: reduce)").unwrap_or(false)
 }
 
+/// Leafs through an element that holds more than it shows, on or back, by its height less a line
+/// that stays to go on from. Whether anything was left that way.
+#[cfg(feature = "page")]
+pub(crate) fn leaf(id: &str, on: bool) -> bool {
+    /// px: about a line from the last row.
+    const STAYS: i32 = 36;
+    let Some(element) = document().and_then(|document| document.get_element_by_id(id)) else { return false };
+    let before = element.scroll_top();
+    let page = (element.client_height() - STAYS).max(STAYS);
+    element.set_scroll_top(before + if on { page } else { -page });
+    element.scroll_top() != before
+}
+
 /// Scrolls an element of the page into view.
 #[cfg(feature = "page")]
 pub(crate) fn show_element(id: &str) {

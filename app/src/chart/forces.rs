@@ -13,11 +13,11 @@ use solver::truck::{Gear, Stage};
 use solver::units::{Grade, Metres, MetresPerSecond};
 
 /// The drawing is so large, px of its own, and legible from the last row: no text below 28 px.
-pub(crate) const SIZE: (f64, f64) = (1_200.0, 400.0);
+pub(crate) const SIZE: (f64, f64) = (1_200.0, 360.0);
 const LEFT: f64 = 120.0;
 const RIGHT: f64 = 1_080.0;
 const TOP: f64 = 24.0;
-const FOOT: f64 = 340.0;
+const FOOT: f64 = 300.0;
 /// Points of a curve.
 const POINTS: usize = 40;
 /// The picture is so much higher than the steepest demand in it, and leaves lower gears out above.

@@ -1,7 +1,7 @@
 //! The screen of exercises: one at a time, its steps shown when they are asked for; and the sheets
 //! to be printed, blank and with answers.
 
-use super::Class;
+use super::{Class, LEAF};
 use crate::browser;
 use crate::exercise::{Exercise, Ground, Sheet};
 use crate::format::Units;
@@ -36,8 +36,12 @@ pub(super) fn view(class: Class) -> AnyView {
         let at = at();
         sheet.with(|sheet| {
             let sheet = sheet.as_ref()?;
-            sheet.exercises.get(at).map(|it| exercise(at + 1, it, sheet.units, steps, false))
+            sheet.exercises.get(at).map(|it| on_screen(it, sheet.units, steps))
         })
+    };
+    let head = move || {
+        let at = at();
+        sheet.with(|it| it.as_ref().and_then(|it| it.exercises.get(at)).map(|it| c.exercise(at + 1, it)))
     };
     let print = move |what: Printed| {
         class.printed.set(what);
@@ -46,10 +50,8 @@ pub(super) fn view(class: Class) -> AnyView {
     view! {
         <section class="exercises" data-testid="exercises-screen">
             <div class="on-screen">
-                {one}
-                {move || (count() == 0).then(|| view! { <p data-testid="no-exercises">{c.no_exercises()}</p> })}
-                <p class="class-caution">{c.sheet_caution()}</p>
-                <div class="ride-controls">
+                <div class="exercise-head">
+                    <h2>{head}</h2>
                     <button type="button" aria-label=c.exercise_back() data-testid="exercise-back" disabled=move || at() == 0 on:click=move |_| go(-1)><span aria-hidden="true">"←"</span></button>
                     <output>{move || format!("{} / {}", (at() + 1).min(count()), count())}</output>
                     <button type="button" aria-label=c.exercise_on() data-testid="exercise-on" disabled=is_last on:click=move |_| go(1)><span aria-hidden="true">"→"</span></button>
@@ -61,6 +63,10 @@ pub(super) fn view(class: Class) -> AnyView {
                     >
                         {c.steps_label()}
                     </button>
+                </div>
+                {one}
+                {move || (count() == 0).then(|| view! { <p data-testid="no-exercises">{c.no_exercises()}</p> })}
+                <div class="ride-controls">
                     <button
                         type="button"
                         data-testid="another-set"
@@ -95,19 +101,41 @@ fn sheet(class: Class) -> Option<Sheet> {
     })
 }
 
-/// One exercise. On a screen the steps take the place of what is given: there is room for one.
-fn exercise(number: usize, exercise: &Exercise, units: Units, steps: bool, paper: bool) -> AnyView {
+/// One exercise on the screen, below its head. The steps take the place of what is given. Made
+/// anew for each, so that a long one begins at its beginning.
+fn on_screen(exercise: &Exercise, units: Units, steps: bool) -> AnyView {
+    let c = class_words();
+    view! {
+        <article class="exercise leaf" id=LEAF data-testid="exercise">
+            <p data-testid="question">{c.question(exercise, units)}</p>
+            {(!steps).then(|| lines("given", c.given_label(), c.given(exercise, units)))}
+            {steps.then(|| way(exercise, units))}
+            <p class="class-caution">{c.sheet_caution()}</p>
+        </article>
+    }
+    .into_any()
+}
+
+/// One exercise on paper.
+fn exercise(number: usize, exercise: &Exercise, units: Units, steps: bool) -> AnyView {
     let c = class_words();
     view! {
         <article class="exercise" data-testid="exercise">
             <h2>{c.exercise(number, exercise)}</h2>
             <p data-testid="question">{c.question(exercise, units)}</p>
-            {(paper || !steps).then(|| lines("given", c.given_label(), c.given(exercise, units)))}
-            {steps.then(|| view! {
-                {lines("steps", c.steps_label(), c.steps(exercise, units))}
-                <p class="solution" data-testid="solution">{c.solution(exercise, units)}</p>
-            })}
+            {lines("given", c.given_label(), c.given(exercise, units))}
+            {steps.then(|| way(exercise, units))}
         </article>
+    }
+    .into_any()
+}
+
+/// The way to the answer, and the answer.
+fn way(exercise: &Exercise, units: Units) -> AnyView {
+    let c = class_words();
+    view! {
+        {lines("steps", c.steps_label(), c.steps(exercise, units))}
+        <p class="solution" data-testid="solution">{c.solution(exercise, units)}</p>
     }
     .into_any()
 }
@@ -123,14 +151,17 @@ fn paper(sheet: &Sheet, answers: bool) -> AnyView {
     let title = if answers { c.answer_sheet() } else { c.blank_sheet() };
     let all = sheet.exercises.iter().zip(1..).map(|(it, number)| {
         let room = (!answers).then(|| view! { <div class="room"><h3>{c.room_label()}</h3></div> });
-        view! { <li>{exercise(number, it, sheet.units, answers, true)}{room}</li> }
+        view! { <li>{exercise(number, it, sheet.units, answers)}{room}</li> }
     });
     view! {
         <div class="paper" data-testid="paper">
-            <h2>{c.sheet_head(sheet.seed)}" · "{title}</h2>
-            <ol>{all.collect_view()}</ol>
-            {sheet.stages_withheld.then(|| view! { <p>{c.stages_left_out()}</p> })}
-            <p class="small">{c.sheet_caution()}</p>
+            <div class="paper-body">
+                <h2>{c.sheet_head(sheet.seed)}" · "{title}</h2>
+                <ol>{all.collect_view()}</ol>
+                {sheet.stages_withheld.then(|| view! { <p>{c.stages_left_out()}</p> })}
+            </div>
+            // Stands at the foot of every sheet: they are handed out one by one.
+            <div class="paper-foot" data-testid="paper-foot"><p>{c.sheet_caution()}" "{c.class_caution()}</p></div>
         </div>
     }
     .into_any()

@@ -4,7 +4,7 @@ use super::exercises::{self, Printed};
 use super::{Class, Screen, forces, pair, roads, run, start};
 use crate::browser::{self, file};
 use crate::view;
-use crate::words::{class_words, words};
+use crate::words::class_words;
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
@@ -56,11 +56,13 @@ pub(crate) fn page() -> impl IntoView {
                 </div>
             </header>
             {view::of_class(state)}
-            <main class="screen" id="screen" tabindex="-1">{move || screen(class)}</main>
-            {notes(class)}
+            {made_for(class)}
+            <div class="class-stage">
+                <main class="screen" id="screen" tabindex="-1">{move || screen(class)}</main>
+                {notes(class)}
+            </div>
             <footer class="class-foot">
                 <p class="class-caution" data-testid="caution">{c.class_caution()}</p>
-                {words().unread().map(|unread| view! { <p class="class-caution unread" data-testid="unread">{unread}</p> })}
             </footer>
         </div>
     }
@@ -74,6 +76,16 @@ fn screen(class: Class) -> AnyView {
         Screen::Roads => roads::view(class),
         Screen::Exercises => exercises::view(class),
     }
+}
+
+/// On paper only: the road, the truck and the day, without which a sheet is of no road at all.
+fn made_for(class: Class) -> AnyView {
+    let state = class.state;
+    let facts = move || {
+        let units = state.units.get();
+        state.worked.with(|worked| worked.as_ref().map(|it| view::made_for(it, units)))
+    };
+    view! { <p class="class-made-for" data-testid="made-for">{facts}</p> }.into_any()
 }
 
 /// What the person in front may say; the class reads it only where it is shown.
@@ -132,7 +144,11 @@ fn press(class: Class, event: &KeyboardEvent) {
     }
 }
 
+/// Text that is longer than the screen is read to its end first, or back to its beginning.
 fn turn(class: Class, by: isize) -> bool {
+    if browser::leaf(super::LEAF, by > 0) {
+        return true;
+    }
     class.screen.update(|screen| *screen = screen.moved(by));
     browser::focus("screen".to_owned());
     true

@@ -56,6 +56,9 @@ pub(crate) struct Desk {
     pub(crate) printed: RwSignal<Printed>,
 }
 
+/// The part of a screen whose text may be longer than there is room: page keys leaf through it.
+const LEAF: &str = "leaf";
+
 /// A handle that is passed around.
 pub(crate) type Class = &'static Desk;
 

@@ -8,7 +8,7 @@ use leptos::prelude::*;
 use solver::study::Slip;
 
 /// Height of the profile, px of its own.
-const PROFILE: f64 = 150.0;
+const PROFILE: f64 = 140.0;
 
 /// The screen.
 pub(super) fn view(class: Class) -> AnyView {
@@ -18,7 +18,8 @@ pub(super) fn view(class: Class) -> AnyView {
         let rides = ridden::wanted(class, beside(slip));
         let name = |slip: Slip| c.slip(slip, class.state.units.get());
         view! {
-            {way::profile(class, rides, PROFILE)}
+            // At the end both trucks are at the end: what it came to takes the place of the road.
+            <div class:arrived=move || has_ended(class)>{way::profile(class, rides, PROFILE)}</div>
             {row(class, rides, 0, name(Slip::Planned))}
             {row(class, rides, 1, name(slip))}
             {end(class, rides, slip)}
@@ -95,13 +96,18 @@ fn row(class: Class, rides: Memo<Wanted>, which: usize, name: String) -> AnyView
     .into_any()
 }
 
+/// Whether both trucks are at the end.
+fn has_ended(class: Class) -> bool {
+    let ends = class.clock.ends.get();
+    ends > 0.0 && class.clock.time.get() >= ends
+}
+
 /// Where they part; and how it ended, once both are there.
 fn end(class: Class, rides: Memo<Wanted>, slip: Slip) -> AnyView {
     let c = class_words();
     let units = move || class.state.units.get();
     let parted = Memo::new(move |_| rides.with(Wanted::parted_m));
-    let done = move || class.clock.ends.get() > 0.0 && class.clock.time.get() >= class.clock.ends.get();
-    let done = Memo::new(move |_| done());
+    let done = Memo::new(move |_| has_ended(class));
     let text = move || {
         rides.with(|it| {
             let [right, wrong] = it.rides() else { return Vec::new() };

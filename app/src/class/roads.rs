@@ -1,9 +1,10 @@
 //! The screen of roads: teaching roads with their notes; what happens is shown when it is asked for.
 
-use super::{Class, Screen};
+use super::{Class, LEAF, Screen};
 use crate::browser;
 use crate::lesson::Lesson;
 use crate::state::Origin;
+use crate::view;
 use crate::words::{class_words, words};
 use leptos::prelude::*;
 
@@ -40,8 +41,12 @@ pub(super) fn view(class: Class) -> AnyView {
             <p class="road-now" data-testid="road-now">
                 <b>{name}</b>
                 <button type="button" data-testid="turn" on:click=move |_| state.reverse()>{words().reverse()}</button>
+                {view::file_field(state)}
+                // Beside a teaching road there is no room for it; the button is there.
+                {move || loaded.get().is_none().then(|| view! { <span class="or-drop" data-testid="or-drop">{words().or_drop()}</span> })}
             </p>
             {move || loaded.get().map(|lesson| note(class, lesson))}
+            {words().unread().map(|unread| view! { <p class="class-caution unread" data-testid="unread">{unread}</p> })}
             {browser::named("standalone-file").map(|file| view! {
                 <p class="save-class">
                     <a href=file download="steadygrade-class.html" data-testid="save-class">{words().save_page()}</a>
@@ -63,6 +68,15 @@ fn note(class: Class, lesson: Lesson) -> AnyView {
             }
         })
     };
+    // What happens takes the place of what stood before it: there is room for one.
+    let before = move || {
+        (!class.told.get()).then(|| {
+            view! {
+                <div><dt>{c.lesson_shows_label()}</dt><dd>{note.shows}</dd></div>
+                <div><dt>{c.lesson_believed_label()}</dt><dd>{note.believed}</dd></div>
+            }
+        })
+    };
     let asked = move || {
         (!class.told.get()).then(|| {
             view! {
@@ -72,14 +86,15 @@ fn note(class: Class, lesson: Lesson) -> AnyView {
         })
     };
     view! {
-        <dl class="lesson" data-testid="lesson">
-            <div><dt>{c.lesson_shows_label()}</dt><dd>{note.shows}</dd></div>
-            <div><dt>{c.lesson_believed_label()}</dt><dd>{note.believed}</dd></div>
-            <div><dt>{c.lesson_question_label()}</dt><dd>{note.question}</dd></div>
-            {told}
-        </dl>
+        <div class="leaf" id=LEAF>
+            <dl class="lesson" data-testid="lesson">
+                {before}
+                <div><dt>{c.lesson_question_label()}</dt><dd>{note.question}</dd></div>
+                {told}
+            </dl>
+            <p class="class-caution">{c.lessons_invented()}</p>
+        </div>
         <p class="ride-controls">{asked}</p>
-        <p class="class-caution">{c.lessons_invented()}</p>
     }
     .into_any()
 }

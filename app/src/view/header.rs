@@ -45,7 +45,8 @@ pub(super) fn header(state: State) -> AnyView {
     .into_any()
 }
 
-fn file_field(state: State) -> impl IntoView {
+/// The button for a file of one’s own.
+pub(super) fn file_field(state: State) -> impl IntoView {
     let w = words();
     view! {
         <label class="file button primary">

@@ -29,6 +29,7 @@ mod verdict;
 
 use crate::browser::file;
 use crate::chart::RoadView;
+use crate::format::Units;
 use crate::state::{self, State, Worked};
 use crate::words::words;
 use leptos::prelude::*;
@@ -94,6 +95,16 @@ pub(crate) fn page() -> impl IntoView {
             <p class="drop-hint" aria-hidden="true">{words().drop_here()}</p>
         </div>
     }
+}
+
+/// The button for a file of one's own.
+pub(crate) fn file_field(state: State) -> AnyView {
+    header::file_field(state).into_any()
+}
+
+/// Road, truck and day in one line.
+pub(crate) fn made_for(worked: &Worked, units: Units) -> String {
+    format!("{} · {}", two::name(worked), two::facts(worked, units))
 }
 
 /// What the class view shows of a road that is being opened: trouble, questions, progress.

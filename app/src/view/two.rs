@@ -106,7 +106,7 @@ fn comparison(state: State, both: Memo<Option<Both>>) -> AnyView {
 }
 
 /// What a road is called, with what it was worked out for.
-fn name(worked: &Worked) -> String {
+pub(super) fn name(worked: &Worked) -> String {
     let road = if worked.road.name.is_empty() { &worked.file } else { &worked.road.name };
     let invented = (worked.origin != Origin::Given).then(|| words().demo_mark());
     let turned = worked.road.reversed.then(|| words().reversed_mark());
@@ -226,6 +226,7 @@ fn rows(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> Vec<Row
     rows
 }
 
-fn facts(worked: &Worked, units: Units) -> String {
+/// What it was worked out for: truck and day in one line.
+pub(super) fn facts(worked: &Worked, units: Units) -> String {
     words().card_facts(card_of(worked, Marker::NONE, units))
 }

@@ -10,7 +10,7 @@ impl ClassWords for German {
         match screen {
             Screen::Roads => "Strecken",
             Screen::Forces => "Kräfte",
-            Screen::Run => "Die Fahrt",
+            Screen::Run => "Fahrt",
             Screen::Pair => "Nebeneinander",
             Screen::Exercises => "Aufgaben",
         }
@@ -18,7 +18,7 @@ impl ClassWords for German {
     fn idea(&self, screen: Screen) -> &'static str {
         match screen {
             Screen::Roads => "Eine Strecke, über die man redet",
-            Screen::Forces => "Wo die Linie eines Gangs das Gefälle trifft, pendelt sich das Fahrzeug ein",
+            Screen::Forces => "Wo ein Gang das Gefälle trifft, pendelt sich das Fahrzeug ein",
             Screen::Run => "Ein Fahrzeug auf dieser Strecke, wie geplant",
             Screen::Pair => "Eine Strecke, ein Start, eines wird anders gemacht",
             Screen::Exercises => "Erst rechnen, dann nachsehen",
@@ -56,7 +56,7 @@ impl ClassWords for German {
         "Bilder des Unterrichts"
     }
     fn to_road_page(&self) -> &'static str {
-        "Zur Streckenseite"
+        "Zurück"
     }
     fn show_notes(&self) -> &'static str {
         "Notizen"

@@ -10,7 +10,7 @@ impl ClassWords for Spanish {
         match screen {
             Screen::Roads => "Carreteras",
             Screen::Forces => "Fuerzas",
-            Screen::Run => "El recorrido",
+            Screen::Run => "Recorrido",
             Screen::Pair => "Lado a lado",
             Screen::Exercises => "Ejercicios",
         }
@@ -18,7 +18,7 @@ impl ClassWords for Spanish {
     fn idea(&self, screen: Screen) -> &'static str {
         match screen {
             Screen::Roads => "Una carretera de la que hablar",
-            Screen::Forces => "Donde la línea de una marcha corta la pendiente, el vehículo se estabiliza",
+            Screen::Forces => "Donde marcha y pendiente se cortan, el vehículo se estabiliza",
             Screen::Run => "Un vehículo por esta carretera, como se planificó",
             Screen::Pair => "Una carretera, una salida, una sola cosa distinta",
             Screen::Exercises => "Primero calcular, después mirar",
@@ -56,7 +56,7 @@ impl ClassWords for Spanish {
         "Pantallas de la clase"
     }
     fn to_road_page(&self) -> &'static str {
-        "Página de la carretera"
+        "Volver"
     }
     fn show_notes(&self) -> &'static str {
         "Notas"

@@ -10,7 +10,7 @@ impl ClassWords for French {
         match screen {
             Screen::Roads => "Routes",
             Screen::Forces => "Forces",
-            Screen::Run => "Le trajet",
+            Screen::Run => "Trajet",
             Screen::Pair => "Côte à côte",
             Screen::Exercises => "Exercices",
         }
@@ -18,7 +18,7 @@ impl ClassWords for French {
     fn idea(&self, screen: Screen) -> &'static str {
         match screen {
             Screen::Roads => "Une route dont on parle",
-            Screen::Forces => "Là où la ligne d’un rapport rencontre la pente, le véhicule se stabilise",
+            Screen::Forces => "Là où un rapport rencontre la pente, le véhicule se stabilise",
             Screen::Run => "Un véhicule sur cette route, comme prévu",
             Screen::Pair => "Une route, un départ, une seule chose faite autrement",
             Screen::Exercises => "D’abord calculer, ensuite regarder",
