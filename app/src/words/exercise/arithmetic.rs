@@ -34,16 +34,32 @@ impl Span {
     }
 }
 
-/// Whether the two sides of a sum, “a × b = c”, can be the same number; with the left side. `None`
-/// where it is no sum.
+/// Whether a sum holds, with its left side: of “a × b = c” whether the numbers as they are printed
+/// give c to its last digit, of “a × b ≈ c” whether they do not, but the two sides can be the same
+/// number. `None` where it is no sum.
 pub(super) fn holds(text: &str) -> Option<(bool, Span)> {
-    let (left, right) = text.split_once(" = ")?;
-    let (left, right) = (whole(left), whole(right));
-    Some((left.meets(right), left))
+    let (exact, (left, right)) = match text.split_once(" = ") {
+        Some(sides) => (true, sides),
+        None => (false, text.split_once(" ≈ ")?),
+    };
+    let [open_left, open_right] = [left, right].map(|side| whole(side, true));
+    // Half of the last digit of what is printed on the right: the most that rounding it once takes.
+    let last = half_of_last(right);
+    let as_printed = (whole(left, false).low - whole(right, false).low).abs() <= last * (1.0 + 1e-6) + 1e-12;
+    Some((as_printed == exact && open_left.meets(open_right), open_left))
 }
 
-fn whole(text: &str) -> Span {
-    let mut reader = Reader { rest: text };
+/// Half of the last digit of a single number.
+fn half_of_last(text: &str) -> f64 {
+    let digits = text.split('\u{a0}').next().unwrap_or(text);
+    let decimals = digits.split_once('.').map_or(0, |(_, tail)| tail.len());
+    let part = if text.ends_with('%') { 0.01 } else { 1.0 };
+    0.5 * part * 0.1_f64.powi(i32::try_from(decimals).expect("few decimals"))
+}
+
+/// The value of a side: all that its numbers can stand for, or just what is printed.
+fn whole(text: &str, open: bool) -> Span {
+    let mut reader = Reader { rest: text, open };
     let value = reader.sum();
     assert!(reader.rest.trim().is_empty(), "{text}: left over “{}”", reader.rest);
     value
@@ -51,6 +67,7 @@ fn whole(text: &str) -> Span {
 
 struct Reader<'a> {
     rest: &'a str,
+    open: bool,
 }
 
 impl Reader<'_> {
@@ -118,7 +135,9 @@ impl Reader<'_> {
         };
         self.rest = &rest[unit_end..];
         let unit = rest[..unit_end].trim_start_matches('\u{a0}');
-        let half = if unit.is_empty() && is_exact(value, decimals) {
+        let half = if !self.open {
+            0.0
+        } else if unit.is_empty() && is_exact(value, decimals) {
             1e-12 * value
         } else {
             // A hundredth of the last digit more, for the last bit.
@@ -149,13 +168,15 @@ fn least_decimals(unit: &str) -> usize {
 #[test]
 fn sums_are_read_as_they_are_meant() {
     for right in [
-        "36\u{a0}t × 9.81\u{a0}m/s² × 0.0698 = 24.6\u{a0}kN",
+        "36\u{a0}t × 9.81\u{a0}m/s² × 0.0698 = 24.7\u{a0}kN",
         "24.6\u{a0}kN − 1.8\u{a0}kN + 0.2\u{a0}kN = 23.0\u{a0}kN",
         "0.07 ÷ √(1 + 0.07 × 0.07) = 0.0698",
         "e^(−10.20\u{a0}min ÷ 35.0\u{a0}min) = 0.747",
         "(27.4\u{a0}km/h − 10\u{a0}km/h) ÷ 3.6 = 4.83\u{a0}m/s",
         "19.4\u{a0}kN ÷ 21.0\u{a0}kN − 1 = −7.6\u{a0}%",
         "1,300\u{a0}m ÷ 2 = 650\u{a0}m",
+        "29.0\u{a0}kN − 1.6\u{a0}kN − 0.0\u{a0}kN ≈ 27.3\u{a0}kN",
+        "19.4\u{a0}kN ÷ 21.0\u{a0}kN − 1 ≈ −7.7\u{a0}%",
     ] {
         assert_eq!(holds(right).map(|it| it.0), Some(true), "{right}");
     }
@@ -165,6 +186,9 @@ fn sums_are_read_as_they_are_meant() {
         "e^(−10.20\u{a0}min ÷ 35.0\u{a0}min) = 0.757",
         "19.4\u{a0}kN ÷ 21.0\u{a0}kN − 1 = 7.6\u{a0}%",
         "1,300\u{a0}m ÷ 2 = 652\u{a0}m",
+        "29.0\u{a0}kN − 1.6\u{a0}kN − 0.0\u{a0}kN = 27.3\u{a0}kN",
+        "29.0\u{a0}kN − 1.6\u{a0}kN − 0.0\u{a0}kN ≈ 27.4\u{a0}kN",
+        "29.0\u{a0}kN − 1.6\u{a0}kN − 0.0\u{a0}kN ≈ 26.9\u{a0}kN",
     ] {
         assert_eq!(holds(wrong).map(|it| it.0), Some(false), "{wrong}");
     }

@@ -5,6 +5,7 @@
 mod arithmetic;
 mod figures;
 mod given;
+mod printed;
 mod sums;
 mod term;
 

@@ -1,12 +1,13 @@
 //! The way to the answer: each formula with its numbers.
 //!
 //! Numbers are those of the solver, rounded as they are written, so the last digit of a sum may
-//! differ by what the rounding of its parts leaves.
+//! differ by what the rounding of its parts leaves; then “≈” stands there ([`super::printed`]).
 
 use super::figures::{
     Figures, btu_per_hour_per_horsepower, drag_in_pounds, fixed, foot_pounds_per_btu, trimmed,
 };
 use super::given::blows;
+use super::printed::sum;
 use super::{Label, Line, Term};
 use crate::exercise::{
     BrakeHeat, BrakingWork, ControlSpeed, Exercise, Forces, GearChoice, GearTried, Haste, Hill,
@@ -50,8 +51,8 @@ fn angle(grade: Grade) -> [Line; 2] {
     let tangent = trimmed(-grade.0, 3);
     let root = format!("√(1 + {tangent} × {tangent})");
     [
-        Line::of(Term::Sine, format!("{tangent} ÷ {root} = {sine}")),
-        Line::of(Term::Cosine, format!("1 ÷ {root} = {cosine}")),
+        Line::of(Term::Sine, sum(&format!("{tangent} ÷ {root}"), &sine)),
+        Line::of(Term::Cosine, sum(&format!("1 ÷ {root}"), &cosine)),
     ]
 }
 
@@ -77,16 +78,14 @@ fn minus(number: &str) -> String {
 /// The speed against the air, where it is not the road speed in the same unit.
 fn against(hill: &Hill, forces: &Forces, speed: MetresPerSecond, figures: Figures) -> Option<Line> {
     let road = figures.speed(speed.0);
-    let sum = if blows(hill) { format!("{road} {}", plus(&figures.speed(hill.headwind.0))) } else { road };
-    let text = match figures.units {
-        Units::Metric if blows(hill) => {
-            format!("({sum}) ÷ {} = {}", trimmed(KMH, 1), in_air(forces, figures))
-        }
-        Units::Metric => format!("{sum} ÷ {} = {}", trimmed(KMH, 1), in_air(forces, figures)),
-        Units::Imperial if blows(hill) => format!("{sum} = {}", in_air(forces, figures)),
+    let both = if blows(hill) { format!("{road} {}", plus(&figures.speed(hill.headwind.0))) } else { road };
+    let left = match figures.units {
+        Units::Metric if blows(hill) => format!("({both}) ÷ {}", trimmed(KMH, 1)),
+        Units::Metric => format!("{both} ÷ {}", trimmed(KMH, 1)),
+        Units::Imperial if blows(hill) => both,
         Units::Imperial => return None,
     };
-    Some(Line::of(Term::AgainstAir, text))
+    Some(Line::of(Term::AgainstAir, sum(&left, &in_air(forces, figures))))
 }
 
 /// The speed against the air as the formula of air resistance takes it.
@@ -121,12 +120,12 @@ fn forces(hill: &Hill, at: &Forces, speed: MetresPerSecond, figures: Figures) ->
         Units::Imperial => String::new(),
     };
     let mut lines = vec![
-        Line::of(Term::Gravity, format!("{weight} × {sine} = {gravity}")),
-        Line::of(Term::Rolling, format!("{weight} × {cosine} × {rolling} = {roll}")),
+        Line::of(Term::Gravity, sum(&format!("{weight} × {sine}"), &gravity)),
+        Line::of(Term::Rolling, sum(&format!("{weight} × {cosine} × {rolling}"), &roll)),
     ];
     lines.extend(against(hill, at, speed, figures));
-    lines.push(Line::of(Term::Air, format!("{}{in_kilonewtons} = {air}", drag(hill, at, figures))));
-    lines.push(Line::of(Term::Demand, format!("{gravity} − {roll} {} = {demand}", minus(&air))));
+    lines.push(Line::of(Term::Air, sum(&format!("{}{in_kilonewtons}", drag(hill, at, figures)), &air)));
+    lines.push(Line::of(Term::Demand, sum(&format!("{gravity} − {roll} {}", minus(&air)), &demand)));
     lines
 }
 
@@ -135,13 +134,13 @@ fn of_control_speed(it: &ControlSpeed, figures: Figures) -> Vec<Line> {
     let mut lines = vec![Line::of(Term::ComparedAt, figures.speed(shown.speed.0))];
     lines.extend(angle(it.hill.grade));
     lines.extend(forces(&it.hill, &shown.forces, shown.speed, figures));
-    let sign = match it.answer {
-        Answer::Settles { .. } | Answer::Overruns { above: Some(_) } => "=",
-        Answer::MoreThanNeeded => ">",
-        Answer::Overruns { above: None } | Answer::NotUsable(_) => "<",
-    };
     let (held, demand) = (figures.force(shown.holding.0), figures.force(shown.forces.demand.0));
-    lines.push(Line::of(Term::HoldingAgainstDemand, format!("{held} {sign} {demand}")));
+    let compared = match it.answer {
+        Answer::Settles { .. } | Answer::Overruns { above: Some(_) } => sum(&held, &demand),
+        Answer::MoreThanNeeded => format!("{held} > {demand}"),
+        Answer::Overruns { above: None } | Answer::NotUsable(_) => format!("{held} < {demand}"),
+    };
+    lines.push(Line::of(Term::HoldingAgainstDemand, compared));
     lines
 }
 
@@ -157,7 +156,7 @@ fn of_gear_choice(it: &GearChoice, figures: Figures) -> Vec<Line> {
         let reserve = format!("{}{NO_BREAK}%", fixed(held.reserve() * 100.0, 1));
         Line {
             label: Label::Gear(tried.gear, held.speed),
-            text: format!("{force} ÷ {demand} − 1 = {reserve}"),
+            text: sum(&format!("{force} ÷ {demand} − 1"), &reserve),
             enough: Some(tried.keeps(it.reserve)),
         }
     };
@@ -186,30 +185,30 @@ fn of_braking_work(it: &BrakingWork, figures: Figures) -> Vec<Line> {
     let share = trimmed(it.carried_share, 2);
     let mut lines = Vec::new();
     if figures.units == Units::Imperial {
-        let feet =
-            format!("{} × {}{NO_BREAK}ft = {way}", figures.length(it.length.0), fixed(FEET_PER_MILE, 0));
-        lines.push(Line::of(Term::LengthInFeet, feet));
+        let feet = format!("{} × {}{NO_BREAK}ft", figures.length(it.length.0), fixed(FEET_PER_MILE, 0));
+        lines.push(Line::of(Term::LengthInFeet, sum(&feet, &way)));
     }
-    lines.push(Line::of(Term::Sine, format!("{drop} ÷ {way} = {sine}")));
-    lines.push(Line::of(Term::Cosine, format!("√(1 − {sine} × {sine}) = {cosine}")));
-    lines.push(Line::of(Term::GravityWork, format!("{weight} × {drop} {to_energy} = {gravity}")));
+    lines.push(Line::of(Term::Sine, sum(&format!("{drop} ÷ {way}"), &sine)));
+    lines.push(Line::of(Term::Cosine, sum(&format!("√(1 − {sine} × {sine})"), &cosine)));
+    lines.push(Line::of(Term::GravityWork, sum(&format!("{weight} × {drop} {to_energy}"), &gravity)));
     lines.push(Line::of(
         Term::RollingWork,
-        format!("{weight} × {cosine} × {rolling} × {way} {to_energy} = {roll}"),
+        sum(&format!("{weight} × {cosine} × {rolling} × {way} {to_energy}"), &roll),
     ));
     lines.extend(against(&it.hill, &it.forces, it.speed, figures));
     let drag = drag(&it.hill, &it.forces, figures);
-    lines.push(Line::of(Term::AirWork, format!("{drag} × {way} {drag_to_energy} = {air}")));
-    lines.push(Line::of(Term::WorkLeft, format!("{gravity} − {roll} {} = {left}", minus(&air))));
-    lines.push(Line::of(Term::CarriedWork, format!("{share} × {left} = {carried}")));
-    lines.push(Line::of(Term::ServiceWork, format!("{left} − {carried} = {service}")));
+    lines.push(Line::of(Term::AirWork, sum(&format!("{drag} × {way} {drag_to_energy}"), &air)));
+    lines.push(Line::of(Term::WorkLeft, sum(&format!("{gravity} − {roll} {}", minus(&air)), &left)));
+    lines.push(Line::of(Term::CarriedWork, sum(&format!("{share} × {left}"), &carried)));
+    lines.push(Line::of(Term::ServiceWork, sum(&format!("{left} − {carried}"), &service)));
     lines
 }
 
 /// Length over speed, in minutes.
 fn minutes(length_m: f64, speed: MetresPerSecond, seconds: f64, figures: Figures) -> String {
     let hour = format!("{}{NO_BREAK}min/h", fixed(SIXTY, 0));
-    format!("{} ÷ {} × {hour} = {}", figures.length(length_m), figures.speed(speed.0), to_hundredths(seconds))
+    let left = format!("{} ÷ {} × {hour}", figures.length(length_m), figures.speed(speed.0));
+    sum(&left, &to_hundredths(seconds))
 }
 
 /// Minutes to a hundredth: differences of two are small.
@@ -223,10 +222,10 @@ fn of_haste(it: &Haste, figures: Figures) -> Vec<Line> {
     vec![
         Line::of(Term::SlowTime, minutes(it.length.0, it.slow, it.slow_time.0, figures)),
         Line::of(Term::FastTime, minutes(it.length.0, it.fast, it.fast_time.0, figures)),
-        Line::of(Term::TimeSaved, format!("{slow} − {fast} = {}", to_hundredths(it.saved.0))),
+        Line::of(Term::TimeSaved, sum(&format!("{slow} − {fast}"), &to_hundredths(it.saved.0))),
         Line::of(
             Term::MotionEnergy,
-            format!("{faster} × {faster} ÷ ({slower} × {slower}) = {}", fixed(it.energy, 2)),
+            sum(&format!("{faster} × {faster} ÷ ({slower} × {slower})"), &fixed(it.energy, 2)),
         ),
     ]
 }
@@ -254,10 +253,10 @@ fn of_brake_heat(it: &BrakeHeat, figures: Figures) -> Vec<Line> {
     let ahead = fixed(it.ahead, 3);
     vec![
         Line::of(Term::TimeDown, minutes(it.length.0, it.speed, it.time.0, figures)),
-        Line::of(Term::GroupPower, format!("{group_sum} = {group}")),
-        Line::of(Term::TimeConstant, format!("{constant_sum} = {constant}")),
-        Line::of(Term::Settled, format!("{settled_sum} = {settled}")),
-        Line::of(Term::Ahead, format!("e^(−{} ÷ {constant}) = {ahead}", to_hundredths(it.time.0))),
-        Line::of(Term::AtFoot, format!("{settled} − ({settled} − {start}) × {ahead} = {foot}")),
+        Line::of(Term::GroupPower, sum(&group_sum, &group)),
+        Line::of(Term::TimeConstant, sum(&constant_sum, &constant)),
+        Line::of(Term::Settled, sum(&settled_sum, &settled)),
+        Line::of(Term::Ahead, sum(&format!("e^(−{} ÷ {constant})", to_hundredths(it.time.0)), &ahead)),
+        Line::of(Term::AtFoot, sum(&format!("{settled} − ({settled} − {start}) × {ahead}"), &foot)),
     ]
 }
