@@ -90,6 +90,7 @@ test("the crossing moves with hill, mass and stage, by pointer and by keys", asy
   const gentle = await speed();
   await slide("grade", 7);
   const steep = await speed();
+  assert.match(await read(visit, "reserve"), /nothing is in reserve. 15 % in reserve: gear \d+, at no more than \d+ km\/h/);
   assert.ok(steep < gentle, `${steep} on 7 %, ${gentle} on 4 %`);
   await slide("mass", 20_000);
   assert.ok((await speed()) > steep, "lighter is held faster");

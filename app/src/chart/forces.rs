@@ -9,15 +9,16 @@ use super::scale::Scale;
 use super::ticks::nice_ticks;
 use crate::format::{self, Units};
 use solver::motion::{Answer, Trip, control_speed};
+use solver::plan::HOLD_SHARE;
 use solver::truck::{Gear, Stage};
 use solver::units::{Grade, Metres, MetresPerSecond};
 
 /// The drawing is so large, px of its own, and legible from the last row: no text below 28 px.
-pub(crate) const SIZE: (f64, f64) = (1_200.0, 360.0);
+pub(crate) const SIZE: (f64, f64) = (1_200.0, 340.0);
 const LEFT: f64 = 120.0;
 const RIGHT: f64 = 1_080.0;
 const TOP: f64 = 24.0;
-const FOOT: f64 = 300.0;
+const FOOT: f64 = 280.0;
 /// Points of a curve.
 const POINTS: usize = 40;
 /// The picture is so much higher than the steepest demand in it, and leaves lower gears out above.
@@ -65,6 +66,31 @@ impl Forces<'_> {
     pub(crate) fn answers(&self) -> Vec<(Gear, Answer)> {
         let answer = |gear| control_speed(self.trip, gear, self.stage, self.grade, self.height);
         self.trip.truck.gears().map(|gear| (gear, answer(gear))).collect()
+    }
+
+    /// The highest gear that holds with the day's reserve, and the fastest whole speed in it: where a
+    /// crossing has none at all. By the rule of the plan, for this grade and stage alone: a plan looks
+    /// at curves, limits and heat as well.
+    pub(crate) fn kept(&self) -> Option<(Gear, MetresPerSecond)> {
+        let Trip { truck, day } = self.trip;
+        let (air, unit) = (self.trip.air(self.height), self.units.metres_per_second_per_speed());
+        let keeps = |gear| {
+            let turned = truck.road_speed(gear, truck.highest_engine_speed() * HOLD_SHARE);
+            let fastest = turned.0.min(day.speed_limit().0);
+            // A hair more: 80 km/h in m/s and back may be a little less than 80.
+            let speed = MetresPerSecond((fastest / unit + 1e-6).floor() * unit);
+            if speed.0 <= 0.0
+                || !truck.is_coupled(gear)
+                || truck.engine_speed(gear, speed) < truck.lowest_engine_speed(self.stage)
+            {
+                return None;
+            }
+            let held = self.trip.holding(gear, self.stage, speed, air);
+            let wanted = self.demand(self.grade, speed.0) * (1.0 + day.reserve);
+            let gripped = held <= self.trip.grip_for_retarding(self.grade);
+            (gripped && held.0 >= wanted).then_some((gear, speed))
+        };
+        truck.gears().rev().find_map(keeps)
     }
 
     /// The grade whose demand passes through a place in the drawing: rise over run.
@@ -218,6 +244,25 @@ mod tests {
                 assert!((found - grade).abs() < 5e-4, "{found} for {grade}");
             }
         }
+    }
+
+    #[test]
+    fn what_keeps_the_reserve_is_no_crossing_and_no_higher_gear() {
+        let truck = Truck::new(Preset::FiveAxle36.spec()).expect("a truck");
+        let mut lower = 0;
+        for grade in [-0.03, -0.045, -0.06, -0.075, -0.09] {
+            let drawn = forces(&truck, &Day::USUAL, grade, truck.full_stage());
+            let (gear, speed) = drawn.kept().expect("a gear keeps it");
+            let held = drawn.trip.holding(gear, drawn.stage, speed, drawn.trip.air(drawn.height)).0;
+            assert!(held >= 1.15 * drawn.demand(Grade(grade), speed.0), "{grade}: {gear:?} {speed:?}");
+            let settles = |(gear, it): &(Gear, Answer)| matches!(it, Answer::Settles { .. }).then_some(*gear);
+            let highest = drawn.answers().iter().filter_map(settles).next_back();
+            lower += u32::from(highest.is_some_and(|it| it.number() > gear.number()));
+            assert!(highest.is_none_or(|it| it.number() >= gear.number()), "{grade}: {highest:?} {gear:?}");
+        }
+        assert!(lower > 0, "somewhere the gear that settles has too little in reserve");
+        let wall = forces(&truck, &Day::USUAL, -0.6, truck.full_stage());
+        assert_eq!(wall.kept(), None);
     }
 
     #[test]

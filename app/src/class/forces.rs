@@ -117,7 +117,8 @@ fn asked(class: Class) -> Option<Asked> {
     })
 }
 
-/// The gear that settles fastest and the next one: what both do.
+/// The gear that settles fastest and the next one: what both do; and that this is no advice, because
+/// at a crossing all that holds is used up.
 fn lines(asked: &Asked) -> Vec<AnyView> {
     let w = words();
     let units = asked.units;
@@ -130,10 +131,22 @@ fn lines(asked: &Asked) -> Vec<AnyView> {
         let (gear, answer) = answers.get(at)?;
         let (first, second) = w.answer(answer, units);
         let text = second.map_or(first.clone(), |second| format!("{first}, {second}"));
-        let strong = settles(answer);
-        Some(view! { <p class:settles=strong><b>{capital(&w.gear(*gear))}</b>": "{text}</p> }.into_any())
+        Some(view! { <p><b>{capital(&w.gear(*gear))}</b>": "{text}</p> }.into_any())
     };
-    [line(last), line(last + 1)].into_iter().flatten().collect()
+    let sure = {
+        // On a day on which no stage is recommended none is named here either.
+        let kept = asked.day.withheld().is_none().then(|| asked.with(|forces| forces.kept()));
+        let kept = kept.map(|kept| {
+            let kept = kept.map(|(gear, speed)| (w.gear(gear), format::hold_speed(speed.0, units)));
+            class_words().reserve_kept(&format::margin(asked.day.reserve), kept)
+        });
+        view! {
+            <p class="reserve" data-testid="reserve">
+                {class_words().nothing_in_reserve()}" "{kept.map(|kept| view! { <b>{kept}</b> })}
+            </p>
+        }
+    };
+    [line(last), line(last + 1), Some(sure.into_any())].into_iter().flatten().collect()
 }
 
 fn controls(class: Class, asked: Memo<Option<Asked>>) -> AnyView {

@@ -19,6 +19,11 @@ const LONGEST: f64 = 360.0;
 /// Arrows shorter than this are not drawn, px.
 const SHORTEST: f64 = 3.0;
 
+/// Height of each force's arrow and label, forwards and backwards, px of its own: hill, engine,
+/// retarder, service brakes, resistance. On a rise the hill holds back too, and then stands above the
+/// others there.
+const ROWS: [[f64; 2]; 5] = [[44.0, 12.0], [76.0, 76.0], [44.0, 44.0], [76.0, 76.0], [108.0, 108.0]];
+
 /// The screen.
 pub(super) fn view(class: Class) -> AnyView {
     let rides = ridden::wanted(class, &[Slip::Planned]);
@@ -50,11 +55,11 @@ fn truck(class: Class, ride: &Ridden, now: Memo<Option<Moment>>) -> AnyView {
     let turned = move || format!("rotate({:.2} 600 {GROUND})", slope().unwrap_or(0.0));
     let c = class_words();
     let arrows: Vec<AnyView> = vec![
-        arrow("gravity", c.arrow_hill(), 0, now, largest, units, |it| it.gravity),
-        arrow("pulled", c.arrow_engine(), 1, now, largest, units, |it| it.pulled),
-        arrow("held", c.arrow_retarder(), 0, now, largest, units, |it| -it.held),
-        arrow("braked", c.arrow_service(), 1, now, largest, units, |it| -it.braked),
-        arrow("resistance", c.arrow_resistance(), 2, now, largest, units, |it| -it.resistance),
+        arrow("gravity", c.arrow_hill(), ROWS[0], now, largest, units, |it| it.gravity),
+        arrow("pulled", c.arrow_engine(), ROWS[1], now, largest, units, |it| it.pulled),
+        arrow("held", c.arrow_retarder(), ROWS[2], now, largest, units, |it| -it.held),
+        arrow("braked", c.arrow_service(), ROWS[3], now, largest, units, |it| -it.braked),
+        arrow("resistance", c.arrow_resistance(), ROWS[4], now, largest, units, |it| -it.resistance),
     ];
     view! {
         <svg class="truck-picture" viewBox=format!("0 0 {} {}", TRUCK.0, TRUCK.1) role="img" aria-label=c.truck_about() data-testid="truck">
@@ -80,7 +85,7 @@ fn ride_weight(class: Class) -> f64 {
 fn arrow(
     key: &'static str,
     name: &'static str,
-    row: u8,
+    rows: [f64; 2],
     now: Memo<Option<Moment>>,
     largest: f64,
     units: impl Fn() -> Units + Copy + Send + Sync + 'static,
@@ -89,12 +94,13 @@ fn arrow(
     let value = move || now.get().map_or(0.0, |it| force(&it));
     let length = move || (value() / largest * LONGEST).clamp(-LONGEST, LONGEST);
     let shown = move || length().abs() >= SHORTEST;
-    let y = 44.0 + 32.0 * f64::from(row);
+    let y = move || if length() < 0.0 { rows[1] } else { rows[0] };
     let tail = move || if length() < 0.0 { 500.0 } else { 716.0 };
-    let shaft = move || format!("M{:.1} {y}H{:.1}", tail(), tail() + length());
+    let shaft = move || format!("M{:.1} {}H{:.1}", tail(), y(), tail() + length());
     let head = move || {
         let tip = tail() + length();
         let back = if length() < 0.0 { 16.0 } else { -16.0 };
+        let y = y();
         format!("M{:.1} {:.1}L{tip:.1} {y}L{:.1} {:.1}", tip + back, y - 9.0, tip + back, y + 9.0)
     };
     let anchor = move || if length() < 0.0 { "end" } else { "start" };
@@ -104,8 +110,27 @@ fn arrow(
         <g class=format!("arrow arrow-{key}") visibility=move || if shown() { "visible" } else { "hidden" } data-testid=format!("arrow-{key}")>
             <path class="shaft" d=shaft></path>
             <path class="head" d=head></path>
-            <text x=beside y=y + 10.0 text-anchor=anchor>{text}</text>
+            <text x=beside y=move || y() + 10.0 text-anchor=anchor>{text}</text>
         </g>
     }
     .into_any()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::ROWS;
+
+    /// Labels are 30 px high. The engine does not pull while something holds back, and pulls forwards
+    /// only; retarder and service brakes hold back only.
+    #[test]
+    fn forces_that_act_together_stand_apart() {
+        let [hill, engine, retarder, brakes, resistance] = ROWS;
+        let backwards = [hill[1], retarder[1], brakes[1], resistance[1]];
+        let forwards = [hill[0], engine[0], resistance[0]];
+        for rows in [&backwards[..], &forwards[..]] {
+            for (at, row) in rows.iter().enumerate() {
+                assert!(rows[..at].iter().all(|other| (other - row).abs() >= 32.0), "{rows:?}");
+            }
+        }
+    }
 }

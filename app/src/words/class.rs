@@ -36,6 +36,10 @@ pub trait ClassWords: Send + Sync {
     fn holding_axis(&self) -> &'static str;
     /// Where no gear settles with this stage.
     fn none_settles(&self) -> &'static str;
+    /// Where a line meets the hill all that holds is used up.
+    fn nothing_in_reserve(&self) -> &'static str;
+    /// Which gear holds with a reserve, up to which speed; `None`: none does.
+    fn reserve_kept(&self, reserve: &str, kept: Option<(String, String)>) -> String;
     /// Prints what is on the screen.
     fn print_screen(&self) -> &'static str;
     /// What the profile is, for who cannot see it.

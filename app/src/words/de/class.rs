@@ -85,6 +85,15 @@ impl ClassWords for German {
     fn none_settles(&self) -> &'static str {
         "Mit dieser Stufe pendelt sich auf diesem Gefälle kein Gang ein."
     }
+    fn nothing_in_reserve(&self) -> &'static str {
+        "Am Schnittpunkt bleibt keine Reserve."
+    }
+    fn reserve_kept(&self, reserve: &str, kept: Option<(String, String)>) -> String {
+        match kept {
+            Some((gear, speed)) => format!("Mit {reserve} Reserve: {gear}, höchstens {speed}."),
+            None => format!("Mit {reserve} Reserve: kein Gang."),
+        }
+    }
     fn print_screen(&self) -> &'static str {
         "Drucken"
     }

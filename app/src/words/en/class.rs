@@ -85,6 +85,15 @@ impl ClassWords for English {
     fn none_settles(&self) -> &'static str {
         "No gear settles on this hill with this stage."
     }
+    fn nothing_in_reserve(&self) -> &'static str {
+        "At a crossing nothing is in reserve."
+    }
+    fn reserve_kept(&self, reserve: &str, kept: Option<(String, String)>) -> String {
+        match kept {
+            Some((gear, speed)) => format!("{reserve} in reserve: {gear}, at no more than {speed}."),
+            None => format!("{reserve} in reserve: no gear."),
+        }
+    }
     fn print_screen(&self) -> &'static str {
         "Print"
     }

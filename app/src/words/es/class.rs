@@ -85,6 +85,15 @@ impl ClassWords for Spanish {
     fn none_settles(&self) -> &'static str {
         "Con esta posición, ninguna marcha se estabiliza en esta pendiente."
     }
+    fn nothing_in_reserve(&self) -> &'static str {
+        "En el cruce no queda reserva."
+    }
+    fn reserve_kept(&self, reserve: &str, kept: Option<(String, String)>) -> String {
+        match kept {
+            Some((gear, speed)) => format!("Con {reserve} de reserva: {gear}, a {speed} como máximo."),
+            None => format!("Con {reserve} de reserva: ninguna marcha."),
+        }
+    }
     fn print_screen(&self) -> &'static str {
         "Imprimir"
     }

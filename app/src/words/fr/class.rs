@@ -85,6 +85,15 @@ impl ClassWords for French {
     fn none_settles(&self) -> &'static str {
         "Avec ce cran, aucun rapport ne se stabilise sur cette pente."
     }
+    fn nothing_in_reserve(&self) -> &'static str {
+        "Au croisement, il n’y a pas de réserve."
+    }
+    fn reserve_kept(&self, reserve: &str, kept: Option<(String, String)>) -> String {
+        match kept {
+            Some((gear, speed)) => format!("Avec {reserve} de réserve\u{a0}: {gear}, à {speed} au plus."),
+            None => format!("Avec {reserve} de réserve\u{a0}: aucun rapport."),
+        }
+    }
     fn print_screen(&self) -> &'static str {
         "Imprimer"
     }
