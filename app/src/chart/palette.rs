@@ -66,6 +66,26 @@ fn gears_in_use_differ_at_a_glance() {
 }
 
 #[test]
+fn neighbouring_gears_differ_by_night_as_by_day() {
+    // The least by which two tones that follow each other differ, in L* and as a ratio: of luminance
+    // alone, which no colour blindness takes away.
+    let least = |theme| {
+        let tones: Vec<f64> = (0..12).map(|tone| luminance(CHART, theme, &format!("gear-{tone}"))).collect();
+        let of = |apart: fn(f64, f64) -> f64| {
+            tones.windows(2).map(|pair| apart(pair[0], pair[1])).fold(f64::INFINITY, f64::min)
+        };
+        (of(|a, b| (lightness(a) - lightness(b)).abs()), of(contrast))
+    };
+    let [day, night] = THEMES.map(least);
+    assert!(night.0 >= day.0 && night.1 >= day.1, "{night:?} by night, {day:?} by day");
+    for theme in THEMES {
+        let card = luminance(MAIN, theme, "card");
+        let faint = (0..12).map(|tone| contrast(card, luminance(CHART, theme, &format!("gear-{tone}"))));
+        assert!(faint.fold(f64::INFINITY, f64::min) >= 1.4, "{theme}: a gear sinks into the ground");
+    }
+}
+
+#[test]
 fn hotter_is_always_further_from_the_ground() {
     for theme in THEMES {
         let card = luminance(MAIN, theme, "card");
