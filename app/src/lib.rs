@@ -33,6 +33,8 @@ pub mod lesson;
 pub mod marker;
 pub mod message;
 #[cfg(feature = "page")]
+pub mod outline;
+#[cfg(feature = "page")]
 mod state;
 pub mod study_desk;
 #[cfg(test)]

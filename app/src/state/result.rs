@@ -4,6 +4,7 @@ use super::asked::{Asked, Origin};
 use crate::browser::worker::Heard;
 use crate::chart::{Bend, Bracket, Flag, Posted, RoadPicture, Slope};
 use crate::message::{LANE_FLOATS, RoadArrays, RoadFacts};
+use crate::outline::Blank;
 use solver::day::Day;
 use solver::plan::{Descent, Plan, SlowCurve};
 use solver::road::{Place, PostedLimit, Turn};
@@ -72,6 +73,11 @@ impl Worked {
         let from = self.shown(recorded).unwrap_or(0).min(last.saturating_sub(1));
         let to = self.picture.nearest(self.place_m(from) + length_m).max(from + 1);
         self.recorded_part(from, to)
+    }
+
+    /// What was not assessed of it.
+    pub(crate) fn blank(&self) -> Option<Blank> {
+        Blank::of(&self.road, &self.picture.heights_m)
     }
 
     /// Heights of start and end, m.

@@ -1,7 +1,7 @@
 //! The answer: the sentence that decides, and what must be said with it.
 
 use super::card::card_of;
-use super::detail::{changes, curves, place_of};
+use super::detail::{changes, curves};
 use super::of_result;
 use super::part::{fact, list};
 use super::study::sure_and_lost;
@@ -9,6 +9,7 @@ use super::verdict::chip;
 use crate::browser;
 use crate::format::Units;
 use crate::marker::Marker;
+use crate::outline;
 use crate::state::{State, Worked};
 use crate::words::{Piece, words};
 use leptos::prelude::*;
@@ -45,19 +46,63 @@ fn content(state: State, worked: &Arc<Worked>, units: Units) -> AnyView {
     let plan = &worked.plan;
     let deciding = match plan.deciding() {
         Some(descent) => decided(state, descent, worked, units),
-        None => level(worked, units),
+        None => level(state, worked, units),
     };
-    let notes = plan.notes.iter().map(|note| words().note(*note).to_owned());
-    vec![deciding, list("notes", "notes", notes.collect())].into_any()
+    let notes = plan.notes.iter().filter(|note| !is_doubt(**note));
+    vec![blank(worked, units), deciding, list("notes", "notes", said(notes))].into_any()
 }
 
-fn level(worked: &Arc<Worked>, units: Units) -> AnyView {
+/// What could not be assessed, before the sentence that decides: the worst hill may lie in it.
+fn blank(worked: &Arc<Worked>, units: Units) -> AnyView {
+    let lines = worked.blank().map(|blank| words().blank(&blank, units));
+    list("notes first", "blank", lines.into_iter().collect())
+}
+
+/// Whether a note takes trust away from the sentence that decides: such notes stand right below it.
+/// Of what is blank the first line of all tells more than its note.
+fn is_doubt(note: Note) -> bool {
+    match note {
+        Note::StartsInDescent | Note::PartlyUnassessed | Note::PoorHeights => true,
+        Note::StagesWithheld(_) | Note::WetCap | Note::HoldByHand | Note::CannotClimb => false,
+    }
+}
+
+fn doubts(worked: &Arc<Worked>) -> AnyView {
+    let told = |note: &&Note| is_doubt(**note) && **note != Note::PartlyUnassessed;
+    list("notes", "doubts", said(worked.plan.notes.iter().filter(told)))
+}
+
+fn said<'a>(notes: impl Iterator<Item = &'a Note>) -> Vec<String> {
+    notes.map(|note| words().note(*note).to_owned()).collect()
+}
+
+fn level(state: State, worked: &Arc<Worked>, units: Units) -> AnyView {
     let partly = worked.plan.notes.contains(&Note::PartlyUnassessed);
     view! {
         <p class="say" data-testid="verdict-sentence" aria-live="polite">{words().no_descent(partly)}</p>
+        {climbs(state, worked, units)}
+        {doubts(worked)}
         {made_for(worked, units)}
     }
     .into_any()
+}
+
+/// Of a road that climbs the way it is shown: that it does, and the way to turn it. Its descents are
+/// those of somebody who drives up.
+fn climbs(state: State, worked: &Arc<Worked>, units: Units) -> Option<AnyView> {
+    let w = words();
+    let ends = worked.ends_m();
+    outline::climbs(ends).then(|| {
+        view! {
+            <p class="snub climbs" data-testid="climbs">
+                {w.climbs(ends.0, ends.1, units)}" "
+                <button type="button" class="button small" data-testid="reverse-climb" on:click=move |_| state.reverse()>
+                    {w.reverse()}
+                </button>
+            </p>
+        }
+        .into_any()
+    })
 }
 
 /// For which truck and which day the answer is, and the way to enter others: on a phone the entries
@@ -82,6 +127,8 @@ fn decided(state: State, descent: &Descent, worked: &Arc<Worked>, units: Units) 
         <p class="say" data-testid="verdict-sentence" aria-live="polite">
             {sentence.into_iter().map(piece).collect_view()}
         </p>
+        {climbs(state, worked, units)}
+        {doubts(worked)}
         <p class="verdict-line">
             <span data-testid="verdict">{chip(descent.choice.verdict())}</span>
             <span class="chosen-for">{w.chosen_for(descent, units)}</span>
@@ -92,7 +139,7 @@ fn decided(state: State, descent: &Descent, worked: &Arc<Worked>, units: Units) 
         <p class="to-card"><a href="#card" data-testid="to-card">{w.to_card()}</a></p>
         <dl class="facts">
             {facts(descent, worked, units)}
-            {sure_and_lost(state, place_of(descent), units, false)}
+            {sure_and_lost(state, descent, units, false)}
         </dl>
     }
     .into_any()

@@ -1,7 +1,7 @@
 //! One descent in full.
 
 use super::part::fact;
-use super::study::{Where, sure_and_lost};
+use super::study::sure_and_lost;
 use super::table::table;
 use crate::format::{self, Units};
 use crate::state::{State, Worked};
@@ -13,25 +13,19 @@ use std::sync::Arc;
 
 /// Everything that is known of a descent.
 pub(super) fn detail(state: State, worked: &Arc<Worked>, descent: &Descent, units: Units) -> AnyView {
-    let at = place_of(descent);
     view! {
         <div class="detail" data-testid=format!("detail-{}", descent.number)>
             <div class="detail-grid">
                 {sign(descent, units)}
                 <dl class="facts">
                     {facts(worked, descent, units)}
-                    {sure_and_lost(state, at, units, true)}
+                    {sure_and_lost(state, descent, units, true)}
                 </dl>
             </div>
             {table(descent, units)}
         </div>
     }
     .into_any()
-}
-
-/// Where a descent lies, for what is worked out later.
-pub(super) fn place_of(descent: &Descent) -> Where {
-    Where { number: descent.number, crest_m: descent.crest.0, foot_m: descent.foot.0 }
 }
 
 fn facts(worked: &Arc<Worked>, descent: &Descent, units: Units) -> Vec<AnyView> {

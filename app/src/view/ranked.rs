@@ -1,8 +1,10 @@
 //! Many roads in a list, the worst descent first; any two of them side by side.
 
+use super::part::list;
 use super::verdict::chip;
 use crate::compare::Figures;
 use crate::format::{self, Units};
+use crate::outline;
 use crate::state::{Ranked, State, Worked};
 use crate::words::words;
 use leptos::prelude::*;
@@ -89,6 +91,10 @@ fn figures(state: State, index: usize, worked: &Arc<Worked>, units: Units) -> An
         format::hold_speed(figures.slowest_hold.unwrap_or(0.0), units),
         w.time(figures.time_s),
     ];
+    let (start_m, end_m) = worked.ends_m();
+    // No button here: the road is turned when it is open, or among the files before.
+    let climbs = outline::climbs((start_m, end_m)).then(|| w.climbs(start_m, end_m, units));
+    let blank = worked.blank().map(|blank| w.blank(&blank, units));
     let labels = w.ranked_labels();
     let facts = labels
         .into_iter()
@@ -97,7 +103,16 @@ fn figures(state: State, index: usize, worked: &Arc<Worked>, units: Units) -> An
     let facts: Vec<AnyView> = facts.collect();
     view! {
         {verdict}
-        <dl>{facts}</dl>
+        <dl>
+            <div>
+                <dt>{w.ranked_ends()}</dt>
+                <dd data-testid="ranked-ends">
+                    <span aria-hidden="true">{w.ends(start_m, end_m, units)}</span>
+                    <span class="unseen">{w.ends_spoken(start_m, end_m, units)}</span>
+                </dd>
+            </div>
+            {facts}
+        </dl>
         <div class="buttons">
             <button type="button" class="button small" data-testid="open-ranked" on:click=move |_| state.open_ranked(index)>
                 {w.open_ranked()}
@@ -106,6 +121,7 @@ fn figures(state: State, index: usize, worked: &Arc<Worked>, units: Units) -> An
                 {w.beside_ranked()}
             </button>
         </div>
+        {list("notes", "ranked-notes", blank.into_iter().chain(climbs).collect())}
     }
     .into_any()
 }

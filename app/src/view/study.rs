@@ -6,33 +6,31 @@ use crate::state::State;
 use crate::words::words;
 use leptos::prelude::*;
 use solver::order::ascending;
+use solver::plan::Descent;
 use solver::study::{SlowFor, Slowing};
 
 /// Most things to slow for that are told at once.
 const MOST_TOLD: usize = 12;
 
-/// A descent by its number, and where it lies, m.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct Where {
-    pub(super) number: usize,
-    pub(super) crest_m: f64,
-    pub(super) foot_m: f64,
-}
-
 /// How sure the plan of a descent is, and what is left when the retarder is lost; in short, or
-/// in full.
-pub(super) fn sure_and_lost(state: State, at: Where, units: Units, in_full: bool) -> AnyView {
+/// in full. Nothing where nothing is advised: there is no plan to be sure of, and whoever reads what
+/// the brakes could still do may take it for leave to go down.
+pub(super) fn sure_and_lost(state: State, descent: &Descent, units: Units, in_full: bool) -> AnyView {
     let w = words();
+    if descent.choice.advice().is_none() {
+        return ().into_any();
+    }
+    let (number, crest_m, foot_m) = (descent.number, descent.crest.0, descent.foot.0);
     (move || {
         let sure = state.sureness.get().and_then(|all| {
-            let own = all.descents.get(at.number - 1)?;
+            let own = all.descents.get(number - 1)?;
             Some(if in_full { w.sure(own, all.runs, units) } else { vec![w.sure_in_short(own, all.runs)] })
         });
         let progress = state.studying.get().map(|share| vec![w.studying(share)]);
         let at_work = progress.is_some();
         let lost = state.study.get().and_then(|study| {
-            let own = study.lost.get(at.number - 1)?;
-            Some(w.lost(own, at.crest_m, at.foot_m, units))
+            let own = study.lost.get(number - 1)?;
+            Some(w.lost(own, crest_m, foot_m, units))
         });
         let done = state.study.with(Option::is_some) && !at_work;
         let too_long = done.then(|| vec![w.too_long_to_be_sure().to_owned()]);
@@ -54,9 +52,16 @@ pub(super) fn ahead(state: State) -> AnyView {
     let content = move || {
         let units = state.units.get();
         let study = state.study.get()?;
+        // Of a descent that nobody is to go down it is not said how to slow on it.
+        let advised: Vec<Slowing> = state.worked.with(|worked| {
+            let closed = worked.iter().flat_map(|it| &it.plan.descents);
+            let closed: Vec<&Descent> = closed.filter(|it| it.choice.advice().is_none()).collect();
+            let on = |it: &Slowing, descent: &&Descent| (descent.crest.0..=descent.foot.0).contains(&it.at.0);
+            study.slowing.iter().filter(|it| !closed.iter().any(|descent| on(it, descent))).cloned().collect()
+        });
         let adjustment = (!study.adjustment.is_empty())
             .then(|| fact(w.adjustment_label(), "adjustment", w.adjustment(&study.adjustment, units)));
-        let slowing = (!study.slowing.is_empty()).then(|| slowing(&study.slowing, units));
+        let slowing = (!advised.is_empty()).then(|| slowing(&advised, units));
         Some(view! {
             {slowing}
             <dl class="facts wide">{adjustment}</dl>

@@ -23,9 +23,11 @@ pub struct Curves {
 }
 
 impl Curves {
-    /// Those of a descent, where there are any.
+    /// Those of a descent, where there are any. Without an advised speed there is none that a
+    /// curve could ask for less than.
     #[must_use]
     pub fn of(plan: &Plan, descent: &Descent, step_m: f64) -> Option<Self> {
+        descent.choice.advice()?;
         let slowest = plan.slowest_curve(descent)?;
         Some(Self {
             count: plan.slow_curves(descent).count(),

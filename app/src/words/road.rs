@@ -2,6 +2,7 @@
 
 use crate::format::{self, Units};
 use crate::message::RoadFacts;
+use crate::outline::Blank;
 use solver::road::{Class, FileError, Finding, Span};
 
 /// Words of the road.
@@ -18,6 +19,15 @@ pub trait RoadWords {
     }
     /// The heights of both ends, in the direction of travel.
     fn both_ends(&self, start: &str, end: &str) -> String;
+    /// What was not assessed; a drop of a few metres is not worth a word.
+    fn blank(&self, blank: &Blank, units: Units) -> String {
+        let lower = (blank.drop_m >= 5.0).then(|| format::height(blank.drop_m, units));
+        self.left_blank(&format::length(blank.length_m, units), lower.as_deref())
+    }
+    /// That it climbs between these heights, m.
+    fn climbs(&self, start_m: f64, end_m: f64, units: Units) -> String {
+        self.climbs_between(&format::height(start_m, units), &format::height(end_m, units))
+    }
     /// How good the heights are, and what that means.
     fn quality(&self, road: &RoadFacts, units: Units) -> String {
         let [before, after] =
@@ -25,6 +35,10 @@ pub trait RoadWords {
         let holds = self.grade_holds(road.quality.class, &format::length(road.base_length_m, units));
         format!("{holds} {}", self.roughness(&before, &after))
     }
+    /// How much could not be assessed, and how much lower the road is behind it where it is.
+    fn left_blank(&self, length: &str, lower: Option<&str>) -> String;
+    /// That the road climbs between these heights in the direction shown, and the question whether it is to be driven down.
+    fn climbs_between(&self, start: &str, end: &str) -> String;
     /// How good they are, and over which length a grade holds.
     fn grade_holds(&self, class: Class, base: &str) -> String;
     /// How much neighbours differ as recorded and after smoothing, percentage points.

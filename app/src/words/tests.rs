@@ -9,7 +9,7 @@ use crate::message::{Reply, Request, Task};
 use crate::test_roads::hill;
 use solver::day::{Day, ServiceBrakes, Withheld};
 use solver::limits::{self, Entry};
-use solver::plan::{Change, Choice, Governs, NoSafeSpeed, Note, Plan, Verdict};
+use solver::plan::{Change, Choice, Governs, NoSafeSpeed, Note, Plan, SlowCurve, Verdict};
 use solver::study::{DescentSureness, Input, Lost};
 use solver::truck::{Preset, TruckError};
 use solver::units::{Celsius, Kilograms, Metres, MetresPerSecond};
@@ -82,6 +82,29 @@ fn no_safe_speed_says_why() {
         assert!(sentence.contains("do not take this truck down"), "{sentence}");
         assert_eq!(descent.choice.verdict(), Verdict::NoSafeSpeed);
     }
+}
+
+#[test]
+fn no_curve_is_held_against_a_speed_that_was_not_given() {
+    let (mut plan, _) = planned(ServiceBrakes::InReserve);
+    let descent = plan.descents[0].clone();
+    let curve = solver::road::Curve {
+        from: descent.from + 20,
+        to: descent.from + 26,
+        turn: solver::road::Turn::Left,
+        radius_m: 15.0,
+        hairpin: true,
+    };
+    plan.curves = vec![SlowCurve { curve, speed: MetresPerSecond(3.0) }];
+    assert_eq!(Curves::of(&plan, &descent, 10.0).map(|it| it.count), Some(1));
+    let none = NoSafeSpeed {
+        because: Governs::Control,
+        slowest: MetresPerSecond(2.0),
+        gear: descent.hold().gear,
+        hottest_after_stop: Celsius(300.0),
+    };
+    let closed = solver::plan::Descent { choice: Choice::NoSafeSpeed(none), ..descent };
+    assert_eq!(Curves::of(&plan, &closed, 10.0), None);
 }
 
 #[test]

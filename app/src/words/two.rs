@@ -44,6 +44,8 @@ pub trait TwoWords {
     fn open_ranked(&self) -> &'static str;
     /// Keeps a road of the list beside.
     fn beside_ranked(&self) -> &'static str;
+    /// Label of the heights at the ends of a road, in the direction of travel.
+    fn ranked_ends(&self) -> &'static str;
     /// Labels of a road's figures: length, hottest brakes, slowest hold speed, time.
     fn ranked_labels(&self) -> [&'static str; 4];
     /// Works the list out again for other entries.

@@ -72,7 +72,7 @@ impl PlanWords for German {
         if partly_unassessed {
             "Auf den Teilen, die beurteilt werden konnten, verlangt kein Gefälle einen bestimmten Gang oder eine Stufe der Dauerbremse."
         } else {
-            "Kein Gefälle auf dieser Strecke verlangt einen bestimmten Gang oder eine Stufe der Dauerbremse."
+            "In dieser Richtung verlangt kein Gefälle dieser Strecke einen bestimmten Gang oder eine Stufe der Dauerbremse."
         }
     }
     fn steepest_part(&self, length: &str, grade: &str, from: &str) -> String {

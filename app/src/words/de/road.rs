@@ -11,6 +11,15 @@ impl RoadWords for German {
     fn both_ends(&self, start: &str, end: &str) -> String {
         format!("gefahren vom Ende auf {start} Höhe zum Ende auf {end} Höhe")
     }
+    fn left_blank(&self, length: &str, lower: Option<&str>) -> String {
+        let lower = lower.map_or_else(String::new, |it| format!("; dahinter liegt die Strecke {it} tiefer"));
+        format!("{length} konnten nicht beurteilt werden{lower}. Dort wird nichts empfohlen.")
+    }
+    fn climbs_between(&self, start: &str, end: &str) -> String {
+        format!(
+            "Diese Strecke steigt in der angezeigten Richtung von {start} auf {end}. Fahren Sie sie bergab?"
+        )
+    }
     fn grade_holds(&self, class: Class, base: &str) -> String {
         match class {
             Class::Good => format!("Die Höhen sind gut: Eine Neigung gilt ab {base} Länge."),

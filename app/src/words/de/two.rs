@@ -95,6 +95,9 @@ impl TwoWords for German {
     fn beside_ranked(&self) -> &'static str {
         "Daneben behalten"
     }
+    fn ranked_ends(&self) -> &'static str {
+        "Richtung"
+    }
     fn ranked_labels(&self) -> [&'static str; 4] {
         ["Länge", "Bremsen nach Stopp", "niedrigstes Tempo", "Zeit"]
     }

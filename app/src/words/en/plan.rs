@@ -72,7 +72,7 @@ impl PlanWords for English {
         if partly_unassessed {
             "On the parts that could be assessed, no hill asks for a gear or a retarder stage."
         } else {
-            "No hill on this road asks for a gear or a retarder stage."
+            "Driven this way, no hill on this road asks for a gear or a retarder stage."
         }
     }
     fn steepest_part(&self, length: &str, grade: &str, from: &str) -> String {

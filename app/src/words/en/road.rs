@@ -11,6 +11,13 @@ impl RoadWords for English {
     fn both_ends(&self, start: &str, end: &str) -> String {
         format!("driven from the end at {start} to the end at {end}")
     }
+    fn left_blank(&self, length: &str, lower: Option<&str>) -> String {
+        let lower = lower.map_or_else(String::new, |it| format!("; the road is {it} lower behind them"));
+        format!("{length} could not be assessed{lower}. Nothing is advised there.")
+    }
+    fn climbs_between(&self, start: &str, end: &str) -> String {
+        format!("This road climbs from {start} to {end} in the direction shown. Coming down it?")
+    }
     fn grade_holds(&self, class: Class, base: &str) -> String {
         match class {
             Class::Good => format!("Heights are good: a grade holds over {base} or more."),

@@ -91,6 +91,9 @@ impl TwoWords for English {
     fn beside_ranked(&self) -> &'static str {
         "Keep beside"
     }
+    fn ranked_ends(&self) -> &'static str {
+        "direction"
+    }
     fn ranked_labels(&self) -> [&'static str; 4] {
         ["length", "brakes if stopped", "slowest hold", "time"]
     }

@@ -72,7 +72,7 @@ impl PlanWords for Spanish {
         if partly_unassessed {
             "En las partes que se pudieron evaluar, ninguna pendiente exige una marcha ni una posición del ralentizador."
         } else {
-            "Ninguna pendiente de esta carretera exige una marcha ni una posición del ralentizador."
+            "En este sentido, ninguna pendiente de esta carretera exige una marcha ni una posición del ralentizador."
         }
     }
     fn steepest_part(&self, length: &str, grade: &str, from: &str) -> String {

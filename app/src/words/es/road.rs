@@ -13,6 +13,14 @@ impl RoadWords for Spanish {
             "recorrida desde el extremo situado a {start} de altitud hasta el extremo situado a {end} de altitud"
         )
     }
+    fn left_blank(&self, length: &str, lower: Option<&str>) -> String {
+        let lower =
+            lower.map_or_else(String::new, |it| format!("; detrás, la carretera queda {it} más abajo"));
+        format!("No se pudieron evaluar {length}{lower}. Allí no se aconseja nada.")
+    }
+    fn climbs_between(&self, start: &str, end: &str) -> String {
+        format!("Esta carretera sube de {start} a {end} en el sentido mostrado. ¿Va a bajarla?")
+    }
     fn grade_holds(&self, class: Class, base: &str) -> String {
         match class {
             Class::Good => {

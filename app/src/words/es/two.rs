@@ -95,6 +95,9 @@ impl TwoWords for Spanish {
     fn beside_ranked(&self) -> &'static str {
         "Guardar al lado"
     }
+    fn ranked_ends(&self) -> &'static str {
+        "sentido"
+    }
     fn ranked_labels(&self) -> [&'static str; 4] {
         ["longitud", "frenos tras parar", "menor velocidad a mantener", "tiempo"]
     }

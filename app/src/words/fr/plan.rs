@@ -72,7 +72,7 @@ impl PlanWords for French {
         if partly_unassessed {
             "Sur les parties qui ont pu être évaluées, aucune côte ne demande de rapport ni de cran de ralentisseur particulier."
         } else {
-            "Sur cette route, aucune côte ne demande de rapport ni de cran de ralentisseur particulier."
+            "Dans ce sens, aucune côte de cette route ne demande de rapport ni de cran de ralentisseur particulier."
         }
     }
     fn steepest_part(&self, length: &str, grade: &str, from: &str) -> String {

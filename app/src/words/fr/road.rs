@@ -11,6 +11,14 @@ impl RoadWords for French {
     fn both_ends(&self, start: &str, end: &str) -> String {
         format!("parcourue de l’extrémité à {start} d’altitude jusqu’à l’extrémité à {end} d’altitude")
     }
+    fn left_blank(&self, length: &str, lower: Option<&str>) -> String {
+        let lower =
+            lower.map_or_else(String::new, |it| format!("\u{a0}; au-delà, la route est {it} plus bas"));
+        format!("{length} n’ont pas pu être évalués{lower}. Aucun conseil n’y est donné.")
+    }
+    fn climbs_between(&self, start: &str, end: &str) -> String {
+        format!("Cette route monte de {start} à {end} dans le sens affiché. Vous la descendez\u{a0}?")
+    }
     fn grade_holds(&self, class: Class, base: &str) -> String {
         match class {
             Class::Good => {

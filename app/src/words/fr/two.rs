@@ -95,6 +95,9 @@ impl TwoWords for French {
     fn beside_ranked(&self) -> &'static str {
         "Garder à côté"
     }
+    fn ranked_ends(&self) -> &'static str {
+        "sens"
+    }
     fn ranked_labels(&self) -> [&'static str; 4] {
         ["longueur", "freins après arrêt", "vitesse à tenir la plus basse", "temps"]
     }

@@ -1,0 +1,105 @@
+//! What the heights of a road say before its plan does: that a part of it is blank, and that it
+//! climbs the way it is driven.
+
+use crate::message::RoadFacts;
+
+/// A road that ends so much higher than it starts is said to climb, m. Assumed: less is no hill
+/// that somebody would come down it for.
+const CLIMBS_FROM_M: f64 = 100.0;
+
+/// What was not assessed of a road, taken together.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Blank {
+    /// Length, m.
+    pub length_m: f64,
+    /// How much lower the road is behind such stretches, m: each for itself, and none set off by
+    /// one that ends higher.
+    pub drop_m: f64,
+}
+
+impl Blank {
+    /// Of a road with the heights of its grid points, m; `None` where all of it was assessed.
+    #[must_use]
+    pub fn of(road: &RoadFacts, heights_m: &[f32]) -> Option<Self> {
+        let height =
+            |index: usize| heights_m.get(index).or(heights_m.last()).map_or(0.0, |it| f64::from(*it));
+        let spans = &road.unassessed;
+        (!spans.is_empty()).then(|| Self {
+            length_m: spans.iter().map(|it| (it.to - it.from) as f64 * road.step_m).sum(),
+            drop_m: spans.iter().map(|it| (height(it.from) - height(it.to)).max(0.0)).sum(),
+        })
+    }
+}
+
+/// Whether a road between these heights, m, climbs as a whole: who comes down it has to turn it.
+#[must_use]
+pub fn climbs((start_m, end_m): (f64, f64)) -> bool {
+    end_m - start_m >= CLIMBS_FROM_M
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::desk::Desk;
+    use crate::entries::Entries;
+    use crate::format::Units::{Imperial, Metric};
+    use crate::message::{Reply, Request, Task};
+    use crate::test_roads::{hill, road};
+    use crate::words::words;
+    use solver::road::{Span, Unassessed};
+    use solver::truck::Preset;
+
+    fn surveyed(file: Vec<u8>) -> (RoadFacts, Vec<f32>) {
+        let Entries { truck, day, .. } = Entries::of(Preset::FiveAxle36);
+        let task = Task { course: None, part: None, reversed: false, roadside: None, truck, day };
+        let mut found = None;
+        Desk::new().answer(Request::Open(task, vec![false]), vec![file], &mut |reply, arrays| {
+            if let Reply::Surveyed(facts) = reply {
+                found = Some((*facts, arrays.floats[0].clone()));
+            }
+        });
+        found.expect("a road")
+    }
+
+    #[test]
+    fn what_lies_in_the_blank_is_told_with_its_drop() {
+        let (mut road, heights) = surveyed(hill());
+        assert_eq!(Blank::of(&road, &heights), None);
+        // All of the hill, and a level piece before it.
+        let at = |metres: f64| (metres / road.step_m).round() as usize;
+        let span = |from, to| Span { from: at(from), to: at(to), why: Unassessed::Sliver };
+        road.unassessed = vec![span(0.0, 1_000.0), span(1_900.0, 7_100.0)];
+        let blank = Blank::of(&road, &heights).expect("two stretches");
+        assert!((blank.length_m - 6_200.0).abs() < 20.0, "{blank:?}");
+        assert!((blank.drop_m - 400.0).abs() < 10.0, "{blank:?}");
+        let text = words().blank(&Blank { length_m: 6_200.0, drop_m: 400.0 }, Metric);
+        assert_eq!(
+            text.replace('\u{a0}', " "),
+            "6.2 km could not be assessed; the road is 400 m lower behind them. Nothing is advised there."
+        );
+        // A drop that is none is not told.
+        let text = words().blank(&Blank { length_m: 6_200.0, drop_m: 0.4 }, Metric);
+        assert_eq!(text.replace('\u{a0}', " "), "6.2 km could not be assessed. Nothing is advised there.");
+    }
+
+    #[test]
+    fn a_rise_in_the_blank_is_not_set_off_against_a_drop() {
+        let (mut facts, heights) = surveyed(road("Down and up", &[(100, -3.0), (50, 0.0), (100, 3.0)]));
+        let (half, last) = (heights.len() / 2, heights.len() - 1);
+        facts.unassessed =
+            [(0, half), (half, last)].map(|(from, to)| Span { from, to, why: Unassessed::Sliver }).to_vec();
+        let blank = Blank::of(&facts, &heights).expect("two stretches");
+        assert!((blank.drop_m - 300.0).abs() < 15.0, "{blank:?}");
+    }
+
+    #[test]
+    fn a_road_recorded_uphill_is_told_from_one_that_only_ends_a_little_higher() {
+        assert!(climbs((313.0, 1_878.0)));
+        assert!(climbs((0.0, 100.0)));
+        assert!(!climbs((0.0, 99.0)));
+        assert!(!climbs((1_878.0, 313.0)));
+        let text = words().climbs(313.0, 1_878.0, Metric);
+        assert!(text.replace('\u{a0}', " ").contains("from 313 m to 1,878 m"), "{text}");
+        assert!(words().climbs(313.0, 1_878.0, Imperial).contains("ft"));
+    }
+}
