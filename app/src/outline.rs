@@ -53,10 +53,10 @@ mod tests {
         let Entries { truck, day, .. } = Entries::of(Preset::FiveAxle36);
         let task = Task { course: None, part: None, reversed: false, roadside: None, truck, day };
         let mut found = None;
-        Desk::new().answer(Request::Open(task, vec![false]), vec![file], &mut |reply, arrays| {
-            if let Reply::Surveyed(facts) = reply {
-                found = Some((*facts, arrays.floats[0].clone()));
-            }
+        Desk::new().answer(Request::Open(task, vec![false]), vec![file], &mut |reply, arrays| match reply {
+            Reply::Surveyed(facts) => found = Some((*facts, arrays.floats[0].clone())),
+            Reply::Failed(error) => panic!("{error}"),
+            _ => {}
         });
         found.expect("a road")
     }
@@ -80,6 +80,21 @@ mod tests {
         // A drop that is none is not told.
         let text = words().blank(&Blank { length_m: 6_200.0, drop_m: 0.4 }, Metric);
         assert_eq!(text.replace('\u{a0}', " "), "6.2 km could not be assessed. Nothing is advised there.");
+    }
+
+    #[test]
+    fn a_hill_without_heights_lies_in_the_blank() {
+        let text = String::from_utf8(road("Holed", &[(100, -0.2), (250, -1.6), (100, -0.2)])).expect("text");
+        // The 5 km of 8 % and a little on either side.
+        let without = |(index, point): (usize, &str)| match (95..355).contains(&index) {
+            true => format!("{}</trkpt>", point.split("<ele>").next().unwrap_or_default()),
+            false => point.to_owned(),
+        };
+        let file: String = text.split_inclusive("</trkpt>").enumerate().map(without).collect();
+        let (road, heights) = surveyed(file.into_bytes());
+        let blank = Blank::of(&road, &heights).expect("a stretch");
+        assert!((blank.length_m - 5_200.0).abs() < 100.0, "{blank:?}");
+        assert!((blank.drop_m - 400.0).abs() < 10.0, "{blank:?}");
     }
 
     #[test]

@@ -128,6 +128,8 @@ test("many files become a list, the worst first; any two of them stand side by s
   assert.deepEqual(names.slice(3), ["Level way.gpx", "saved.gpx"]);
   assert.match(await visit.byId("ranked-row").last().innerText(), /web page/i);
   const rank = (name) => visit.byId("ranked-row").filter({ hasText: name });
+  assert.match(await rank("Steep way").getByTestId("ranked-ends").innerText(), /900\sm → 570\sm/);
+  assert.equal(await rank("Steep way").getByTestId("ranked-notes").count(), 0);
   await rank("Gentle way").getByTestId("beside-ranked").click();
   await rank("Steep way").getByTestId("open-ranked").click();
   await visit.byId("road-name").filter({ hasText: "Steep way" }).waitFor();
