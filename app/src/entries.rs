@@ -2,9 +2,13 @@
 
 use crate::format::{Units, parse_number, shown_as, typed};
 use serde::{Deserialize, Serialize};
-use solver::day::Day;
+use solver::day::{Day, Load};
 use solver::limits::{self, Entry, bounds};
 use solver::truck::{Preset, Retarder, RetarderKind, TableRow, Transmission, TruckError, TruckSpec};
+
+/// A truck with more than this on each axle may be a loaded one, kg: 60 % of the 7.3 t of the first
+/// preset. Assumed.
+const LADEN_FROM_KG: f64 = 4_400.0;
 
 /// Why an entry is not taken.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -151,6 +155,15 @@ impl Entries {
     #[must_use]
     pub fn problem(&self) -> Option<TruckError> {
         self.truck.check().err()
+    }
+
+    /// Whether the load is not “loaded” while the mass may be that of a loaded truck still: it is the
+    /// preset's, or rests on each axle with as much as a loaded truck's.
+    #[must_use]
+    pub fn weighs_as_laden(&self) -> bool {
+        let axles: f64 = self.truck.axle_groups.iter().map(|group| f64::from(group.axles)).sum();
+        let laden = self.preset.is_some() || self.truck.gross_mass_kg > LADEN_FROM_KG * axles;
+        self.day.load != Load::Laden && laden
     }
 
     /// Whether the truck or the day has this field.

@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { dropFile, openDemo, phone, settle, startBrowser } from "./page.mjs";
+import { dropFile, openDemo, phone, settle, startBrowser, wide } from "./page.mjs";
 import { changedSentence, read } from "./read.mjs";
 import { hill, roadFile } from "./roads.mjs";
 
@@ -86,4 +86,72 @@ test("what takes trust away stands between the sentence and the verdict", async 
   assert.ok(await stands(visit, "doubts", "verdict"));
   visit.assertClean();
   await visit.close();
+});
+
+test("the choice of load says that the mass stays, and leads to it where it is folded", async () => {
+  const visit = await openRoad(hill, "Test hill", { viewport: phone });
+  await visit.byId("day-panel").locator("summary").first().click();
+  assert.equal(await visit.byId("to-mass").count(), 0);
+  await visit.byId("load-empty").click();
+  assert.match(await read(visit, "mass-stays"), /does not change the mass: 36\.3 t/);
+  await visit.byId("to-mass").click();
+  await visit.page.waitForFunction(() => document.activeElement.id === "entry-gross_mass");
+  await visit.byId("entry-gross_mass").fill("15");
+  await visit.byId("to-mass").waitFor({ state: "detached" });
+  visit.assertClean();
+  await visit.close();
+});
+
+test("figures of former entries name the entry that is wrong and lead to it", async () => {
+  const visit = await openRoad(hill, "Test hill", { viewport: phone });
+  await visit.byId("truck-panel").evaluate((it) => (it.open = true));
+  await visit.byId("more-entries").evaluate((it) => (it.open = true));
+  await visit.byId("entry-rolling_radius").fill("9");
+  await visit.byId("to-wrong").waitFor();
+  for (const id of ["more-entries", "truck-panel"]) await visit.byId(id).evaluate((it) => (it.open = false));
+  await visit.byId("to-wrong").click();
+  await visit.page.waitForFunction(() => document.activeElement.id === "entry-rolling_radius");
+  assert.ok(await visit.byId("entry-rolling_radius").isVisible());
+  visit.assertClean();
+  await visit.close();
+});
+
+test("the readout knows who holds, and that all of nothing is no figure", async () => {
+  const visit = await openRoad(roadFile("Over", [[3000, 0.05], [4000, -0.06], [1000, 0]]), "Over");
+  await visit.byId("cursor").focus();
+  await visit.page.keyboard.press("Home");
+  await settle(visit, 200);
+  assert.equal(await read(visit, "readout-carried"), "–");
+  // The next bracket begins at the crest; well behind it the truck is held.
+  await visit.page.keyboard.press("PageDown");
+  for (let k = 0; k < 10; k += 1) await visit.page.keyboard.press("Shift+ArrowRight");
+  await settle(visit, 200);
+  assert.match(await read(visit, "readout-carried"), /^\d+ %$/);
+  visit.assertClean();
+  await visit.close();
+});
+
+test("the sentence at the cursor is whole and takes its two lines at once, and no page is wider than its window", async () => {
+  for (const path of ["./", "./es.html", "./fr.html", "./de.html"]) {
+    for (const viewport of [wide, { width: 720, height: 450 }]) {
+      const visit = await openDemo(browser, { path, viewport });
+      const line = visit.byId("about-cursor").first();
+      const [inner, outer, two] = await line.evaluate((it) => [
+        it.scrollWidth,
+        it.clientWidth,
+        it.clientHeight / Number.parseFloat(getComputedStyle(it).fontSize),
+      ]);
+      assert.ok(inner <= outer, `${path}: ${inner} in ${outer}`);
+      assert.ok(two >= 2.8, `${path}: ${two} em`);
+      // All chips of the list as long as the longest.
+      await visit.page.evaluate(() => {
+        const chips = [...document.querySelectorAll(".descent .verdict")];
+        const longest = chips.map((it) => it.lastChild.textContent).sort((a, b) => b.length - a.length)[0];
+        for (const it of chips) it.lastChild.textContent = `${longest} ${longest}`;
+      });
+      const width = await visit.page.evaluate(() => [document.documentElement.scrollWidth, innerWidth]);
+      assert.ok(width[0] <= width[1], `${path} at ${viewport.width}: ${width}`);
+      await visit.close();
+    }
+  }
 });

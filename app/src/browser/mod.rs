@@ -153,6 +153,18 @@ pub(crate) fn focus(id: String) {
     leptos::prelude::request_animation_frame(give);
 }
 
+/// Opens all that an element of the page is folded into, and puts the keyboard on it.
+#[cfg(feature = "page")]
+pub(crate) fn go_to(id: &str) {
+    let element = document().and_then(|document| document.get_element_by_id(id));
+    let mut around = element.and_then(|it| it.closest("details").ok()?);
+    while let Some(details) = around {
+        let _ = details.set_attribute("open", "");
+        around = details.parent_element().and_then(|it| it.closest("details").ok()?);
+    }
+    focus(id.to_owned());
+}
+
 /// Opens a `<details>`.
 #[cfg(feature = "page")]
 pub(crate) fn unfold(id: &str) {

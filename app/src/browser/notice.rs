@@ -45,8 +45,8 @@ fn make(say: &str, button: &str) -> Option<()> {
                 let _ = storage.set_item(NAME, "1");
             }
             shown.remove();
-            // Where the keyboard begins on the page.
-            super::focus("skip".to_owned());
+            // Where the page begins: the next key leads to its first link, which shows itself only then.
+            super::focus("begin".to_owned());
         }
     });
     let hear = heard.as_ref().unchecked_ref();

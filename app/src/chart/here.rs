@@ -22,7 +22,8 @@ pub struct Here {
     pub speed: Option<f64>,
     /// Engine speed, 1/min.
     pub engine_speed: Option<f64>,
-    /// Share of what must be held that retarder and motoring carry, 0 to 1.
+    /// Share of what must be held that retarder and motoring carry, 0 to 1; `None` too where nothing
+    /// is to be held.
     pub carried: Option<f64>,
     /// Brake temperature, °C.
     pub temperature: Option<f64>,
@@ -115,25 +116,31 @@ impl Here {
         let ahead = |other: usize| (other as f64 - index as f64) * picture.step();
         let next = picture.descents.iter().find(|it| it.from > index);
         let place = picture.places.iter().find(|it| it.at >= index && ahead(it.at) <= PLACES_AHEAD_M);
+        let grade = picture.slope_at(index).filter(|_| assessed);
+        let (stage, descent) = (number(&picture.stage), picture.descent_at(index));
+        // All of nothing is no figure: the lane says 1 there. Nothing is to be held on a rise, nor off the
+        // descents as long as no stage is on.
+        let idle = grade.is_some_and(|it| it.grade >= 0.0) || (descent.is_none() && stage == Some(0));
+        let carried = lane(&picture.carried).filter(|share| !(idle && *share >= 1.0));
         let heat = number(&picture.heat).and_then(|step| HeatStep::ALL.get(usize::from(step)).copied());
         Self {
             at_m: picture.place_of(index),
             assessed,
             height_m: value(&picture.heights_m, index).filter(|_| assessed),
-            grade: picture.slope_at(index).filter(|_| assessed).map(|slope| GradeHere {
+            grade: grade.map(|slope| GradeHere {
                 grade: f64::from(slope.grade),
                 plus_minus: f64::from(slope.plus_minus),
                 over_m: (slope.to - slope.from) as f64 * picture.step(),
             }),
             gear: number(&picture.gear),
-            stage: number(&picture.stage),
+            stage,
             speed: lane(&picture.speed),
             engine_speed: lane(&picture.engine_speed),
-            carried: lane(&picture.carried),
+            carried,
             temperature: lane(&picture.temperature),
             after_stop: lane(&picture.after_stop),
             heat,
-            descent: picture.descent_at(index).map(|it| (it.number, ahead(it.to))),
+            descent: descent.map(|it| (it.number, ahead(it.to))),
             next_descent: next.map(|it| (it.number, ahead(it.from))),
             bend: picture.bend_at(index).copied(),
             next_place: place.map(|it| (it.name.clone(), ahead(it.at))),
@@ -143,8 +150,10 @@ impl Here {
 
 #[cfg(test)]
 mod tests {
-    use super::Here;
+    use super::{Here, ReadoutCell};
     use crate::chart::sample;
+    use crate::format::Units;
+    use crate::words::words;
 
     #[test]
     fn a_point_on_a_descent_knows_its_foot_and_what_comes() {
@@ -168,6 +177,33 @@ mod tests {
             [here.height_m, here.speed, here.engine_speed, here.carried, here.temperature, here.after_stop];
         assert!(known.iter().all(Option::is_none));
         assert!(here.gear.is_none() && here.stage.is_none() && here.heat.is_none() && here.grade.is_none());
+    }
+
+    #[test]
+    fn all_of_nothing_is_no_share() {
+        let mut picture = sample::pass();
+        let descent = picture.descents[0];
+        let points = picture.points();
+        let put = |picture: &mut crate::chart::RoadPicture, stage: u8, carried: f32| {
+            picture.stage = vec![stage; points].into();
+            picture.carried = vec![carried; points].into();
+        };
+        // The sample climbs before its first descent.
+        let (rise, down) = (descent.from / 2, (descent.from + descent.to) / 2);
+        for (stage, carried, uphill, downhill) in
+            [(0, 1.0, None, Some(1.0)), (2, 1.0, None, Some(1.0)), (0, 0.5, Some(0.5), Some(0.5))]
+        {
+            put(&mut picture, stage, carried);
+            assert_eq!(Here::at(&picture, rise).carried, uphill, "stage {stage}");
+            assert_eq!(Here::at(&picture, down).carried, downhill, "stage {stage}");
+        }
+        put(&mut picture, 0, 1.0);
+        let here = Here::at(&picture, down);
+        let head = |here: &Here| words().readout_head(ReadoutCell::Carried, here, Units::Metric);
+        assert_eq!(head(&here), "engine carries");
+        assert_eq!(head(&Here { stage: Some(3), ..here }), "retarder carries");
+        let uphill = Here::at(&picture, rise);
+        assert_eq!(words().readout(ReadoutCell::Carried, &uphill, Units::Metric), "–");
     }
 
     #[test]

@@ -81,6 +81,22 @@ fn day_entries_leave_the_preset_alone() {
 }
 
 #[test]
+fn an_unloaded_truck_is_not_taken_to_weigh_less_by_itself() {
+    let mut entries = start();
+    assert!(!entries.weighs_as_laden(), "it is loaded");
+    for load in [Load::Empty, Load::NoTrailer] {
+        entries.day.load = load;
+        assert!(entries.weighs_as_laden(), "{load:?} with the mass of the preset");
+    }
+    for (tonnes, laden) in [("36", true), ("23", true), ("15", false), ("8", false)] {
+        entries.take(Field::Number(Entry::GrossMass), tonnes, Metric).expect("in range");
+        assert_eq!(entries.weighs_as_laden(), laden, "{tonnes} t");
+    }
+    entries.day.load = Load::Laden;
+    assert!(!entries.weighs_as_laden());
+}
+
+#[test]
 fn what_is_kept_comes_back() {
     let entries = start();
     let bytes = postcard::to_allocvec(&entries).expect("plain data");

@@ -60,12 +60,17 @@ impl Signals {
         }
     }
 
-    /// The first thing that keeps the entries from being worked out. Tracked.
+    /// Whether something keeps the entries from being worked out. Tracked.
     pub(crate) fn is_blocked(&self) -> bool {
-        let in_field = Field::all().any(|field| {
-            let problem = self.field(field).problem.get();
-            problem.is_some() && self.entries.with(|entries| entries.has(field))
-        });
-        in_field || self.entries.with(|entries| entries.problem().is_some())
+        self.first_wrong().is_some() || self.entries.with(|entries| entries.problem().is_some())
+    }
+
+    /// The first field whose text could not be taken. Tracked.
+    pub(crate) fn first_wrong(&self) -> Option<Field> {
+        let wrong = |field: &Field| {
+            let problem = self.field(*field).problem.get();
+            problem.is_some() && self.entries.with(|entries| entries.has(*field))
+        };
+        Field::all().find(wrong)
     }
 }

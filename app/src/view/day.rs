@@ -4,6 +4,7 @@ use super::choice::labelled_choice;
 use super::entry::entry;
 use crate::browser;
 use crate::entries::Field;
+use crate::format;
 use crate::state::State;
 use crate::words::words;
 use leptos::prelude::*;
@@ -28,11 +29,22 @@ pub(super) fn day(state: State) -> AnyView {
         let day = state.entries.with(|entries| entries.day);
         format!("{}, {}", w.surface(day.surface), w.service_brakes(day.service_brakes))
     };
+    // The load takes stages away on slippery roads; all else follows from the mass.
+    let mass_stays = move || {
+        let mass = state.entries.with(|it| it.weighs_as_laden().then_some(it.truck.gross_mass_kg))?;
+        let mass = format::mass(mass, state.units.get());
+        let go = move |_| browser::go_to("entry-gross_mass");
+        Some(view! {
+            {w.mass_stays(&mass)}" "
+            <a href="#entry-gross_mass" data-testid="to-mass" on:click=go>{w.entry(Entry::GrossMass)}</a>
+        })
+    };
     view! {
         <details class="card panel" open=browser::is_wide() data-testid="day-panel">
             <summary><h2>{w.day_head()}</h2><span class="now">{now}</span></summary>
             {surface(state)}
             {load(state)}
+            <p class="problem" role="status" data-testid="mass-stays">{mass_stays}</p>
             {service_brakes(state)}
             {FIELDS.into_iter().map(|it| entry(state, Field::Number(it))).collect_view()}
             <button type="button" class="button small" data-testid="usual-day" on:click=move |_| state.take_usual_day()>

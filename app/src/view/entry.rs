@@ -86,7 +86,8 @@ fn input(state: State, field: Field, id: String, described: String) -> AnyView {
     }
 }
 
-fn label(field: Field) -> &'static str {
+/// What a field is called.
+pub(super) fn label(field: Field) -> &'static str {
     let w = words();
     match field {
         Field::Number(entry) => w.entry(entry),

@@ -63,6 +63,7 @@ pub(crate) fn page() -> impl IntoView {
                 state.open(file::dropped(&event));
             }
         >
+            <span class="unseen" id="begin" tabindex="-1"></span>
             <a class="skip" id="skip" href="#answer">{words().skip_to_answer()}</a>
             {offline::offered()}
             {header::header(state)}

@@ -1,5 +1,7 @@
 //! What goes wrong, in a clear box; and what goes on, with a way to stop it.
 
+use super::entry;
+use crate::browser;
 use crate::state::State;
 use crate::trouble::WorkTrouble;
 use crate::words::words;
@@ -70,7 +72,27 @@ pub(super) fn progress(state: State) -> AnyView {
     };
     let former = move || {
         let waits = state.stale.get() && state.worked.with(Option::is_some) && !working.get();
-        waits.then(|| view! { <p class="former" data-testid="former" role="status">{w.not_current()}</p> })
+        waits.then(|| {
+            view! { <p class="former" data-testid="former" role="status">{w.not_current()}" "{wrong(state)}</p> }
+        })
     };
     view! { <div class="at-work">{bar}{former}</div> }.into_any()
+}
+
+/// The way to the first entry that keeps the answer from coming; nothing where none does.
+fn wrong(state: State) -> AnyView {
+    let w = words();
+    (move || {
+        let (id, name) = match state.first_wrong() {
+            Some(field) => (format!("entry-{}", field.key()), entry::label(field)),
+            None => {
+                state.entries.with(|entries| entries.problem())?;
+                ("truck-problem".to_owned(), w.truck_head())
+            }
+        };
+        let address = format!("#{id}");
+        let go = move |_| browser::go_to(&id);
+        Some(view! { {w.check_entry()}" "<a href=address data-testid="to-wrong" on:click=go>{name}</a> })
+    })
+    .into_any()
 }

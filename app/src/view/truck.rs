@@ -70,7 +70,7 @@ pub(super) fn truck(state: State) -> AnyView {
             {FAST.into_iter().map(|field| entry(state, field)).collect_view()}
             {retarder(state)}
             {STRENGTH.into_iter().map(|field| entry(state, field)).collect_view()}
-            <p class="problem" role="status" data-testid="truck-problem">{together}</p>
+            <p class="problem" role="status" id="truck-problem" tabindex="-1" data-testid="truck-problem">{together}</p>
             {curves(state)}
             <details class="more" data-testid="more-entries">
                 <summary>{w.more_entries()}</summary>

@@ -111,11 +111,15 @@ pub trait ChartWords: CardWords + DescentWords {
     fn readout_head(&self, cell: ReadoutCell, here: &Here, units: Units) -> String {
         match (cell, here.grade) {
             (ReadoutCell::Grade, Some(it)) => self.grade_over(&format::length(it.over_m, units)),
+            // With the retarder off it is the engine alone that holds.
+            (ReadoutCell::Carried, _) if here.stage == Some(0) => self.engine_carries().to_owned(),
             _ => self.cell_head(cell).to_owned(),
         }
     }
     /// The same, whatever stands in the cell.
     fn cell_head(&self, cell: ReadoutCell) -> &'static str;
+    /// Head of the share that the engine carries by itself.
+    fn engine_carries(&self) -> &'static str;
     /// Head of the grade, with the length over which it is meant.
     fn grade_over(&self, length: &str) -> String;
     /// Content of a cell of the readout.

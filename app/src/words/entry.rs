@@ -106,6 +106,8 @@ pub trait EntryWords: LanguageWords {
     fn load_label(&self) -> &'static str;
     /// A state of loading.
     fn load(&self, load: Load) -> &'static str;
+    /// That the choice of load leaves the mass as it is entered, and what is to be done.
+    fn mass_stays(&self, mass: &str) -> String;
     /// Label of the gear sets.
     fn gear_set_label(&self) -> &'static str;
     /// A gear set by its number of gears, and whether the top one is an overdrive.

@@ -106,6 +106,8 @@ pub trait PageWords {
     fn former_stays(&self) -> &'static str;
     /// The result below does not fit the entries.
     fn not_current(&self) -> &'static str;
+    /// Before the name of the entry that is wrong.
+    fn check_entry(&self) -> &'static str;
     /// Writes the file with waypoints.
     fn export(&self) -> &'static str;
     /// What is in it.

@@ -87,6 +87,9 @@ impl ChartWords for German {
             ReadoutCell::IfStopped => "nach Stopp hier",
         }
     }
+    fn engine_carries(&self) -> &'static str {
+        "Motor trägt"
+    }
     fn grade_over(&self, length: &str) -> String {
         format!("Neigung über {length}")
     }

@@ -235,6 +235,11 @@ impl EntryWords for German {
             Load::NoTrailer => "ohne Anhänger",
         }
     }
+    fn mass_stays(&self, mass: &str) -> String {
+        format!(
+            "Das ändert das Gewicht nicht: Eingegeben ist weiter {mass}. Geben Sie ein, was das Fahrzeug jetzt wiegt."
+        )
+    }
     fn gear_set_label(&self) -> &'static str {
         "Gangabstufung"
     }

@@ -210,6 +210,9 @@ impl PageWords for German {
     fn not_current(&self) -> &'static str {
         "Die angezeigten Zahlen gehören zu den früheren Eingaben oder zur früheren Strecke."
     }
+    fn check_entry(&self) -> &'static str {
+        "Prüfen Sie diese Eingabe:"
+    }
     fn export(&self) -> &'static str {
         "Kuppen und Gangwechsel als GPX speichern"
     }

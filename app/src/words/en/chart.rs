@@ -87,6 +87,9 @@ impl ChartWords for English {
             ReadoutCell::IfStopped => "if stopped here",
         }
     }
+    fn engine_carries(&self) -> &'static str {
+        "engine carries"
+    }
     fn grade_over(&self, length: &str) -> String {
         format!("grade over {length}")
     }

@@ -188,6 +188,9 @@ impl EntryWords for English {
             Load::NoTrailer => "no trailer",
         }
     }
+    fn mass_stays(&self, mass: &str) -> String {
+        format!("This does not change the mass: {mass} is still entered. Enter what the truck weighs now.")
+    }
     fn gear_set_label(&self) -> &'static str {
         "Gear set"
     }

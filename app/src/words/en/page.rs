@@ -204,6 +204,9 @@ impl PageWords for English {
     fn not_current(&self) -> &'static str {
         "The figures shown belong to the entries or the road before."
     }
+    fn check_entry(&self) -> &'static str {
+        "Check this entry:"
+    }
     fn export(&self) -> &'static str {
         "Save crests and gear changes as GPX"
     }

@@ -90,6 +90,9 @@ impl ChartWords for Spanish {
             ReadoutCell::IfStopped => "si para aquí",
         }
     }
+    fn engine_carries(&self) -> &'static str {
+        "parte del motor"
+    }
     fn grade_over(&self, length: &str) -> String {
         format!("pendiente a lo largo de {length}")
     }

@@ -241,6 +241,11 @@ impl EntryWords for Spanish {
             Load::NoTrailer => "sin remolque",
         }
     }
+    fn mass_stays(&self, mass: &str) -> String {
+        format!(
+            "Esto no cambia la masa: sigue introducida la de {mass}. Introduzca lo que pesa ahora el vehículo."
+        )
+    }
     fn gear_set_label(&self) -> &'static str {
         "Juego de marchas"
     }

@@ -206,6 +206,9 @@ impl PageWords for Spanish {
     fn not_current(&self) -> &'static str {
         "Las cifras mostradas corresponden a los datos o a la carretera anteriores."
     }
+    fn check_entry(&self) -> &'static str {
+        "Compruebe este dato:"
+    }
     fn export(&self) -> &'static str {
         "Guardar cimas y cambios de marcha como GPX"
     }

@@ -87,6 +87,9 @@ impl ChartWords for French {
             ReadoutCell::IfStopped => "après arrêt ici",
         }
     }
+    fn engine_carries(&self) -> &'static str {
+        "part du moteur"
+    }
     fn grade_over(&self, length: &str) -> String {
         format!("pente sur {length}")
     }

@@ -247,6 +247,11 @@ impl EntryWords for French {
             Load::NoTrailer => "sans remorque",
         }
     }
+    fn mass_stays(&self, mass: &str) -> String {
+        format!(
+            "Cela ne change pas la masse\u{a0}: {mass} reste la valeur saisie. Saisissez ce que le véhicule pèse maintenant."
+        )
+    }
     fn gear_set_label(&self) -> &'static str {
         "Jeu de rapports"
     }

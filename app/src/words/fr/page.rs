@@ -208,6 +208,9 @@ impl PageWords for French {
     fn not_current(&self) -> &'static str {
         "Les chiffres affichés correspondent aux données ou à la route précédentes."
     }
+    fn check_entry(&self) -> &'static str {
+        "Vérifiez cette donnée\u{a0}:"
+    }
     fn export(&self) -> &'static str {
         "Enregistrer en GPX les sommets et les changements de rapport"
     }
