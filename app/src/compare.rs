@@ -21,7 +21,8 @@ pub struct Figures {
     pub slowest_hold: Option<f64>,
     /// Hottest service brakes after a hard stop at the worst place, °C.
     pub hottest_c: f64,
-    /// Length on descents on which the service brakes must help, m.
+    /// Length on descents on which the service brakes help, m: where engine and retarder do not hold the
+    /// truck alone, and where it slows for curves, limits and places.
     pub braked_m: f64,
     /// Work of the service brakes, J.
     pub service_j: f64,

@@ -91,7 +91,9 @@ test("several files are joined once they are in order, and one that does not mee
   assert.match(await read(visit, "file-error"), /File 2 begins 9\.0 km from where file 1 ends/);
   await visit.byId("close-trouble").click();
   assert.match(await read(visit, "road-name"), /invented demo/);
-  await dropFiles(visit, "drop-zone", [there, back]);
+  // They are in hand still, in their order: one is turned, and they are joined again.
+  assert.match(await read(visit, "leg-0"), /a\.gpx/);
+  assert.match(await read(visit, "leg-1"), /b\.gpx/);
   await visit.byId("turn-1").click();
   await visit.byId("join").click();
   await shows(visit, "Test hill");

@@ -8,7 +8,8 @@ import { hill, roadFile, webPage } from "./roads.mjs";
 
 const gentle = roadFile("Gentle way", [[2000, 0], [9000, -0.04], [2000, 0]]);
 const steep = roadFile("Steep way", [[1000, 0], [3000, -0.11], [1000, 0]]);
-const level = roadFile("Level way", [[6000, 0]]);
+// A little up and down: heights that never change are refused.
+const level = roadFile("Level way", [[3000, 0.005], [3000, -0.005]]);
 
 let browser;
 before(async () => {
@@ -41,6 +42,16 @@ test("a road kept stands beside the next one: both on one scale, with their diff
   await visit.byId("two-next").waitFor({ state: "hidden" });
   const [kept, shown, difference] = await row(visit, "Length");
   assert.deepEqual([km(kept), km(shown), difference], [9, 13, "+4.0 km"]);
+  const heads = await visit.byId("two-table").locator("thead th").allInnerTexts();
+  assert.match(heads[1], /kept\s+Test hill/);
+  assert.match(heads[2], /shown\s+Gentle way/);
+  // Differences add up with what stands beside them.
+  for (const name of ["Hottest", "Service", "Holding", "Rise", "Fall", "Length", "Fuel"]) {
+    const [first, second, apart] = (await row(visit, name)).map((text) => text.replaceAll("−", "-").replaceAll(",", ""));
+    if (apart === "the same") continue;
+    const [a, b, way] = [first, second, apart].map((text) => Number(text.match(/[+-]?[\d.]+/)[0]));
+    assert.ok(Math.abs(b - a - way) < 1e-6, `${name}: ${first}, ${second}, ${apart}`);
+  }
   // 5 km of 8 % and 9 km of 4 %: 400 m and 360 m.
   const falls = (await row(visit, "Fall")).map(km);
   assert.ok(Math.abs(falls[0] - 400) <= 2 && Math.abs(falls[1] - 360) <= 2 && Math.abs(falls[2] - 40) <= 2, `${falls}`);
@@ -122,7 +133,7 @@ test("many files become a list, the worst first; any two of them stand side by s
   await dropFiles(visit, "drop-zone", [level, gentle, { ...webPage, name: "saved.gpx" }, steep, hill]);
   await visit.byId("rank").click();
   await visit.byId("ranked-head").filter({ hasText: /^5 roads$/ }).waitFor();
-  const names = await visit.byId("ranked-row").locator("h3").allInnerTexts();
+  const names = await visit.byId("ranked-row").locator("h3 .file").allInnerTexts();
   assert.equal(names.length, 5);
   assert.equal(names[0], "Steep way.gpx");
   assert.deepEqual(names.slice(3), ["Level way.gpx", "saved.gpx"]);
@@ -130,10 +141,19 @@ test("many files become a list, the worst first; any two of them stand side by s
   const rank = (name) => visit.byId("ranked-row").filter({ hasText: name });
   assert.match(await rank("Steep way").getByTestId("ranked-ends").innerText(), /900\sm → 570\sm/);
   assert.equal(await rank("Steep way").getByTestId("ranked-notes").count(), 0);
+  // A road without a descent is held at no speed.
+  assert.doesNotMatch(await rank("Level way").innerText(), /\b0\skm\/h/);
+  assert.match(await rank("Level way").innerText(), /slowest hold\s+–/);
   await rank("Gentle way").getByTestId("beside-ranked").click();
+  await rank("Gentle way").getByTestId("ranked-beside").waitFor();
   await rank("Steep way").getByTestId("open-ranked").click();
   await visit.byId("road-name").filter({ hasText: "Steep way" }).waitFor();
   await settle(visit);
+  await rank("Steep way").getByTestId("ranked-shown").waitFor();
+  assert.equal(await rank("Steep way").getAttribute("aria-current"), "true");
+  assert.equal(await visit.byId("ranked-shown").count(), 1);
+  const box = await visit.page.locator("#answer").boundingBox();
+  assert.ok(box.y < visit.page.viewportSize().height && box.y + box.height > 0, "the answer is in sight");
   assert.match(await visit.byId("two-0").locator("h3").innerText(), /Gentle way/);
   assert.match(await visit.byId("two-1").locator("h3").innerText(), /Steep way/);
   // Another truck: the list says that it is for the former one, and can be worked out again.

@@ -3,9 +3,11 @@
 //! Rounding takes the cautious side where it matters: a speed to hold and a reserve are
 //! rounded down, a brake temperature up. Nothing is shown finer than it is known.
 
+mod apart;
 mod entered;
 mod numerals;
 
+pub use apart::apart;
 pub use entered::{Shown, parse_number, shown_as, typed};
 pub use numerals::{Numerals, choose, numerals};
 
@@ -269,16 +271,6 @@ pub fn temperature(celsius: f64, units: Units) -> String {
     };
     let rounded = ((value - HAIR) / step).ceil() * step;
     format!("{}{NO_BREAK}{}", whole(rounded), units.temperature())
-}
-
-/// By how much warmer, to 1 °C or 1 °F.
-#[must_use]
-pub fn warmer(by_celsius: f64, units: Units) -> String {
-    let by = match units {
-        Units::Metric => by_celsius,
-        Units::Imperial => by_celsius * 1.8,
-    };
-    format!("{}{NO_BREAK}{}", whole(by.round()), units.temperature())
 }
 
 /// A temperature as entered, to the nearest whole degree.

@@ -25,6 +25,15 @@ impl Beside {
     }
 }
 
+/// Where on the page a road of the list stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) struct OnPage {
+    /// It is the one shown.
+    pub(crate) shown: bool,
+    /// It is kept beside that one.
+    pub(crate) beside: bool,
+}
+
 /// A road that is to be beside the one shown once it is worked out.
 #[derive(Default)]
 pub(super) struct ToCome {
@@ -162,6 +171,21 @@ impl Signals {
         let leg = self.ranked.with_untracked(|rows| rows.get(row).map(|it| it.leg.clone()));
         if let Some(leg) = leg {
             work::open(self, vec![leg], Origin::Given);
+        }
+    }
+
+    /// Where on the page a road of the list stands. Tracked.
+    pub(crate) fn ranked_on_page(&self, row: usize) -> OnPage {
+        let file = self.ranked.with_untracked(|rows| rows.get(row).map(|it| it.leg.file.clone()));
+        // The same file, not one of the same name.
+        let is = |asked: &Asked| match &asked.source.legs[..] {
+            [leg] => file.as_ref().is_some_and(|file| file.blob == leg.file.blob),
+            _ => false,
+        };
+        self.worked.track();
+        OnPage {
+            shown: self.worked_for.with_value(|asked| asked.as_ref().is_some_and(is)),
+            beside: self.other.with(|it| it.as_ref().is_some_and(|it| is(&it.entered.asked))),
         }
     }
 

@@ -297,8 +297,13 @@ fn answered(state: State, reply: Reply, heard: &Heard) {
                 back_to_shown(work);
                 asked
             });
-            let name = asked.flatten().map(|asked| asked.source.name()).unwrap_or_default();
+            let source = asked.flatten().map(|asked| asked.source);
+            let name = source.as_ref().map(Source::name).unwrap_or_default();
             state.trouble.set(Some(WorkTrouble::File { name, error }));
+            // Files that could not be joined are in hand still: one may have to be turned or moved.
+            if let Some(source) = source.filter(|it| it.legs.len() > 1) {
+                state.legs.set(source.legs);
+            }
             next(state);
         }
         Reply::TruckRefused(error) => {

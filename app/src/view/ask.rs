@@ -61,15 +61,17 @@ fn which_order(state: State, legs: &[Leg]) -> AnyView {
         legs.iter().enumerate().map(|(index, leg)| row(state, index, last, leg)).collect();
     view! {
         <section class="ask card" data-testid="ask-order" aria-live="polite">
-            <h2>{w.which_order(legs.len())}</h2>
+            <div class="section-head">
+                <h2>{w.which_order(legs.len())}</h2>
+                <button type="button" class="button" data-testid="rank" on:click=move |_| state.rank()>
+                    {w.rank(legs.len())}
+                </button>
+            </div>
             <p>{w.which_order_sentence()}</p>
             <ol class="legs">{rows}</ol>
             <div class="buttons">
                 <button type="button" class="button primary" data-testid="join" on:click=move |_| state.join()>
                     {w.join(legs.len())}
-                </button>
-                <button type="button" class="button" data-testid="rank" on:click=move |_| state.rank()>
-                    {w.rank(legs.len())}
                 </button>
                 <button type="button" class="button" data-testid="leave-legs" on:click=move |_| state.legs.set(Vec::new())>
                     {w.leave_it()}

@@ -2,6 +2,7 @@
 
 use super::part::list;
 use super::verdict::chip;
+use crate::browser;
 use crate::compare::Figures;
 use crate::format::{self, Units};
 use crate::outline;
@@ -69,13 +70,34 @@ fn order(rows: &[Ranked]) -> Vec<usize> {
 
 fn row(state: State, index: usize, ranked: &Ranked, units: Units) -> AnyView {
     let w = words();
-    let name = ranked.leg.file.name.clone();
+    let file = ranked.leg.file.name.clone();
+    let track = ranked.outcome.as_ref().and_then(|it| it.as_ref().ok()).map(|it| it.road.name.clone());
+    // Most exports are called as their track is.
+    let track = track.filter(|it| !it.is_empty() && !file.starts_with(it.as_str()));
     let content = match &ranked.outcome {
         None => view! { <p class="about">{w.ranking()}</p> }.into_any(),
         Some(Err(sentence)) => view! { <p class="problem">{sentence.clone()}</p> }.into_any(),
         Some(Ok(worked)) => figures(state, index, worked, units),
     };
-    view! { <li data-testid="ranked-row"><h3>{name}</h3>{content}</li> }.into_any()
+    let [_, kept, shown, _] = w.two_heads();
+    let marks = move || {
+        let on_page = state.ranked_on_page(index);
+        let all = [(on_page.shown, "ranked-shown", shown), (on_page.beside, "ranked-beside", kept)];
+        let all = all.into_iter().filter(|(is, _, _)| *is);
+        all.map(|(_, mark, word)| view! { <span class="tag" data-testid=mark>{word}</span> }).collect_view()
+    };
+    let current = move || state.ranked_on_page(index).shown.then_some("true");
+    view! {
+        <li data-testid="ranked-row" aria-current=current>
+            <h3>
+                <span class="file">{file}</span>
+                {track.map(|track| view! { <small>{track}</small> })}
+                <span role="status">{marks}</span>
+            </h3>
+            {content}
+        </li>
+    }
+    .into_any()
 }
 
 fn figures(state: State, index: usize, worked: &Arc<Worked>, units: Units) -> AnyView {
@@ -88,7 +110,7 @@ fn figures(state: State, index: usize, worked: &Arc<Worked>, units: Units) -> An
     let line = [
         format::distance(figures.length_m, units),
         format::temperature(figures.hottest_c, units),
-        format::hold_speed(figures.slowest_hold.unwrap_or(0.0), units),
+        figures.slowest_hold.map_or_else(|| "–".to_owned(), |it| format::hold_speed(it, units)),
         w.time(figures.time_s),
     ];
     let (start_m, end_m) = worked.ends_m();
@@ -101,6 +123,10 @@ fn figures(state: State, index: usize, worked: &Arc<Worked>, units: Units) -> An
         .zip(line)
         .map(|(label, text)| view! { <div><dt>{label}</dt><dd>{text}</dd></div> }.into_any());
     let facts: Vec<AnyView> = facts.collect();
+    let open = move |_| {
+        state.open_ranked(index);
+        browser::show_element("answer");
+    };
     view! {
         {verdict}
         <dl>
@@ -114,7 +140,7 @@ fn figures(state: State, index: usize, worked: &Arc<Worked>, units: Units) -> An
             {facts}
         </dl>
         <div class="buttons">
-            <button type="button" class="button small" data-testid="open-ranked" on:click=move |_| state.open_ranked(index)>
+            <button type="button" class="button small" data-testid="open-ranked" on:click=open>
                 {w.open_ranked()}
             </button>
             <button type="button" class="button small" data-testid="beside-ranked" on:click=move |_| state.keep_ranked_beside(index)>

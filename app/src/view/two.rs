@@ -132,7 +132,12 @@ type Row = (TwoRow, [String; 2], String);
 
 fn table(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> AnyView {
     let w = words();
-    let heads = w.two_heads().map(|head| view! { <th scope="col">{head}</th> }.into_any());
+    let [kept, shown] = worked.each_ref().map(|it| name(it));
+    let heads = w.two_heads().into_iter().zip([None, Some(kept), Some(shown), None]);
+    let heads = heads.map(|(head, road)| {
+        let road = road.map(|road| view! { <strong>{road}</strong> });
+        view! { <th scope="col">{head}" "{road}</th> }.into_any()
+    });
     let rows = rows(worked, units, rates).into_iter().map(|(row, [kept, shown], difference)| {
         view! {
             <tr data-testid=format!("two-{row:?}")>
@@ -148,7 +153,7 @@ fn table(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> AnyVie
     view! {
         <div class="wide-table">
             <table class="two-table" data-testid="two-table">
-                <thead><tr>{heads.into_iter().collect_view()}</tr></thead>
+                <thead><tr>{heads.collect_view()}</tr></thead>
                 <tbody>{rows}</tbody>
             </table>
         </div>
@@ -163,25 +168,19 @@ fn rows(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> Vec<Row
         let difference = if values[0] == values[1] { w.no_difference().to_owned() } else { String::new() };
         (row, values, difference)
     };
-    // `written` is told that it writes a difference: a temperature has no zero to begin at.
-    let number = |row: TwoRow,
-                  get: &dyn Fn(&Figures) -> Option<f64>,
-                  written: &dyn Fn(f64) -> String,
-                  apart: &dyn Fn(f64) -> String| {
+    let plain = |row: TwoRow, get: &dyn Fn(&Figures) -> Option<f64>, written: &dyn Fn(f64) -> String| {
         let values = of.each_ref().map(get);
         let texts = values.map(|value| value.map_or_else(|| "–".to_owned(), written));
         let difference = match values {
             _ if texts[0] == texts[1] => w.no_difference().to_owned(),
-            [Some(kept), Some(shown)] => {
+            // Of what is written, so that it adds up with it; 240 m and 1.2 km are not written alike.
+            [Some(kept), Some(shown)] => format::apart(&texts[0], &texts[1]).unwrap_or_else(|| {
                 let sign = if shown < kept { "−" } else { "+" };
-                format!("{sign}{}", apart((shown - kept).abs()))
-            }
+                format!("{sign}{}", written((shown - kept).abs()))
+            }),
             [_, _] => String::new(),
         };
         (row, texts, difference)
-    };
-    let plain = |row: TwoRow, get: &dyn Fn(&Figures) -> Option<f64>, written: &dyn Fn(f64) -> String| {
-        number(row, get, written, written)
     };
     let count = |value: f64| format::whole(value);
     let length = |value: f64| format::length(value, units);
@@ -200,16 +199,14 @@ fn rows(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> Vec<Row
         text(TwoRow::Worst, of.each_ref().map(verdict)),
         plain(TwoRow::Descents, &|it| Some(it.descents as f64), &count),
         plain(TwoRow::Hold, &|it| it.slowest_hold, &speed),
-        number(TwoRow::Hottest, &|it| Some(it.hottest_c), &|it| format::temperature(it, units), &|it| {
-            format::warmer(it, units)
-        }),
+        plain(TwoRow::Hottest, &|it| Some(it.hottest_c), &|it| format::temperature(it, units)),
         plain(TwoRow::Braked, &|it| Some(it.braked_m), &length),
         plain(TwoRow::Service, &|it| Some(it.service_j), &format::work),
         plain(TwoRow::Holding, &|it| Some(it.holding_j), &format::work),
-        plain(TwoRow::Down, &|it| Some(it.down_s), &|it| w.time(it)),
-        plain(TwoRow::Up, &|it| Some(it.up_s), &|it| w.time(it)),
+        plain(TwoRow::Down, &|it| Some(to_minute(it.down_s)), &|it| w.time(it)),
+        plain(TwoRow::Up, &|it| Some(to_minute(it.up_s)), &|it| w.time(it)),
         plain(TwoRow::Crawl, &|it| it.crawl, &speed),
-        plain(TwoRow::Time, &|it| Some(it.time_s), &|it| w.time(it)),
+        plain(TwoRow::Time, &|it| Some(to_minute(it.time_s)), &|it| w.time(it)),
         plain(TwoRow::Rise, &|it| Some(it.rise_m), &height),
         plain(TwoRow::Fall, &|it| Some(it.fall_m), &height),
         plain(TwoRow::Length, &|it| Some(it.length_m), &length),
@@ -224,6 +221,11 @@ fn rows(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> Vec<Row
         rows.push(plain(TwoRow::Cost, &cost, &money));
     }
     rows
+}
+
+/// A time as it is shown, s: so that differences add up.
+fn to_minute(seconds: f64) -> f64 {
+    (seconds / 60.0).round() * 60.0
 }
 
 /// What it was worked out for: truck and day in one line.

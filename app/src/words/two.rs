@@ -65,7 +65,7 @@ pub enum TwoRow {
     Hold,
     /// Hottest brakes after a stop.
     Hottest,
-    /// Length on which service brakes must help.
+    /// Length on descents on which service brakes help, to slow as well.
     Braked,
     /// Work of the service brakes.
     Service,

@@ -36,7 +36,7 @@ impl TwoWords for German {
             TwoRow::Descents => "Gefällestrecken",
             TwoRow::Hold => "niedrigste zu haltende Geschwindigkeit",
             TwoRow::Hottest => "heißeste Bremsen nach kräftiger Bremsung bis zum Stillstand",
-            TwoRow::Braked => "bergab muss die Betriebsbremse helfen auf",
+            TwoRow::Braked => "Betriebsbremse bergab benutzt, auch vor Kurven und Orten",
             TwoRow::Service => "Arbeit der Betriebsbremse",
             TwoRow::Holding => "Arbeit von Dauerbremse und Motor",
             TwoRow::Down => "Zeit auf den Gefällestrecken",

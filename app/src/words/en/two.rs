@@ -36,7 +36,7 @@ impl TwoWords for English {
             TwoRow::Descents => "descents",
             TwoRow::Hold => "slowest hold speed",
             TwoRow::Hottest => "hottest brakes after a hard stop",
-            TwoRow::Braked => "on descents, service brakes must help on",
+            TwoRow::Braked => "service brakes used on descents, for curves and places too",
             TwoRow::Service => "work of the service brakes",
             TwoRow::Holding => "work of retarder and engine",
             TwoRow::Down => "time down the descents",

@@ -36,7 +36,7 @@ impl TwoWords for Spanish {
             TwoRow::Descents => "bajadas",
             TwoRow::Hold => "velocidad a mantener más baja",
             TwoRow::Hottest => "frenos más calientes tras una frenada fuerte hasta parar",
-            TwoRow::Braked => "en bajadas, los frenos de servicio deben ayudar en",
+            TwoRow::Braked => "frenos de servicio usados en bajadas, también por curvas y lugares",
             TwoRow::Service => "trabajo de los frenos de servicio",
             TwoRow::Holding => "trabajo del ralentizador y del motor",
             TwoRow::Down => "tiempo en las bajadas",

@@ -36,7 +36,7 @@ impl TwoWords for French {
             TwoRow::Descents => "descentes",
             TwoRow::Hold => "vitesse à tenir la plus basse",
             TwoRow::Hottest => "freins au plus chaud après un freinage énergique jusqu’à l’arrêt",
-            TwoRow::Braked => "en descente, les freins de service doivent aider sur",
+            TwoRow::Braked => "freins de service utilisés en descente, aussi pour virages et lieux",
             TwoRow::Service => "travail des freins de service",
             TwoRow::Holding => "travail du ralentisseur et du moteur",
             TwoRow::Down => "temps dans les descentes",
