@@ -94,9 +94,17 @@ test("a posted limit slows its stretch, may decide the gear, and is gone when it
   await visit.byId("put-at").fill("10.7");
   await visit.byId("put").click();
   const row = await rowWith(visit, "from", "10.7");
+  await fill(row, "name", "Old bridge");
+  await row.locator("select").selectOption("limit");
+  await row.locator(".kind-caution").filter({ hasText: "Set what the sign says" }).waitFor();
+  // A slip of the hand does not cost the name.
+  await row.locator("select").selectOption("Bridge");
+  await row.locator("input[id^=name-]").waitFor();
+  assert.equal(await row.locator("input[id^=name-]").inputValue(), "Old bridge");
   await row.locator("select").selectOption("limit");
   await fill(row, "to", "13.1");
   await fill(row, "limit", "20");
+  await row.locator(".kind-caution").filter({ hasText: "sign says" }).waitFor({ state: "detached" });
   await settle(visit);
   await visit.byId("sheet").filter({ hasText: "Posted 20 km/h, km 10.7 – 13.1" }).waitFor();
   const first = visit.byId("descent-row").filter({ hasText: "20 km/h" });

@@ -81,6 +81,35 @@ impl Thing {
 pub(crate) struct Put {
     pub(crate) id: u32,
     pub(crate) thing: Thing,
+    /// What a limit was called while it was a place.
+    was_called: Option<String>,
+}
+
+impl Put {
+    /// Makes it a place of this kind, or a limit (`None`) on the stretch of the road as recorded. Its
+    /// name comes back when it is a place again.
+    fn take_kind(&mut self, kind: Option<PlaceKind>, stretch: (usize, usize), reversed: bool) {
+        self.thing = match (&self.thing, kind) {
+            (Thing::Place(place), Some(kind)) => Thing::Place(Place { kind, ..place.clone() }),
+            (Thing::Limit(limit), Some(kind)) => {
+                let index = if reversed { limit.to } else { limit.from };
+                let name = self.was_called.take().unwrap_or_default();
+                Thing::Place(Place { name, kind, index, off_m: 0.0 })
+            }
+            (Thing::Place(place), None) => {
+                self.was_called = Some(place.name.clone());
+                Thing::Limit(PostedLimit { from: stretch.0, to: stretch.1, kmh: NEW_LIMIT_KMH })
+            }
+            (Thing::Limit(limit), None) => Thing::Limit(*limit),
+        };
+    }
+
+    /// Whether it is a limit whose speed nobody entered: it was a place, and has the speed that it was
+    /// given then.
+    fn is_assumed(&self) -> bool {
+        let assumed = matches!(&self.thing, Thing::Limit(limit) if (limit.kmh - NEW_LIMIT_KMH).abs() < 0.01);
+        assumed && self.was_called.is_some()
+    }
 }
 
 /// All things on the road, in the order in which they are listed.
@@ -105,7 +134,7 @@ impl Things {
 
     fn put(&mut self, thing: Thing) -> u32 {
         self.last += 1;
-        self.list.push(Put { id: self.last, thing });
+        self.list.push(Put { id: self.last, thing, was_called: None });
         self.last
     }
 
@@ -142,7 +171,16 @@ impl Things {
 
     /// The thing of a number.
     pub(crate) fn get(&self, id: u32) -> Option<&Thing> {
-        self.list.iter().find(|put| put.id == id).map(|put| &put.thing)
+        self.put_of(id).map(|put| &put.thing)
+    }
+
+    /// Whether it is a limit whose speed nobody entered.
+    pub(crate) fn is_assumed(&self, id: u32) -> bool {
+        self.put_of(id).is_some_and(Put::is_assumed)
+    }
+
+    fn put_of(&self, id: u32) -> Option<&Put> {
+        self.list.iter().find(|put| put.id == id)
     }
 }
 
@@ -173,19 +211,11 @@ impl Signals {
     /// Makes a thing a place of this kind, or a limit (`None`).
     pub(crate) fn take_kind(&'static self, id: u32, kind: Option<PlaceKind>) {
         let Some(worked) = self.worked.get_untracked() else { return };
-        self.change_thing(id, |thing| {
-            *thing = match (&*thing, kind) {
-                (Thing::Place(place), Some(kind)) => Thing::Place(Place { kind, ..place.clone() }),
-                (Thing::Limit(limit), Some(kind)) => {
-                    let index = if worked.road.reversed { limit.to } else { limit.from };
-                    Thing::Place(Place { name: String::new(), kind, index, off_m: 0.0 })
-                }
-                (Thing::Place(place), None) => {
-                    let (from, to) = worked.ahead_of(place.index, NEW_LIMIT_M);
-                    Thing::Limit(PostedLimit { from, to, kmh: NEW_LIMIT_KMH })
-                }
-                (Thing::Limit(limit), None) => Thing::Limit(*limit),
-            };
+        self.change_things(|things| {
+            if let Some(put) = things.list.iter_mut().find(|put| put.id == id) {
+                let at = put.thing.end(End::From, worked.road.reversed);
+                put.take_kind(kind, worked.ahead_of(at, NEW_LIMIT_M), worked.road.reversed);
+            }
         });
     }
 
@@ -281,6 +311,25 @@ mod tests {
         assert_eq!(things.get(id), Some(&Thing::Place(place(20))));
         assert_eq!(things.get(1), None);
         assert_eq!(things.before.len(), 2);
+    }
+
+    #[test]
+    fn a_place_that_becomes_a_limit_says_so_and_is_called_the_same_again() {
+        let own = Roadside { places: vec![place(7)], limits: Vec::new() };
+        let mut things = Things::of("road".to_owned(), own);
+        let take =
+            |things: &mut Things, kind| things.change(|it| it.list[0].take_kind(kind, (7, 107), false));
+        assert!(!things.is_assumed(1));
+        take(&mut things, None);
+        assert!(things.is_assumed(1), "nobody read its speed off a sign");
+        take(&mut things, Some(PlaceKind::Danger));
+        assert_eq!(things.get(1), Some(&Thing::Place(Place { kind: PlaceKind::Danger, ..place(7) })));
+        take(&mut things, None);
+        things.change(|it| it.list[0].thing = Thing::Limit(PostedLimit { from: 7, to: 60, kmh: 30.0 }));
+        assert!(!things.is_assumed(1));
+        // The other way round a limit begins where it ends as recorded.
+        things.change(|it| it.list[0].take_kind(Some(PlaceKind::Stop), (0, 1), true));
+        assert_eq!(things.get(1), Some(&Thing::Place(Place { index: 60, ..place(7) })));
     }
 
     #[test]

@@ -131,6 +131,11 @@ fn row(state: State, id: u32) -> AnyView {
             view! { {row.distance(End::From, from)} {row.distance(End::To, to)} {row.speed()} }.into_any()
         }
     };
+    let caution = move || match kind() {
+        Some(kind) => w.kind_caution(kind),
+        None if state.things.with(|things| things.is_assumed(id)) => w.set_the_limit(),
+        None => "",
+    };
     view! {
         <li data-testid="place">
             {row.kinds()}
@@ -139,7 +144,7 @@ fn row(state: State, id: u32) -> AnyView {
                 {w.take_off()}
             </button>
             <p class="problem" role="status">{move || row.problem.get()}</p>
-            <p class="kind-caution">{move || kind().map_or("", |kind| w.kind_caution(kind))}</p>
+            <p class="kind-caution" role="status">{caution}</p>
         </li>
     }
     .into_any()

@@ -47,6 +47,8 @@ pub trait RoadsideWords {
             | PlaceKind::Other => "",
         }
     }
+    /// Beside a limit whose speed and length nobody entered.
+    fn set_the_limit(&self) -> &'static str;
     /// What to know of a quiet zone.
     fn quiet_zone_caution(&self) -> &'static str;
     /// Takes it off the road.

@@ -65,6 +65,9 @@ impl RoadsideWords for German {
     fn limit_label(&self) -> &'static str {
         "Tempolimit"
     }
+    fn set_the_limit(&self) -> &'static str {
+        "Tempo und Ende sind angenommen und zählen schon. Setzen Sie ein, was auf dem Schild steht."
+    }
     fn quiet_zone_caution(&self) -> &'static str {
         "Ein Schild kann hier Motorbremsen verbieten. Der Plan rechnet trotzdem mit der Dauerbremse: Wo das Schild sie verbietet, fahren Sie langsamer in einem niedrigeren Gang, und halten Sie die Betriebsbremse kühl."
     }

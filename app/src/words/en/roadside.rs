@@ -65,6 +65,9 @@ impl RoadsideWords for English {
     fn limit_label(&self) -> &'static str {
         "Limit"
     }
+    fn set_the_limit(&self) -> &'static str {
+        "Speed and end are assumed, and count already. Set what the sign says."
+    }
     fn quiet_zone_caution(&self) -> &'static str {
         "A sign here may forbid engine brakes. The plan still counts on the retarder: where the sign forbids it, go slower in a lower gear, and keep the service brakes cool."
     }

@@ -65,6 +65,9 @@ impl RoadsideWords for Spanish {
     fn limit_label(&self) -> &'static str {
         "Límite"
     }
+    fn set_the_limit(&self) -> &'static str {
+        "La velocidad y el final son supuestos y ya cuentan. Ponga lo que dice la señal."
+    }
     fn quiet_zone_caution(&self) -> &'static str {
         "Aquí una señal puede prohibir el freno motor. El plan sigue contando con el ralentizador: donde la señal lo prohíba, baje más despacio, en una marcha más baja, y mantenga fríos los frenos de servicio."
     }

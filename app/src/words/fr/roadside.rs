@@ -65,6 +65,9 @@ impl RoadsideWords for French {
     fn limit_label(&self) -> &'static str {
         "Limitation"
     }
+    fn set_the_limit(&self) -> &'static str {
+        "La vitesse et la fin sont supposées et comptent déjà. Mettez ce que dit le panneau."
+    }
     fn quiet_zone_caution(&self) -> &'static str {
         "Ici, un panneau peut interdire le frein moteur (ralentisseur moteur). Le plan compte quand même sur le ralentisseur\u{a0}: là où le panneau l’interdit, roulez plus lentement, sur un rapport plus bas, et gardez les freins de service froids."
     }
