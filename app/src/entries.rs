@@ -1,6 +1,6 @@
 //! What is entered: truck and day, the text of each field, and what is wrong with it.
 
-use crate::format::{Units, parse_number, shown_as, typed};
+use crate::format::{Units, mass, parse_number, shown_as, typed};
 use serde::{Deserialize, Serialize};
 use solver::day::{Day, Load};
 use solver::limits::{self, Entry, bounds};
@@ -245,6 +245,9 @@ impl Entries {
         self.truck.set(entry, value);
         if entry == Entry::GrossMass {
             self.share_out_mass();
+            if let Some(name) = named_anew(&self.truck, units) {
+                self.truck.name = name;
+            }
         }
         if entry == Entry::DriveAxleMass {
             self.drive_share = None;
@@ -294,6 +297,24 @@ impl Entries {
         self.preset = None;
         Ok(())
     }
+}
+
+/// What a truck that is called as a preset is called with the mass it has now: otherwise the name would
+/// go on to say the preset's. `None` where a person named it.
+fn named_anew(truck: &TruckSpec, units: Units) -> Option<String> {
+    let stem = without_mass(&truck.name);
+    let of_preset = Preset::ALL.into_iter().any(|preset| without_mass(&preset.spec().name) == stem);
+    // Plain blanks: a name goes into fields and files.
+    of_preset.then(|| format!("{stem}, {}", mass(truck.gross_mass_kg, units).replace('\u{a0}', " ")))
+}
+
+/// A name without the mass at its end: “Two-axle rigid, 18 t”.
+fn without_mass(name: &str) -> &str {
+    let is_mass = |end: &str| {
+        let number = end.strip_suffix(" t").or_else(|| end.strip_suffix(" lb"));
+        number.is_some_and(|it| it.starts_with(|c: char| c.is_ascii_digit()))
+    };
+    name.rsplit_once(", ").filter(|(_, end)| is_mass(end)).map_or(name, |(stem, _)| stem)
 }
 
 fn set_stages(truck: &mut TruckSpec, per_cent: &[f64]) {

@@ -49,6 +49,7 @@ test("a link brings truck and day, asks first, and gives back what was entered",
   const opened = await openBeside(visit, link);
   await opened.byId("link-offered").waitFor();
   await ready(opened);
+  assert.match(await read(opened, "link-brings"), /, 22\.0 t · 22\.0 t · wet/i);
   assert.equal(await read(opened, "verdict-sentence"), mine, "nothing is taken unasked");
   assert.ok(!opened.page.url().includes("with="), "a reload does not ask again");
   await opened.byId("take-link").click();

@@ -81,6 +81,30 @@ fn day_entries_leave_the_preset_alone() {
 }
 
 #[test]
+fn a_preset_with_another_mass_is_not_called_by_the_old_one() {
+    let mut entries = start();
+    let mass = Field::Number(Entry::GrossMass);
+    for (typed, units, name) in [
+        ("44", Metric, "Five-axle combination, 44.0 t"),
+        ("97,000", Imperial, "Five-axle combination, 97,000 lb"),
+        ("20", Metric, "Five-axle combination, 20.0 t"),
+    ] {
+        entries.take(mass, typed, units).expect("in range");
+        assert_eq!(entries.truck.name, name);
+    }
+    let mut coach = Entries::of(Preset::Coach);
+    let called = coach.truck.name.clone();
+    for typed in ["14", "15"] {
+        coach.take(mass, typed, Metric).expect("in range");
+        assert_eq!(coach.truck.name, format!("{called}, {typed}.0 t"));
+    }
+    // A name that a person gave is theirs.
+    entries.truck.name = "Blue one, 30 t".to_owned();
+    entries.take(mass, "25", Metric).expect("in range");
+    assert_eq!(entries.truck.name, "Blue one, 30 t");
+}
+
+#[test]
 fn an_unloaded_truck_is_not_taken_to_weigh_less_by_itself() {
     let mut entries = start();
     assert!(!entries.weighs_as_laden(), "it is loaded");

@@ -1,5 +1,6 @@
 //! The link that carries truck and day: made here, and offered where one was opened.
 
+use crate::format;
 use crate::state::{Carried, State};
 use crate::words::words;
 use leptos::prelude::*;
@@ -16,6 +17,15 @@ pub(super) fn carried(state: State) -> AnyView {
             Carried::Broken => ("link-broken", w.link_broken()),
         };
         let offered = matches!(carried, Carried::Offered(_));
+        let brings = match &carried {
+            Carried::Offered(brought) => {
+                let (truck, day) = &**brought;
+                let mass = format::mass(truck.gross_mass_kg, state.units.get());
+                let day = format!("{}, {}", w.surface(day.surface), w.load(day.load));
+                Some(format!("{} · {mass} · {day}", truck.name))
+            }
+            Carried::Taken(_) | Carried::Opened(_) | Carried::Broken => None,
+        };
         let leave = match &carried {
             Carried::Offered(_) => w.keep_mine(),
             Carried::Taken(_) | Carried::Opened(_) => w.back_to_mine(),
@@ -24,6 +34,7 @@ pub(super) fn carried(state: State) -> AnyView {
         let keep = matches!(carried, Carried::Taken(_) | Carried::Opened(_));
         Some(view! {
             <section class="trouble card" data-testid=testid>
+                {brings.map(|brings| view! { <p><strong data-testid="link-brings">{brings}</strong></p> })}
                 <p>{text}</p>
                 <div class="buttons">
                     {offered.then(|| view! {
