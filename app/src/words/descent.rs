@@ -194,14 +194,22 @@ pub trait DescentWords: PlanWords + TwoWords {
         );
         let crawl = totals.crawl.map(|it| self.slowest_climb(&format::met_speed(it.0, units)));
         let fuel = format::fuel(litres_of_fuel(totals.fuel), units);
-        let fuel = self.share_and_fuel(&format::share(totals.service_share()), &fuel);
-        let all = [Some(whole), crawl, Some(fuel)].into_iter().flatten();
+        let share = totals.service_share();
+        // A little is not nothing: the work of the service brakes stands right before it.
+        let share = match share > 0.0 && share < 0.005 {
+            true => self.less_than(&format::share(0.01)),
+            false => format::share(share),
+        };
+        // Right behind the work that it is a share of.
+        let all = [Some(whole), Some(self.share_and_fuel(&share, &fuel)), crawl].into_iter().flatten();
         all.collect::<Vec<_>>().join(" ")
     }
     /// The time, the fall, the work of retarder and engine, and that of the service brakes.
     fn whole_way(&self, time: &str, fall: &str, holding: &str, service: &str) -> String;
     /// The slowest speed on a climb.
     fn slowest_climb(&self, speed: &str) -> String;
+    /// Less than this share, in that sentence.
+    fn less_than(&self, share: &str) -> String;
     /// The share of the braking work that the service brakes take, and the fuel.
     fn share_and_fuel(&self, share: &str, fuel: &str) -> String;
 }

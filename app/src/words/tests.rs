@@ -12,7 +12,7 @@ use solver::limits::{self, Entry};
 use solver::plan::{Change, Choice, Governs, NoSafeSpeed, Note, Plan, SlowCurve, Verdict};
 use solver::study::{DescentSureness, Input, Lost};
 use solver::truck::{Preset, TruckError};
-use solver::units::{Celsius, Kilograms, Metres, MetresPerSecond};
+use solver::units::{Celsius, Joules, Kilograms, Metres, MetresPerSecond};
 
 fn planned(service_brakes: ServiceBrakes) -> (Plan, Day) {
     let entries = Entries::of(Preset::FiveAxle36);
@@ -105,6 +105,23 @@ fn no_curve_is_held_against_a_speed_that_was_not_given() {
     };
     let closed = solver::plan::Descent { choice: Choice::NoSafeSpeed(none), ..descent };
     assert_eq!(Curves::of(&plan, &closed, 10.0), None);
+}
+
+#[test]
+fn a_share_stands_behind_what_it_is_a_share_of_and_a_little_is_not_nothing() {
+    let (mut plan, _) = planned(ServiceBrakes::InReserve);
+    let totals = &mut plan.totals;
+    totals.crawl = Some(MetresPerSecond(3.0));
+    for (service, share) in
+        [(2.1e6, "less than 1\u{a0}%"), (0.0, "That is 0\u{a0}%"), (250e6, "That is 20\u{a0}%")]
+    {
+        totals.holding_work = Joules(1_000e6);
+        totals.service_work = Joules(service);
+        let text = words().totals(totals, Metric);
+        assert!(text.contains(share), "{text}");
+        let [work, part, climb] = ["the service brakes", "That is", "Slowest"].map(|it| text.find(it));
+        assert!(work < part && part < climb && work.is_some(), "{text}");
+    }
 }
 
 #[test]

@@ -153,6 +153,9 @@ impl DescentWords for German {
     fn slowest_climb(&self, speed: &str) -> String {
         format!("Am langsamsten an einer Steigung: etwa {speed}.")
     }
+    fn less_than(&self, share: &str) -> String {
+        format!("weniger als {share}")
+    }
     fn share_and_fuel(&self, share: &str, fuel: &str) -> String {
         format!("Das sind {share} der Bremsarbeit für die Betriebsbremse. Kraftstoff: etwa {fuel}.")
     }

@@ -16,7 +16,7 @@ pub(super) fn file_error(error: &FileError) -> String {
         FileError::Empty => format!("Die Datei ist leer. {ASK_GPX}"),
         FileError::NotGpx(what) => foreign(what),
         FileError::NothingInside => {
-            "In der GPX-Datei ist weder ein Track noch eine Route. Exportieren Sie den Track selbst, nicht nur seine Zusammenfassung.".to_owned()
+            "In der GPX-Datei ließ sich kein Track und keine Route lesen. Wenn die Datei beim Kopieren abgeschnitten wurde, kopieren Sie sie noch einmal; sonst exportieren Sie den Track selbst, nicht nur seine Zusammenfassung.".to_owned()
         }
         FileError::WaypointsOnly { count } => format!(
             "Die Datei enthält nur Wegpunkte ({count}): Orte, aber keine Strecke dazwischen. Exportieren Sie den Track oder die Route."

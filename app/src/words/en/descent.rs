@@ -144,6 +144,9 @@ impl DescentWords for English {
     fn slowest_climb(&self, speed: &str) -> String {
         format!("Slowest on a climb: about {speed}.")
     }
+    fn less_than(&self, share: &str) -> String {
+        format!("less than {share}")
+    }
     fn share_and_fuel(&self, share: &str, fuel: &str) -> String {
         format!("That is {share} of the braking for the service brakes. Fuel: about {fuel}.")
     }

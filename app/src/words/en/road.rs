@@ -45,7 +45,11 @@ impl RoadWords for English {
         "Nothing had to be repaired."
     }
     fn file_error(&self, error: &FileError) -> String {
-        error.to_string()
+        match error {
+            // The page cannot know which of the two it is.
+            FileError::NothingInside => "No track and no route could be read in the GPX file. If it was cut off when it was copied, copy it again; if not, export the track itself, not only its summary.".to_owned(),
+            _ => error.to_string(),
+        }
     }
     fn finding(&self, finding: &Finding) -> String {
         format!("{}.", finding.what())

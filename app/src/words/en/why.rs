@@ -18,7 +18,7 @@ impl WhyWords for English {
             Governs::EngineSpeed => "The highest allowed engine speed.".to_owned(),
             Governs::Control => control(advice.verdict, reserve),
             Governs::Curve => {
-                "Curves: they never let the truck get faster, or the gear for it would be too high for the slowest of them."
+                "Curves: between them the truck could not reach a faster speed, or the gear for it would be too high in the slowest curve."
                     .to_owned()
             }
             Governs::Grip => "Grip of the driven axles on this surface.".to_owned(),
@@ -44,7 +44,7 @@ impl WhyWords for English {
         format!("Even at {slowest}, the slowest speed tried, {reason}.")
     }
     fn else_another_road(&self) -> &'static str {
-        "Otherwise take another road."
+        "Unless that can be changed, take another road."
     }
     fn note(&self, note: Note) -> &'static str {
         match note {

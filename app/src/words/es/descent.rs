@@ -157,9 +157,12 @@ impl DescentWords for Spanish {
     fn slowest_climb(&self, speed: &str) -> String {
         format!("Velocidad más baja en una subida: aproximadamente {speed}.")
     }
+    fn less_than(&self, share: &str) -> String {
+        format!("menos del {share}")
+    }
     fn share_and_fuel(&self, share: &str, fuel: &str) -> String {
         format!(
-            "A los frenos de servicio les corresponde así el {share} del frenado. Combustible: aproximadamente {fuel}."
+            "Parte de los frenos de servicio en el frenado: {share}. Combustible: aproximadamente {fuel}."
         )
     }
 }

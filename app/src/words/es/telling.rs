@@ -16,7 +16,7 @@ pub(super) fn file_error(error: &FileError) -> String {
         FileError::Empty => format!("El archivo está vacío. {ASK_GPX}"),
         FileError::NotGpx(what) => foreign(what),
         FileError::NothingInside => {
-            "El archivo GPX no contiene ningún recorrido (track) ni ninguna ruta. Exporte el recorrido mismo, no solo su resumen.".to_owned()
+            "En el archivo GPX no se pudo leer ningún recorrido ni ninguna ruta. Si el archivo quedó cortado al copiarlo, cópielo otra vez; si no, exporte el recorrido mismo, no solo su resumen.".to_owned()
         }
         FileError::WaypointsOnly { count } => format!(
             "El archivo solo contiene puntos de referencia ({count}): lugares, pero ninguna carretera entre ellos. Exporte el recorrido o la ruta."

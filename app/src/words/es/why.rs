@@ -18,7 +18,7 @@ impl WhyWords for Spanish {
             Governs::EngineSpeed => "Las revoluciones máximas permitidas del motor.".to_owned(),
             Governs::Control => control(advice.verdict, reserve),
             Governs::Curve => {
-                "Las curvas: nunca dejan que el vehículo vaya más rápido, o bien la marcha para ello sería demasiado alta para la más lenta de ellas."
+                "Las curvas: entre ellas el vehículo no podría alcanzar una velocidad mayor, o la marcha para ella sería demasiado alta en la curva más lenta."
                     .to_owned()
             }
             Governs::Grip => "La adherencia de los ejes motrices en esta calzada.".to_owned(),
@@ -46,7 +46,7 @@ impl WhyWords for Spanish {
         format!("Incluso a {slowest}, la velocidad más baja probada, {reason}.")
     }
     fn else_another_road(&self) -> &'static str {
-        "Si eso no cambia, tome otra carretera."
+        "Si eso no se puede cambiar, tome otra carretera."
     }
     fn note(&self, note: Note) -> &'static str {
         match note {

@@ -156,6 +156,9 @@ impl DescentWords for French {
     fn slowest_climb(&self, speed: &str) -> String {
         format!("Vitesse la plus basse en montée\u{a0}: environ {speed}.")
     }
+    fn less_than(&self, share: &str) -> String {
+        format!("moins de {share}")
+    }
     fn share_and_fuel(&self, share: &str, fuel: &str) -> String {
         format!(
             "Part des freins de service dans le freinage\u{a0}: {share}. Carburant\u{a0}: environ {fuel}."

@@ -17,7 +17,7 @@ pub(super) fn file_error(error: &FileError) -> String {
         FileError::Empty => format!("Le fichier est vide. {ASK_GPX}"),
         FileError::NotGpx(what) => foreign(what),
         FileError::NothingInside => {
-            "Le fichier GPX ne contient ni trace ni itinéraire. Exportez la trace elle-même, et pas seulement son résumé.".to_owned()
+            "Aucune trace ni aucun itinéraire n’ont pu être lus dans le fichier GPX. Si le fichier a été coupé lors de la copie, copiez-le à nouveau\u{a0}; sinon, exportez la trace elle-même, pas seulement son résumé.".to_owned()
         }
         FileError::WaypointsOnly { count } => format!(
             "Le fichier ne contient que des points de passage ({count})\u{a0}: des lieux, mais pas de route entre eux. Exportez la trace ou l’itinéraire."

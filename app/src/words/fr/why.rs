@@ -18,7 +18,7 @@ impl WhyWords for French {
             Governs::EngineSpeed => "Le régime moteur maximal autorisé.".to_owned(),
             Governs::Control => control(advice.verdict, reserve),
             Governs::Curve => {
-                "Virages\u{a0}: ils ne laissent jamais le véhicule rouler plus vite, ou bien le rapport pour aller plus vite serait trop élevé pour le plus lent d’entre eux.".to_owned()
+                "Virages\u{a0}: entre eux, le véhicule ne pourrait pas atteindre une vitesse plus élevée, ou le rapport pour celle-ci serait trop élevé dans le virage le plus lent.".to_owned()
             }
             Governs::Grip => "L’adhérence des essieux moteurs sur cette chaussée.".to_owned(),
             Governs::Heat => format!(
@@ -45,7 +45,7 @@ impl WhyWords for French {
         format!("Même à {slowest}, la vitesse la plus basse essayée, {reason}.")
     }
     fn else_another_road(&self) -> &'static str {
-        "Sinon, prenez une autre route."
+        "Si cela ne peut pas être changé, prenez une autre route."
     }
     fn note(&self, note: Note) -> &'static str {
         match note {
