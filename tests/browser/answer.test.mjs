@@ -12,7 +12,7 @@ const uphill = roadFile("Way up", [[1000, 0], [6000, 0.06], [1000, 0]]);
 const holed = {
   name: "holed.gpx",
   bytes: Buffer.from(
-    roadFile("Holed hill", [[2000, -0.01], [5000, -0.08], [2000, -0.01]])
+    roadFile("Holed hill", [[2000, -0.003], [5000, -0.08], [2000, -0.003]])
       .bytes.toString()
       .split(/(?=<trkpt )/)
       .map((point, index) => (index > 96 && index < 356 ? point.replace(/<ele>.*<\/ele>/, "") : point))
@@ -71,7 +71,7 @@ test("a road recorded uphill says that it climbs, and is turned where that stand
 
 test("what could not be assessed comes before the sentence, with the drop that lies in it", async () => {
   const visit = await openRoad(holed, "Holed hill");
-  assert.match(await read(visit, "blank"), /^5\.\d km could not be assessed; the road is (39\d|40\d) m lower behind them/);
+  assert.match(await read(visit, "blank"), /^5\.\d km could not be assessed; the road is (39|40|41)\d m lower behind them/);
   assert.match(await read(visit, "verdict-sentence"), /^On the parts that could be assessed/);
   assert.ok(await stands(visit, "blank", "verdict-sentence"));
   visit.assertClean();

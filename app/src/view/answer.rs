@@ -127,8 +127,8 @@ fn decided(state: State, descent: &Descent, worked: &Arc<Worked>, units: Units) 
         <p class="say" data-testid="verdict-sentence" aria-live="polite">
             {sentence.into_iter().map(piece).collect_view()}
         </p>
-        {climbs(state, worked, units)}
         {doubts(worked)}
+        {climbs(state, worked, units)}
         <p class="verdict-line">
             <span data-testid="verdict">{chip(descent.choice.verdict())}</span>
             <span class="chosen-for">{w.chosen_for(descent, units)}</span>

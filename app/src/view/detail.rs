@@ -41,6 +41,8 @@ fn facts(worked: &Arc<Worked>, descent: &Descent, units: Units) -> Vec<AnyView> 
     let reliefs =
         descent.reliefs.iter().map(|it| w.relief(worked.place_m(it.from), worked.place_m(it.to), units));
     let cut_short = descent.cut_short.then(|| w.cut_short().to_owned());
+    // No way down is told where nobody is to go down.
+    let way = descent.choice.advice().map_or_else(Vec::new, |_| stages(worked, descent, units));
     let all = [
         (w.advice_label(), vec![w.advice(descent, units), w.chosen_for(descent, units)]),
         ("", cut_short.into_iter().collect()),
@@ -54,7 +56,7 @@ fn facts(worked: &Arc<Worked>, descent: &Descent, units: Units) -> Vec<AnyView> 
         (w.climb_label(), vec![w.climb(descent, units)]),
         (w.carried_label(), descent.carried.map(|it| w.carried(it, units)).into_iter().collect()),
         (w.relief_label(), reliefs.collect()),
-        (w.way_label(), stages(worked, descent, units)),
+        (w.way_label(), way),
     ];
     all.into_iter()
         .filter(|(_, lines)| !lines.is_empty())
