@@ -5,6 +5,7 @@ use super::markup::Anchor;
 use super::path::Path;
 use super::scene::{Layers, Scene};
 use super::ticks::nice_ticks;
+use crate::format;
 
 /// Px that a mark of the axis needs about it.
 const ROOM_PX: f64 = 80.0;
@@ -25,7 +26,7 @@ pub(crate) fn draw(scene: &Scene, layers: &mut Layers) {
     for (number, mark) in ticks.values.iter().enumerate() {
         let x = across.at(mark * unit);
         marks.polyline(&[(x, row.top), (x, row.top + 5.0)]);
-        let figure = format!("{mark:.*}", ticks.decimals);
+        let figure = format::mark(*mark, ticks.decimals);
         let text =
             if number == last { format!("{figure} {}", scene.prepared.units.distance()) } else { figure };
         labels.push((x, text));

@@ -24,9 +24,9 @@ pub(crate) struct Labelled {
     pub(crate) label: String,
 }
 
-/// Draws the strip.
+/// Draws the strip. `mile` is what stands before the marks in miles.
 #[must_use]
-pub(crate) fn draw(picture: &RoadPicture, descents: &[Labelled], marker: Marker) -> Markup {
+pub(crate) fn draw(picture: &RoadPicture, descents: &[Labelled], marker: Marker, mile: &str) -> Markup {
     let mut layer = Markup::default();
     let whole = Window::whole(picture.length_m());
     let across = Scale::new((0.0, whole.to), (4.0, SIZE.0 - 4.0));
@@ -54,7 +54,7 @@ pub(crate) fn draw(picture: &RoadPicture, descents: &[Labelled], marker: Marker)
     }
     layer.path("card-road", &road);
     layer.line("card-axis", (4.0, FOOT), (SIZE.0 - 4.0, FOOT));
-    for (units, unit, y) in [(Units::Metric, "km", FOOT + 12.0), (Units::Imperial, "mile", FOOT + 25.0)] {
+    for (units, unit, y) in [(Units::Metric, "km", FOOT + 12.0), (Units::Imperial, mile, FOOT + 25.0)] {
         axis(&mut layer, &across, (whole.to, y), units, unit, marker);
     }
     layer
@@ -77,13 +77,48 @@ fn axis(
         Units::Imperial => "card-tick second",
     };
     layer.text(class, Anchor::Start, (4.0, y), unit);
-    for mark in nice_ticks(a.min(b), a.max(b), 8).values {
-        let metres =
-            if marker.counts_down { marker.at_start_m - mark * per } else { mark * per - marker.at_start_m };
-        let x = across.at(metres);
+    let ticks = nice_ticks(a.min(b), a.max(b), 8);
+    for mark in ticks.values {
+        let x = across.at(marker.place_of(mark * per));
         // The unit stands at the beginning.
         if (34.0..=SIZE.0 - 12.0).contains(&x) {
-            layer.text(class, Anchor::Middle, (x, y), &format::whole(mark));
+            layer.text(class, Anchor::Middle, (x, y), &format::mark(mark, ticks.decimals));
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::chart::sample;
+
+    /// The figures of both axes, from what is drawn.
+    fn figures(markup: &str, class: &str) -> Vec<f64> {
+        let texts = markup.split("<text ").filter(|it| it.contains(&format!("class=\"{class}\"")));
+        let inner = texts.filter_map(|it| Some(it.split_once('>')?.1.split_once("</text>")?.0));
+        inner.filter_map(|it| it.replace('−', "-").replace(',', "").parse().ok()).collect()
+    }
+
+    #[test]
+    fn marks_are_told_apart_however_short_the_road() {
+        for (points, at_start_m, counts_down) in [
+            (60, 0.0, false),
+            (361, 0.0, false),
+            (361, 12_000.0, true),
+            (2_401, 0.0, false),
+            (361, 998_000.0, false),
+        ] {
+            let mut picture = sample::pass();
+            picture.heights_m = picture.heights_m.iter().copied().take(points).collect();
+            let marker = Marker { at_start_m, counts_down };
+            let text = draw(&picture, &[], marker, "Meile").into_string();
+            assert!(text.contains(">Meile</text>") && !text.contains("mile"), "{text}");
+            for class in ["card-tick", "card-tick second"] {
+                let marks = figures(&text, class);
+                assert!(marks.len() >= 3, "{points}: {marks:?}");
+                let steps: Vec<f64> = marks.windows(2).map(|it| it[1] - it[0]).collect();
+                assert!(steps.iter().all(|it| (it - steps[0]).abs() < 1e-9 && it.abs() > 1e-3), "{marks:?}");
+            }
         }
     }
 }

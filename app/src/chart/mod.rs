@@ -61,13 +61,14 @@ pub use reading::{GradeStep, Reading, SPEED_STEP};
 pub use view::RoadView;
 pub(crate) use view::{pair, power_table};
 
-/// The strip profile of the card as SVG text.
+/// The strip profile of the card as SVG text; `mile` is what stands before the marks in miles.
 pub(crate) fn card_strip(
     picture: &RoadPicture,
     descents: &[CardStrip],
     marker: crate::marker::Marker,
+    mile: &str,
 ) -> String {
-    card_strip::draw(picture, descents, marker).into_string()
+    card_strip::draw(picture, descents, marker, mile).into_string()
 }
 
 /// The truck's power by engine speed as SVG text.

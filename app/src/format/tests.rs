@@ -106,3 +106,14 @@ fn each_language_has_its_signs() {
     assert_eq!(whole_in(1_910.0, comma), "1\u{a0}910");
     assert_eq!(tenths_in(1_234.56, Numerals::POINT), "1,234.6");
 }
+
+#[test]
+fn marks_of_an_axis_are_written_as_the_language_does() {
+    let marks = [(0.5, 1, "0.5"), (2.0, 0, "2"), (-1.5, 1, "−1.5"), (-0.001, 2, "0.00"), (1_234.996, 2, "1,235.00")];
+    for (value, decimals, text) in marks {
+        assert_eq!(mark_in(value, decimals, Numerals::POINT), text);
+    }
+    assert_eq!(mark_in(2.5, 1, Numerals::comma("bis")), "2,5");
+    assert_eq!(mark_in(f64::NAN, 2, Numerals::POINT), "–");
+    assert_eq!(mark_in(4.05, 2, Numerals::POINT), "4.05");
+}

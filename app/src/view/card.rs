@@ -115,7 +115,7 @@ fn sheet(worked: &Arc<Worked>, marker: Marker, units: crate::format::Units) -> A
             .advice()
             .map_or_else(String::new, |it| format!("{}·{}", it.gear.number(), it.stage.number())),
     });
-    let strip = card_strip(&worked.picture, &labels.collect::<Vec<_>>(), marker);
+    let strip = card_strip(&worked.picture, &labels.collect::<Vec<_>>(), marker, w.mile());
     let [before, trouble, places] = [w.before_crest(card), w.in_trouble(card), w.card_places(card)];
     let dense = shown.len() > 5;
     view! {
