@@ -3,14 +3,25 @@
 use crate::format::Units;
 use crate::marker::Marker;
 use solver::day::Day;
-use solver::plan::{Advice, Descent, Plan, Snub, Verdict};
-use solver::road::{Place, PlaceKind, PostedLimit};
-use solver::truck::TruckSpec;
+use solver::plan::{Advice, Choice, Descent, Plan, Snub, Verdict};
+use solver::road::{Place, PlaceKind, PostedLimit, Span};
+use solver::truck::{RetarderKind, TruckSpec};
 
 /// A place this near behind the foot waits at the foot, m.
 const AT_FOOT_M: f64 = 1_500.0;
 /// A place this near before the foot waits there too, m.
 const BEFORE_FOOT_M: f64 = 300.0;
+
+/// Rows that one page holds where nothing stands above them.
+const MOST_ROWS: usize = 9;
+/// Rows that it holds whatever stands above them.
+const FEWEST_ROWS: usize = 3;
+/// More than this, rows and what takes their room, are set in smaller type.
+const ROWS_AT_EASE: usize = 5;
+/// Letters of a line above the rows, the fewest that fit on A4 and Letter.
+const LETTERS_OF_LINE: usize = 85;
+/// Lines that take the room of a row.
+const LINES_OF_ROW: usize = 2;
 
 /// What a card is about.
 #[derive(Clone, Copy)]
@@ -25,8 +36,14 @@ pub struct CardOf<'a> {
     pub places: &'a [Place],
     /// Limits posted on stretches of it.
     pub limits: &'a [PostedLimit],
+    /// Stretches of it that were not assessed.
+    pub unassessed: &'a [Span],
     /// Distance of grid points, m.
     pub step_m: f64,
+    /// Heights of start and end in the direction of travel, m.
+    pub ends_m: (f64, f64),
+    /// Driven the other way round than recorded.
+    pub reversed: bool,
     /// What stands on the markers.
     pub marker: Marker,
     /// The units chosen; distances and speeds stand in both.
@@ -36,8 +53,10 @@ pub struct CardOf<'a> {
 /// One thing to know of a descent. Places are m from the start of the road.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Know {
-    /// Always the first.
-    Verdict(Verdict),
+    /// How it is held, always the first.
+    Verdict(Choice),
+    /// It begins where a stretch that was not assessed ends.
+    BeginsUnknown,
     /// How the service brakes are used.
     Snub(Snub),
     /// It eases here, but is not over.
@@ -51,6 +70,8 @@ pub enum Know {
         speed: f64,
         /// Where it begins.
         at_m: f64,
+        /// Curves that ask for less than the hold speed, this one among them; 0 without a hold speed.
+        below_hold: usize,
     },
     /// A limit posted on the way.
     Posted {
@@ -82,16 +103,34 @@ pub enum Know {
     CutShort,
 }
 
+/// Descents that find room on the card.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Rows<'a> {
+    /// Those, in the order of the road.
+    pub shown: Vec<&'a Descent>,
+    /// Descents that find no room.
+    pub more: usize,
+    /// Set in smaller type.
+    pub dense: bool,
+}
+
 impl<'a> CardOf<'a> {
     /// What to know of a descent, in the order in which it is read.
     #[must_use]
     pub fn know(&self, descent: &Descent) -> Vec<Know> {
         let (crest, foot) = (descent.crest.0, descent.foot.0);
-        let mut all = vec![Know::Verdict(descent.choice.verdict())];
+        let mut all = vec![Know::Verdict(descent.choice)];
+        all.extend(self.begins_unknown(descent).then_some(Know::BeginsUnknown));
         all.extend(descent.choice.advice().and_then(|advice| advice.snub).map(Know::Snub));
         all.extend(descent.reliefs.iter().map(|it| Know::Easing { at_m: self.metres(it.from) }));
         let slow = self.plan.slowest_curve(descent);
-        all.extend(slow.map(|it| Know::SlowCurve { speed: it.speed.0, at_m: self.metres(it.curve.from) }));
+        let held = descent.choice.advice().is_some();
+        let below_hold = if held { self.plan.slow_curves(descent).count() } else { 0 };
+        all.extend(slow.map(|it| Know::SlowCurve {
+            speed: it.speed.0,
+            at_m: self.metres(it.curve.from),
+            below_hold,
+        }));
         let limits = self.limits.iter().filter_map(|it| it.within(descent.from, descent.to));
         all.extend(limits.map(|it| Know::Posted {
             speed: it.speed().0,
@@ -111,6 +150,50 @@ impl<'a> CardOf<'a> {
         all.extend(waits.map(|it| Know::AtFoot { name: it.name.clone(), at_m: self.metres(it.index) }));
         all.extend(descent.cut_short.then_some(Know::CutShort));
         all
+    }
+
+    /// Whether a descent begins where a stretch that was not assessed ends: what lies before it may
+    /// be a part of the same hill.
+    fn begins_unknown(&self, descent: &Descent) -> bool {
+        self.unassessed.iter().any(|it| (it.from..=it.to).contains(&descent.from))
+    }
+
+    /// Whether the retarder is tried before the crest: there is one, and its stages may be used on
+    /// this day.
+    #[must_use]
+    pub fn tries_retarder(&self) -> bool {
+        self.truck.retarder.kind() != RetarderKind::None && self.day.withheld().is_none()
+    }
+
+    /// Numbers of the descents for which no safe speed was found, along the road.
+    #[must_use]
+    pub fn without_speed(&self) -> Vec<usize> {
+        let none = |it: &&Descent| it.choice.verdict() == Verdict::NoSafeSpeed;
+        self.plan.descents.iter().filter(none).map(|it| it.number).collect()
+    }
+
+    /// Which descents one page has room for below these sentences. Where they are too many the worst
+    /// are shown, in the order of the road.
+    #[must_use]
+    pub fn rows(&self, above: &[String]) -> Rows<'a> {
+        let lines: usize = above.iter().map(|it| it.chars().count().div_ceil(LETTERS_OF_LINE)).sum();
+        let taken = lines.div_ceil(LINES_OF_ROW);
+        let room = MOST_ROWS.saturating_sub(taken).max(FEWEST_ROWS);
+        let all = &self.plan.descents;
+        let worst: Vec<usize> = self.plan.worst_first().into_iter().take(room).map(|it| it.number).collect();
+        let shown: Vec<&Descent> = all.iter().filter(|it| worst.contains(&it.number)).collect();
+        Rows { more: all.len() - shown.len(), dense: shown.len() + taken > ROWS_AT_EASE, shown }
+    }
+
+    /// The descents as a table for other programs, by what stands on the markers, with the direction
+    /// of travel in the last column.
+    #[must_use]
+    pub fn csv(&self) -> String {
+        let way = if self.reversed { "against recording" } else { "as recorded" };
+        let text = solver::report::csv::descents(self.plan, &|metres| self.marker.at(metres));
+        let with_way =
+            |(row, line): (usize, &str)| format!("{line},{}\r\n", if row == 0 { "direction" } else { way });
+        text.lines().enumerate().map(with_way).collect()
     }
 
     /// Places of a kind, along the road.

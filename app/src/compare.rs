@@ -2,7 +2,7 @@
 
 use crate::chart::{RoadPicture, value};
 use crate::message::RoadFacts;
-use solver::plan::{Plan, Verdict};
+use solver::plan::{Choice, Plan};
 use solver::road::PlaceKind;
 
 /// A road is called climbing or falling from this grade. Assumed, as in the solver's totals.
@@ -13,8 +13,8 @@ const ALL: f64 = 0.995;
 /// What a road comes to for a truck on a day.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Figures {
-    /// The worst verdict; `None` on a road without a descent.
-    pub worst: Option<Verdict>,
+    /// How the worst descent is held; `None` on a road without one.
+    pub worst: Option<Choice>,
     /// Descents.
     pub descents: usize,
     /// The slowest hold speed of a descent, m/s; `None` where none is held.
@@ -61,7 +61,7 @@ impl Figures {
         let totals = &plan.totals;
         let drive = Drive::along(picture);
         Self {
-            worst: plan.deciding().map(|it| it.choice.verdict()),
+            worst: plan.deciding().map(|it| it.choice),
             descents: plan.descents.len(),
             slowest_hold: advices.map(|it| it.speed.0).min_by(f64::total_cmp),
             hottest_c: totals.hottest_after_stop.0,
@@ -190,7 +190,7 @@ mod tests {
     fn the_parts_of_the_time_are_no_more_than_the_whole() {
         let (road, plan, picture) = worked();
         let figures = Figures::of(&road, &plan, &picture);
-        assert_eq!((figures.worst, figures.descents), (Some(plan.descents[0].choice.verdict()), 1));
+        assert_eq!((figures.worst, figures.descents), (Some(plan.descents[0].choice), 1));
         let advice = plan.descents[0].choice.advice().expect("held");
         assert!((figures.down_s - advice.time.0).abs() < 0.01 * advice.time.0 + 2.0, "{figures:?}");
         assert!(figures.down_s + figures.up_s <= figures.time_s * 1.01, "{figures:?}");

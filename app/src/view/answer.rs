@@ -130,7 +130,7 @@ fn decided(state: State, descent: &Descent, worked: &Arc<Worked>, units: Units) 
         {doubts(worked)}
         {climbs(state, worked, units)}
         <p class="verdict-line">
-            <span data-testid="verdict">{chip(descent.choice.verdict())}</span>
+            <span data-testid="verdict">{chip(&descent.choice)}</span>
             <span class="chosen-for">{w.chosen_for(descent, units)}</span>
         </p>
         {snub.map(|snub| view! { <p class="snub" data-testid="snub">{snub}</p> })}

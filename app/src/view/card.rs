@@ -2,20 +2,19 @@
 
 use super::part::{list, text_field};
 use crate::browser::{self, download, picture};
-use crate::cab::CardOf;
+use crate::cab::{CardOf, Rows};
 use crate::chart::{CardStrip, card_strip};
+use crate::format::Units;
 use crate::marker::Marker;
 use crate::state::{State, Worked};
 use crate::trouble::WorkTrouble;
-use crate::words::words;
+use crate::words::{say::capital, words};
 use leptos::prelude::*;
 use solver::plan::{Choice, Descent};
 use std::sync::Arc;
 
 /// Id of the page that is printed.
 const SHEET: &str = "sheet";
-/// Rows that one page holds.
-const MOST_ROWS: usize = 9;
 
 /// The section.
 pub(super) fn card(state: State) -> AnyView {
@@ -25,22 +24,24 @@ pub(super) fn card(state: State) -> AnyView {
     let content = move || {
         let units = state.units.get();
         let marker = marker.get();
-        state.listed.get().map(|worked| sheet(&worked, marker, units))
+        state.listed.get().map(|worked| sheet(state, &worked, marker, units))
     };
     let save = move |_| {
+        let units = state.units.get_untracked();
         let rows = state.listed.with_untracked(|worked| {
             worked.as_ref().map(|it| {
                 let marker = marker.get_untracked();
-                (it.road.name.clone(), solver::report::csv::descents(&it.plan, &|metres| marker.at(metres)))
+                let rows = card_of(it, marker, units).csv();
+                (w.rows_name(&it.road.name, it.road.reversed), rows)
             })
         });
-        if let Some((road, rows)) = rows {
-            download::save(&w.rows_name(&road), "text/csv", &rows);
+        if let Some((name, rows)) = rows {
+            download::save(&name, "text/csv", &rows);
         }
     };
     let draw = move |_| {
-        let road = state.listed.with_untracked(|it| it.as_ref().map(|it| it.road.name.clone()));
-        let name = w.picture_name(&road.unwrap_or_default());
+        let road = state.listed.with_untracked(|it| it.as_ref().map(|it| it.road.clone()));
+        let name = road.map_or_else(String::new, |it| w.picture_name(&it.name, it.reversed));
         leptos::task::spawn_local(async move {
             if !picture::save(SHEET, &name).await {
                 state.trouble.set(Some(WorkTrouble::NoPicture));
@@ -48,17 +49,19 @@ pub(super) fn card(state: State) -> AnyView {
         });
     };
     let unit = Signal::derive(move || state.units.get().distance());
+    // Like the exports: what is saved or printed is the answer to what is entered.
+    let locked = Signal::derive(move || !state.can_export());
     let none = move || state.listed.with(|it| it.as_ref().is_none_or(|it| it.plan.descents.is_empty()));
     view! {
         <section class="card cab" id="card" hidden=none>
             <div class="section-head">
                 <h2>{w.card_head()}</h2>
                 <div class="buttons">
-                    <button type="button" class="button primary" data-testid="print-card" on:click=move |_| browser::print()>
+                    <button type="button" class="button primary" data-testid="print-card" disabled=locked on:click=move |_| browser::print()>
                         {w.print_card()}
                     </button>
-                    <button type="button" class="button" data-testid="save-picture" on:click=draw>{w.save_picture()}</button>
-                    <button type="button" class="button" data-testid="save-rows" on:click=save>{w.save_rows()}</button>
+                    <button type="button" class="button" data-testid="save-picture" disabled=locked on:click=draw>{w.save_picture()}</button>
+                    <button type="button" class="button" data-testid="save-rows" disabled=locked on:click=save>{w.save_rows()}</button>
                 </div>
             </div>
             <p class="not-printed">{w.card_sentence()}</p>
@@ -81,30 +84,31 @@ pub(super) fn card(state: State) -> AnyView {
 }
 
 /// What a card of a result is made of.
-pub(super) fn card_of(worked: &Worked, marker: Marker, units: crate::format::Units) -> CardOf<'_> {
+pub(super) fn card_of(worked: &Worked, marker: Marker, units: Units) -> CardOf<'_> {
     CardOf {
         plan: &worked.plan,
         truck: &worked.truck,
         day: &worked.day,
         places: &worked.road.places,
         limits: &worked.road.limits,
+        unassessed: &worked.road.unassessed,
         step_m: worked.road.step_m,
+        ends_m: worked.ends_m(),
+        reversed: worked.road.reversed,
         marker,
         units,
     }
 }
 
 /// The page that is printed.
-fn sheet(worked: &Arc<Worked>, marker: Marker, units: crate::format::Units) -> AnyView {
+fn sheet(state: State, worked: &Arc<Worked>, marker: Marker, units: Units) -> AnyView {
     let w = words();
     let card = card_of(worked, marker, units);
     let name = if worked.road.name.is_empty() { worked.file.clone() } else { worked.road.name.clone() };
-    let all = &worked.plan.descents;
-    // Where they are too many the worst are shown, in the order of the road.
-    let mut shown: Vec<&Descent> = worked.plan.worst_first().into_iter().take(MOST_ROWS).collect();
-    shown = all.iter().filter(|it| shown.iter().any(|other| other.number == it.number)).collect();
+    let (stop, notes) = (w.card_stop(card), w.card_notes(card));
+    let above: Vec<String> = stop.iter().flatten().chain(&notes).cloned().collect();
+    let Rows { shown, more, dense } = card.rows(&above);
     let rows = shown.iter().map(|descent| row(card, descent)).collect_view();
-    let more = all.len() - shown.len();
     let heads = w.card_heads().map(|head| view! { <th scope="col">{head}</th> }.into_any());
     let labels = shown.iter().map(|descent| CardStrip {
         number: descent.number,
@@ -117,10 +121,13 @@ fn sheet(worked: &Arc<Worked>, marker: Marker, units: crate::format::Units) -> A
     });
     let strip = card_strip(&worked.picture, &labels.collect::<Vec<_>>(), marker, w.mile());
     let [before, trouble, places] = [w.before_crest(card), w.in_trouble(card), w.card_places(card)];
-    let dense = shown.len() > 5;
     view! {
         <div class="cab-sheet" class:dense=dense id=SHEET data-testid=SHEET>
+            {old(state)}
             <div class="cab-head"><h3>{name}</h3><p>{w.card_facts(card)}</p></div>
+            <p class="cab-way" data-testid="card-way">{w.card_way(card)}</p>
+            {stop.map(|[stop, why]| view! { <div class="cab-stop" data-testid="card-stop"><p>{stop}</p><p>{why}</p></div> })}
+            {list("cab-notes", "card-notes", notes)}
             <svg class="card-strip" viewBox="0 0 720 150" role="img" aria-label=w.card_profile() inner_html=strip></svg>
             <table>
                 <thead><tr>{heads.into_iter().collect_view()}</tr></thead>
@@ -138,32 +145,52 @@ fn sheet(worked: &Arc<Worked>, marker: Marker, units: crate::format::Units) -> A
     .into_any()
 }
 
+/// That the page belongs to entries before, however it is printed: the browser's own keys ask nobody.
+/// While an answer is only on its way it is for paper alone.
+fn old(state: State) -> AnyView {
+    view! {
+        <p
+            class="cab-old"
+            class:passing=move || !state.stale.get()
+            hidden=move || state.can_export()
+            data-testid="card-old"
+        >
+            {words().card_is_old()}
+        </p>
+    }
+    .into_any()
+}
+
 fn row(card: CardOf<'_>, descent: &Descent) -> AnyView {
     let w = words();
     let [km, mile] = w.card_span(card, descent);
     let [mean, worst] = w.card_grade(descent, card.units);
-    let (gear, stage, hold) = match &descent.choice {
-        Choice::Held(it) => (
-            it.gear.number().to_string(),
-            it.stage.number().to_string(),
-            w.card_hold(it.speed.0, it.engine_speed.0, card.units),
-        ),
+    let [_, _, gear_head, stage_head, hold_head, _] = w.card_heads();
+    let all = card.know(descent);
+    let how = match &descent.choice {
+        Choice::Held(it) => {
+            let [number, unit, below] = w.card_hold(it.speed.0, it.engine_speed.0, card.units);
+            view! {
+                <td class="big" data-label=gear_head>{it.gear.number()}</td>
+                <td class="big" data-label=stage_head>{it.stage.number()}</td>
+                <td data-label=hold_head><span class="big">{number}</span>" "{unit}<small>{below}</small></td>
+            }
+            .into_any()
+        }
+        // The verdict stands where gear, stage and speed would, as large as they.
         Choice::NoSafeSpeed(_) => {
-            ("–".to_owned(), "–".to_owned(), ["–".to_owned(), String::new(), String::new()])
+            view! { <td class="big no-speed" colspan="3">{capital(w.no_safe_speed())}</td> }.into_any()
         }
     };
-    let [number, unit, below] = hold;
-    let [_, _, gear_head, stage_head, hold_head, _] = w.card_heads();
-    let know: Vec<String> = card.know(descent).iter().map(|it| w.card_know(card, it)).collect();
+    let large = usize::from(descent.choice.advice().is_none());
+    let know: Vec<String> = all.iter().skip(large).map(|it| w.card_know(card, it)).collect();
     let know = know.join(" ");
     view! {
         <tr>
             <td><b>{descent.number}</b>" "{km}<small>{mile}</small></td>
             <td>{mean}<small>{worst}</small></td>
-            <td class="big" data-label=gear_head>{gear}</td>
-            <td class="big" data-label=stage_head>{stage}</td>
-            <td data-label=hold_head><span class="big">{number}</span>" "{unit}<small>{below}</small></td>
-            <td>{know}</td>
+            {how}
+            <td class="know">{know}</td>
         </tr>
     }
     .into_any()

@@ -98,7 +98,7 @@ fn row(state: State, worked: &Arc<Worked>, descent: &Descent, units: Units) -> A
                     </button>
                 </h3>
                 <dl>{figures}</dl>
-                {chip(descent.choice.verdict())}
+                {chip(&descent.choice)}
             </div>
             {details}
         </li>

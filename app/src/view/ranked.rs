@@ -103,8 +103,8 @@ fn row(state: State, index: usize, ranked: &Ranked, units: Units) -> AnyView {
 fn figures(state: State, index: usize, worked: &Arc<Worked>, units: Units) -> AnyView {
     let w = words();
     let figures = Figures::of(&worked.road, &worked.plan, &worked.picture);
-    let verdict = match figures.worst {
-        Some(verdict) => chip(verdict),
+    let verdict = match &figures.worst {
+        Some(choice) => chip(choice),
         None => view! { <span>{w.no_descent(figures.blank_m > 0.0)}</span> }.into_any(),
     };
     let line = [

@@ -193,7 +193,7 @@ fn rows(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> Vec<Row
     let money = |value: f64| format::whole(value.round());
     let cost = |it: &Figures| it.cost(per_litre, per_hour);
     let verdict = |it: &Figures| {
-        it.worst.map_or_else(|| w.no_descent(it.blank_m > 0.0).to_owned(), |it| w.verdict(it).to_owned())
+        it.worst.map_or_else(|| w.no_descent(it.blank_m > 0.0).to_owned(), |it| w.verdict_of(&it).to_owned())
     };
     let mut rows = vec![
         text(TwoRow::Truck, worked.each_ref().map(|it| facts(it, units))),

@@ -2,12 +2,12 @@
 
 use crate::words::words;
 use leptos::prelude::*;
-use solver::plan::Verdict;
+use solver::plan::{Choice, Verdict};
 
-/// The words of a verdict in their border.
-pub(super) fn chip(verdict: Verdict) -> AnyView {
+/// The words of a choice's verdict in their border.
+pub(super) fn chip(choice: &Choice) -> AnyView {
     // Marks: a ring, a half-filled ring, a triangle, a filled square.
-    let (class, mark) = match verdict {
+    let (class, mark) = match choice.verdict() {
         Verdict::RetarderHolds => ("verdict holds", "M6 1.5a4.5 4.5 0 1 0 .01 0z"),
         Verdict::LittleInReserve => ("verdict little", "M6 1.5a4.5 4.5 0 1 0 .01 0zM6 1.5v9z"),
         Verdict::NeedsServiceBrakes => ("verdict needs", "M6 1.5 11 10.5H1z"),
@@ -18,7 +18,7 @@ pub(super) fn chip(verdict: Verdict) -> AnyView {
             <svg class="mark" viewBox="0 0 12 12" width="12" height="12" aria-hidden="true">
                 <path d=mark></path>
             </svg>
-            {words().verdict(verdict)}
+            {words().verdict_of(choice)}
         </span>
     }
     .into_any()

@@ -1,14 +1,14 @@
 //! Words of the card for the cab.
 
 use super::say::{capital, name_or, span};
-use super::{EntryWords, PlanWords, RoadsideWords};
+use super::{EntryWords, PageWords, PlanWords, RoadsideWords, WhyWords};
 use crate::cab::{CardOf, Know};
 use crate::format::{self, Units};
 use solver::plan::{Advice, Descent};
 use solver::road::{Place, PlaceKind};
 
 /// Words of the card.
-pub trait CardWords: EntryWords + PlanWords + RoadsideWords {
+pub trait CardWords: EntryWords + PageWords + PlanWords + RoadsideWords + WhyWords {
     /// Head of the section.
     fn card_head(&self) -> &'static str;
     /// Leads to it from the answer.
@@ -19,14 +19,45 @@ pub trait CardWords: EntryWords + PlanWords + RoadsideWords {
     fn print_card(&self) -> &'static str;
     /// Saves it as a picture.
     fn save_picture(&self) -> &'static str;
-    /// Name of that file.
-    fn picture_name(&self, road: &str) -> String;
+    /// Name of that file, for a road as recorded or turned around.
+    fn picture_name(&self, road: &str, reversed: bool) -> String;
     /// Saves its rows.
     fn save_rows(&self) -> &'static str;
     /// Label of the marker at the start.
     fn marker_label(&self) -> &'static str;
     /// Markers count down.
     fn counts_down(&self) -> &'static str;
+    /// That the markers typed do not reach over the road: what would stand at its start and at its
+    /// end, the remedy, and what the card has meanwhile.
+    fn markers_miss(&self, start: &str, end: &str) -> String;
+    /// That the card belongs to entries before.
+    fn card_is_old(&self) -> &'static str;
+    /// Which way it goes: the heights of start and end, and whether that is against the recording.
+    fn card_way(&self, card: CardOf<'_>) -> String {
+        let [start, end] = [card.ends_m.0, card.ends_m.1].map(|it| format::height(it, card.units));
+        let way = format!("{start} → {end}");
+        if card.reversed { format!("{way} · {}", self.reversed_mark()) } else { way }
+    }
+    /// What holds for the whole plan and is said with it.
+    fn card_notes(&self, card: CardOf<'_>) -> Vec<String> {
+        card.plan.notes.iter().map(|note| self.note(*note).to_owned()).collect()
+    }
+    /// Where no safe speed was found: what is read first, and for which descents.
+    fn card_stop(&self, card: CardOf<'_>) -> Option<[String; 2]> {
+        /// More numbers would be no line any more.
+        const MOST_NUMBERS: usize = 12;
+        let numbers = card.without_speed();
+        let count = numbers.len();
+        let mut list = numbers.iter().take(MOST_NUMBERS).map(usize::to_string).collect::<Vec<_>>().join(", ");
+        if count > MOST_NUMBERS {
+            list.push_str(", …");
+        }
+        (count > 0).then(|| [self.do_not_descend().to_owned(), self.no_speed_for(&list, count)])
+    }
+    /// Not to go down with what is entered.
+    fn do_not_descend(&self) -> &'static str;
+    /// For which descents, by their numbers, no safe speed was found, and what comes first.
+    fn no_speed_for(&self, numbers: &str, count: usize) -> String;
     /// Truck and day in one line.
     fn card_facts(&self, card: CardOf<'_>) -> String {
         let (day, units) = (card.day, card.units);
@@ -79,12 +110,17 @@ pub trait CardWords: EntryWords + PlanWords + RoadsideWords {
         let units = card.units;
         let at = |metres: &f64| self.at(card, *metres);
         match know {
-            Know::Verdict(verdict) => capital(self.verdict(*verdict)) + ".",
+            Know::Verdict(choice) => capital(self.verdict_of(choice)) + ".",
+            Know::BeginsUnknown => self.know_begins_unknown().to_owned(),
             Know::Snub(snub) => self
                 .know_snub(&format::hold_number(snub.from.0, units), &format::hold_speed(snub.to.0, units)),
             Know::Easing { at_m } => self.know_easing(&at(at_m)),
-            Know::SlowCurve { speed, at_m } => {
-                self.know_slow_curve(&format::hold_speed(*speed, units), &at(at_m))
+            Know::SlowCurve { speed, at_m, below_hold } => {
+                let (speed, at) = (format::hold_speed(*speed, units), at(at_m));
+                match below_hold {
+                    0 | 1 => self.know_slow_curve(&speed, &at),
+                    _ => self.know_slow_curves(*below_hold, &speed, &at),
+                }
             }
             Know::Posted { speed, from_m, to_m } => {
                 let [km, miles] = self.both_spans(card, *from_m, *to_m);
@@ -102,6 +138,10 @@ pub trait CardWords: EntryWords + PlanWords + RoadsideWords {
     fn know_snub(&self, from: &str, to: &str) -> String;
     /// Where it eases, but is not over.
     fn know_easing(&self, at: &str) -> String;
+    /// That it is not known how it begins.
+    fn know_begins_unknown(&self) -> &'static str;
+    /// How many curves, more than one, ask for less than the hold speed, and the slowest of them.
+    fn know_slow_curves(&self, count: usize, speed: &str, at: &str) -> String;
     /// The slowest curve.
     fn know_slow_curve(&self, speed: &str, at: &str) -> String;
     /// A posted limit, from where to where.
@@ -124,10 +164,12 @@ pub trait CardWords: EntryWords + PlanWords + RoadsideWords {
             || self.stop_where_allowed().to_owned(),
             |check| self.stop_at_check(&self.at(card, card.metres(check.index))),
         );
-        let gear = card.first_held();
-        let gear = gear.map(|(descent, advice)| self.gear_before(advice, &self.at(card, descent.crest.0)));
-        let list =
-            [Some(stop), Some(self.try_retarder().to_owned()), Some(self.look_ahead().to_owned()), gear];
+        let tried = card.tries_retarder().then(|| self.try_retarder().to_owned());
+        let gear = card.first_held().map(|(descent, advice)| match descent.from {
+            0 => self.gear_at_start(advice),
+            _ => self.gear_before(advice, &self.at(card, descent.crest.0)),
+        });
+        let list = [Some(stop), tried, Some(self.look_ahead().to_owned()), gear];
         (self.before_crest_head(), list.into_iter().flatten().collect())
     }
     /// Its head.
@@ -142,6 +184,8 @@ pub trait CardWords: EntryWords + PlanWords + RoadsideWords {
     fn look_ahead(&self) -> &'static str;
     /// Gear and stage of the first advice, and before which place.
     fn gear_before(&self, advice: &Advice, at: &str) -> String;
+    /// The same where the road starts in that descent: before setting off.
+    fn gear_at_start(&self, advice: &Advice) -> String;
     /// Head and items of what to do in trouble, in order.
     fn in_trouble(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
         let ramps = card.places_of(PlaceKind::EscapeRamp).map(|it| self.at(card, card.metres(it.index)));
@@ -191,6 +235,6 @@ pub trait CardWords: EntryWords + PlanWords + RoadsideWords {
     fn no_places_entered(&self) -> &'static str;
     /// The small print.
     fn card_cautions(&self) -> &'static str;
-    /// Name of the file of rows.
-    fn rows_name(&self, road: &str) -> String;
+    /// Name of the file of rows, for a road as recorded or turned around.
+    fn rows_name(&self, road: &str, reversed: bool) -> String;
 }

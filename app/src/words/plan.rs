@@ -11,6 +11,18 @@ use solver::truck::{Gear, Stage};
 pub trait PlanWords: LanguageWords {
     /// A verdict.
     fn verdict(&self, verdict: Verdict) -> &'static str;
+    /// The verdict of a choice. Where no stage is called for, it is the engine alone that holds.
+    fn verdict_of(&self, choice: &Choice) -> &'static str {
+        match (choice.verdict(), choice.advice().is_some_and(|it| it.stage.is_off())) {
+            (Verdict::RetarderHolds, true) => self.engine_holds(),
+            (Verdict::LittleInReserve, true) => self.engine_holds_little(),
+            (verdict, _) => self.verdict(verdict),
+        }
+    }
+    /// The engine alone holds, with the reserve.
+    fn engine_holds(&self) -> &'static str;
+    /// The engine alone holds, with less than the reserve.
+    fn engine_holds_little(&self) -> &'static str;
     /// A heat step.
     fn heat_step(&self, step: HeatStep) -> &'static str;
     /// “stage 3” or “retarder off”.
@@ -51,7 +63,13 @@ pub trait PlanWords: LanguageWords {
             &format::distance(sustained.from.0, units),
         );
         match &descent.choice {
-            Choice::Held(_) => self.chosen_to_hold(&format::distance(descent.foot.0, units), &steepest),
+            Choice::Held(_) => {
+                let foot = format::distance(descent.foot.0, units);
+                match descent.from {
+                    0 => self.chosen_from_start(&foot, &steepest),
+                    _ => self.chosen_to_hold(&foot, &steepest),
+                }
+            }
             Choice::NoSafeSpeed(_) => self.ruled_out_by(&steepest),
         }
     }
@@ -59,6 +77,8 @@ pub trait PlanWords: LanguageWords {
     fn steepest_part(&self, length: &str, grade: &str, from: &str) -> String;
     /// When to engage the gear, how far to keep it, and that part, for which it was chosen.
     fn chosen_to_hold(&self, foot: &str, steepest: &str) -> String;
+    /// The same where the road starts in the descent: to engage it before setting off.
+    fn chosen_from_start(&self, foot: &str, steepest: &str) -> String;
     /// That this part rules it out.
     fn ruled_out_by(&self, steepest: &str) -> String;
     /// Label of all descents in road order.
@@ -133,7 +153,7 @@ pub trait PlanWords: LanguageWords {
     fn choice(&self, choice: &Choice, units: Units) -> String {
         match choice {
             Choice::Held(advice) => {
-                let (how, verdict) = (self.in_short(advice, units), self.verdict(advice.verdict));
+                let (how, verdict) = (self.in_short(advice, units), self.verdict_of(choice));
                 format!("{}{}{verdict}", capital(&how), self.colon())
             }
             Choice::NoSafeSpeed(_) => capital(self.no_safe_speed()),

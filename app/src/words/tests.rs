@@ -1,5 +1,7 @@
 //! What is said is complete, plain, and on the cautious side.
 
+mod card;
+
 use super::*;
 use crate::desk::Desk;
 use crate::entries::{Entries, EntryProblem};

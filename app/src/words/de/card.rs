@@ -21,8 +21,8 @@ impl CardWords for German {
     fn save_picture(&self) -> &'static str {
         "Als Bild speichern"
     }
-    fn picture_name(&self, road: &str) -> String {
-        file_name(road, "strecke", "-merkblatt.png")
+    fn picture_name(&self, road: &str, reversed: bool) -> String {
+        file_name(road, "strecke", if reversed { "-gegenrichtung-merkblatt.png" } else { "-merkblatt.png" })
     }
     fn save_rows(&self) -> &'static str {
         "Zeilen als CSV speichern"
@@ -32,6 +32,23 @@ impl CardWords for German {
     }
     fn counts_down(&self) -> &'static str {
         "Tafeln zählen rückwärts"
+    }
+    fn markers_miss(&self, start: &str, end: &str) -> String {
+        format!(
+            "Die Kilometertafeln reichen nicht über diese Strecke: So wie eingegeben gingen sie von {start} am Anfang bis {end} am Ende, und unter null gibt es keine. Berichtigen Sie die Tafel am Anfang oder die Zählrichtung. Bis dahin stehen auf dem Merkblatt Entfernungen vom Anfang."
+        )
+    }
+    fn card_is_old(&self) -> &'static str {
+        "Nicht verwenden: Dieses Merkblatt gehört zu früheren Eingaben"
+    }
+    fn do_not_descend(&self) -> &'static str {
+        "NICHT HINUNTERFAHREN, so wie eingegeben"
+    }
+    fn no_speed_for(&self, numbers: &str, count: usize) -> String {
+        let descents = if count == 1 { "Gefällestrecke" } else { "die Gefällestrecken" };
+        format!(
+            "Für {descents} {numbers} wurde keine sichere Geschwindigkeit gefunden. Nehmen Sie eine andere Strecke, oder planen Sie neu mit weniger Ladung oder für einen besseren Tag. Verkehrszeichen und die Regeln des Berufs gehen vor."
+        )
     }
     fn facts_of(&self, [mass, retarder, surface, load, air, brakes]: [&str; 6]) -> String {
         format!("{mass} · {retarder} · {surface}, {load} · Luft {air} · Bremsen {brakes} am Anfang")
@@ -50,6 +67,14 @@ impl CardWords for German {
     }
     fn know_easing(&self, at: &str) -> String {
         format!("Wo es bei {at} nachlässt, ist nicht das Ende: im Gang bleiben.")
+    }
+    fn know_begins_unknown(&self) -> &'static str {
+        "Wie es beginnt, ist nicht bekannt: Die Strecke davor wurde nicht beurteilt."
+    }
+    fn know_slow_curves(&self, count: usize, speed: &str, at: &str) -> String {
+        format!(
+            "{count} Kurven verlangen weniger als die zu haltende Geschwindigkeit, die langsamste {speed}, {at}."
+        )
     }
     fn know_slow_curve(&self, speed: &str, at: &str) -> String {
         format!("Langsamste Kurve {speed}, {at}.")
@@ -105,6 +130,13 @@ impl CardWords for German {
             self.stage(advice.stage)
         )
     }
+    fn gear_at_start(&self, advice: &Advice) -> String {
+        let gear = advice.gear.number();
+        format!(
+            "Vor dem Losfahren: Gang {gear} einlegen, {}. Die Strecke beginnt im Gefälle. Am Berg nicht schalten.",
+            self.stage(advice.stage)
+        )
+    }
     fn in_trouble_head(&self) -> &'static str {
         "Wenn es davonläuft"
     }
@@ -129,7 +161,7 @@ impl CardWords for German {
     fn card_cautions(&self) -> &'static str {
         "Aus Ihren Eingaben und aufgezeichneten Höhen berechnet, die fehlerhaft sind; keine Erlaubnis hinunterzufahren. Bremseneinstellung, Reifen, Fahrbahn, Wetter, Verkehr und Ladung sind nicht zu sehen. Verkehrszeichen, Recht, Arbeitgeber und Fahrzeughersteller gehen vor. Die Betriebsbremse bleibt das Mittel zum Anhalten. Im Zweifel: oben anhalten, langsamer fahren, eine andere Strecke nehmen."
     }
-    fn rows_name(&self, road: &str) -> String {
-        file_name(road, "strecke", "-gefaelle.csv")
+    fn rows_name(&self, road: &str, reversed: bool) -> String {
+        file_name(road, "strecke", if reversed { "-gegenrichtung-gefaelle.csv" } else { "-gefaelle.csv" })
     }
 }

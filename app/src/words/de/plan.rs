@@ -16,6 +16,12 @@ impl PlanWords for German {
             Verdict::NoSafeSpeed => "keine sichere Geschwindigkeit gefunden",
         }
     }
+    fn engine_holds(&self) -> &'static str {
+        "Motor allein hält das Tempo"
+    }
+    fn engine_holds_little(&self) -> &'static str {
+        "Motor allein hält das Tempo, wenig Reserve"
+    }
     fn heat_step(&self, step: HeatStep) -> &'static str {
         match step {
             HeatStep::Cool => "kühl",
@@ -81,6 +87,11 @@ impl PlanWords for German {
     fn chosen_to_hold(&self, foot: &str, steepest: &str) -> String {
         format!(
             "Legen Sie den Gang vor der Kuppe ein, und behalten Sie ihn bis zum Fuß bei {foot}. Er ist gewählt für {steepest}."
+        )
+    }
+    fn chosen_from_start(&self, foot: &str, steepest: &str) -> String {
+        format!(
+            "Legen Sie den Gang vor dem Losfahren ein, und behalten Sie ihn bis zum Fuß bei {foot}. Er ist gewählt für {steepest}."
         )
     }
     fn ruled_out_by(&self, steepest: &str) -> String {

@@ -16,7 +16,7 @@ impl WhyWords for German {
                 "Ein Tempolimit unterwegs: Entweder wird es auf der ganzen Gefällestrecke eingehalten, oder der Gang für eine höhere Geschwindigkeit würde das Fahrzeug bei diesem Tempolimit nicht halten.".to_owned()
             }
             Governs::EngineSpeed => "Die höchste zulässige Motordrehzahl.".to_owned(),
-            Governs::Control => control(advice.verdict, reserve),
+            Governs::Control => control(advice, reserve),
             Governs::Curve => {
                 "Kurven: Zwischen ihnen könnte das Fahrzeug kein höheres Tempo erreichen, oder der Gang dafür wäre in der langsamsten Kurve zu hoch.".to_owned()
             }
@@ -93,8 +93,11 @@ fn withheld(why: Withheld) -> &'static str {
 }
 
 /// What faster would mean depends on what there is at this speed.
-fn control(verdict: Verdict, reserve: &str) -> String {
-    match verdict {
+fn control(advice: &Advice, reserve: &str) -> String {
+    if advice.stage.is_off() {
+        return engine_alone(advice.verdict, reserve);
+    }
+    match advice.verdict {
         Verdict::RetarderHolds => {
             format!(
                 "Haltekraft: In jedem schnelleren Gang würde die Dauerbremse das Fahrzeug nicht mehr mit {reserve} Reserve halten."
@@ -107,5 +110,14 @@ fn control(verdict: Verdict, reserve: &str) -> String {
             "Haltekraft: Hier halten Motor und Dauerbremse das Fahrzeug nicht allein; schneller würden sie noch weniger davon aufbringen."
                 .to_owned()
         }
+    }
+}
+
+/// The same where no stage is called for, or there is no retarder.
+fn engine_alone(verdict: Verdict, reserve: &str) -> String {
+    match verdict {
+        Verdict::RetarderHolds => format!("Haltekraft: In jedem schnelleren Gang würde das Fahrzeug nicht mehr mit {reserve} Reserve gehalten."),
+        Verdict::LittleInReserve => format!("Haltekraft: In jedem schnelleren Gang würde das Fahrzeug überhaupt nicht gehalten. Schon hier ist die Reserve von {reserve} nicht vorhanden."),
+        Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => "Haltekraft: Bei höherer Geschwindigkeit würde der Motor allein weniger als die Hälfte der nötigen Haltekraft aufbringen, gleich wie heiß die Bremsen sind.".to_owned(),
     }
 }

@@ -21,8 +21,8 @@ impl CardWords for English {
     fn save_picture(&self) -> &'static str {
         "Save it as a picture"
     }
-    fn picture_name(&self, road: &str) -> String {
-        file_name(road, "road", "-card.png")
+    fn picture_name(&self, road: &str, reversed: bool) -> String {
+        file_name(road, "road", if reversed { "-reversed-card.png" } else { "-card.png" })
     }
     fn save_rows(&self) -> &'static str {
         "Save its rows as CSV"
@@ -32,6 +32,23 @@ impl CardWords for English {
     }
     fn counts_down(&self) -> &'static str {
         "markers count down"
+    }
+    fn markers_miss(&self, start: &str, end: &str) -> String {
+        format!(
+            "The markers do not reach over this road: as entered they would go from {start} at its start to {end} at its end, and there are none below zero. Correct the marker, or which way they count. Until then the card has distances from the start."
+        )
+    }
+    fn card_is_old(&self) -> &'static str {
+        "Do not use: this card belongs to entries before"
+    }
+    fn do_not_descend(&self) -> &'static str {
+        "DO NOT GO DOWN with what is entered"
+    }
+    fn no_speed_for(&self, numbers: &str, count: usize) -> String {
+        let descents = if count == 1 { "descent" } else { "descents" };
+        format!(
+            "No safe speed was found for {descents} {numbers}. Take another road, or plan again with less load or on a better day. Posted signs and licensed practice come first."
+        )
     }
     fn facts_of(&self, [mass, retarder, surface, load, air, brakes]: [&str; 6]) -> String {
         format!("{mass} · {retarder} · {surface}, {load} · air {air} · brakes {brakes} at the start")
@@ -50,6 +67,12 @@ impl CardWords for English {
     }
     fn know_easing(&self, at: &str) -> String {
         format!("The easing at {at} is not the end: stay in gear.")
+    }
+    fn know_begins_unknown(&self) -> &'static str {
+        "How it begins is not known: the road before it was not assessed."
+    }
+    fn know_slow_curves(&self, count: usize, speed: &str, at: &str) -> String {
+        format!("{count} curves ask for less than the hold speed, the slowest {speed}, {at}.")
     }
     fn know_slow_curve(&self, speed: &str, at: &str) -> String {
         format!("Slowest curve {speed}, {at}.")
@@ -95,9 +118,16 @@ impl CardWords for English {
         "Weather, signs, closures: is it still the road that was planned?"
     }
     fn gear_before(&self, advice: &Advice, at: &str) -> String {
+        let (gear, stage) = (advice.gear.number(), self.stage(advice.stage));
+        if advice.stage.is_off() {
+            return format!("Gear {gear} engaged before {at}, {stage}. No shifting on the hill.");
+        }
+        format!("Gear {gear} and {stage} engaged before {at}. No shifting on the hill.")
+    }
+    fn gear_at_start(&self, advice: &Advice) -> String {
+        let gear = advice.gear.number();
         format!(
-            "Gear {} and {} engaged before {at}. No shifting on the hill.",
-            advice.gear.number(),
+            "Before setting off: gear {gear}, {}. The road starts in the descent. No shifting on the hill.",
             self.stage(advice.stage)
         )
     }
@@ -125,7 +155,7 @@ impl CardWords for English {
     fn card_cautions(&self) -> &'static str {
         "Worked out from your entries and recorded heights, which err; not permission to descend. It cannot see adjustment, tyres, surface, weather, traffic or the load. Posted signs, the law, your employer and the vehicle’s maker come first. The service brakes remain the means to stop. In doubt: stop at the top, go slower, take another road."
     }
-    fn rows_name(&self, road: &str) -> String {
-        file_name(road, "road", "-descents.csv")
+    fn rows_name(&self, road: &str, reversed: bool) -> String {
+        file_name(road, "road", if reversed { "-reversed-descents.csv" } else { "-descents.csv" })
     }
 }

@@ -16,6 +16,12 @@ impl PlanWords for English {
             Verdict::NoSafeSpeed => "no safe speed found",
         }
     }
+    fn engine_holds(&self) -> &'static str {
+        "engine alone holds it"
+    }
+    fn engine_holds_little(&self) -> &'static str {
+        "engine alone holds it, little in reserve"
+    }
     fn heat_step(&self, step: HeatStep) -> &'static str {
         match step {
             HeatStep::Cool => "cool",
@@ -81,6 +87,11 @@ impl PlanWords for English {
     fn chosen_to_hold(&self, foot: &str, steepest: &str) -> String {
         format!(
             "Engage the gear before the crest and keep it to the foot at {foot}. It is chosen for {steepest}."
+        )
+    }
+    fn chosen_from_start(&self, foot: &str, steepest: &str) -> String {
+        format!(
+            "Engage the gear before setting off and keep it to the foot at {foot}. It is chosen for {steepest}."
         )
     }
     fn ruled_out_by(&self, steepest: &str) -> String {

@@ -16,7 +16,7 @@ impl WhyWords for English {
                 "A limit posted on the way: the whole descent is held to it, or the gear for more would not hold at that limit.".to_owned()
             }
             Governs::EngineSpeed => "The highest allowed engine speed.".to_owned(),
-            Governs::Control => control(advice.verdict, reserve),
+            Governs::Control => control(advice, reserve),
             Governs::Curve => {
                 "Curves: between them the truck could not reach a faster speed, or the gear for it would be too high in the slowest curve."
                     .to_owned()
@@ -90,8 +90,11 @@ fn withheld(why: Withheld) -> &'static str {
 }
 
 /// What faster would mean depends on what there is at this speed.
-fn control(verdict: Verdict, reserve: &str) -> String {
-    match verdict {
+fn control(advice: &Advice, reserve: &str) -> String {
+    if advice.stage.is_off() {
+        return engine_alone(advice.verdict, reserve);
+    }
+    match advice.verdict {
         Verdict::RetarderHolds => {
             format!("Control: in any faster gear the retarder would not hold with {reserve} in reserve.")
         }
@@ -100,6 +103,22 @@ fn control(verdict: Verdict, reserve: &str) -> String {
         ),
         Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => {
             "Control: engine and retarder do not hold it alone here; faster, they would carry still less of it."
+                .to_owned()
+        }
+    }
+}
+
+/// The same where no stage is called for, or there is no retarder.
+fn engine_alone(verdict: Verdict, reserve: &str) -> String {
+    match verdict {
+        Verdict::RetarderHolds => {
+            format!("Control: in any faster gear it would not be held with {reserve} in reserve.")
+        }
+        Verdict::LittleInReserve => format!(
+            "Control: in any faster gear it would not be held at all. Even here the {reserve} in reserve is not there."
+        ),
+        Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => {
+            "Control: faster, the engine alone would carry less than half of it, whatever the brake heat."
                 .to_owned()
         }
     }

@@ -21,8 +21,8 @@ impl CardWords for Spanish {
     fn save_picture(&self) -> &'static str {
         "Guardarla como imagen"
     }
-    fn picture_name(&self, road: &str) -> String {
-        file_name(road, "carretera", "-ficha.png")
+    fn picture_name(&self, road: &str, reversed: bool) -> String {
+        file_name(road, "carretera", if reversed { "-sentido-contrario-ficha.png" } else { "-ficha.png" })
     }
     fn save_rows(&self) -> &'static str {
         "Guardar sus filas como CSV"
@@ -32,6 +32,23 @@ impl CardWords for Spanish {
     }
     fn counts_down(&self) -> &'static str {
         "los hitos van hacia atrás"
+    }
+    fn markers_miss(&self, start: &str, end: &str) -> String {
+        format!(
+            "Los hitos no alcanzan para toda la carretera: con lo introducido irían de {start} al inicio a {end} al final, y no hay hitos por debajo de cero. Corrija el hito del inicio o el sentido en que van. Mientras tanto, la ficha lleva distancias desde el inicio."
+        )
+    }
+    fn card_is_old(&self) -> &'static str {
+        "No la use: esta ficha corresponde a datos anteriores"
+    }
+    fn do_not_descend(&self) -> &'static str {
+        "NO BAJE con los datos introducidos"
+    }
+    fn no_speed_for(&self, numbers: &str, count: usize) -> String {
+        let descents = if count == 1 { "la bajada" } else { "las bajadas" };
+        format!(
+            "No se encontró velocidad segura para {descents} {numbers}. Tome otra carretera, o planifique de nuevo con menos carga o en un día mejor. Tienen prioridad las señales y las reglas de la conducción profesional."
+        )
     }
     fn facts_of(&self, [mass, retarder, surface, load, air, brakes]: [&str; 6]) -> String {
         format!("{mass} · {retarder} · {surface}, {load} · aire a {air} · frenos a {brakes} al inicio")
@@ -50,6 +67,14 @@ impl CardWords for Spanish {
     }
     fn know_easing(&self, at: &str) -> String {
         format!("Donde se suaviza, en el {at}, no es el final: siga en la misma marcha.")
+    }
+    fn know_begins_unknown(&self) -> &'static str {
+        "No se sabe cómo empieza: la carretera anterior no se pudo evaluar."
+    }
+    fn know_slow_curves(&self, count: usize, speed: &str, at: &str) -> String {
+        format!(
+            "{count} curvas exigen menos que la velocidad que hay que mantener; la más lenta: {speed}, {at}."
+        )
     }
     fn know_slow_curve(&self, speed: &str, at: &str) -> String {
         format!("Curva más lenta: {speed}, {at}.")
@@ -105,6 +130,13 @@ impl CardWords for Spanish {
             self.stage(advice.stage)
         )
     }
+    fn gear_at_start(&self, advice: &Advice) -> String {
+        let gear = advice.gear.number();
+        format!(
+            "Antes de ponerse en marcha: marcha {gear}, {}. La carretera empieza en la bajada. En la bajada no cambie de marcha.",
+            self.stage(advice.stage)
+        )
+    }
     fn in_trouble_head(&self) -> &'static str {
         "Si pierde el control de la velocidad"
     }
@@ -132,7 +164,7 @@ impl CardWords for Spanish {
     fn card_cautions(&self) -> &'static str {
         "Calculado con sus datos y con altitudes grabadas, que contienen errores; no es un permiso para bajar. No puede ver el ajuste de los frenos, los neumáticos, la calzada, el estado del tiempo, el tráfico ni la carga. Tienen prioridad las señales, la ley, su empresa y el fabricante del vehículo. Los frenos de servicio siguen siendo el medio para parar. En caso de duda: pare arriba, vaya más despacio, tome otra carretera."
     }
-    fn rows_name(&self, road: &str) -> String {
-        file_name(road, "carretera", "-bajadas.csv")
+    fn rows_name(&self, road: &str, reversed: bool) -> String {
+        file_name(road, "carretera", if reversed { "-sentido-contrario-bajadas.csv" } else { "-bajadas.csv" })
     }
 }

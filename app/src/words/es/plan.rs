@@ -16,6 +16,12 @@ impl PlanWords for Spanish {
             Verdict::NoSafeSpeed => "no se encontró velocidad segura",
         }
     }
+    fn engine_holds(&self) -> &'static str {
+        "lo retiene el motor solo"
+    }
+    fn engine_holds_little(&self) -> &'static str {
+        "lo retiene el motor solo, con poca reserva"
+    }
     fn heat_step(&self, step: HeatStep) -> &'static str {
         match step {
             HeatStep::Cool => "fríos",
@@ -81,6 +87,11 @@ impl PlanWords for Spanish {
     fn chosen_to_hold(&self, foot: &str, steepest: &str) -> String {
         format!(
             "Ponga la marcha antes de la cima y consérvela hasta el pie de la bajada, en el punto {foot}. Se ha elegido para {steepest}."
+        )
+    }
+    fn chosen_from_start(&self, foot: &str, steepest: &str) -> String {
+        format!(
+            "Ponga la marcha antes de arrancar y consérvela hasta el pie de la bajada, en el punto {foot}. Se ha elegido para {steepest}."
         )
     }
     fn ruled_out_by(&self, steepest: &str) -> String {

@@ -16,7 +16,7 @@ impl WhyWords for Spanish {
                 "Un límite señalizado en el camino: toda la bajada se hace sin superarlo, o bien la marcha para ir más rápido no retendría el vehículo a ese límite.".to_owned()
             }
             Governs::EngineSpeed => "Las revoluciones máximas permitidas del motor.".to_owned(),
-            Governs::Control => control(advice.verdict, reserve),
+            Governs::Control => control(advice, reserve),
             Governs::Curve => {
                 "Las curvas: entre ellas el vehículo no podría alcanzar una velocidad mayor, o la marcha para ella sería demasiado alta en la curva más lenta."
                     .to_owned()
@@ -94,8 +94,11 @@ fn withheld(why: Withheld) -> &'static str {
 }
 
 /// What faster would mean depends on what there is at this speed.
-fn control(verdict: Verdict, reserve: &str) -> String {
-    match verdict {
+fn control(advice: &Advice, reserve: &str) -> String {
+    if advice.stage.is_off() {
+        return engine_alone(advice.verdict, reserve);
+    }
+    match advice.verdict {
         Verdict::RetarderHolds => {
             format!(
                 "El control de la velocidad: en cualquier marcha más rápida, el ralentizador no retendría el vehículo con {reserve} en reserva."
@@ -108,5 +111,14 @@ fn control(verdict: Verdict, reserve: &str) -> String {
             "El control de la velocidad: aquí el motor y el ralentizador no retienen solos el vehículo; más rápido, harían aún menos."
                 .to_owned()
         }
+    }
+}
+
+/// The same where no stage is called for, or there is no retarder.
+fn engine_alone(verdict: Verdict, reserve: &str) -> String {
+    match verdict {
+        Verdict::RetarderHolds => format!("El control de la velocidad: en cualquier marcha más rápida, el vehículo no quedaría retenido con {reserve} en reserva."),
+        Verdict::LittleInReserve => format!("El control de la velocidad: en cualquier marcha más rápida, el vehículo no quedaría retenido, ni siquiera sin reserva. Ya aquí no se alcanza la reserva de {reserve}."),
+        Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => "El control de la velocidad: a más velocidad, el motor solo haría menos de la mitad de la retención, sea cual sea el calor de los frenos.".to_owned(),
     }
 }

@@ -21,8 +21,8 @@ impl CardWords for French {
     fn save_picture(&self) -> &'static str {
         "L’enregistrer comme image"
     }
-    fn picture_name(&self, road: &str) -> String {
-        file_name(road, "route", "-fiche.png")
+    fn picture_name(&self, road: &str, reversed: bool) -> String {
+        file_name(road, "route", if reversed { "-sens-inverse-fiche.png" } else { "-fiche.png" })
     }
     fn save_rows(&self) -> &'static str {
         "Enregistrer ses lignes en CSV"
@@ -32,6 +32,23 @@ impl CardWords for French {
     }
     fn counts_down(&self) -> &'static str {
         "les bornes vont en décroissant"
+    }
+    fn markers_miss(&self, start: &str, end: &str) -> String {
+        format!(
+            "Les bornes ne couvrent pas toute la route\u{a0}: avec les données saisies, elles iraient de {start} au début à {end} à la fin, et il n’y en a pas au-dessous de zéro. Corrigez la borne du début ou le sens de leur décompte. En attendant, la fiche porte des distances depuis le début."
+        )
+    }
+    fn card_is_old(&self) -> &'static str {
+        "À ne pas utiliser\u{a0}: cette fiche correspond à des données précédentes"
+    }
+    fn do_not_descend(&self) -> &'static str {
+        "NE DESCENDEZ PAS avec les données saisies"
+    }
+    fn no_speed_for(&self, numbers: &str, count: usize) -> String {
+        let descents = if count == 1 { "la descente" } else { "les descentes" };
+        format!(
+            "Aucune vitesse sûre n’a été trouvée pour {descents} {numbers}. Prenez une autre route, ou planifiez de nouveau avec moins de chargement ou par un meilleur jour. La signalisation en place et les règles de la conduite professionnelle passent en premier."
+        )
     }
     fn facts_of(&self, [mass, retarder, surface, load, air, brakes]: [&str; 6]) -> String {
         format!(
@@ -52,6 +69,14 @@ impl CardWords for French {
     }
     fn know_easing(&self, at: &str) -> String {
         format!("Au {at}, la pente s’adoucit, mais la descente continue\u{a0}: gardez le rapport.")
+    }
+    fn know_begins_unknown(&self) -> &'static str {
+        "On ne sait pas comment la descente commence\u{a0}: la route qui précède n’a pas été évaluée."
+    }
+    fn know_slow_curves(&self, count: usize, speed: &str, at: &str) -> String {
+        format!(
+            "{count} virages demandent moins que la vitesse à tenir\u{a0}; le plus lent\u{a0}: {speed}, au {at}."
+        )
     }
     fn know_slow_curve(&self, speed: &str, at: &str) -> String {
         format!("Virage le plus lent\u{a0}: {speed}, au {at}.")
@@ -107,6 +132,13 @@ impl CardWords for French {
             self.stage(advice.stage)
         )
     }
+    fn gear_at_start(&self, advice: &Advice) -> String {
+        let gear = advice.gear.number();
+        format!(
+            "Avant de démarrer\u{a0}: rapport {gear} engagé, {}. La route commence dans la descente. Ne changez pas de rapport dans la descente.",
+            self.stage(advice.stage)
+        )
+    }
     fn in_trouble_head(&self) -> &'static str {
         "Si le véhicule s’emballe"
     }
@@ -134,7 +166,7 @@ impl CardWords for French {
     fn card_cautions(&self) -> &'static str {
         "Calculé à partir de vos données et d’altitudes enregistrées, qui comportent des erreurs\u{a0}; ce n’est pas une autorisation de descendre. Le calcul ne voit ni le réglage des freins, ni les pneus, ni l’état de la chaussée, ni la météo, ni la circulation, ni le chargement. La signalisation en place, la loi, votre employeur et le constructeur du véhicule passent en premier. Les freins de service restent le moyen de s’arrêter. En cas de doute\u{a0}: arrêtez-vous au sommet, roulez plus lentement, prenez une autre route."
     }
-    fn rows_name(&self, road: &str) -> String {
-        file_name(road, "route", "-descentes.csv")
+    fn rows_name(&self, road: &str, reversed: bool) -> String {
+        file_name(road, "route", if reversed { "-sens-inverse-descentes.csv" } else { "-descentes.csv" })
     }
 }

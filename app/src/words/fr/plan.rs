@@ -16,6 +16,12 @@ impl PlanWords for French {
             Verdict::NoSafeSpeed => "aucune vitesse sûre trouvée",
         }
     }
+    fn engine_holds(&self) -> &'static str {
+        "le moteur seul retient le véhicule"
+    }
+    fn engine_holds_little(&self) -> &'static str {
+        "le moteur seul retient le véhicule, peu de réserve"
+    }
     fn heat_step(&self, step: HeatStep) -> &'static str {
         match step {
             HeatStep::Cool => "froids",
@@ -81,6 +87,11 @@ impl PlanWords for French {
     fn chosen_to_hold(&self, foot: &str, steepest: &str) -> String {
         format!(
             "Engagez ce rapport avant le sommet et gardez-le jusqu’au pied de la descente, à {foot}. Il est choisi pour {steepest}."
+        )
+    }
+    fn chosen_from_start(&self, foot: &str, steepest: &str) -> String {
+        format!(
+            "Engagez ce rapport avant de démarrer et gardez-le jusqu’au pied de la descente, à {foot}. Il est choisi pour {steepest}."
         )
     }
     fn ruled_out_by(&self, steepest: &str) -> String {

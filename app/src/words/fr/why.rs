@@ -16,7 +16,7 @@ impl WhyWords for French {
                 "Une limitation signalée en chemin\u{a0}: toute la descente est tenue à cette vitesse, ou bien le rapport pour aller plus vite ne retiendrait pas le véhicule à cette vitesse.".to_owned()
             }
             Governs::EngineSpeed => "Le régime moteur maximal autorisé.".to_owned(),
-            Governs::Control => control(advice.verdict, reserve),
+            Governs::Control => control(advice, reserve),
             Governs::Curve => {
                 "Virages\u{a0}: entre eux, le véhicule ne pourrait pas atteindre une vitesse plus élevée, ou le rapport pour celle-ci serait trop élevé dans le virage le plus lent.".to_owned()
             }
@@ -93,8 +93,11 @@ fn withheld(why: Withheld) -> &'static str {
 }
 
 /// What faster would mean depends on what there is at this speed.
-fn control(verdict: Verdict, reserve: &str) -> String {
-    match verdict {
+fn control(advice: &Advice, reserve: &str) -> String {
+    if advice.stage.is_off() {
+        return engine_alone(advice.verdict, reserve);
+    }
+    match advice.verdict {
         Verdict::RetarderHolds => {
             format!(
                 "Retenue\u{a0}: sur tout rapport plus rapide, le ralentisseur ne retiendrait pas le véhicule avec {reserve} de réserve."
@@ -107,5 +110,14 @@ fn control(verdict: Verdict, reserve: &str) -> String {
             "Retenue\u{a0}: ici, le moteur et le ralentisseur ne retiennent pas seuls le véhicule\u{a0}; plus vite, ils en prendraient encore moins."
                 .to_owned()
         }
+    }
+}
+
+/// The same where no stage is called for, or there is no retarder.
+fn engine_alone(verdict: Verdict, reserve: &str) -> String {
+    match verdict {
+        Verdict::RetarderHolds => format!("Retenue\u{a0}: sur tout rapport plus rapide, le véhicule ne serait pas retenu avec {reserve} de réserve."),
+        Verdict::LittleInReserve => format!("Retenue\u{a0}: sur tout rapport plus rapide, le véhicule ne serait plus retenu, même sans réserve. Même ici, la réserve de {reserve} n’est pas atteinte."),
+        Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => "Retenue\u{a0}: plus vite, le moteur seul prendrait moins de la moitié de l’effort, quelle que soit la chaleur des freins.".to_owned(),
     }
 }

@@ -1,0 +1,281 @@
+//! What the card for the cab says, in every language.
+
+use super::*;
+use crate::cab::{CardOf, Know};
+use crate::marker::Marker;
+use crate::message::RoadFacts;
+use crate::test_roads::road;
+use solver::day::Surface;
+use solver::plan::SlowCurve;
+use solver::road::{Curve, Turn};
+use solver::truck::{Retarder, RetarderKind, TruckSpec};
+
+const LANGUAGES: [&dyn Words; 4] = [&en::English, &es::Spanish, &fr::French, &de::German];
+/// What each language calls a retarder that is said to hold, or to be tried.
+const RETARDERS: [&str; 4] = ["retarder", "ralentizador", "ralentisseur", "Dauerbremse"];
+
+/// A road planned, and what it was planned for.
+struct Case {
+    road: RoadFacts,
+    plan: Plan,
+    truck: TruckSpec,
+    day: Day,
+}
+
+impl Case {
+    fn of(file: Vec<u8>, retarder: bool, surface: Surface, reversed: bool) -> Self {
+        let mut truck = Entries::of(Preset::FiveAxle36).truck;
+        if !retarder {
+            truck.retarder = Retarder::None;
+        }
+        let day = Day { surface, ..Day::USUAL };
+        let task = Task { course: None, part: None, reversed, roadside: None, truck: truck.clone(), day };
+        let (mut facts, mut plan) = (None, None);
+        Desk::new().answer(Request::Open(task, vec![false]), vec![file], &mut |reply, _| match reply {
+            Reply::Surveyed(it) => facts = Some(*it),
+            Reply::Planned(it) => plan = Some(it),
+            _ => {}
+        });
+        Self { road: facts.expect("a road"), plan: plan.expect("a plan"), truck, day }
+    }
+
+    fn card(&self) -> CardOf<'_> {
+        CardOf {
+            plan: &self.plan,
+            truck: &self.truck,
+            day: &self.day,
+            places: &self.road.places,
+            limits: &self.road.limits,
+            unassessed: &self.road.unassessed,
+            step_m: self.road.step_m,
+            ends_m: (1_878.0, 313.0),
+            reversed: self.road.reversed,
+            marker: Marker::NONE,
+            units: Metric,
+        }
+    }
+
+    /// What is to know of a descent.
+    fn know(&self, language: &dyn Words, index: usize) -> String {
+        let know = self.card().know(&self.plan.descents[index]);
+        let told: Vec<String> = know.iter().map(|it| language.card_know(self.card(), it)).collect();
+        told.join(" ")
+    }
+}
+
+/// A road that falls 3 % at most, which the engine alone holds.
+fn gentle() -> Vec<u8> {
+    road("Gentle hill", &[(100, 0.0), (150, -0.6), (100, 0.0)])
+}
+
+#[test]
+fn no_safe_speed_stands_above_the_rows_in_every_language() {
+    let ice = Case::of(hill(), true, Surface::Ice, false);
+    let dry = Case::of(hill(), true, Surface::Dry, false);
+    assert_eq!(ice.card().without_speed(), [1], "ice on 8 % has no safe speed");
+    for language in LANGUAGES {
+        let [stop, why] = language.card_stop(ice.card()).expect("it is said");
+        assert!(stop.chars().filter(|c| c.is_uppercase()).count() >= 4, "{stop}");
+        assert!(why.contains(" 1 ") || why.contains(" 1."), "{why}");
+        assert!(why.ends_with('.'), "{why}");
+        assert_eq!(language.card_stop(dry.card()), None);
+    }
+    let mut many = ice.plan.clone();
+    many.descents = (1..=20)
+        .map(|number| {
+            let mut descent = ice.plan.descents[0].clone();
+            descent.number = number;
+            descent
+        })
+        .collect();
+    let [_, why] = words().card_stop(CardOf { plan: &many, ..ice.card() }).expect("it is said");
+    assert!(why.contains("descents 1, 2, ") && why.contains("12, …") && !why.contains("13"), "{why}");
+}
+
+#[test]
+fn the_card_has_every_note_and_fewer_rows_where_they_take_the_room() {
+    let mut case = Case::of(hill(), true, Surface::Dry, false);
+    let first = case.plan.descents[0].clone();
+    case.plan.descents = (1..=12)
+        .map(|number| {
+            let mut descent = first.clone();
+            descent.number = number;
+            descent
+        })
+        .collect();
+    case.plan.notes = Vec::new();
+    let bare = case.card().rows(&[]);
+    assert_eq!((bare.shown.len(), bare.more, bare.dense), (9, 3, true));
+    case.plan.notes = vec![
+        Note::StagesWithheld(Withheld::Ice),
+        Note::HoldByHand,
+        Note::StartsInDescent,
+        Note::PartlyUnassessed,
+        Note::PoorHeights,
+    ];
+    for language in LANGUAGES {
+        let notes = language.card_notes(case.card());
+        assert_eq!(notes.len(), case.plan.notes.len());
+        for (note, text) in case.plan.notes.iter().zip(&notes) {
+            assert_eq!(text, language.note(*note));
+        }
+        let rows = case.card().rows(&notes);
+        assert!((3..=5).contains(&rows.shown.len()) && rows.dense, "{}", rows.shown.len());
+        assert_eq!(rows.shown.len() + rows.more, 12);
+        let one = case.card().rows(&notes[4..]);
+        assert!(one.shown.len() > rows.shown.len() && one.shown.len() < 9, "{}", one.shown.len());
+    }
+    case.plan.descents.truncate(3);
+    assert!(!case.card().rows(&[]).dense, "three rows alone are set large");
+}
+
+#[test]
+fn where_the_engine_alone_holds_the_retarder_is_not_said_to() {
+    let bare = Case::of(gentle(), false, Surface::Dry, false);
+    let snow = Case::of(gentle(), true, Surface::Snow, false);
+    for (case, none) in [(&bare, true), (&snow, false)] {
+        assert_eq!(case.truck.retarder.kind() == RetarderKind::None, none);
+        assert!(!case.card().tries_retarder());
+        let descent = &case.plan.descents[0];
+        let advice = descent.choice.advice().expect("3 % is held");
+        assert!(advice.stage.is_off(), "{:?}", advice.stage);
+        for (language, retarder) in LANGUAGES.into_iter().zip(RETARDERS) {
+            let verdict = language.verdict_of(&descent.choice);
+            assert!(!verdict.contains(retarder), "{verdict}");
+            assert_ne!(verdict, language.verdict(Verdict::RetarderHolds));
+            assert!(!case.know(language, 0).contains(retarder), "{}", case.know(language, 0));
+            let (_, before) = language.before_crest(case.card());
+            assert!(!before.iter().any(|it| it == language.try_retarder()), "{before:?}");
+            assert!(!language.why_not_faster(advice, &case.day, Metric).contains(retarder));
+        }
+    }
+    let dry = Case::of(hill(), true, Surface::Dry, false);
+    for language in LANGUAGES {
+        let (_, before) = language.before_crest(dry.card());
+        assert!(before.iter().any(|it| it == language.try_retarder()), "{before:?}");
+        assert_eq!(
+            language.verdict_of(&dry.plan.descents[0].choice),
+            language.verdict(Verdict::RetarderHolds)
+        );
+    }
+}
+
+/// Control governs in each verdict: the retarder is named only where a stage is called for.
+#[test]
+fn why_not_faster_names_the_retarder_only_with_a_stage() {
+    let bare = Case::of(gentle(), false, Surface::Dry, false);
+    let dry = Case::of(hill(), true, Surface::Dry, false);
+    for (case, named) in [(&bare, false), (&dry, true)] {
+        let mut advice = *case.plan.descents[0].choice.advice().expect("held");
+        advice.governs = Governs::Control;
+        for verdict in [Verdict::RetarderHolds, Verdict::LittleInReserve, Verdict::NeedsServiceBrakes] {
+            advice.verdict = verdict;
+            for (language, retarder) in LANGUAGES.into_iter().zip(RETARDERS) {
+                let text = language.why_not_faster(&advice, &case.day, Metric);
+                assert_eq!(text.contains(retarder), named, "{text}");
+            }
+        }
+    }
+}
+
+#[test]
+fn the_card_says_which_way_it_goes() {
+    let (there, back) = (
+        Case::of(hill(), true, Surface::Dry, false),
+        Case::of(road("Hill, eastbound", &[(100, 0.0), (250, 1.6), (100, 0.0)]), true, Surface::Dry, true),
+    );
+    assert_eq!(words().card_way(there.card()), "1,878\u{a0}m → 313\u{a0}m");
+    assert_eq!(words().card_way(CardOf { units: Imperial, ..there.card() }), "6,160\u{a0}ft → 1,030\u{a0}ft");
+    assert!(back.road.reversed && back.plan.descents.len() == 1);
+    for language in LANGUAGES {
+        assert!(!language.card_way(there.card()).contains(language.reversed_mark()));
+        assert!(language.card_way(back.card()).ends_with(language.reversed_mark()));
+        for name in [CardWords::picture_name, CardWords::rows_name] {
+            let names = [false, true].map(|reversed| name(language, "Hill, eastbound", reversed));
+            assert!(names[0] != names[1] && names.iter().all(|it| it.starts_with("Hill--eastbound-")));
+            let long = name(language, &"long name ".repeat(20), true);
+            assert!(long.ends_with(names[1].trim_start_matches("Hill--eastbound")), "{long}");
+        }
+    }
+    assert_eq!(words().rows_name("Hill", true), "Hill-reversed-descents.csv");
+    for (case, way) in [(&there, "as recorded"), (&back, "against recording")] {
+        let csv = case.card().csv();
+        let rows: Vec<&str> = csv.split_terminator("\r\n").collect();
+        assert_eq!(rows.len(), 2, "{csv}");
+        assert!(rows[0].ends_with(",direction") && rows[1].ends_with(&format!(",{way}")), "{csv}");
+        assert_eq!(rows[0].split(',').count(), rows[1].split(',').count());
+    }
+}
+
+#[test]
+fn a_descent_at_the_start_is_prepared_before_setting_off() {
+    let case = Case::of(road("Steep start", &[(250, -1.6), (100, 0.0)]), true, Surface::Dry, false);
+    let later = Case::of(hill(), true, Surface::Dry, false);
+    assert_eq!(case.plan.descents[0].from, 0);
+    for language in LANGUAGES {
+        let advice = case.plan.descents[0].choice.advice().expect("held");
+        let (_, before) = language.before_crest(case.card());
+        let last = before.last().expect("a list");
+        assert_eq!(*last, language.gear_at_start(advice));
+        assert!(!last.contains("km") && last.contains(&advice.gear.number().to_string()), "{last}");
+        let (_, before) = language.before_crest(later.card());
+        assert!(before.last().is_some_and(|it| it.contains("km\u{a0}2.")), "{before:?}");
+        let [start, crest] = [&case, &later].map(|it| language.chosen_for(&it.plan.descents[0], Metric));
+        let crest_word = ["crest", "cima", "sommet", "Kuppe"];
+        assert!(crest_word.iter().any(|it| crest.contains(it)), "{crest}");
+        assert!(!crest_word.iter().any(|it| start.contains(it)), "{start}");
+    }
+}
+
+#[test]
+fn a_row_counts_the_curves_that_ask_for_less_than_the_hold_speed() {
+    let mut case = Case::of(hill(), true, Surface::Dry, false);
+    let descent = &case.plan.descents[0];
+    let hold = descent.choice.advice().expect("held").speed.0;
+    let curve = |at: usize, speed: f64| SlowCurve {
+        curve: Curve { from: descent.from + at, to: descent.from + at + 5, ..CURVE },
+        speed: MetresPerSecond(speed),
+    };
+    // Two below the hold speed, one above it.
+    let curves = vec![curve(20, hold - 1.0), curve(60, hold + 1.0), curve(100, hold - 2.0)];
+    case.plan.curves.clone_from(&curves);
+    for language in LANGUAGES {
+        assert!(case.know(language, 0).contains("2 "), "{}", case.know(language, 0));
+    }
+    assert!(case.know(&en::English, 0).contains("2 curves ask for less than the hold speed, the slowest"));
+    case.plan.curves.truncate(2);
+    assert!(case.know(&en::English, 0).contains("Slowest curve "), "{}", case.know(&en::English, 0));
+}
+
+const CURVE: Curve = Curve { from: 0, to: 1, radius_m: 30.0, turn: Turn::Left, hairpin: false };
+
+#[test]
+fn a_descent_behind_a_blank_stretch_says_that_its_beginning_is_not_known() {
+    // A kilometre and a half in the middle of the fall without heights.
+    let text = String::from_utf8(hill()).expect("text");
+    let blank = |(number, point): (usize, &str)| match (point.find("<ele>"), point.find("</ele>")) {
+        (Some(from), Some(to)) if (170..245).contains(&number) => {
+            format!("{}{}", &point[..from], &point[to + "</ele>".len()..])
+        }
+        _ => point.to_owned(),
+    };
+    let file: Vec<String> = text.split("<trkpt").enumerate().map(blank).collect();
+    let case = Case::of(file.join("<trkpt").into_bytes(), true, Surface::Dry, false);
+    assert_eq!(case.road.unassessed.len(), 1, "{:?}", case.road.unassessed);
+    assert_eq!(case.plan.descents.len(), 2);
+    for language in LANGUAGES {
+        let told = [0, 1].map(|index| case.know(language, index));
+        assert_eq!(told.each_ref().map(|it| it.contains(language.know_begins_unknown())), [false, true]);
+        assert!(told[0].contains(language.know_cut_short()), "{}", told[0]);
+    }
+    let know = case.card().know(&case.plan.descents[1]);
+    assert_eq!(know[1], Know::BeginsUnknown, "right behind the verdict");
+}
+
+#[test]
+fn markers_that_miss_are_told_with_both_ends() {
+    for language in LANGUAGES {
+        let text = language.markers_miss("10.0 km", "−12.7 km");
+        assert!(text.contains("10.0 km") && text.contains("−12.7 km") && text.ends_with('.'), "{text}");
+    }
+}
