@@ -12,6 +12,7 @@ mod fields;
 mod kept;
 mod leave;
 mod link;
+mod markers;
 mod opening;
 mod project;
 mod rank;
@@ -41,8 +42,7 @@ use crate::browser::theme::Theme;
 use crate::browser::{download, focus, theme, timer::Timer};
 use crate::chart::RoadPicture;
 use crate::entries::{Entries, Field};
-use crate::format::{Units, parse_number};
-use crate::marker::Marker;
+use crate::format::Units;
 use crate::message::{CourseFacts, Phase};
 use crate::trouble::WorkTrouble;
 use crate::words::words;
@@ -301,13 +301,6 @@ impl Signals {
         self.gloves.set(gloves);
         theme::show_gloves(gloves);
         kept::keep_gloves(gloves);
-    }
-
-    /// What the markers along the road show. Tracked.
-    pub(crate) fn marker(&self) -> Marker {
-        let typed = self.marker_text.with(|text| parse_number(text)).unwrap_or(0.0);
-        let at_start_m = typed * self.units.get().metres_per_distance();
-        Marker { at_start_m, counts_down: self.counts_down.get() }
     }
 
     fn keep(&self) {

@@ -21,6 +21,8 @@ pub(super) fn show(state: State, before: Option<Asked>, asked: Asked, worked: Wo
             state.counts_down.set(false);
         }
         roadside::follow(state, asked.task.roadside.as_ref(), &worked);
+    } else if let Some(shown) = state.worked.get_untracked() {
+        state.move_marker(&shown, &worked);
     }
     if before.is_none_or(|before| !before.is_same_road(&asked)) {
         shelf::keep(&asked);

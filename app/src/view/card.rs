@@ -4,7 +4,7 @@ use super::part::{list, text_field};
 use crate::browser::{self, download, picture};
 use crate::cab::{CardOf, Rows};
 use crate::chart::{CardStrip, card_strip};
-use crate::format::Units;
+use crate::format::{self, Units};
 use crate::marker::Marker;
 use crate::state::{State, Worked};
 use crate::trouble::WorkTrouble;
@@ -49,6 +49,10 @@ pub(super) fn card(state: State) -> AnyView {
         });
     };
     let unit = Signal::derive(move || state.units.get().distance());
+    let misses = move || {
+        let at = |metres: f64| format::distance(metres, state.units.get());
+        state.markers_miss().map(|(start, end)| w.markers_miss(&at(start), &at(end)))
+    };
     // Like the exports: what is saved or printed is the answer to what is entered.
     let locked = Signal::derive(move || !state.can_export());
     let none = move || state.listed.with(|it| it.as_ref().is_none_or(|it| it.plan.descents.is_empty()));
@@ -77,6 +81,7 @@ pub(super) fn card(state: State) -> AnyView {
                     {w.counts_down()}
                 </label>
             </div>
+            <p class="problem not-printed" role="status" data-testid="markers-miss">{misses}</p>
             {content}
         </section>
     }
