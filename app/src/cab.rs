@@ -12,17 +12,6 @@ const AT_FOOT_M: f64 = 1_500.0;
 /// A place this near before the foot waits there too, m.
 const BEFORE_FOOT_M: f64 = 300.0;
 
-/// Rows that one page holds where nothing stands above them.
-const MOST_ROWS: usize = 9;
-/// Rows that it holds whatever stands above them.
-const FEWEST_ROWS: usize = 3;
-/// More than this, rows and what takes their room, are set in smaller type.
-const ROWS_AT_EASE: usize = 5;
-/// Letters of a line above the rows, the fewest that fit on A4 and Letter.
-const LETTERS_OF_LINE: usize = 85;
-/// Lines that take the room of a row.
-const LINES_OF_ROW: usize = 2;
-
 /// What a card is about.
 #[derive(Clone, Copy)]
 pub struct CardOf<'a> {
@@ -103,17 +92,6 @@ pub enum Know {
     CutShort,
 }
 
-/// Descents that find room on the card.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Rows<'a> {
-    /// Those, in the order of the road.
-    pub shown: Vec<&'a Descent>,
-    /// Descents that find no room.
-    pub more: usize,
-    /// Set in smaller type.
-    pub dense: bool,
-}
-
 impl<'a> CardOf<'a> {
     /// What to know of a descent, in the order in which it is read.
     #[must_use]
@@ -172,17 +150,11 @@ impl<'a> CardOf<'a> {
         self.plan.descents.iter().filter(none).map(|it| it.number).collect()
     }
 
-    /// Which descents one page has room for below these sentences. Where they are too many the worst
-    /// are shown, in the order of the road.
+    /// So many of the worst descents, in the order of the road.
     #[must_use]
-    pub fn rows(&self, above: &[String]) -> Rows<'a> {
-        let lines: usize = above.iter().map(|it| it.chars().count().div_ceil(LETTERS_OF_LINE)).sum();
-        let taken = lines.div_ceil(LINES_OF_ROW);
-        let room = MOST_ROWS.saturating_sub(taken).max(FEWEST_ROWS);
-        let all = &self.plan.descents;
-        let worst: Vec<usize> = self.plan.worst_first().into_iter().take(room).map(|it| it.number).collect();
-        let shown: Vec<&Descent> = all.iter().filter(|it| worst.contains(&it.number)).collect();
-        Rows { more: all.len() - shown.len(), dense: shown.len() + taken > ROWS_AT_EASE, shown }
+    pub fn worst(&self, count: usize) -> Vec<&'a Descent> {
+        let worst: Vec<usize> = self.plan.worst_first().into_iter().take(count).map(|it| it.number).collect();
+        self.plan.descents.iter().filter(|it| worst.contains(&it.number)).collect()
     }
 
     /// The descents as a table for other programs, by what stands on the markers, with the direction

@@ -35,6 +35,8 @@ pub mod message;
 #[cfg(feature = "page")]
 pub mod outline;
 #[cfg(feature = "page")]
+pub mod paper;
+#[cfg(feature = "page")]
 mod state;
 pub mod study_desk;
 #[cfg(test)]

@@ -109,7 +109,8 @@ fn each_language_has_its_signs() {
 
 #[test]
 fn marks_of_an_axis_are_written_as_the_language_does() {
-    let marks = [(0.5, 1, "0.5"), (2.0, 0, "2"), (-1.5, 1, "−1.5"), (-0.001, 2, "0.00"), (1_234.996, 2, "1,235.00")];
+    let marks =
+        [(0.5, 1, "0.5"), (2.0, 0, "2"), (-1.5, 1, "−1.5"), (-0.001, 2, "0.00"), (1_234.996, 2, "1,235.00")];
     for (value, decimals, text) in marks {
         assert_eq!(mark_in(value, decimals, Numerals::POINT), text);
     }

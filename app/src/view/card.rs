@@ -2,10 +2,11 @@
 
 use super::part::{list, text_field};
 use crate::browser::{self, download, picture};
-use crate::cab::{CardOf, Rows};
+use crate::cab::CardOf;
 use crate::chart::{CardStrip, card_strip};
 use crate::format::{self, Units};
 use crate::marker::Marker;
+use crate::paper::{self, Size, Texts};
 use crate::state::{State, Worked};
 use crate::trouble::WorkTrouble;
 use crate::words::{say::capital, words};
@@ -110,9 +111,15 @@ fn sheet(state: State, worked: &Arc<Worked>, marker: Marker, units: Units) -> An
     let w = words();
     let card = card_of(worked, marker, units);
     let name = if worked.road.name.is_empty() { worked.file.clone() } else { worked.road.name.clone() };
-    let (stop, notes) = (w.card_stop(card), w.card_notes(card));
-    let above: Vec<String> = stop.iter().flatten().chain(&notes).cloned().collect();
-    let Rows { shown, more, dense } = card.rows(&above);
+    let texts = w.card_texts(card);
+    let fit = paper::fit(&texts);
+    let shown = card.worst(fit.rows);
+    let more = worked.plan.descents.len() - shown.len();
+    let class = match fit.size {
+        Size::Ease => "cab-sheet",
+        Size::Dense => "cab-sheet dense",
+        Size::Tight => "cab-sheet dense tight",
+    };
     let rows = shown.iter().map(|descent| row(card, descent)).collect_view();
     let heads = w.card_heads().map(|head| view! { <th scope="col">{head}</th> }.into_any());
     let labels = shown.iter().map(|descent| CardStrip {
@@ -125,11 +132,11 @@ fn sheet(state: State, worked: &Arc<Worked>, marker: Marker, units: Units) -> An
             .map_or_else(String::new, |it| format!("{}·{}", it.gear.number(), it.stage.number())),
     });
     let strip = card_strip(&worked.picture, &labels.collect::<Vec<_>>(), marker, w.mile());
-    let [before, trouble, places] = [w.before_crest(card), w.in_trouble(card), w.card_places(card)];
+    let Texts { facts, stop, notes, lists: [before, trouble, places], small, .. } = texts;
     view! {
-        <div class="cab-sheet" class:dense=dense id=SHEET data-testid=SHEET>
+        <div class=class id=SHEET data-testid=SHEET>
             {old(state)}
-            <div class="cab-head"><h3>{name}</h3><p>{w.card_facts(card)}</p></div>
+            <div class="cab-head"><h3>{name}</h3><p>{facts}</p></div>
             <p class="cab-way" data-testid="card-way">{w.card_way(card)}</p>
             {stop.map(|[stop, why]| view! { <div class="cab-stop" data-testid="card-stop"><p>{stop}</p><p>{why}</p></div> })}
             {list("cab-notes", "card-notes", notes)}
@@ -140,11 +147,11 @@ fn sheet(state: State, worked: &Arc<Worked>, marker: Marker, units: Units) -> An
             </table>
             {(more > 0).then(|| view! { <p class="more">{w.card_more(more)}</p> })}
             <div class="cab-lists">
-                <div><h4>{before.0}</h4>{list("", "", before.1)}</div>
-                <div><h4>{trouble.0}</h4><ol>{trouble.1.into_iter().map(|it| view! { <li>{it}</li> }).collect_view()}</ol></div>
-                <div><h4>{places.0}</h4>{list("", "", places.1)}</div>
+                <div><h4>{w.before_crest_head()}</h4>{list("", "", before)}</div>
+                <div><h4>{w.in_trouble_head()}</h4><ol>{trouble.into_iter().map(|it| view! { <li>{it}</li> }).collect_view()}</ol></div>
+                <div><h4>{w.places_nav()}</h4>{list("", "", places)}</div>
             </div>
-            <p class="small-print">{w.card_cautions()}{w.unread().map(|unread| format!(" {unread}"))}</p>
+            <p class="small-print">{small}</p>
         </div>
     }
     .into_any()
@@ -171,7 +178,6 @@ fn row(card: CardOf<'_>, descent: &Descent) -> AnyView {
     let [km, mile] = w.card_span(card, descent);
     let [mean, worst] = w.card_grade(descent, card.units);
     let [_, _, gear_head, stage_head, hold_head, _] = w.card_heads();
-    let all = card.know(descent);
     let how = match &descent.choice {
         Choice::Held(it) => {
             let [number, unit, below] = w.card_hold(it.speed.0, it.engine_speed.0, card.units);
@@ -187,9 +193,7 @@ fn row(card: CardOf<'_>, descent: &Descent) -> AnyView {
             view! { <td class="big no-speed" colspan="3">{capital(w.no_safe_speed())}</td> }.into_any()
         }
     };
-    let large = usize::from(descent.choice.advice().is_none());
-    let know: Vec<String> = all.iter().skip(large).map(|it| w.card_know(card, it)).collect();
-    let know = know.join(" ");
+    let know = w.card_known(card, descent);
     view! {
         <tr>
             <td><b>{descent.number}</b>" "{km}<small>{mile}</small></td>

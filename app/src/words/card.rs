@@ -4,6 +4,7 @@ use super::say::{capital, name_or, span};
 use super::{EntryWords, PageWords, PlanWords, RoadsideWords, WhyWords};
 use crate::cab::{CardOf, Know};
 use crate::format::{self, Units};
+use crate::paper::Texts;
 use solver::plan::{Advice, Descent};
 use solver::road::{Place, PlaceKind};
 
@@ -58,6 +59,30 @@ pub trait CardWords: EntryWords + PageWords + PlanWords + RoadsideWords + WhyWor
     fn do_not_descend(&self) -> &'static str;
     /// For which descents, by their numbers, no safe speed was found, and what comes first.
     fn no_speed_for(&self, numbers: &str, count: usize) -> String;
+    /// The texts of the card, for which room is to be found.
+    fn card_texts(&self, card: CardOf<'_>) -> Texts {
+        let worst = card.plan.worst_first();
+        Texts {
+            facts: self.card_facts(card),
+            stop: self.card_stop(card),
+            notes: self.card_notes(card),
+            rows: worst.into_iter().map(|descent| self.card_known(card, descent)).collect(),
+            lists: [self.before_crest(card), self.in_trouble(card), self.card_places(card)],
+            small: self.card_small(),
+        }
+    }
+    /// The small print, and that no practitioner has read the words where that is so.
+    fn card_small(&self) -> String {
+        let unread = self.unread().map(|unread| format!(" {unread}"));
+        format!("{}{}", self.card_cautions(), unread.unwrap_or_default())
+    }
+    /// All that is to know of a descent; where no safe speed was found, that stands before it.
+    fn card_known(&self, card: CardOf<'_>, descent: &Descent) -> String {
+        let large = usize::from(descent.choice.advice().is_none());
+        let known = card.know(descent);
+        let told: Vec<String> = known.iter().skip(large).map(|it| self.card_know(card, it)).collect();
+        told.join(" ")
+    }
     /// Truck and day in one line.
     fn card_facts(&self, card: CardOf<'_>) -> String {
         let (day, units) = (card.day, card.units);
@@ -158,8 +183,8 @@ pub trait CardWords: EntryWords + PageWords + PlanWords + RoadsideWords + WhyWor
     fn know_cut_short(&self) -> &'static str;
     /// Descents that found no room.
     fn card_more(&self, count: usize) -> String;
-    /// Head and items of the list before the crest.
-    fn before_crest(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
+    /// Items of the list before the crest.
+    fn before_crest(&self, card: CardOf<'_>) -> Vec<String> {
         let stop = card.places_of(PlaceKind::BrakeCheck).next().map_or_else(
             || self.stop_where_allowed().to_owned(),
             |check| self.stop_at_check(&self.at(card, card.metres(check.index))),
@@ -170,9 +195,9 @@ pub trait CardWords: EntryWords + PageWords + PlanWords + RoadsideWords + WhyWor
             _ => self.gear_before(advice, &self.at(card, descent.crest.0)),
         });
         let list = [Some(stop), tried, Some(self.look_ahead().to_owned()), gear];
-        (self.before_crest_head(), list.into_iter().flatten().collect())
+        list.into_iter().flatten().collect()
     }
-    /// Its head.
+    /// Head of that list.
     fn before_crest_head(&self) -> &'static str;
     /// To stop at the brake check, and what to look at.
     fn stop_at_check(&self, at: &str) -> String;
@@ -186,8 +211,8 @@ pub trait CardWords: EntryWords + PageWords + PlanWords + RoadsideWords + WhyWor
     fn gear_before(&self, advice: &Advice, at: &str) -> String;
     /// The same where the road starts in that descent: before setting off.
     fn gear_at_start(&self, advice: &Advice) -> String;
-    /// Head and items of what to do in trouble, in order.
-    fn in_trouble(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
+    /// What to do in trouble, in order.
+    fn in_trouble(&self, card: CardOf<'_>) -> Vec<String> {
         let ramps = card.places_of(PlaceKind::EscapeRamp).map(|it| self.at(card, card.metres(it.index)));
         let ramps: Vec<String> = ramps.collect();
         let way_up = if ramps.is_empty() {
@@ -201,9 +226,9 @@ pub trait CardWords: EntryWords + PageWords + PlanWords + RoadsideWords + WhyWor
             way_up,
             self.warn_others().to_owned(),
         ];
-        (self.in_trouble_head(), list.to_vec())
+        list.to_vec()
     }
-    /// Its head.
+    /// Head of that list.
     fn in_trouble_head(&self) -> &'static str;
     /// To brake hard while that still helps.
     fn brake_now(&self) -> &'static str;
@@ -219,8 +244,8 @@ pub trait CardWords: EntryWords + PageWords + PlanWords + RoadsideWords + WhyWor
     }
     /// To warn the others.
     fn warn_others(&self) -> &'static str;
-    /// Head and items of the places.
-    fn card_places(&self, card: CardOf<'_>) -> (&'static str, Vec<String>) {
+    /// The places.
+    fn card_places(&self, card: CardOf<'_>) -> Vec<String> {
         let one = |it: &Place| {
             let (at, name) = (self.at(card, card.metres(it.index)), self.place_kind(it.kind));
             format!("{at}{}{}", self.colon(), name_or(&it.name, name))
@@ -229,7 +254,7 @@ pub trait CardWords: EntryWords + PageWords + PlanWords + RoadsideWords + WhyWor
         if list.is_empty() {
             list.push(self.no_places_entered().to_owned());
         }
-        (self.places_nav(), list)
+        list
     }
     /// None are entered, and what that does not mean.
     fn no_places_entered(&self) -> &'static str;

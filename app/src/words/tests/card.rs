@@ -4,6 +4,7 @@ use super::*;
 use crate::cab::{CardOf, Know};
 use crate::marker::Marker;
 use crate::message::RoadFacts;
+use crate::paper::{self, Size};
 use crate::test_roads::road;
 use solver::day::Surface;
 use solver::plan::SlowCurve;
@@ -104,8 +105,12 @@ fn the_card_has_every_note_and_fewer_rows_where_they_take_the_room() {
         })
         .collect();
     case.plan.notes = Vec::new();
-    let bare = case.card().rows(&[]);
-    assert_eq!((bare.shown.len(), bare.more, bare.dense), (9, 3, true));
+    let [few, many] = [1, 12].map(|count| {
+        let plan = Plan { descents: case.plan.descents[..count].to_vec(), ..case.plan.clone() };
+        paper::fit(&words().card_texts(CardOf { plan: &plan, ..case.card() }))
+    });
+    assert_eq!((few.rows, few.size), (1, Size::Ease));
+    assert_eq!(many.rows, 9, "{many:?}");
     case.plan.notes = vec![
         Note::StagesWithheld(Withheld::Ice),
         Note::HoldByHand,
@@ -119,14 +124,13 @@ fn the_card_has_every_note_and_fewer_rows_where_they_take_the_room() {
         for (note, text) in case.plan.notes.iter().zip(&notes) {
             assert_eq!(text, language.note(*note));
         }
-        let rows = case.card().rows(&notes);
-        assert!((3..=5).contains(&rows.shown.len()) && rows.dense, "{}", rows.shown.len());
-        assert_eq!(rows.shown.len() + rows.more, 12);
-        let one = case.card().rows(&notes[4..]);
-        assert!(one.shown.len() > rows.shown.len() && one.shown.len() < 9, "{}", one.shown.len());
+        let texts = language.card_texts(case.card());
+        assert_eq!((texts.notes.len(), texts.rows.len()), (5, 12));
+        let fit = paper::fit(&texts);
+        assert!((2..9).contains(&fit.rows) && fit.size == Size::Tight, "{fit:?}");
+        let shown = case.card().worst(fit.rows);
+        assert!(shown.len() == fit.rows && shown.windows(2).all(|it| it[0].from <= it[1].from));
     }
-    case.plan.descents.truncate(3);
-    assert!(!case.card().rows(&[]).dense, "three rows alone are set large");
 }
 
 #[test]
@@ -144,14 +148,14 @@ fn where_the_engine_alone_holds_the_retarder_is_not_said_to() {
             assert!(!verdict.contains(retarder), "{verdict}");
             assert_ne!(verdict, language.verdict(Verdict::RetarderHolds));
             assert!(!case.know(language, 0).contains(retarder), "{}", case.know(language, 0));
-            let (_, before) = language.before_crest(case.card());
+            let before = language.before_crest(case.card());
             assert!(!before.iter().any(|it| it == language.try_retarder()), "{before:?}");
             assert!(!language.why_not_faster(advice, &case.day, Metric).contains(retarder));
         }
     }
     let dry = Case::of(hill(), true, Surface::Dry, false);
     for language in LANGUAGES {
-        let (_, before) = language.before_crest(dry.card());
+        let before = language.before_crest(dry.card());
         assert!(before.iter().any(|it| it == language.try_retarder()), "{before:?}");
         assert_eq!(
             language.verdict_of(&dry.plan.descents[0].choice),
@@ -214,11 +218,11 @@ fn a_descent_at_the_start_is_prepared_before_setting_off() {
     assert_eq!(case.plan.descents[0].from, 0);
     for language in LANGUAGES {
         let advice = case.plan.descents[0].choice.advice().expect("held");
-        let (_, before) = language.before_crest(case.card());
+        let before = language.before_crest(case.card());
         let last = before.last().expect("a list");
         assert_eq!(*last, language.gear_at_start(advice));
         assert!(!last.contains("km") && last.contains(&advice.gear.number().to_string()), "{last}");
-        let (_, before) = language.before_crest(later.card());
+        let before = language.before_crest(later.card());
         assert!(before.last().is_some_and(|it| it.contains("km\u{a0}2.")), "{before:?}");
         let [start, crest] = [&case, &later].map(|it| language.chosen_for(&it.plan.descents[0], Metric));
         let crest_word = ["crest", "cima", "sommet", "Kuppe"];
