@@ -96,3 +96,78 @@ test("with one thumb on a phone of 360 px the card is reached, read and printed"
   visit.assertClean();
   await visit.close();
 });
+
+test("turned around, each place keeps its marker, and the card says which way", async () => {
+  const visit = await openDemo(browser);
+  assert.match(await read(visit, "card-way"), /^[\d,]+ m → [\d,]+ m$/);
+  await visit.byId("entry-marker").fill("100");
+  await visit.byId("sheet").filter({ hasText: "km 110.6 – 113.2" }).waitFor();
+  const place = (await read(visit, "sheet")).match(/km [\d.]+ \(mile [\d.]+\): Brake check area/)[0];
+  await visit.byId("reverse").click();
+  await visit.byId("card-way").filter({ hasText: "other way round than recorded" }).waitFor();
+  await settle(visit);
+  assert.ok(await visit.byId("counts-down").isChecked());
+  assert.ok((await read(visit, "sheet")).includes(place), place);
+  const saving = visit.page.waitForEvent("download");
+  await visit.byId("save-rows").click();
+  const download = await saving;
+  assert.match(download.suggestedFilename(), /Kestrel.*-reversed-descents\.csv$/);
+  assert.match(await readFile(await download.path(), "utf8"), /,against recording\r\n/);
+  await visit.byId("reverse").click();
+  await visit.byId("sheet").filter({ hasText: "km 110.6 – 113.2" }).waitFor();
+  assert.equal(await visit.byId("entry-marker").inputValue(), "100");
+  assert.ok(!(await visit.byId("counts-down").isChecked()));
+  visit.assertClean();
+  await visit.close();
+});
+
+test("markers that would go below zero are not printed, and it is said where they are entered", async () => {
+  const visit = await openDemo(browser);
+  await visit.byId("entry-marker").fill("10");
+  await visit.byId("counts-down").check();
+  await visit.byId("markers-miss").filter({ hasText: "none below zero" }).waitFor();
+  const text = await read(visit, "sheet");
+  assert.match(text, /km 10\.6 – 13\.2/);
+  assert.ok(!text.includes("km −"), text);
+  await visit.byId("entry-marker").fill("90");
+  await visit.byId("sheet").filter({ hasText: "km 79.4 – 76.8" }).waitFor();
+  assert.equal(await read(visit, "markers-miss"), "");
+  visit.assertClean();
+  await visit.close();
+});
+
+test("while entries are invalid the card is locked, and paper says that it is old", async () => {
+  const visit = await openDemo(browser);
+  const buttons = ["print-card", "save-picture", "save-rows"];
+  for (const id of buttons) assert.ok(await visit.byId(id).isEnabled(), id);
+  assert.ok(!(await visit.byId("card-old").isVisible()));
+  await visit.byId("entry-gross_mass").fill("500");
+  await visit.byId("card-old").waitFor();
+  for (const id of buttons) assert.ok(await visit.byId(id).isDisabled(), id);
+  await visit.page.emulateMedia({ media: "print" });
+  assert.ok(await visit.byId("card-old").isVisible());
+  await visit.page.emulateMedia({ media: null });
+  await visit.byId("entry-gross_mass").fill("36");
+  await visit.byId("card-old").waitFor({ state: "hidden" });
+  await settle(visit);
+  for (const id of buttons) assert.ok(await visit.byId(id).isEnabled(), id);
+  visit.assertClean();
+  await visit.close();
+});
+
+test("on ice the card says first not to go down, has the notes, and does not ask to try the retarder", async () => {
+  for (const path of ["./", "./es.html", "./fr.html", "./de.html"]) {
+    const visit = await openDemo(browser, { path });
+    await visit.byId("surface-ice").click();
+    await visit.byId("card-stop").waitFor();
+    await settle(visit);
+    assert.ok((await visit.byId("card-notes").locator("li").count()) >= 1);
+    const text = await read(visit, "sheet");
+    if (path === "./") assert.ok(text.includes("DO NOT GO DOWN") && !text.includes("Lift off briefly"), text);
+    for (const format of ["A4", "Letter"]) {
+      assert.equal(pages(await visit.page.pdf({ format, preferCSSPageSize: false })), 1, `${format}, ${path}`);
+    }
+    visit.assertClean();
+    await visit.close();
+  }
+});
