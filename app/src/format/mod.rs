@@ -5,10 +5,12 @@
 
 mod apart;
 mod entered;
+mod mark;
 mod numerals;
 
 pub use apart::apart;
 pub use entered::{Shown, parse_number, shown_as, typed};
+pub use mark::mark;
 pub use numerals::{Numerals, choose, numerals};
 
 use serde::{Deserialize, Serialize};
@@ -182,23 +184,6 @@ fn tenths_in(value: f64, numerals: Numerals) -> String {
     let sign = if value < 0.0 && rounded > 0.0 { "−" } else { "" };
     let tenth = rounded % 10.0;
     format!("{sign}{}{}{tenth:.0}", whole_in((rounded / 10.0).floor(), numerals), numerals.decimal)
-}
-
-/// A mark of an axis with so many decimals, as the language writes numbers.
-#[must_use]
-pub fn mark(value: f64, decimals: usize) -> String {
-    mark_in(value, decimals, numerals())
-}
-
-fn mark_in(value: f64, decimals: usize, numerals: Numerals) -> String {
-    if decimals == 0 || !value.is_finite() {
-        return whole_in(value, numerals);
-    }
-    let scale = (0..decimals).fold(1.0, |scale, _| scale * 10.0);
-    let rounded = (value.abs() * scale).round();
-    let sign = if value < 0.0 && rounded > 0.0 { "−" } else { "" };
-    let head = whole_in((rounded / scale).floor(), numerals);
-    format!("{sign}{head}{}{:0decimals$.0}", numerals.decimal, rounded % scale)
 }
 
 fn floor(value: f64) -> f64 {

@@ -1,6 +1,7 @@
 //! What a person reads for a number, in both sets of units.
 
 use super::Units::{Imperial, Metric};
+use super::mark::mark_in;
 use super::*;
 
 /// The text with plain blanks, as it is typed here.
