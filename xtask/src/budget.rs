@@ -12,10 +12,10 @@ use std::{collections::BTreeSet, fs, path::Path};
 
 /// Kilobytes here are 1000 bytes: the stricter reading.
 const KB: usize = 1000;
-const FIRST_LOAD_KB: usize = 468;
-const PAGE_MODULE_KB: usize = 313;
+const FIRST_LOAD_KB: usize = 480;
+const PAGE_MODULE_KB: usize = 326;
 const WORKER_MODULE_KB: usize = 110;
-const STUDY_MODULE_KB: usize = 160;
+const STUDY_MODULE_KB: usize = 166;
 const SERVICE_WORKER_KB: usize = 4;
 const MANIFEST_KB: usize = 1;
 /// The page as one file, as it lies on a stick, in the language that makes it largest. Raised from

@@ -1,7 +1,7 @@
 //! One candidate: a gear at a speed, what it has to spare, driven down, and told.
 
 use super::answer::{Advice, Choice, Governs, Snub, Verdict};
-use super::choose::{Ask, Chosen, Demanding, MOST_SERVICE, Ruled};
+use super::ask::{Ask, Chosen};
 use super::margin::{HOLD_SHARE, Point, best_gear, least_margin, turns_over};
 use super::stages::stage_spans;
 use crate::constants::MPH;
@@ -19,6 +19,38 @@ const SNUB_BY: f64 = 5.0 * MPH;
 
 /// …in about 3 s.
 const SNUB_TIME: f64 = 3.0;
+
+/// Share of the braking work on the way down that the service brakes may take where the retarder is said
+/// to hold: changing gear at the crest, short steep bits, slowing for a hairpin. Assumed.
+pub(super) const MOST_SERVICE: f64 = 0.25;
+
+/// How much is asked of a candidate.
+#[derive(Clone, Copy, PartialEq)]
+pub(super) enum Demanding {
+    /// The retarder holds with this much to spare.
+    Margin(f64),
+    /// The service brakes may help.
+    ServiceBrakes,
+}
+
+/// What rules speeds out, from fast to slow.
+pub(super) struct Ruled {
+    pub(super) last: Governs,
+    /// A posted limit ruled out a speed that would have done without it.
+    pub(super) posted: bool,
+}
+
+impl Ruled {
+    pub(super) fn out(&mut self, by: Governs) {
+        self.last = by;
+        self.posted |= by == Governs::Posted;
+    }
+
+    /// What keeps the speed found from being higher.
+    pub(super) fn governs(&self) -> Governs {
+        if self.posted { Governs::Posted } else { self.last }
+    }
+}
 
 /// A gear at a speed and what it has to spare on the steepest sustained grade, or where a posted
 /// limit asks for less speed and leaves it less.
@@ -49,6 +81,15 @@ impl Driven {
 }
 
 impl Ask<'_> {
+    /// The slowest that a curve or a posted limit asks for.
+    pub(super) fn slowest(&self) -> MetresPerSecond {
+        MetresPerSecond(self.slowest_curve.0.min(self.slowest_posted().0))
+    }
+
+    pub(super) fn slippery(&self) -> bool {
+        self.trip.day.retarding_share() <= 0.0
+    }
+
     /// What must be held: the hold speed on the steepest sustained grade, each lower limit that is
     /// posted on the way on the steepest grade there, and what lies at its ends steeper than a road
     /// is believed to be. A retarder at the engine holds less in the same gear at less speed.

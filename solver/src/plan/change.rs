@@ -1,7 +1,7 @@
 //! What would change the answer where the retarder does not hold a descent with the reserve.
 
 use super::answer::{Change, Choice, Governs, Verdict};
-use super::choose::{Ask, Chosen};
+use super::ask::{Ask, Chosen};
 use super::margin::{best_reserve, held_by_margin, speeds};
 use crate::motion::{BrakeHeat, Run, State, Trip};
 use crate::truck::Truck;

@@ -6,84 +6,21 @@
 //! without the reserve, then with the service brakes, and then it is said that there is none.
 
 use super::answer::{Choice, Governs, NoSafeSpeed};
-use super::approach::Approach;
-use super::candidate::{Candidate, Driven};
-use super::descents::Stretch;
+use super::ask::{Ask, Chosen};
+use super::candidate::{Candidate, Demanding, Driven, MOST_SERVICE, Ruled};
 use super::margin::{HOLD_SHARE, Point, speeds};
 use crate::day::{Day, ServiceBrakes, Surface};
-use crate::motion::{Hold, Trip, curves_between};
-use crate::road::Road;
+use crate::motion::Trip;
 use crate::units::{Celsius, MetresPerSecond};
 
 /// Steps of the hold speed in one stride of the search.
 const STRIDE: usize = 4;
-
-/// Share of the braking work on the way down that the service brakes may take where the retarder is said
-/// to hold: changing gear at the crest, short steep bits, slowing for a hairpin. Assumed.
-pub(super) const MOST_SERVICE: f64 = 0.25;
 
 /// In need, speeds are taken whose margin is this near to the best. Assumed.
 const NEAR_BEST_MARGIN: f64 = 0.05;
 
 /// A hold speed that is missed by less than this, 1 km/h, is reached.
 const NEARLY: f64 = 1.0 / 3.6;
-
-/// What is asked: this truck, down this stretch, coming from there.
-#[derive(Clone, Copy)]
-pub(super) struct Ask<'a> {
-    pub(super) trip: Trip<'a>,
-    pub(super) road: &'a Road,
-    pub(super) stretch: &'a Stretch,
-    pub(super) approach: &'a Approach,
-    /// The slowest curve of the stretch; infinite without one.
-    pub(super) slowest_curve: MetresPerSecond,
-    /// No faster than this.
-    pub(super) at_most: MetresPerSecond,
-}
-
-/// A choice, and what the run needs of it even where no speed is safe.
-pub(super) struct Chosen {
-    pub(super) choice: Choice,
-    pub(super) hold: Hold,
-    pub(super) brakes_at_crest: Celsius,
-}
-
-/// How much is asked of a candidate.
-#[derive(Clone, Copy, PartialEq)]
-pub(super) enum Demanding {
-    /// The retarder holds with this much to spare.
-    Margin(f64),
-    /// The service brakes may help.
-    ServiceBrakes,
-}
-
-/// What rules speeds out, from fast to slow.
-pub(super) struct Ruled {
-    last: Governs,
-    /// A posted limit ruled out a speed that would have done without it.
-    posted: bool,
-}
-
-impl Ruled {
-    pub(super) fn out(&mut self, by: Governs) {
-        self.last = by;
-        self.posted |= by == Governs::Posted;
-    }
-
-    /// What keeps the speed found from being higher.
-    fn governs(&self) -> Governs {
-        if self.posted { Governs::Posted } else { self.last }
-    }
-}
-
-impl<'a> Ask<'a> {
-    /// This truck, down this stretch, coming from there.
-    pub(super) fn of(trip: Trip<'a>, road: &'a Road, stretch: &'a Stretch, approach: &'a Approach) -> Self {
-        let curves = curves_between(trip, road, stretch.from, stretch.to);
-        let slowest_curve = MetresPerSecond(curves.map(|(_, speed)| speed.0).fold(f64::INFINITY, f64::min));
-        Self { trip, road, stretch, approach, slowest_curve, at_most: MetresPerSecond(f64::INFINITY) }
-    }
-}
 
 impl Ask<'_> {
     /// The fastest way down that keeps the limits, with the service brakes used so.
@@ -231,15 +168,6 @@ impl Ask<'_> {
         } else {
             Governs::SpeedLimit
         }
-    }
-
-    /// The slowest that a curve or a posted limit asks for.
-    pub(super) fn slowest(&self) -> MetresPerSecond {
-        MetresPerSecond(self.slowest_curve.0.min(self.slowest_posted().0))
-    }
-
-    pub(super) fn slippery(&self) -> bool {
-        self.trip.day.retarding_share() <= 0.0
     }
 
     /// Hold speeds from fast to slow.

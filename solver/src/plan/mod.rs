@@ -2,6 +2,7 @@
 
 mod answer;
 mod approach;
+mod ask;
 mod candidate;
 mod change;
 mod choose;
@@ -30,7 +31,7 @@ use crate::road::{Class, Road};
 use crate::truck::Truck;
 use crate::units::{Grade, Metres, MetresPerSecond};
 use approach::Approach;
-use choose::Ask;
+use ask::Ask;
 use descents::Stretch;
 
 /// How much heavier the second answer of each descent is.

@@ -1,6 +1,6 @@
 //! Limits posted on a descent: what they ask of its speed.
 
-use super::choose::Ask;
+use super::ask::Ask;
 use super::stages::driven_at;
 use crate::road::PostedLimit;
 use crate::units::MetresPerSecond;

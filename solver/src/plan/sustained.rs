@@ -1,7 +1,7 @@
 //! The steepest sustained grade of a descent: what its gear is chosen for.
 
 use super::answer::Sustained;
-use super::choose::Ask;
+use super::ask::Ask;
 use crate::constants::{GRAVITY, SPEED_SLACK};
 use crate::units::{Grade, Metres, MetresPerSecond};
 
