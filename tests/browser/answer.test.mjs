@@ -47,7 +47,7 @@ test("where no safe speed was found nothing is said of how sure, of a lost retar
   const dry = await read(visit, "verdict-sentence");
   await visit.byId("surface-ice").click();
   assert.match(await changedSentence(visit, dry), /no safe speed was found/);
-  await visit.byId("ahead").waitFor({ state: "visible" });
+  await visit.page.locator("#ahead").waitFor({ state: "visible" });
   await visit.byId("descent-1").click();
   await visit.byId("detail-1").waitFor();
   await settle(visit);
