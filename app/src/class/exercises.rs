@@ -106,7 +106,7 @@ fn sheet(class: Class) -> Option<Sheet> {
 fn on_screen(exercise: &Exercise, units: Units, steps: bool) -> AnyView {
     let c = class_words();
     view! {
-        <article class="exercise leaf" id=LEAF data-testid="exercise">
+        <article class="exercise leaf" id=LEAF tabindex="0" data-testid="exercise">
             <p data-testid="question">{c.question(exercise, units)}</p>
             {(!steps).then(|| lines("given", c.given_label(), c.given(exercise, units)))}
             {steps.then(|| way(exercise, units))}

@@ -86,7 +86,8 @@ fn note(class: Class, lesson: Lesson) -> AnyView {
         })
     };
     view! {
-        <div class="leaf" id=LEAF>
+        // What may be longer than its room must be reached by keys where it stands.
+        <div class="leaf" id=LEAF tabindex="0" role="region" aria-label=c.screen(Screen::Roads)>
             <dl class="lesson" data-testid="lesson">
                 {before}
                 <div><dt>{c.lesson_question_label()}</dt><dd>{note.question}</dd></div>
