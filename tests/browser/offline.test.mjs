@@ -100,7 +100,7 @@ test("a newer version waits, says what loading it costs, and takes over when it 
   const { site, visit } = await openKept(t, FOLDER);
   const before = await title(visit);
   const sentence = await read(visit, "verdict-sentence");
-  await visit.byId("entry-gross_mass").fill("30");
+  await visit.byId("entry-gross_mass").fill("44");
   await changeBuild(site.folder());
   // The browser looks for another version by itself.
   await reload(visit);
@@ -114,7 +114,7 @@ test("a newer version waits, says what loading it costs, and takes over when it 
   await visit.byId("load-newer").click();
   await visit.page.waitForFunction((title) => document.title === title, changedTitle);
   await visit.byId("descent-row").first().waitFor();
-  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "30");
+  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "44");
   assert.notEqual(await read(visit, "verdict-sentence"), sentence);
   assert.equal(await evidenceRows(visit), 1);
   await keeps(visit, 1);
