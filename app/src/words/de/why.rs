@@ -18,7 +18,7 @@ impl WhyWords for German {
             Governs::EngineSpeed => "Die höchste zulässige Motordrehzahl.".to_owned(),
             Governs::Control => control(advice, reserve),
             Governs::Curve => {
-                "Kurven: Zwischen ihnen könnte das Fahrzeug kein höheres Tempo erreichen, oder der Gang dafür wäre in der langsamsten Kurve zu hoch.".to_owned()
+                "Kurven: Zwischen ihnen könnte das Fahrzeug kein höheres Tempo erreichen, oder der nötige Gang wäre in der langsamsten Kurve zu hoch.".to_owned()
             }
             Governs::Grip => "Die Haftung der Antriebsachsen auf dieser Fahrbahn.".to_owned(),
             Governs::Heat => format!(
