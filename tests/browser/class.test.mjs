@@ -2,13 +2,10 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { dropFile, openDemo, openPage, settle, startBrowser } from "./page.mjs";
+import { SCREENS, openClass, show } from "./class.mjs";
+import { dropFile, openDemo, settle, startBrowser } from "./page.mjs";
 import { pages, read } from "./read.mjs";
 import { hill, roadFile } from "./roads.mjs";
-
-/** What a projector has. */
-const projector = { width: 1280, height: 720 };
-const SCREENS = ["roads", "forces", "run", "pair", "exercises"];
 
 let browser;
 before(async () => {
@@ -18,20 +15,6 @@ after(() => browser?.close());
 
 /** 2 km level, 9 km of 12 % down, 2 km level: steep and long enough for every slip to tell. */
 const unforgiving = roadFile("Unforgiving hill", [[2000, 0], [9000, -0.12], [2000, 0]], { start: 1600 });
-
-/** The class view with a road on it, the test hill unless another is given. */
-async function openClass({ road = hill, ...options } = {}) {
-  const visit = await openPage(browser, { path: "./class.html", viewport: projector, ...options });
-  await visit.byId("forces").waitFor();
-  await dropFile(visit, "drop-zone", road);
-  await settle(visit);
-  return visit;
-}
-
-async function show(visit, screen) {
-  await visit.byId(screen).click();
-  await settle(visit, 300);
-}
 
 test("the road page leads to the class view and back", async () => {
   const visit = await openDemo(browser);
@@ -45,7 +28,7 @@ test("the road page leads to the class view and back", async () => {
 });
 
 test("page keys lead through the screens; the notes come and go", async () => {
-  const visit = await openClass();
+  const visit = await openClass(browser);
   const ideas = new Set();
   for (const screen of SCREENS) {
     assert.equal(await visit.byId(screen).getAttribute("aria-current"), "page");
@@ -65,7 +48,7 @@ test("page keys lead through the screens; the notes come and go", async () => {
 });
 
 test("a remote leads on from a slider that has the keyboard; its arrows still move it", async () => {
-  const visit = await openClass();
+  const visit = await openClass(browser);
   await show(visit, "forces");
   const slider = visit.byId("slide-mass");
   const mass = Number(await slider.inputValue());
@@ -79,7 +62,7 @@ test("a remote leads on from a slider that has the keyboard; its arrows still mo
 });
 
 test("the crossing moves with hill, mass and stage, by pointer and by keys", async () => {
-  const visit = await openClass();
+  const visit = await openClass(browser);
   await show(visit, "forces");
   const speed = async () => Number((await read(visit, "force-answers")).match(/(\d+)\s*km\/h/)?.[1] ?? 0);
   const slide = async (key, value) => {
@@ -135,7 +118,7 @@ const gauge = async (visit) => ({
 });
 
 test("the run goes, stops, is stepped and set back by keys alone", async () => {
-  const visit = await openClass();
+  const visit = await openClass(browser);
   await visit.page.emulateMedia({ reducedMotion: "no-preference" });
   await show(visit, "run");
   await visit.page.waitForFunction(() => document.querySelector("[data-testid=gauge-gear]")?.textContent !== "–");
@@ -163,7 +146,7 @@ test("the run goes, stops, is stepped and set back by keys alone", async () => {
 });
 
 test("where little motion is wanted the run moves once a second", async () => {
-  const visit = await openClass();
+  const visit = await openClass(browser);
   await show(visit, "run");
   await visit.page.waitForFunction(() => document.querySelector("[data-testid=gauge-gear]")?.textContent !== "–");
   const moves = await visit.page.evaluate(async () => {
@@ -182,7 +165,7 @@ test("where little motion is wanted the run moves once a second", async () => {
 });
 
 test("side by side on an unforgiving hill: each slip ends hotter or sooner, and it is told where they part", async () => {
-  const visit = await openClass({ road: unforgiving });
+  const visit = await openClass(browser, { road: unforgiving });
   await show(visit, "pair");
   await visit.page.waitForFunction(() => /km/.test(document.querySelector("[data-testid=pair-end]")?.textContent ?? ""));
   assert.match(await read(visit, "pair-end"), /They part at \d+\.\d\s*km/);
@@ -229,7 +212,7 @@ test("each teaching road opens with its note; what happens is told when it is as
 });
 
 test("exercises: steps on demand, the same number gives the same sheet, blank and answers print", async () => {
-  const visit = await openClass({ before: (page) => page.addInitScript(() => (globalThis.print = () => (globalThis.printed = (globalThis.printed ?? 0) + 1))) });
+  const visit = await openClass(browser, { before: (page) => page.addInitScript(() => (globalThis.print = () => (globalThis.printed = (globalThis.printed ?? 0) + 1))) });
   await show(visit, "exercises");
   const first = await read(visit, "question");
   assert.equal(await visit.byId("solution").count(), 0, "no answer unasked");
@@ -269,7 +252,7 @@ test("exercises: steps on demand, the same number gives the same sheet, blank an
 });
 
 test("the picture of forces prints on one page", async () => {
-  const visit = await openClass();
+  const visit = await openClass(browser);
   await show(visit, "forces");
   assert.equal(pages(await visit.page.pdf({ format: "A4", landscape: true })), 1);
   await visit.page.emulateMedia({ media: "print" });

@@ -3,13 +3,10 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { dropFile, openPage, settle, startBrowser } from "./page.mjs";
+import { SCREENS, openClass, projector, show } from "./class.mjs";
+import { openPage, startBrowser } from "./page.mjs";
 import { read } from "./read.mjs";
 import { hill } from "./roads.mjs";
-
-/** What a projector has. */
-const projector = { width: 1280, height: 720 };
-const SCREENS = ["roads", "forces", "run", "pair", "exercises"];
 
 let browser;
 before(async () => {
@@ -17,23 +14,9 @@ before(async () => {
 });
 after(() => browser?.close());
 
-/** The class view with a road on it, the test hill unless another is given. */
-async function openClass({ road = hill, ...options } = {}) {
-  const visit = await openPage(browser, { path: "./class.html", viewport: projector, ...options });
-  await visit.byId("forces").waitFor();
-  await dropFile(visit, "drop-zone", road);
-  await settle(visit);
-  return visit;
-}
-
-async function show(visit, screen) {
-  await visit.byId(screen).click();
-  await settle(visit, 300);
-}
-
 test("nothing on a projector is below 28 px, and nothing runs out of the window", async () => {
   for (const tag of ["", "-de", "-fr", "-es"]) {
-    const visit = await openClass({ path: `./class${tag}.html` });
+    const visit = await openClass(browser, { path: `./class${tag}.html` });
     for (const screen of SCREENS) {
       await show(visit, screen);
       const small = await visit.page.evaluate(() => {
@@ -93,7 +76,7 @@ async function leaf(visit) {
 
 test("on a projector every screen stands whole, with notes, with steps, and at the end of a run", async () => {
   for (const tag of ["", "-de", "-fr", "-es"]) {
-    const visit = await openClass({ path: `./class${tag}.html` });
+    const visit = await openClass(browser, { path: `./class${tag}.html` });
     const whole = async (what) => assert.deepEqual(await cut(visit), [], `${what}${tag}`);
     for (const screen of SCREENS) {
       await show(visit, screen);
@@ -143,7 +126,7 @@ test("a file of one's own is chosen on the screen of roads, and it is said that 
 });
 
 test("a printed screen names road, truck and day", async () => {
-  const visit = await openClass();
+  const visit = await openClass(browser);
   for (const screen of SCREENS) {
     await show(visit, screen);
     assert.ok(!(await visit.byId("made-for").isVisible()), "not on the screen");
