@@ -99,7 +99,7 @@ impl Ask<'_> {
             let speed = limit.speed();
             Point { speed, grade: self.sustained_between(limit.from, limit.to, speed).grade }
         }));
-        points.extend(self.stretch.beyond(self.road).map(|grade| Point { speed, grade }));
+        points.extend(self.beyond.map(|grade| Point { speed, grade }));
         points
     }
 

@@ -110,18 +110,13 @@ impl Ask<'_> {
     /// `because` is why more was not to be had.
     fn surest(&self, demanding: Demanding, because: Governs) -> Result<Chosen, Governs> {
         let mut ruled = Ruled { last: self.top_governs(), posted: false };
-        let all: Vec<MetresPerSecond> = self.speeds().collect();
-        let margins: Vec<f64> = all
-            .iter()
-            .map(|speed| self.candidate(*speed, demanding, &mut ruled).map_or(f64::NAN, |it| it.margin))
-            .collect();
-        let mut left: Vec<usize> = (0..all.len()).filter(|at| !margins[*at].is_nan()).collect();
+        let mut left: Vec<Candidate> =
+            self.speeds().filter_map(|speed| self.candidate(speed, demanding, &mut ruled)).collect();
         while !left.is_empty() {
-            let best = left.iter().map(|at| margins[*at]).fold(f64::NEG_INFINITY, f64::max);
-            let near = |at: &usize| margins[*at] >= best - NEAR_BEST_MARGIN;
-            let Some(place) = left.iter().position(near) else { break };
-            let at = left.remove(place);
-            if let Some((candidate, driven)) = self.attempt(all[at], demanding, &mut ruled) {
+            let best = left.iter().map(|it| it.margin).fold(f64::NEG_INFINITY, f64::max);
+            let Some(at) = left.iter().position(|it| it.margin >= best - NEAR_BEST_MARGIN) else { break };
+            let candidate = left.remove(at);
+            if let Some(driven) = self.kept(candidate, demanding, &mut ruled) {
                 return Ok(self.advise(candidate, &driven, because));
             }
         }
@@ -136,29 +131,34 @@ impl Ask<'_> {
         ruled: &mut Ruled,
     ) -> Option<(Candidate, Driven)> {
         let candidate = self.candidate(speed, demanding, ruled)?;
-        let driven = self.drive(candidate, self.heat_limit());
-        match &driven {
-            None => ruled.out(Governs::Heat),
+        Some((candidate, self.kept(candidate, demanding, ruled)?))
+    }
+
+    /// The way down of a candidate, or `None` where it is not kept, and then it is ruled out.
+    fn kept(&self, candidate: Candidate, demanding: Demanding, ruled: &mut Ruled) -> Option<Driven> {
+        let Some(driven) = self.drive(candidate, self.heat_limit()) else {
+            ruled.out(Governs::Heat);
+            return None;
+        };
+        let (speed, slippery) = (candidate.speed, self.slippery());
+        let in_curves = self.slowest_curve < speed;
+        // What is said to be held must be held on the way too: in curves, in thicker air, a little faster.
+        let is_held = driven.service_share() <= MOST_SERVICE;
+        let ruled_out = if in_curves && driven.fastest().0 < speed.0 - NEARLY {
             // A speed that the curves never let it reach is no speed to hold.
-            Some(driven) if self.slowest_curve < speed && driven.fastest().0 < speed.0 - NEARLY => {
-                ruled.out(Governs::Curve);
-                return None;
-            }
-            // What is said to be held must be held on the way too: in curves, in thicker air, a little faster.
-            Some(driven)
-                if (demanding != Demanding::ServiceBrakes || self.slippery())
-                    && driven.service_share() > MOST_SERVICE =>
-            {
-                ruled.out(match (self.slippery(), self.slowest_curve < speed) {
-                    (true, _) => Governs::Grip,
-                    (false, true) => Governs::Curve,
-                    (false, false) => Governs::Control,
-                });
-                return None;
-            }
-            Some(_) => {}
+            Some(Governs::Curve)
+        } else if is_held || (demanding == Demanding::ServiceBrakes && !slippery) {
+            None
+        } else if slippery {
+            Some(Governs::Grip)
+        } else {
+            Some(if in_curves { Governs::Curve } else { Governs::Control })
+        };
+        if let Some(by) = ruled_out {
+            ruled.out(by);
+            return None;
         }
-        driven.map(|driven| (candidate, driven))
+        Some(driven)
     }
 
     /// What would govern if the fastest speed of all were accepted.
