@@ -156,20 +156,18 @@ pub(crate) fn focus(id: String) {
 /// Opens all that an element of the page is folded into, and puts the keyboard on it.
 #[cfg(feature = "page")]
 pub(crate) fn go_to(id: &str) {
+    unfold(id);
+    focus(id.to_owned());
+}
+
+/// Opens an element of the page and all that it is folded into.
+#[cfg(feature = "page")]
+pub(crate) fn unfold(id: &str) {
     let element = document().and_then(|document| document.get_element_by_id(id));
     let mut around = element.and_then(|it| it.closest("details").ok()?);
     while let Some(details) = around {
         let _ = details.set_attribute("open", "");
         around = details.parent_element().and_then(|it| it.closest("details").ok()?);
-    }
-    focus(id.to_owned());
-}
-
-/// Opens a `<details>`.
-#[cfg(feature = "page")]
-pub(crate) fn unfold(id: &str) {
-    if let Some(details) = document().and_then(|document| document.get_element_by_id(id)) {
-        let _ = details.set_attribute("open", "");
     }
 }
 

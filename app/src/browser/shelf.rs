@@ -10,6 +10,7 @@ use web_sys::{Blob, IdbDatabase, IdbObjectStore, IdbRequest, IdbTransactionMode}
 
 const DATABASE: &str = "steadygrade";
 const STORE: &str = "roads";
+
 /// Which road; one of each is kept.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum Slot {

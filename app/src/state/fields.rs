@@ -1,8 +1,7 @@
 //! The fields of truck and day: what is typed in them, and what is wrong with it.
 
 use super::Signals;
-use crate::entries::EntryProblem;
-use crate::entries::Field;
+use crate::entries::{EntryProblem, Field};
 use leptos::prelude::*;
 
 /// One field: what is typed, and what is wrong with it.

@@ -5,7 +5,7 @@
 //! here, only cut out of the whole.
 
 use super::entered::Entered;
-use super::{Beside, Carried, Signals, State, study, two};
+use super::{Beside, Carried, Signals, State, shelf, study, two};
 use crate::browser::download;
 use crate::browser::file::{self, GivenFile};
 use crate::message::study::StudyRequest;
@@ -51,6 +51,7 @@ pub(super) fn read(state: State, read: Result<Box<Project>, TruckFileError>) {
     let mine = state.entries.get_untracked();
     road.show(state);
     if let Some(beside) = beside {
+        shelf::keep_beside(Some(beside.clone()));
         two::bring(state, beside);
     }
     state.carried.set(Some(Carried::Opened(Box::new(mine))));

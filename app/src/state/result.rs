@@ -31,6 +31,11 @@ pub(crate) struct Worked {
 }
 
 impl Worked {
+    /// What the road is called: by its track, or else by its file.
+    pub(crate) fn name(&self) -> &str {
+        if self.road.name.is_empty() { &self.file } else { &self.road.name }
+    }
+
     /// Place of a grid point, m from the start.
     pub(crate) fn place_m(&self, index: usize) -> f64 {
         #[allow(clippy::cast_precision_loss, reason = "a road has far fewer than 2⁵² grid points")]

@@ -57,7 +57,7 @@ pub(super) fn is_free(state: State) -> bool {
     state.other.with_untracked(Option::is_none) && state.other_to_come.with_value(|it| it.entered.is_none())
 }
 
-/// Brings a road back beside the one shown.
+/// Brings a road back beside the one shown; keeping it on this machine is left to the caller.
 pub(super) fn bring(state: State, entered: Entered) {
     state.other_to_come.set_value(ToCome { entered: Some(entered), ..ToCome::default() });
     if state.progress.with_untracked(Option::is_none) {
@@ -84,9 +84,12 @@ fn hear(state: State, said: Said) {
             match (outcome, entered) {
                 (Ok(worked), Some(mut entered)) => {
                     entered.asked = *asked;
-                    put(state, Some(Beside { worked, entered }));
+                    state.other.set(Some(Beside { worked, entered }));
                 }
-                (Err(refused), Some(_)) => state.trouble.set(Some(refused.trouble(&asked))),
+                (Err(refused), Some(_)) => {
+                    shelf::keep_beside(None);
+                    state.trouble.set(Some(refused.trouble(&asked)));
+                }
                 (Ok(_) | Err(_), None) => {}
             }
             end(state);

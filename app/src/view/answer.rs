@@ -1,6 +1,6 @@
 //! The answer: the sentence that decides, and what must be said with it.
 
-use super::card::card_of;
+use super::card;
 use super::detail::{changes, curves};
 use super::of_result;
 use super::part::{fact, list};
@@ -8,7 +8,6 @@ use super::study::sure_and_lost;
 use super::verdict::chip;
 use crate::browser;
 use crate::format::Units;
-use crate::marker::Marker;
 use crate::outline;
 use crate::state::{State, Worked};
 use crate::words::{Piece, words};
@@ -113,10 +112,9 @@ fn climbs(state: State, worked: &Arc<Worked>, units: Units) -> Option<AnyView> {
 /// are folded, and far below.
 fn made_for(worked: &Arc<Worked>, units: Units) -> AnyView {
     let w = words();
-    let facts = w.card_facts(card_of(worked, Marker::NONE, units));
     view! {
         <p class="made-for" data-testid="made-for">
-            {w.made_for(&facts)}" "
+            {w.made_for(&card::facts(worked, units))}" "
             <a href="#truck" data-testid="to-truck" on:click=move |_| browser::unfold("truck")>{w.to_truck()}</a>
         </p>
     }

@@ -106,11 +106,16 @@ pub(super) fn card_of(worked: &Worked, marker: Marker, units: Units) -> CardOf<'
     }
 }
 
+/// What a result was worked out for: truck and day in one line.
+pub(super) fn facts(worked: &Worked, units: Units) -> String {
+    words().card_facts(card_of(worked, Marker::NONE, units))
+}
+
 /// The page that is printed.
 fn sheet(state: State, worked: &Arc<Worked>, marker: Marker, units: Units) -> AnyView {
     let w = words();
     let card = card_of(worked, marker, units);
-    let name = if worked.road.name.is_empty() { worked.file.clone() } else { worked.road.name.clone() };
+    let name = worked.name().to_owned();
     let texts = w.card_texts(card);
     let fit = paper::fit(&texts);
     let shown = card.worst(fit.rows);

@@ -77,7 +77,7 @@ fn bar(state: State, worked: &Arc<Worked>) -> impl IntoView + use<> {
     let w = words();
     let units = state.units.get_untracked();
     let (start_m, end_m) = worked.ends_m();
-    let name = if worked.road.name.is_empty() { worked.file.clone() } else { worked.road.name.clone() };
+    let name = worked.name().to_owned();
     let reversed = worked.road.reversed;
     let demo = worked.origin == Origin::Demo;
     view! {

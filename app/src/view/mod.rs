@@ -105,7 +105,7 @@ pub(crate) fn file_field(state: State) -> AnyView {
 
 /// Road, truck and day in one line.
 pub(crate) fn made_for(worked: &Worked, units: Units) -> String {
-    format!("{} · {}", two::name(worked), two::facts(worked, units))
+    format!("{} · {}", two::name(worked), card::facts(worked, units))
 }
 
 /// What the class view shows of a road that is being opened: trouble, questions, progress.

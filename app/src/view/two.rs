@@ -1,11 +1,10 @@
 //! Two roads side by side: both pictures on one scale, and what a planner weighs in a table.
 
-use super::card::card_of;
+use super::card::facts;
 use super::part::text_field;
 use crate::chart::{RoadPicture, pair};
 use crate::compare::Figures;
 use crate::format::{self, Units, parse_number};
-use crate::marker::Marker;
 use crate::state::{Origin, State, Worked};
 use crate::words::{TwoRow, words};
 use leptos::prelude::*;
@@ -107,11 +106,11 @@ fn comparison(state: State, both: Memo<Option<Both>>) -> AnyView {
 
 /// What a road is called, with what it was worked out for.
 pub(super) fn name(worked: &Worked) -> String {
-    let road = if worked.road.name.is_empty() { &worked.file } else { &worked.road.name };
+    let road = worked.name();
     let invented = (worked.origin != Origin::Given).then(|| words().demo_mark());
     let turned = worked.road.reversed.then(|| words().reversed_mark());
     let marks: Vec<&str> = invented.into_iter().chain(turned).collect();
-    if marks.is_empty() { road.clone() } else { format!("{road} ({})", marks.join(", ")) }
+    if marks.is_empty() { road.to_owned() } else { format!("{road} ({})", marks.join(", ")) }
 }
 
 fn rates(state: State) -> AnyView {
@@ -227,9 +226,4 @@ fn rows(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> Vec<Row
 /// A time as it is shown, s: so that differences add up.
 fn to_minute(seconds: f64) -> f64 {
     (seconds / 60.0).round() * 60.0
-}
-
-/// What it was worked out for: truck and day in one line.
-pub(super) fn facts(worked: &Worked, units: Units) -> String {
-    words().card_facts(card_of(worked, Marker::NONE, units))
 }
