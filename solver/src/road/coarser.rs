@@ -24,6 +24,8 @@ impl Road {
             step_m: 2.0 * self.step_m,
             heights_m: every_second(&self.heights_m),
             recorded_m: every_second(&self.recorded_m),
+            surface_m: every_second(&self.surface_m),
+            doubt: self.doubt,
             unassessed: self.unassessed.iter().filter_map(span).collect(),
             segments: self.segments.iter().filter_map(segment).collect(),
             curves: Vec::new(),

@@ -9,6 +9,8 @@ impl From<Road> for Parts {
             step_m: road.step_m,
             heights_m: road.heights_m,
             recorded_m: road.recorded_m,
+            surface_m: road.surface_m,
+            doubt: road.doubt,
             unassessed: road.unassessed,
             segments: road.segments,
             curves: road.curves,
@@ -33,6 +35,9 @@ impl TryFrom<Parts> for Road {
             && parts.step_m > 0.0
             && parts.heights_m.iter().all(|height| height.is_finite())
             && parts.recorded_m.len() == points
+            && parts.surface_m.len() == points
+            && parts.surface_m.iter().all(|height| height.is_finite())
+            && parts.doubt.bend_m.is_finite()
             && (parts.positions.is_empty() || parts.positions.len() == points)
             && parts.unassessed.iter().all(|it| on_it(it.from, it.to))
             && parts.segments.iter().all(|it| on_it(it.from, it.to))

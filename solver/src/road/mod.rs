@@ -18,6 +18,7 @@ mod clean;
 mod coarser;
 mod curves;
 mod document;
+mod doubt;
 mod error;
 mod finding;
 mod gpx;
@@ -39,6 +40,7 @@ mod vertical_curves;
 
 pub use curves::{Curve, Turn};
 pub use document::{Course, CourseKind, Document};
+pub use doubt::Doubt;
 pub use error::{Bound, FileError, Foreign, Refusal};
 pub use finding::{Encoding, Finding, FindingKind, Unassessed};
 pub use gpx::read;
@@ -77,6 +79,8 @@ pub struct Road {
     step_m: f64,
     heights_m: Vec<f64>,
     recorded_m: Vec<f64>,
+    surface_m: Vec<f64>,
+    doubt: Doubt,
     density_ratios: Vec<f64>,
     grades: Vec<f64>,
     assessed: Vec<bool>,
@@ -101,6 +105,8 @@ struct Parts {
     step_m: f64,
     heights_m: Vec<f64>,
     recorded_m: Vec<f64>,
+    surface_m: Vec<f64>,
+    doubt: Doubt,
     unassessed: Vec<Span>,
     segments: Vec<GradeSegment>,
     curves: Vec<Curve>,
@@ -136,6 +142,8 @@ impl Road {
             density_ratios: parts.heights_m.iter().map(|h| density_ratio(Metres(*h))).collect(),
             heights_m: parts.heights_m,
             recorded_m: parts.recorded_m,
+            surface_m: parts.surface_m,
+            doubt: parts.doubt,
             grades,
             assessed,
             unassessed: parts.unassessed,
@@ -175,6 +183,8 @@ impl Road {
             step_m,
             segments: segments::split(&heights_m, spans, step_m, Class::Good),
             recorded_m: heights_m.clone(),
+            surface_m: heights_m.clone(),
+            doubt: Doubt::NONE,
             heights_m,
             unassessed: Vec::new(),
             curves: Vec::new(),
@@ -215,6 +225,17 @@ impl Road {
     /// Recorded heights at grid points before bridging and filtering, metres; NaN where missing.
     pub fn recorded_m(&self) -> &[f64] {
         &self.recorded_m
+    }
+
+    /// Heights at grid points that the plan reads, metres: as recorded, mended and filled, not
+    /// filtered; finite everywhere, straight across what is not known.
+    pub fn surface_m(&self) -> &[f64] {
+        &self.surface_m
+    }
+
+    /// How far height differences of the road may be off.
+    pub fn doubt(&self) -> Doubt {
+        self.doubt
     }
 
     /// Density of the standard atmosphere at grid points over that at sea level.
@@ -316,6 +337,7 @@ impl Road {
         let last = self.cells();
         road.heights_m.reverse();
         road.recorded_m.reverse();
+        road.surface_m.reverse();
         road.density_ratios.reverse();
         road.positions.reverse();
         road.shape.0.reverse();

@@ -33,6 +33,8 @@ impl Road {
             step_m: self.step_m,
             heights_m: self.heights_m[from..=to].to_vec(),
             recorded_m: self.recorded_m[from..=to].to_vec(),
+            surface_m: self.surface_m[from..=to].to_vec(),
+            doubt: self.doubt,
             unassessed: self.unassessed.iter().filter_map(span).collect(),
             segments: self.segments.iter().filter_map(segment).collect(),
             curves: self.curves.iter().filter_map(curve).collect(),

@@ -1,6 +1,7 @@
 //! The way from a course to a road, step by step.
 
 use super::document::{Course, Document};
+use super::doubt::Doubt;
 use super::error::{Bound, FileError};
 use super::finding::{Finding, FindingKind, Unassessed};
 use super::profile::{Profile, cells_in};
@@ -58,6 +59,8 @@ pub fn survey(
     report(0.4)?;
     let before = quality::roughness(&mended, &spans, profile.step_m);
     let judged = Quality::new(before, before, from_terrain);
+    let surface = filled(&mended);
+    let doubt = Doubt::of(&profile.heights_m, profile.step_m);
     let filtered = filter_spans(&profile, mended, &spans, judged, &mut report)?;
     let after = quality::roughness(&filtered, &spans, profile.step_m);
     let quality = Quality::new(before, after, from_terrain);
@@ -73,6 +76,8 @@ pub fn survey(
         step_m: profile.step_m,
         unassessed: unassessed(&profile.why),
         recorded_m: profile.heights_m,
+        surface_m: surface,
+        doubt,
         heights_m: filtered,
         positions: profile.positions,
         segments,
@@ -177,6 +182,31 @@ fn drop_slivers(profile: &mut Profile, findings: &mut Vec<Finding>) {
             profile.why[span].fill(Some(Unassessed::Sliver));
         }
     }
+}
+
+/// Heights with straight lines where there are none, level at the ends.
+fn filled(heights_m: &[f64]) -> Vec<f64> {
+    let mut filled = heights_m.to_vec();
+    let mut last: Option<usize> = None;
+    for at in 0..heights_m.len() {
+        if !heights_m[at].is_finite() {
+            continue;
+        }
+        match last {
+            None => filled[..at].fill(heights_m[at]),
+            Some(from) => {
+                let rise = (heights_m[at] - heights_m[from]) / (at - from) as f64;
+                for (i, height) in filled[from..at].iter_mut().enumerate().skip(1) {
+                    *height = heights_m[from] + rise * i as f64;
+                }
+            }
+        }
+        last = Some(at);
+    }
+    if let Some(from) = last {
+        filled[from + 1..].fill(heights_m[from]);
+    }
+    filled
 }
 
 /// Filters each assessed span by itself; between spans a straight line, at the ends level.

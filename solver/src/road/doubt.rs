@@ -1,0 +1,68 @@
+//! How far a height difference may be off.
+//!
+//! What is left over after filtering says almost nothing of it: errors of heights last for hundreds
+//! of metres, as hills do. How much the recorded heights bend over 300 m says more: on 71 pairs of
+//! public recordings of one road it goes with their difference (correlation 0.8, class and residuals
+//! below 0.5). It cannot tell a road of real steps from bad heights, and then the doubt is too large.
+
+use super::profile::cells_in;
+use serde::{Deserialize, Serialize};
+
+/// The bend is taken over twice this length, metres.
+const BEND_M: f64 = 300.0;
+
+/// σ of a height difference over a length, as a share of the bend: length in metres, share. Fitted to
+/// the 71 pairs; the difference of two recordings is √2 times the error of one.
+const SHARES: [(f64, f64); 10] = [
+    (20.0, 0.034),
+    (50.0, 0.083),
+    (100.0, 0.16),
+    (200.0, 0.29),
+    (350.0, 0.44),
+    (500.0, 0.53),
+    (750.0, 0.62),
+    (1_000.0, 0.69),
+    (1_500.0, 0.81),
+    (2_000.0, 0.89),
+];
+
+/// How far height differences of a road may be off.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Doubt {
+    /// Root of the mean square of z(s) − 2·z(s + 300 m) + z(s + 600 m) of the recorded heights,
+    /// metres. 4.6, 8.6 and 22 m at the 5th, 50th and 95th percentile of public recordings.
+    pub bend_m: f64,
+}
+
+impl Doubt {
+    /// Nothing is in doubt.
+    pub const NONE: Self = Self { bend_m: 0.0 };
+
+    /// The doubt of heights on a grid; those that are not finite are passed over.
+    pub(super) fn of(heights_m: &[f64], step_m: f64) -> Self {
+        let width = cells_in(BEND_M, step_m);
+        let (mut sum, mut count) = (0.0, 0usize);
+        for i in 0..heights_m.len().saturating_sub(2 * width) {
+            let bend = heights_m[i] - 2.0 * heights_m[i + width] + heights_m[i + 2 * width];
+            if bend.is_finite() {
+                sum += bend * bend;
+                count += 1;
+            }
+        }
+        Self { bend_m: (sum / count.max(1) as f64).sqrt() }
+    }
+
+    /// One standard deviation of a height difference over a length, metres; level beyond 2 km.
+    #[must_use]
+    pub fn sigma_m(self, length_m: f64) -> f64 {
+        let mut before = (0.0, 0.0);
+        for (length, share) in SHARES {
+            if length_m <= length {
+                let way = (length_m - before.0) / (length - before.0);
+                return self.bend_m * (before.1 + (share - before.1) * way.max(0.0));
+            }
+            before = (length, share);
+        }
+        self.bend_m * before.1
+    }
+}
