@@ -156,11 +156,6 @@ impl Course<'_> {
             if let Some((_, truck)) = then.filter(|(at, _)| *at == cell) {
                 driver.trip = Trip { truck, ..trip };
             }
-            if !road.assessed()[cell] {
-                samples.push(driver.stand_in());
-                watch(&driver.state);
-                continue;
-            }
             let scene = Scene {
                 grade: Grade(road.grades()[cell]),
                 air: trip.air_on(road, cell),
@@ -169,7 +164,12 @@ impl Course<'_> {
                 ahead: hold_ahead(holds, cell).filter(|hold| hold.from <= cell + ready),
                 cap: caps[cell + 1 - from],
             };
-            let sample = driver.step(&scene);
+            let sample = if road.assessed()[cell] {
+                driver.step(&scene)
+            } else {
+                driver.pass_unknown(&scene);
+                driver.stand_in()
+            };
             samples.push(sample);
             if stops.contains(&(cell + 1)) {
                 driver.rest(rest);

@@ -50,7 +50,7 @@ impl Plan {
     /// How the run of the plan takes its descents.
     #[must_use]
     pub fn holds(&self) -> Vec<Hold> {
-        self.descents.iter().map(Descent::hold).collect()
+        self.descents.iter().flat_map(Descent::holds).collect()
     }
 
     /// The descent that decides whether and how the road can be driven, by [`Descent::severity`];
@@ -102,9 +102,6 @@ pub enum Note {
     PartlyUnassessed,
     /// Heights are poor: grades are advisory only.
     PoorHeights,
-    /// At an end of a descent lies a stretch that is steeper than a road is believed to be. It is not
-    /// assessed; the descent is planned for the grade that its heights have.
-    SteeperBeyond,
     /// Away from the descents the road falls where one hard stop would pass the heat limit.
     HotElsewhere,
     /// The truck cannot climb part of this road at full load.
@@ -142,7 +139,7 @@ pub struct Descent {
     /// The steepest means over 100 m, 500 m and 1 km, as far as they fit; what is shorter than
     /// the road's base length is not to be relied on.
     pub steepest: Vec<Steepest>,
-    /// The steepest sustained grade: what the gear is chosen for.
+    /// What the gear is chosen for.
     pub sustained: Sustained,
     /// Hottest service brakes on arrival at the crest.
     pub brakes_at_crest: Celsius,
@@ -155,12 +152,22 @@ pub struct Descent {
     /// The advice with 10 % more mass, used as the day allows; `None` where that mass is out
     /// of range.
     pub heavier: Option<Choice>,
-    /// Answer of each gear and stage on the steepest sustained grade.
+    /// Answer of each gear and stage on the grade that the gear is chosen for.
     pub table: Table,
     /// Stages along the descent, crest to foot.
     pub stages: Vec<StageSpan>,
     /// Flat or rising stretches inside, too short to shift up on.
     pub reliefs: Vec<Relief>,
+    /// The legs of the advice, crest to foot; one where one gear is kept all the way, none where no
+    /// speed is safe.
+    pub legs: Vec<Leg>,
+    /// The same with one gear all the way; `None` where no speed is safe.
+    pub one_gear: Option<WayDown>,
+    /// Gear and speed at which the retarder alone holds every pitch that was recorded, whether it is
+    /// to be believed or not; `None` where none does.
+    pub untouched: Option<WayDown>,
+    /// Where the truck gets faster than held by the retarder alone: there the service brakes are needed.
+    pub touches: Vec<Touch>,
     /// What would let the retarder hold it with the reserve; `None` where it does.
     pub change: Option<Change>,
     /// Speed carried into a rise that follows within a kilometre of the foot, as driven by the
@@ -173,14 +180,35 @@ pub struct Descent {
 }
 
 impl Descent {
-    /// How the run of the plan takes it; where no speed is safe, at the slowest tried.
+    /// How the run of the plan takes it, leg by leg; where no speed is safe, at the slowest tried.
+    #[must_use]
+    pub fn holds(&self) -> Vec<Hold> {
+        match &self.choice {
+            Choice::Held(advice) => {
+                let snub = advice.snub.map(|snub| snub.to);
+                let hold = |leg: &Leg| Hold {
+                    from: leg.from,
+                    to: leg.slows_from,
+                    gear: leg.gear,
+                    speed: leg.speed,
+                    snub,
+                };
+                self.legs.iter().map(hold).collect()
+            }
+            Choice::NoSafeSpeed(none) => {
+                vec![Hold { from: self.from, to: self.to, gear: none.gear, speed: none.slowest, snub: None }]
+            }
+        }
+    }
+
+    /// The gear and speed that are told for it as a whole: those of the slowest leg.
     #[must_use]
     pub fn hold(&self) -> Hold {
         let (gear, speed) = match &self.choice {
             Choice::Held(advice) => (advice.gear, advice.speed),
             Choice::NoSafeSpeed(none) => (none.gear, none.slowest),
         };
-        Hold { from: self.from, to: self.to, gear, speed }
+        Hold { from: self.from, to: self.to, gear, speed, snub: None }
     }
 
     /// Steepest mean grade over a kilometre, or over the whole where it is shorter.
@@ -191,12 +219,12 @@ impl Descent {
     }
 }
 
-/// The steepest sustained grade of a descent.
+/// What the gear of a descent is chosen for: a hill of this even grade asks for as much.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Sustained {
-    /// Where it begins.
+    /// Where the stretch begins that asks for most.
     pub from: Metres,
-    /// Over which length it is the mean.
+    /// Its length.
     pub length: Metres,
     /// The grade.
     pub grade: Grade,
@@ -252,15 +280,17 @@ pub enum Verdict {
 pub struct Advice {
     /// Verdict.
     pub verdict: Verdict,
-    /// Gear, engaged before the crest and kept to the foot.
+    /// What a run down the recorded heights without the service brakes shows.
+    pub proof: Proof,
+    /// Gear of the slowest leg; of the only one engaged before the crest and kept to the foot.
     pub gear: Gear,
     /// Strongest stage needed on the way.
     pub stage: Stage,
-    /// Speed to hold.
+    /// Speed to hold on the slowest leg.
     pub speed: MetresPerSecond,
     /// Engine speed at that road speed.
     pub engine_speed: RevPerMin,
-    /// Full-stage holding force over demand on the steepest sustained grade, less 1; negative
+    /// Full-stage holding force over demand on the grade that the gear is chosen for, less 1; negative
     /// where the service brakes must help.
     pub margin: f64,
     /// What keeps the speed from being higher.
@@ -277,6 +307,93 @@ pub struct Advice {
     pub time: Seconds,
     /// How to snub, where the service brakes must help.
     pub snub: Option<Snub>,
+}
+
+/// What a run down the heights as recorded shows, with the retarder and without the service brakes.
+/// Choosing and saying are two things: the choice must not flicker with what heights err by, and what
+/// is said must not hide a pitch.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Proof {
+    /// It gains at most 4 km/h.
+    Holds,
+    /// It gains more, but no more than the heights may be off: held on the average, and short steep
+    /// bits cannot be ruled out.
+    OnAverage,
+    /// It gains up to 10 km/h on a pitch that is to be believed: the service brakes touch.
+    Touches,
+    /// It gains more on such a pitch: the service brakes are needed there.
+    NeedsBrakes,
+}
+
+/// A stretch on which the truck gets faster than held by the retarder alone.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Touch {
+    /// Where it begins.
+    pub from: Metres,
+    /// Where the retarder has brought the truck back to its speed.
+    pub to: Metres,
+    /// By how much the service brakes warm that hold it there, K of the hottest axle group.
+    pub kelvin: f64,
+    /// By how much it gets faster without them.
+    pub gains: MetresPerSecond,
+    /// Mean grade up to where it is fastest.
+    pub grade: Grade,
+    /// The pitch is more than the heights may be off.
+    pub certain: bool,
+}
+
+/// A part of a descent with one gear and one speed.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Leg {
+    /// Grid index where it begins: the gear is in and the speed reached.
+    pub from: usize,
+    /// Grid index where it ends.
+    pub to: usize,
+    /// Grid index from which the truck slows for the next leg; the end where it need not.
+    pub slows_from: usize,
+    /// Gear.
+    pub gear: Gear,
+    /// Strongest stage needed on it.
+    pub stage: Stage,
+    /// Speed to hold.
+    pub speed: MetresPerSecond,
+    /// How it is changed to; `None` for the first, whose gear is in before the crest.
+    pub change: Option<LegChange>,
+}
+
+/// A change of gear between two legs.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct LegChange {
+    /// By here it is done.
+    pub at: Metres,
+    /// The grade there.
+    pub grade: Grade,
+    /// Up or down.
+    pub how: ChangeHow,
+}
+
+/// Which way a gear is changed on a hill.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum ChangeHow {
+    /// Down: the retarder slows the truck first.
+    Down,
+    /// Up: the retarder holds it in the higher gear.
+    Up,
+}
+
+/// Another way down the same descent.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct WayDown {
+    /// Gear.
+    pub gear: Gear,
+    /// Strongest stage needed.
+    pub stage: Stage,
+    /// Speed to hold.
+    pub speed: MetresPerSecond,
+    /// Time from crest to foot.
+    pub time: Seconds,
 }
 
 /// Service braking in snubs: from the hold speed down, released, and again.

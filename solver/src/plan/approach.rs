@@ -11,6 +11,11 @@ const SLOWING_M: f64 = 2_000.0;
 /// Over which length the grade at the start of a road is taken, m.
 const FIRST_M: f64 = 200.0;
 
+/// [`SLOWING_M`] in cells of a road.
+pub(super) fn slowing_cells(road: &Road) -> usize {
+    (SLOWING_M / road.step_m()) as usize
+}
+
 /// A truck on its way: where it is, how fast, how warm.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Approach {
@@ -39,7 +44,7 @@ impl Approach {
 
     /// Drives on to where slowing for a crest begins; nowhere where that is behind.
     pub(super) fn drive_towards(&mut self, trip: Trip<'_>, road: &Road, crest: usize) {
-        let until = crest.saturating_sub((SLOWING_M / road.step_m()) as usize);
+        let until = crest.saturating_sub(slowing_cells(road));
         if until > self.at {
             self.state = Run::along(trip, road, self.at, until, &[], self.state).end;
             self.at = until;
@@ -47,8 +52,8 @@ impl Approach {
     }
 
     /// Drives to the crest and down to the foot.
-    pub(super) fn drive_down(&mut self, trip: Trip<'_>, road: &Road, hold: Hold) {
-        self.state = Run::along(trip, road, self.at, hold.to, &[hold], self.state).end;
-        self.at = hold.to;
+    pub(super) fn drive_down(&mut self, trip: Trip<'_>, road: &Road, foot: usize, holds: &[Hold]) {
+        self.state = Run::along(trip, road, self.at, foot, holds, self.state).end;
+        self.at = foot;
     }
 }

@@ -1,40 +1,134 @@
-//! What is asked of the choice: this truck, down this stretch, coming from there.
+//! What is asked of the choice: this truck, down this stretch; and which speeds hold it.
+//!
+//! The hill asks for so much to be held ([`Hill::asks`]); each speed holds so much ([`Ladder`]). What is
+//! worse (more mass, a steeper road, less grip, a weaker retarder) asks for more or holds less, so it
+//! never makes a faster speed hold.
 
-use super::answer::Choice;
-use super::approach::Approach;
+use super::answer::{Governs, Sustained, Verdict};
 use super::descents::Stretch;
-use crate::motion::{Hold, Trip, curves_between};
+use super::free_run::Felt;
+use super::ground::Ground;
+use super::hill::{Asked, Hill};
+use super::ladder::{Ladder, Rung};
+use super::reach::Reach;
+use crate::motion::{Hold, Trip};
 use crate::road::Road;
-use crate::units::{Celsius, Grade, MetresPerSecond};
+use crate::truck::Gear;
+use crate::units::{Grade, Metres, MetresPerSecond};
 
-/// What is asked: this truck, down this stretch, coming from there.
-#[derive(Clone, Copy)]
+/// What is asked: this truck, down this stretch.
 pub(super) struct Ask<'a> {
     pub(super) trip: Trip<'a>,
     pub(super) road: &'a Road,
-    pub(super) stretch: &'a Stretch,
-    pub(super) approach: &'a Approach,
-    /// The slowest curve of the stretch; infinite without one.
-    pub(super) slowest_curve: MetresPerSecond,
-    /// The grade at its ends that is steeper than a road is believed to be.
-    pub(super) beyond: Option<Grade>,
-    /// No faster than this.
-    pub(super) at_most: MetresPerSecond,
+    pub(super) stretch: Stretch,
+    pub(super) ladder: Ladder<'a>,
+    pub(super) hill: Hill,
+    pub(super) felt: Felt<'a>,
+    pub(super) asked: Asked,
+    pub(super) reach: Reach,
 }
 
-/// A choice, and what the run needs of it even where no speed is safe.
-pub(super) struct Chosen {
-    pub(super) choice: Choice,
-    pub(super) hold: Hold,
-    pub(super) brakes_at_crest: Celsius,
+/// A gear and a speed, and who holds the truck in it as far as the hill's demand says.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Way {
+    pub(super) verdict: Verdict,
+    pub(super) gear: Gear,
+    pub(super) speed: MetresPerSecond,
+    pub(super) governs: Governs,
 }
 
 impl<'a> Ask<'a> {
-    /// This truck, down this stretch, coming from there.
-    pub(super) fn of(trip: Trip<'a>, road: &'a Road, stretch: &'a Stretch, approach: &'a Approach) -> Self {
-        let curves = curves_between(trip, road, stretch.from, stretch.to);
-        let slowest_curve = MetresPerSecond(curves.map(|(_, speed)| speed.0).fold(f64::INFINITY, f64::min));
-        let (beyond, at_most) = (stretch.beyond(road), MetresPerSecond(f64::INFINITY));
-        Self { trip, road, stretch, approach, slowest_curve, beyond, at_most }
+    pub(super) fn of(trip: Trip<'a>, road: &'a Road, ground: &'a Ground, stretch: Stretch) -> Self {
+        let hill = Hill::of(trip, ground, stretch.from, stretch.to);
+        Self {
+            trip,
+            road,
+            stretch,
+            ladder: Ladder::of(trip, trip.air(stretch.highest)),
+            felt: Felt::of(trip, ground, stretch.from, stretch.to),
+            asked: hill.asks(),
+            hill,
+            reach: Reach::of(trip, road, &stretch),
+        }
+    }
+
+    /// Speeds from fast to slow that the road lets the truck reach, each with what rules out the next
+    /// faster one.
+    pub(super) fn reached(&self) -> impl Iterator<Item = (&Rung, Governs)> {
+        let mut governs = self.top_governs();
+        self.ladder.rungs.iter().filter_map(move |rung| match self.reach.allows(rung.speed) {
+            Ok(()) => {
+                let found = (rung, governs);
+                governs = self.held_back_by(rung);
+                Some(found)
+            }
+            Err(by) => {
+                governs = by;
+                None
+            }
+        })
+    }
+
+    /// Ways that the retarder holds with the reserve, from fast to slow.
+    pub(super) fn held(&self) -> impl Iterator<Item = Way> {
+        let holds = |(rung, _): &(&Rung, Governs)| rung.with_reserve >= self.asked.holds;
+        self.reached().filter(holds).map(|(rung, governs)| self.way(rung, Verdict::RetarderHolds, governs))
+    }
+
+    /// Where none is held with the reserve: from the speed that holds best to slower ones. Never a
+    /// faster one: what failed with more in hand is not taken faster with less.
+    pub(super) fn in_need(&self) -> impl Iterator<Item = Way> {
+        let most = self.reached().map(|(rung, _)| rung.holds).fold(f64::NEG_INFINITY, f64::max);
+        let ways = self.reached().skip_while(move |(rung, _)| rung.holds < most);
+        ways.map(|(rung, governs)| {
+            let verdict = if rung.holds >= self.asked.holds {
+                Verdict::LittleInReserve
+            } else {
+                Verdict::NeedsServiceBrakes
+            };
+            self.way(rung, verdict, governs)
+        })
+    }
+
+    pub(super) fn way(&self, rung: &Rung, verdict: Verdict, governs: Governs) -> Way {
+        let gear = match verdict {
+            Verdict::RetarderHolds => self.ladder.gear_for(rung, self.asked.holds, self.trip.day.reserve),
+            Verdict::LittleInReserve | Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => rung.gear,
+        };
+        Way { verdict, gear, speed: rung.speed, governs }
+    }
+
+    pub(super) fn hold(&self, gear: Gear, speed: MetresPerSecond, snub: Option<MetresPerSecond>) -> Hold {
+        Hold { from: self.stretch.from, to: self.stretch.to, gear, speed, snub }
+    }
+
+    /// What rules a speed out that holds too little.
+    fn held_back_by(&self, rung: &Rung) -> Governs {
+        let trip = self.trip;
+        let air = trip.air(self.stretch.highest);
+        let full = trip.holding(rung.gear, trip.truck.full_stage(), rung.speed, air);
+        let dry = (full.0 / (1.0 + trip.day.reserve) + trip.air_drag(rung.speed, air).0) / trip.weight().0;
+        if dry >= self.asked.holds { Governs::Grip } else { Governs::Control }
+    }
+
+    /// What would govern if the fastest speed of all were accepted.
+    fn top_governs(&self) -> Governs {
+        if self.trip.top_speed() < self.trip.day.speed_limit() {
+            Governs::EngineSpeed
+        } else {
+            Governs::SpeedLimit
+        }
+    }
+
+    /// What the gear is chosen for, as an even grade.
+    pub(super) fn sustained(&self) -> Sustained {
+        let step_m = self.road.step_m();
+        let rolling = self.trip.truck.spec().rolling_resistance;
+        Sustained {
+            from: Metres(self.asked.from as f64 * step_m),
+            length: Metres((self.asked.to - self.asked.from) as f64 * step_m),
+            grade: Grade(-(self.asked.holds + rolling)),
+            height: self.stretch.highest,
+        }
     }
 }

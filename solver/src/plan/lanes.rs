@@ -82,7 +82,7 @@ impl Lanes {
         let mut lanes = Self::driven(&|_| trip, road, run);
         for descent in descents {
             match &descent.choice {
-                Choice::Held(_) => lanes.advise(trip, &descent.hold(), &descent.stages),
+                Choice::Held(_) => lanes.advise(trip, &descent.holds()[0], &descent.stages),
                 Choice::NoSafeSpeed(_) => lanes.say_nothing(descent.from, descent.to),
             }
         }
