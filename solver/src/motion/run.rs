@@ -82,19 +82,19 @@ impl Run {
     }
 
     /// As [`Run::along`], or `None` as soon as one hard stop would take the service brakes above
-    /// `limit`.
+    /// `limit`; with `watch` told the state at the end of each cell.
     #[must_use]
     pub fn within(
         trip: Trip<'_>,
         road: &Road,
-        from: usize,
-        to: usize,
+        cells: std::ops::Range<usize>,
         holds: &[Hold],
         start: State,
         limit: Celsius,
+        watch: &mut dyn FnMut(&State),
     ) -> Option<Self> {
-        let course = Course { trip, road, from, to, holds, then: None };
-        let (run, kept) = course.drive(&course.caps(), start, limit, &mut |_| ());
+        let course = Course { trip, road, from: cells.start, to: cells.end, holds, then: None };
+        let (run, kept) = course.drive(&course.caps(), start, limit, watch);
         kept.then_some(run)
     }
 

@@ -299,6 +299,9 @@ pub struct Advice {
     pub hottest: Celsius,
     /// Hottest they would be after one hard stop at the worst place.
     pub hottest_after_stop: Celsius,
+    /// By how much warmer still, K, if every pitch that was recorded is there: all touches together,
+    /// cooling counted. With it the limit is kept, too.
+    pub touched_k: f64,
     /// Work of retarder and motoring.
     pub holding_work: Joules,
     /// Work of the service brakes.
@@ -322,7 +325,7 @@ pub enum Proof {
     OnAverage,
     /// It gains up to 10 km/h on a pitch that is to be believed: the service brakes touch.
     Touches,
-    /// It gains more on such a pitch: the service brakes are needed there.
+    /// It gains more on such a pitch, or more than 20 km/h on any: the service brakes are needed there.
     NeedsBrakes,
 }
 

@@ -1,6 +1,6 @@
 //! The way to the next crest: what speed and heat the truck brings to it.
 
-use crate::motion::{BrakeHeat, Hold, Run, State, Trip, crawl, pulling_gear};
+use crate::motion::{BrakeHeat, Run, State, Trip, crawl, pulling_gear};
 use crate::road::Road;
 use crate::units::{Celsius, Grade, Metres, MetresPerSecond};
 
@@ -49,11 +49,5 @@ impl Approach {
             self.state = Run::along(trip, road, self.at, until, &[], self.state).end;
             self.at = until;
         }
-    }
-
-    /// Drives to the crest and down to the foot.
-    pub(super) fn drive_down(&mut self, trip: Trip<'_>, road: &Road, foot: usize, holds: &[Hold]) {
-        self.state = Run::along(trip, road, self.at, foot, holds, self.state).end;
-        self.at = foot;
     }
 }

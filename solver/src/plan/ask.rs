@@ -6,7 +6,7 @@
 
 use super::answer::{Governs, Sustained, Verdict};
 use super::descents::Stretch;
-use super::free_run::Felt;
+use super::free_run::{HELD, Held};
 use super::ground::Ground;
 use super::hill::{Asked, Hill};
 use super::ladder::{Ladder, Rung};
@@ -22,8 +22,7 @@ pub(super) struct Ask<'a> {
     pub(super) road: &'a Road,
     pub(super) stretch: Stretch,
     pub(super) ladder: Ladder<'a>,
-    pub(super) hill: Hill,
-    pub(super) felt: Felt<'a>,
+    pub(super) hill: Hill<'a>,
     pub(super) asked: Asked,
     pub(super) reach: Reach,
 }
@@ -45,8 +44,7 @@ impl<'a> Ask<'a> {
             road,
             stretch,
             ladder: Ladder::of(trip, trip.air(stretch.highest)),
-            felt: Felt::of(trip, ground, stretch.from, stretch.to),
-            asked: hill.asks(),
+            asked: hill.asks(0, hill.cells()),
             hill,
             reach: Reach::of(trip, road, &stretch),
         }
@@ -80,14 +78,34 @@ impl<'a> Ask<'a> {
     pub(super) fn in_need(&self) -> impl Iterator<Item = Way> {
         let most = self.reached().map(|(rung, _)| rung.holds).fold(f64::NEG_INFINITY, f64::max);
         let ways = self.reached().skip_while(move |(rung, _)| rung.holds < most);
-        ways.map(|(rung, governs)| {
-            let verdict = if rung.holds >= self.asked.holds {
-                Verdict::LittleInReserve
-            } else {
-                Verdict::NeedsServiceBrakes
-            };
-            self.way(rung, verdict, governs)
-        })
+        ways.map(|(rung, governs)| self.way(rung, self.verdict(rung), governs))
+    }
+
+    /// How a speed is held, as far as the hill's demand says.
+    pub(super) fn verdict(&self, rung: &Rung) -> Verdict {
+        if rung.with_reserve >= self.asked.holds {
+            Verdict::RetarderHolds
+        } else if rung.holds >= self.asked.holds {
+            Verdict::LittleInReserve
+        } else {
+            Verdict::NeedsServiceBrakes
+        }
+    }
+
+    /// The fastest way that is held and on which no pitch that was recorded takes a touch, in the highest
+    /// gear of which that is so.
+    pub(super) fn untouched(&self) -> Option<Way> {
+        let holds = |gear: Gear, speed| {
+            let held = Held { from: self.stretch.from, to: self.stretch.to, gear, speed };
+            self.hill.gains_at_most(&self.ladder, &held, HELD)
+        };
+        let enough = |(rung, _): &(&Rung, Governs)| rung.with_reserve >= self.asked.holds;
+        let (rung, governs) = self.reached().filter(enough).find(|(rung, _)| holds(rung.gear, rung.speed))?;
+        let mut way = self.way(rung, Verdict::RetarderHolds, governs);
+        while way.gear != rung.gear && !holds(way.gear, way.speed) {
+            way.gear = self.trip.truck.gears().rev().find(|gear| *gear < way.gear)?;
+        }
+        Some(way)
     }
 
     pub(super) fn way(&self, rung: &Rung, verdict: Verdict, governs: Governs) -> Way {

@@ -10,7 +10,7 @@ use crate::truck::Truck;
 use crate::units::{Celsius, Kilograms};
 
 /// Halvings in each search.
-const HALVINGS: usize = 20;
+const HALVINGS: usize = 12;
 /// Halvings in the search for a temperature: each drives the descent.
 const HEAT_HALVINGS: usize = 8;
 /// Lightest truck tried, as a share of the mass entered.
@@ -44,8 +44,8 @@ impl Ask<'_> {
     fn holds(&self, truck: Option<Truck>) -> bool {
         truck.is_some_and(|truck| {
             let trip = Trip { truck: &truck, ..self.trip };
-            let hill = Hill::of(trip, self.felt.ground, self.stretch.from, self.stretch.to);
-            let asked = hill.asks().holds;
+            let hill = Hill::of(trip, self.hill.ground, self.stretch.from, self.stretch.to);
+            let asked = hill.asks(0, hill.cells()).holds;
             let ladder = Ladder::of(trip, trip.air(self.stretch.highest));
             ladder.rungs.iter().any(|rung| rung.with_reserve >= asked)
         })
@@ -69,7 +69,8 @@ impl Ask<'_> {
         let keeps = |at: f64| {
             let start = State::settled(hold.speed, hold.gear, BrakeHeat::uniform(Celsius(at)));
             let start = State { retarder: approach.state.retarder, ..start };
-            Run::within(self.trip, self.road, hold.from, hold.to, &[hold], start, limit).is_some()
+            Run::within(self.trip, self.road, hold.from..hold.to, &[hold], start, limit, &mut |_| ())
+                .is_some()
         };
         bisect(self.trip.day.air_c, limit.0, HEAT_HALVINGS, keeps).map(Celsius)
     }

@@ -3,15 +3,15 @@
 //! Taken is the fastest way that holds, that the road lets the truck reach, and whose drive keeps the
 //! brakes below the limit with one hard stop in hand.
 
-use super::answer::{Governs, NoSafeSpeed, Verdict};
+use super::answer::{Governs, NoSafeSpeed, Touch, Verdict};
 use super::approach::Approach;
 use super::ask::{Ask, Way};
 use super::drive::{Ahead, Driven};
 use super::ladder::SLOWEST_KMH;
 use super::legs::{Part, legs};
 use crate::constants::MPH;
-use crate::day::{Lead, ServiceBrakes, Surface};
-use crate::motion::Hold;
+use crate::day::{Lead, Surface};
+use crate::motion::{Hold, State};
 use crate::truck::Gear;
 use crate::units::{Celsius, MetresPerSecond};
 
@@ -25,13 +25,14 @@ const SNUB_BY: f64 = 5.0 * MPH;
 /// to hold: changing gear at the crest, short steep bits, slowing for a hairpin. Assumed.
 pub(super) const MOST_SERVICE: f64 = 0.25;
 
-/// What all touches of a way in legs may warm the brakes by, K. Assumed.
+/// What a way that the retarder is said to hold may warm the brakes by, K. Assumed.
 const ALL_TOUCHES_K: f64 = 60.0;
 
 /// What was chosen.
 pub(super) enum Chosen {
     Down(Down),
-    None(NoSafeSpeed),
+    /// How near the slowest came, and how it ends.
+    None(NoSafeSpeed, State),
 }
 
 /// A way down that was driven.
@@ -40,13 +41,17 @@ pub(super) struct Down {
     /// Its legs; none where one gear is kept.
     pub(super) parts: Vec<Part>,
     pub(super) driven: Driven,
+    /// Where the retarder alone does not hold it.
+    pub(super) touches: Vec<Touch>,
+    /// What these warm the brakes by, K.
+    pub(super) touched_k: f64,
 }
 
 impl Chosen {
     pub(super) fn holds(&self, ask: &Ask<'_>) -> Vec<Hold> {
         match self {
             Self::Down(down) => down.driven.holds.clone(),
-            Self::None(none) => vec![ask.hold(none.gear, none.slowest, None)],
+            Self::None(none, _) => vec![ask.hold(none.gear, none.slowest, None)],
         }
     }
 }
@@ -58,38 +63,33 @@ impl Ask<'_> {
         way.map(|way| self.hold(way.gear, way.speed, None)).into_iter().collect()
     }
 
-    pub(super) fn choose(&self, approach: &Approach, ahead: &Ahead, mode: ServiceBrakes) -> Chosen {
+    /// The way down that helping with the service brakes makes faster; `None` where it makes none so.
+    pub(super) fn with_snubs(&self, approach: &Approach, ahead: &Ahead, reserve: &Chosen) -> Option<Chosen> {
+        let limit = Celsius(self.trip.day.heat_limit_c);
+        // Nobody should snub on snow or ice, whatever the heat limit says.
+        if self.trip.day.retarding_share() <= 0.0 || self.reach.slowest_curve.kmh() < SLOWEST_KMH {
+            return None;
+        }
+        let least = match reserve {
+            Chosen::Down(down) => down.way.speed,
+            Chosen::None(..) => MetresPerSecond(0.0),
+        };
+        self.snubbed(approach, ahead, limit, least).map(Chosen::Down)
+    }
+
+    /// With the service brakes in reserve.
+    pub(super) fn in_reserve(&self, approach: &Approach, ahead: &Ahead) -> Chosen {
         let limit = Celsius(self.trip.day.heat_limit_c);
         if self.reach.slowest_curve.kmh() < SLOWEST_KMH {
             return self.none(approach, ahead, Governs::Curve);
         }
-        let reserve = self.in_reserve(approach, ahead, limit);
-        let slippery = self.trip.day.retarding_share() <= 0.0;
-        match (mode, reserve) {
-            (ServiceBrakes::MaySnub, reserve) if !slippery => {
-                let least = match &reserve {
-                    Chosen::Down(down) => down.way.speed,
-                    Chosen::None(_) => MetresPerSecond(0.0),
-                };
-                let faster = self.snubbed(approach, ahead, limit, least);
-                faster.map_or(reserve, Chosen::Down)
-            }
-            (ServiceBrakes::InReserve | ServiceBrakes::MaySnub, reserve) => reserve,
-        }
-    }
-
-    /// With the service brakes in reserve.
-    fn in_reserve(&self, approach: &Approach, ahead: &Ahead, limit: Celsius) -> Chosen {
         let lead = self.trip.day.lead;
         let mut because = Governs::Control;
-        for way in self.held() {
-            if lead == Lead::Untouched && !self.is_untouched(&way) {
-                continue;
-            }
-            if !self.takes_pitches(&way) {
-                because = Governs::Control;
-                continue;
-            }
+        let ways: Vec<Way> = match lead {
+            Lead::Untouched => self.untouched().into_iter().collect(),
+            Lead::Usual | Lead::OneGear => Vec::new(),
+        };
+        for way in ways.into_iter().chain(self.held()) {
             if lead == Lead::Usual
                 && self.trip.day.surface == Surface::Dry
                 && let Some(down) = self.in_legs(&way, approach, ahead, limit)
@@ -111,21 +111,33 @@ impl Ask<'_> {
     }
 
     fn in_legs(&self, one: &Way, approach: &Approach, ahead: &Ahead, limit: Celsius) -> Option<Down> {
-        let parts = legs(self, &self.felt.pushes, one)?;
+        let parts = legs(self, one)?;
         let reserve = self.trip.day.reserve;
         let holds = parts.iter().map(|part| {
             let (from, to) = (part.from - self.hill.from, part.to - self.hill.from);
-            let asked = self.hill.asks_between(from, to);
+            let asked = self.hill.asks(from, to);
             let gear = self.ladder.gear_for(&part.rung, asked.holds, reserve);
             Hold { from: part.from, to: part.slows_from, gear, speed: part.rung.speed, snub: None }
         });
         let driven = self.drive(approach, holds.collect(), ahead, limit)?;
-        let warmed = driven.figures.hottest.0 - driven.at_crest.0;
-        (warmed <= ALL_TOUCHES_K && driven.figures.service_share() <= MOST_SERVICE).then_some(Down {
-            way: *one,
-            parts,
-            driven,
-        })
+        self.down(*one, parts, driven, limit).ok()
+    }
+
+    /// What is said to be held must be held on the way too: in curves, in thicker air, and on every pitch
+    /// that was recorded the brakes must stay below their limit.
+    fn down(&self, way: Way, parts: Vec<Part>, driven: Driven, limit: Celsius) -> Result<Down, Governs> {
+        let held = way.verdict <= Verdict::LittleInReserve;
+        let touches = self.touches(&driven.holds);
+        let touched_k = if held { self.touched_k(&touches, &driven.holds) } else { 0.0 };
+        let figures = &driven.figures;
+        if figures.hottest_after_stop.0 + touched_k > limit.0 {
+            return Err(Governs::Heat);
+        }
+        let warmed = figures.hottest.0 - driven.at_crest.0;
+        if held && (figures.service_share() > MOST_SERVICE || warmed > ALL_TOUCHES_K) {
+            return Err(if self.reach.slowest_curve < way.speed { Governs::Curve } else { Governs::Control });
+        }
+        Ok(Down { way, parts, driven, touches, touched_k })
     }
 
     /// One gear all the way, or what rules it out.
@@ -143,12 +155,7 @@ impl Ask<'_> {
         let snub = (!held).then(|| snub_to(way.speed));
         let holds = vec![self.hold(way.gear, way.speed, snub)];
         let driven = self.drive(approach, holds, ahead, limit).ok_or(Governs::Heat)?;
-        // What is said to be held must be held on the way too: in curves, in thicker air.
-        let warmed = driven.figures.hottest.0 - driven.at_crest.0;
-        if held && (driven.figures.service_share() > MOST_SERVICE || warmed > ALL_TOUCHES_K) {
-            return Err(if self.reach.slowest_curve < way.speed { Governs::Curve } else { Governs::Control });
-        }
-        Ok(Down { way, parts: Vec::new(), driven })
+        self.down(way, Vec::new(), driven, limit)
     }
 
     /// The fastest way above `least` that the service brakes may help down.
@@ -163,14 +170,7 @@ impl Ask<'_> {
         let ways: Vec<Way> = self
             .reached()
             .filter(|(rung, _)| rung.speed > least)
-            .map(|(rung, governs)| {
-                let verdict = if rung.with_reserve >= self.asked.holds {
-                    Verdict::RetarderHolds
-                } else {
-                    Verdict::NeedsServiceBrakes
-                };
-                self.way(rung, verdict, governs)
-            })
+            .map(|(rung, governs)| self.way(rung, self.verdict(rung), governs))
             .collect();
         // Slower is cooler, nearly always; what is found is driven.
         let (mut found, mut low, mut high) = (None, 0, ways.len());
@@ -203,8 +203,9 @@ impl Ask<'_> {
             ),
         };
         let driven = self.drive(approach, vec![self.hold(gear, speed, None)], ahead, Celsius(f64::INFINITY));
-        let hottest = driven.map_or(Celsius(f64::INFINITY), |it| it.figures.hottest_after_stop);
-        Chosen::None(NoSafeSpeed { because, slowest: speed, gear, hottest_after_stop: hottest })
+        let hottest = driven.as_ref().map_or(Celsius(f64::INFINITY), |it| it.figures.hottest_after_stop);
+        let end = driven.map_or(approach.state, |it| it.at_foot);
+        Chosen::None(NoSafeSpeed { because, slowest: speed, gear, hottest_after_stop: hottest }, end)
     }
 }
 

@@ -1,17 +1,21 @@
 //! Cutting a road into descents.
 
 use super::ground::Ground;
-use crate::motion::Trip;
+use super::reach::{lower, slow_and_speed_up};
+use crate::motion::{Trip, curves_between};
 use crate::road::Road;
-use crate::units::Metres;
+use crate::units::{Metres, MetresPerSecond};
 
 /// A descent begins where the truck has been pushed down by this much height, m, beyond what rolling
-/// and air take at the fastest it may go. Assumed.
+/// and air take at the fastest it may go there. Assumed.
 const IN_M: f64 = 12.0;
 
 /// It ends where it would have to be pulled by this much, m. Assumed: 600 m of level road. Less is no
 /// room to shift up, speed up, slow down and shift down again.
 const OUT_M: f64 = 10.0;
+
+/// Shallower drops are rolling country, driven without choosing a gear for them, m. Assumed.
+const LEAST_DROP_M: f64 = 20.0;
 
 /// A descent by its place on the road.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -29,13 +33,13 @@ pub(super) struct Stretch {
 /// [`OUT_M`]: so a step, a dam or noise of the heights cuts none.
 pub(super) fn cut(trip: Trip<'_>, road: &Road, ground: &Ground) -> Vec<Stretch> {
     let falls = ground.falls(0, ground.cells(), 100.0);
-    let top = trip.top_speed();
+    let fastest = fastest(trip, road);
     let rolling = trip.truck.spec().rolling_resistance;
     let mut found: Vec<(usize, usize)> = Vec::new();
     let (mut sum, mut least, mut most) = (0.0, (0.0, 0), (0.0, 0));
     let mut falling = false;
     for (cell, fall) in falls.iter().enumerate() {
-        let drag = trip.air_drag(top, trip.air_on(road, cell)).0 / trip.weight().0;
+        let drag = trip.air_drag(fastest[cell], trip.air_on(road, cell)).0 / trip.weight().0;
         sum += fall - (rolling + drag) * ground.step_m();
         let point = cell + 1;
         if falling {
@@ -56,7 +60,18 @@ pub(super) fn cut(trip: Trip<'_>, road: &Road, ground: &Ground) -> Vec<Stretch> 
     if falling {
         found.push((least.1, most.1));
     }
+    found.retain(|(from, to)| ground.fall(*from, *to) >= LEAST_DROP_M);
     found.into_iter().map(|(from, to)| stretch(road, from, to)).collect()
+}
+
+/// The fastest that each cell may be driven at: the day's limit, and what curves leave of it.
+fn fastest(trip: Trip<'_>, road: &Road) -> Vec<MetresPerSecond> {
+    let mut caps = vec![trip.top_speed().0; road.cells() + 1];
+    for (curve, speed) in curves_between(trip, road, 0, road.cells()) {
+        lower(&mut caps, 0, (curve.from, curve.to), speed.0);
+    }
+    slow_and_speed_up(&mut caps, road.step_m());
+    caps.into_iter().map(MetresPerSecond).collect()
 }
 
 fn stretch(road: &Road, from: usize, to: usize) -> Stretch {

@@ -7,16 +7,16 @@ use super::answer::{
 use super::approach::Approach;
 use super::ask::{Ask, Way};
 use super::choose::{Chosen, Down, snub_to};
-use super::drive::{Ahead, Figures};
-use super::free_run::{HELD, Held, NEEDED};
-use super::hill::TOUCH_K;
+use super::drive::Figures;
+use super::free_run::{HELD, Held, NEEDED, RUNS_AWAY};
+use super::hill::joules_per_kelvin;
 use super::ladder::Ladder;
 use super::stages::stage_spans;
 use super::table::table;
-use crate::motion::{Hold, Run, crawl};
+use crate::motion::{BrakeHeat, Hold, Run, crawl};
 use crate::road::Road;
 use crate::truck::Stage;
-use crate::units::{Celsius, Grade, Joules, Metres, Newtons, Seconds};
+use crate::units::{Celsius, Grade, Joules, Metres, Newtons, Seconds, Watts};
 
 /// A snub takes about 3 s.
 const SNUB_TIME: f64 = 3.0;
@@ -31,7 +31,7 @@ const LEAST_RELIEF: f64 = 150.0;
 pub(super) fn choice(ask: &Ask<'_>, chosen: &Chosen) -> Choice {
     match chosen {
         Chosen::Down(down) => Choice::Held(advice(ask, down)),
-        Chosen::None(none) => Choice::NoSafeSpeed(*none),
+        Chosen::None(none, _) => Choice::NoSafeSpeed(*none),
     }
 }
 
@@ -39,8 +39,7 @@ fn advice(ask: &Ask<'_>, down: &Down) -> Advice {
     let Down { way, driven, .. } = down;
     let margin = margin(ask, way);
     let stage = driven.holds.iter().map(|hold| stage_of(ask, hold)).max().unwrap_or(Stage::OFF);
-    let touches = touches(ask, &driven.holds);
-    let proof = proof(&touches);
+    let proof = proof(&down.touches);
     let held = way.verdict <= Verdict::LittleInReserve;
     let verdict = if held && proof == Proof::NeedsBrakes { Verdict::NeedsServiceBrakes } else { way.verdict };
     let Figures { hottest, hottest_after_stop, holding_work, service_work, time } = driven.figures;
@@ -56,6 +55,7 @@ fn advice(ask: &Ask<'_>, down: &Down) -> Advice {
         governs: way.governs,
         hottest,
         hottest_after_stop,
+        touched_k: down.touched_k,
         holding_work,
         service_work,
         time,
@@ -84,20 +84,19 @@ fn margin(ask: &Ask<'_>, way: &Way) -> f64 {
     ask.trip.retarding(way.gear, way.speed, sustained.grade, air) / demand - 1.0
 }
 
-/// Where the truck gains speed with the full stage.
-fn touches(ask: &Ask<'_>, holds: &[Hold]) -> Vec<Touch> {
-    holds.iter().flat_map(|hold| ask.felt.touches(&ask.ladder, &held(hold))).collect()
-}
-
 fn held(hold: &Hold) -> Held {
     Held { from: hold.from, to: hold.to, gear: hold.gear, speed: hold.speed }
 }
 
 fn proof(touches: &[Touch]) -> Proof {
-    let of = |touch: &Touch| match (touch.certain, touch.gains.0 > NEEDED) {
-        (true, true) => Proof::NeedsBrakes,
-        (true, false) => Proof::Touches,
-        (false, _) => Proof::OnAverage,
+    let of = |touch: &Touch| {
+        if touch.gains.0 > if touch.certain { NEEDED } else { RUNS_AWAY } {
+            Proof::NeedsBrakes
+        } else if touch.certain {
+            Proof::Touches
+        } else {
+            Proof::OnAverage
+        }
     };
     touches.iter().map(of).max().unwrap_or(Proof::Holds)
 }
@@ -107,11 +106,11 @@ fn stage_of(ask: &Ask<'_>, hold: &Hold) -> Stage {
     let trip = ask.trip;
     let strongest = trip.strongest_stage();
     let (from, to) = (hold.from - ask.hill.from, hold.to - ask.hill.from);
-    let asked = ask.hill.asks_between(from, to).holds;
+    let asked = ask.hill.asks(from, to).holds;
     let air = trip.air(ask.stretch.highest);
     let holds = |stage: &Stage| {
         let ladder = Ladder::bare(trip, air, *stage);
-        ladder.held(hold.gear, hold.speed, 0.0) >= asked && ask.felt.gains_at_most(&ladder, &held(hold), HELD)
+        ladder.held(hold.gear, hold.speed, 0.0) >= asked && ask.hill.gains_at_most(&ladder, &held(hold), HELD)
     };
     trip.truck.stages().take_while(|stage| *stage < strongest).find(holds).unwrap_or(strongest)
 }
@@ -139,7 +138,6 @@ fn snub(ask: &Ask<'_>, way: &Way, work: Joules) -> Option<Snub> {
 pub(super) fn descent(
     ask: &Ask<'_>,
     approach: &Approach,
-    ahead: &Ahead,
     number: usize,
     chosen: &Chosen,
     choice: Choice,
@@ -151,7 +149,7 @@ pub(super) fn descent(
     let holds = chosen.holds(ask);
     let down = match chosen {
         Chosen::Down(down) => Some(down),
-        Chosen::None(_) => None,
+        Chosen::None(..) => None,
     };
     Descent {
         number,
@@ -171,9 +169,9 @@ pub(super) fn descent(
         stages: holds.iter().flat_map(|hold| stage_spans(trip, road, hold)).collect(),
         reliefs: reliefs(ask),
         legs: down.map_or(Vec::new(), |down| legs(ask, down)),
-        one_gear: down.and_then(|down| one_gear(ask, approach, ahead, down)),
-        untouched: down.and_then(|_| untouched(ask, approach, ahead)),
-        touches: down.map_or(Vec::new(), |down| touches(ask, &down.driven.holds)),
+        one_gear: down.map(|down| way_down(ask, down, &down.way)),
+        untouched: down.and_then(|down| Some(way_down(ask, down, &ask.untouched()?))),
+        touches: down.map_or(Vec::new(), |down| down.touches.clone()),
         change: ask.change(&choice, approach),
         carried: None,
         climbs_in: crawl(trip, -mean, sustained.height),
@@ -205,37 +203,50 @@ fn legs(ask: &Ask<'_>, down: &Down) -> Vec<Leg> {
     legs
 }
 
-fn one_gear(ask: &Ask<'_>, approach: &Approach, ahead: &Ahead, down: &Down) -> Option<WayDown> {
-    if down.parts.is_empty() {
-        return Some(way_down(ask, down));
-    }
-    ask.one_gear(down.way, approach, ahead, Celsius(f64::INFINITY)).ok().map(|down| way_down(ask, &down))
+/// Another way in one gear. Its time is reckoned from what curves and limits leave of its speed, and
+/// set right by how much longer the way that was driven took than was reckoned for it.
+fn way_down(ask: &Ask<'_>, down: &Down, way: &Way) -> WayDown {
+    let hold = ask.hold(way.gear, way.speed, None);
+    let longer = down.driven.figures.time.0 - reckoned(ask, &down.driven.holds);
+    let time = Seconds(reckoned(ask, &[hold]) + longer);
+    WayDown { gear: way.gear, stage: stage_of(ask, &hold), speed: way.speed, time }
 }
 
-fn way_down(ask: &Ask<'_>, down: &Down) -> WayDown {
-    let hold = down.driven.holds[0];
-    let stage = stage_of(ask, &hold);
-    WayDown { gear: hold.gear, stage, speed: hold.speed, time: down.driven.figures.time }
-}
-
-/// The fastest way whose free run gains nothing worth a word.
-fn untouched(ask: &Ask<'_>, approach: &Approach, ahead: &Ahead) -> Option<WayDown> {
-    let way = ask.held().find(|way| ask.is_untouched(way))?;
-    ask.one_gear(way, approach, ahead, Celsius(f64::INFINITY)).ok().map(|down| way_down(ask, &down))
+/// The time that holds take one after the other.
+fn reckoned(ask: &Ask<'_>, holds: &[Hold]) -> f64 {
+    let mut hold = holds.iter().peekable();
+    let mut speed = f64::INFINITY;
+    let pace = |cell: usize| {
+        if let Some(next) = hold.next_if(|it| it.from <= cell + ask.stretch.from) {
+            speed = next.speed.0;
+        }
+        ask.road.step_m() / ask.reach.cap(cell).min(speed)
+    };
+    (0..ask.hill.cells()).map(pace).sum()
 }
 
 impl Ask<'_> {
-    /// Whether no pitch that is to be believed leaves more to the service brakes than a touch.
-    pub(super) fn takes_pitches(&self, way: &Way) -> bool {
-        let Way { gear, speed, .. } = *way;
-        let held = Held { from: self.stretch.from, to: self.stretch.to, gear, speed };
-        self.felt.touches(&self.ladder, &held).iter().all(|touch| !touch.certain || touch.kelvin <= TOUCH_K)
+    /// Where the truck gains speed with the full stage.
+    pub(super) fn touches(&self, holds: &[Hold]) -> Vec<Touch> {
+        holds.iter().flat_map(|hold| self.hill.touches(&self.ladder, &held(hold))).collect()
     }
 
-    pub(super) fn is_untouched(&self, way: &Way) -> bool {
-        let Way { gear, speed, .. } = *way;
-        let held = Held { from: self.stretch.from, to: self.stretch.to, gear, speed };
-        self.felt.gains_at_most(&self.ladder, &held, HELD)
+    /// What touches warm the brakes by, all together, cooling counted, K.
+    pub(super) fn touched_k(&self, touches: &[Touch], holds: &[Hold]) -> f64 {
+        let (trip, air) = (self.trip, self.trip.day.air());
+        let speed = slowest(holds).speed;
+        let mut brakes = BrakeHeat::uniform(air);
+        let (mut most, mut at) = (0.0, self.stretch.from as f64 * self.road.step_m());
+        for touch in touches {
+            let rested = (touch.from.0 - at).max(0.0) / speed.0;
+            brakes = brakes.after(trip, Watts(0.0), speed, Seconds(rested));
+            let time = (touch.to.0 - touch.from.0).max(self.road.step_m()) / speed.0;
+            let power = touch.kelvin * joules_per_kelvin(trip) / time;
+            brakes = brakes.after(trip, Watts(power), speed, Seconds(time));
+            most = f64::max(most, brakes.hottest(trip).0 - air.0);
+            at = touch.to.0;
+        }
+        most
     }
 }
 
@@ -253,7 +264,7 @@ fn reliefs(ask: &Ask<'_>) -> Vec<Relief> {
     let shortest = (LEAST_RELIEF / ask.road.step_m()) as usize;
     let mut found: Vec<Relief> = Vec::new();
     let mut from = None;
-    let pushes = ask.felt.pushes.iter().map(|push| *push > 0.0).chain([true]);
+    let pushes = ask.hill.fine.iter().map(|push| *push > 0.0).chain([true]);
     for (cell, pushed) in (ask.stretch.from..).zip(pushes) {
         match (from, pushed) {
             (None, false) => from = Some(cell),

@@ -2,7 +2,7 @@
 
 use super::approach::Approach;
 use super::ask::Ask;
-use crate::motion::{Hold, Run, Sample};
+use crate::motion::{Hold, Run, Sample, State};
 use crate::road::Road;
 use crate::units::{Celsius, Grade, Joules, Seconds};
 
@@ -16,6 +16,7 @@ pub(super) struct Ahead {
 pub(super) struct Driven {
     pub(super) holds: Vec<Hold>,
     pub(super) at_crest: Celsius,
+    pub(super) at_foot: State,
     pub(super) figures: Figures,
 }
 
@@ -69,9 +70,17 @@ impl Ask<'_> {
         let (trip, road, stretch) = (self.trip, self.road, self.stretch);
         let all: Vec<Hold> = holds.iter().chain(&ahead.holds).copied().collect();
         let to_crest = Run::along(trip, road, approach.at, stretch.from, &all, approach.state);
-        let down = Run::within(trip, road, stretch.from, ahead.end, &all, to_crest.end, limit)?;
         let cells = stretch.to - stretch.from;
+        let (mut driven, mut at_foot) = (0, to_crest.end);
+        let mut watch = |state: &State| {
+            driven += 1;
+            if driven == cells {
+                at_foot = *state;
+            }
+        };
+        let whole = stretch.from..ahead.end;
+        let down = Run::within(trip, road, whole, &all, to_crest.end, limit, &mut watch)?;
         let figures = Figures::of(road, stretch.from, &down.samples[..cells], Seconds(0.0));
-        Some(Driven { holds, at_crest: to_crest.end.brakes.hottest(trip), figures })
+        Some(Driven { holds, at_crest: to_crest.end.brakes.hottest(trip), at_foot, figures })
     }
 }

@@ -5,11 +5,9 @@
 //! the service brakes are needed there, if the heights are to be believed.
 
 use super::answer::Touch;
-use super::ground::Ground;
-use super::hill::{joules_per_kelvin, over_m};
+use super::hill::{Hill, joules_per_kelvin};
 use super::ladder::Ladder;
 use crate::constants::GRAVITY;
-use crate::motion::Trip;
 use crate::truck::Gear;
 use crate::units::{Metres, MetresPerSecond};
 
@@ -18,6 +16,10 @@ pub(super) const HELD: f64 = 4.0 / 3.6;
 
 /// A truck that gains more than this needs the service brakes there, m/s (10 km/h). Assumed.
 pub(super) const NEEDED: f64 = 10.0 / 3.6;
+
+/// A truck that gains more than this runs away, m/s (20 km/h): it needs the service brakes even where the
+/// heights may be wrong. Assumed.
+pub(super) const RUNS_AWAY: f64 = 20.0 / 3.6;
 
 /// What a truck is asked to do where it rolls: a gear and a speed from one grid point to another.
 #[derive(Debug, Clone, Copy)]
@@ -28,25 +30,7 @@ pub(super) struct Held {
     pub(super) speed: MetresPerSecond,
 }
 
-/// The fall of a stretch as it can be felt, and as the gear was chosen for, both less rolling, m a cell.
-pub(super) struct Felt<'a> {
-    pub(super) trip: Trip<'a>,
-    pub(super) from: usize,
-    pub(super) step_m: f64,
-    pub(super) pushes: Vec<f64>,
-    pub(super) mean: Vec<f64>,
-    pub(super) ground: &'a Ground,
-}
-
-impl<'a> Felt<'a> {
-    pub(super) fn of(trip: Trip<'a>, ground: &'a Ground, from: usize, to: usize) -> Self {
-        let step_m = ground.step_m();
-        let rolling = trip.truck.spec().rolling_resistance * step_m;
-        let less = |falls: Vec<f64>| falls.into_iter().map(|fall| fall - rolling).collect();
-        let mean = ground.falls(from, to, over_m(from, to, step_m));
-        Self { trip, from, step_m, pushes: less(ground.fine(from, to)), mean: less(mean), ground }
-    }
-
+impl Hill<'_> {
     /// Where the truck gains more than it may, in order; the stages of the ladder hold it.
     pub(super) fn touches(&self, ladder: &Ladder<'_>, held: &Held) -> Vec<Touch> {
         let mut found = Vec::new();
@@ -71,8 +55,8 @@ impl<'a> Felt<'a> {
 
     fn touch(&self, gained: &Gained) -> Touch {
         let place = |cell: usize| Metres((self.from + cell) as f64 * self.step_m);
-        let mean: f64 = self.mean[gained.from..gained.peak].iter().sum();
-        let fall: f64 = self.pushes[gained.from..gained.peak].iter().sum();
+        let mean: f64 = self.pushes[gained.from..gained.peak].iter().sum();
+        let fall: f64 = self.fine[gained.from..gained.peak].iter().sum();
         let length_m = (gained.peak - gained.from) as f64 * self.step_m;
         let rolling = self.trip.truck.spec().rolling_resistance;
         Touch {
@@ -92,7 +76,7 @@ impl<'a> Felt<'a> {
         let mut speed = hold;
         let mut now: Option<Gained> = None;
         for cell in held.from - self.from..held.to - self.from {
-            let push = self.pushes[cell];
+            let push = self.fine[cell];
             let holds = if speed > hold {
                 ladder.held(gear, MetresPerSecond(speed), 0.0) * self.step_m
             } else if push <= at_hold {

@@ -21,15 +21,19 @@ const OVER_M: f64 = 2_000.0;
 /// Halvings of what is asked for: to a hundred-thousandth of a grade.
 const HALVINGS: usize = 18;
 
-/// The fall of a stretch, cell by cell, that the gear is chosen for.
-pub(super) struct Hill {
+/// A stretch of road for a truck, cell by cell.
+pub(super) struct Hill<'a> {
+    pub(super) trip: Trip<'a>,
+    pub(super) ground: &'a Ground,
     /// Grid point where it begins.
     pub(super) from: usize,
     pub(super) step_m: f64,
-    /// Fall of each cell less the rolling resistance, m.
+    /// Fall of each cell less the rolling resistance, m, averaged: what the gear is chosen for.
     pub(super) pushes: Vec<f64>,
+    /// The same as it can be felt.
+    pub(super) fine: Vec<f64>,
     /// What may fall to the service brakes at one place, m of height.
-    pub(super) bound_m: f64,
+    bound_m: f64,
 }
 
 /// What is asked for, and where.
@@ -42,61 +46,97 @@ pub(super) struct Asked {
     pub(super) to: usize,
 }
 
-impl Hill {
-    pub(super) fn of(trip: Trip<'_>, ground: &Ground, from: usize, to: usize) -> Self {
+impl<'a> Hill<'a> {
+    pub(super) fn of(trip: Trip<'a>, ground: &'a Ground, from: usize, to: usize) -> Self {
         let step_m = ground.step_m();
         let rolling = trip.truck.spec().rolling_resistance * step_m;
-        let pushes = ground.falls(from, to, over_m(from, to, step_m));
-        let pushes = pushes.into_iter().map(|fall| fall - rolling).collect();
-        Self { from, step_m, pushes, bound_m: touch_m(trip) }
+        let less = |falls: Vec<f64>| falls.into_iter().map(|fall| fall - rolling).collect();
+        let over_m = OVER_M.min(0.5 * (to - from) as f64 * step_m);
+        Self {
+            trip,
+            ground,
+            from,
+            step_m,
+            pushes: less(ground.falls(from, to, over_m)),
+            fine: less(ground.fine(from, to)),
+            bound_m: TOUCH_K * joules_per_kelvin(trip) / trip.weight().0,
+        }
     }
 
-    /// The least that must be held so that the bucket stays below its bound.
-    pub(super) fn asks(&self) -> Asked {
-        self.asks_between(0, self.pushes.len())
+    pub(super) fn cells(&self) -> usize {
+        self.pushes.len()
     }
 
-    /// The same for a part, by cells of the hill.
-    pub(super) fn asks_between(&self, from: usize, to: usize) -> Asked {
-        let pushes = &self.pushes[from..to];
-        let steepest = pushes.iter().copied().fold(0.0, f64::max) / self.step_m;
-        let (mut low, mut high) = (0.0, steepest);
-        if self.overflows(pushes, 0.0).is_none() {
+    /// The least that must be held between two cells so that the buckets stay below their bound.
+    pub(super) fn asks(&self, from: usize, to: usize) -> Asked {
+        let steepest = self.pushes[from..to].iter().chain(&self.fine[from..to]).copied().fold(0.0, f64::max);
+        let (mut low, mut high) = (0.0, steepest / self.step_m);
+        let mut place = self.overflows(from, to, low);
+        if place.is_none() {
             high = 0.0;
         } else {
             for _ in 0..HALVINGS {
                 let middle = 0.5 * (low + high);
-                if self.overflows(pushes, middle).is_some() { low = middle } else { high = middle }
+                match self.overflows(from, to, middle) {
+                    Some(at) => (low, place) = (middle, Some(at)),
+                    None => high = middle,
+                }
             }
         }
-        let (start, end) = self.overflows(pushes, low).unwrap_or((0, pushes.len()));
-        Asked { holds: high, from: self.from + from + start, to: self.from + from + end }
+        let (start, end) = place.unwrap_or((from, to));
+        Asked { holds: high, from: self.from + start, to: self.from + end }
     }
 
-    /// Where the bucket passes its bound: the cell where it began to fill, and the one where it did.
-    fn overflows(&self, pushes: &[f64], holds: f64) -> Option<(usize, usize)> {
-        let held = holds * self.step_m;
-        let (mut bucket, mut start) = (0.0, 0);
-        for (cell, push) in pushes.iter().enumerate() {
-            bucket += push - held;
-            if bucket <= 0.0 {
-                (bucket, start) = (0.0, cell + 1);
-            } else if bucket > self.bound_m {
-                return Some((start, cell + 1));
+    /// Where a bucket passes its bound: the cell where it began to fill, and the one where it did.
+    fn overflows(&self, from: usize, to: usize, holds: f64) -> Option<(usize, usize)> {
+        let mut buckets = Buckets::empty(from);
+        (from..to).find_map(|cell| {
+            let full = buckets.fill(self, cell, holds);
+            full.map(|start| (start, cell + 1))
+        })
+    }
+}
+
+/// Two buckets on the way down: what the averages leave to the service brakes, and what the road as
+/// felt leaves where it stands off the average by more than heights may be off.
+pub(super) struct Buckets {
+    average: (f64, usize),
+    pitch: (f64, usize),
+    /// By how much the pitch falls more than the average, m.
+    excess: f64,
+}
+
+impl Buckets {
+    pub(super) fn empty(cell: usize) -> Self {
+        Self { average: (0.0, cell), pitch: (0.0, cell), excess: 0.0 }
+    }
+
+    /// Whether nothing is left over.
+    pub(super) fn are_empty(&self) -> bool {
+        self.average.0 <= 0.0
+    }
+
+    /// Goes on by a cell; where a bucket passes its bound, the cell where that began.
+    pub(super) fn fill(&mut self, hill: &Hill<'_>, cell: usize, holds: f64) -> Option<usize> {
+        let held = holds * hill.step_m;
+        self.average.0 += hill.pushes[cell] - held;
+        self.pitch.0 += hill.fine[cell] - held;
+        self.excess += hill.fine[cell] - hill.pushes[cell];
+        if self.average.0 <= 0.0 {
+            self.average = (0.0, cell + 1);
+        } else if self.average.0 > hill.bound_m {
+            return Some(self.average.1);
+        }
+        if self.pitch.0 <= 0.0 {
+            (self.pitch, self.excess) = ((0.0, cell + 1), 0.0);
+        } else if self.pitch.0 > hill.bound_m {
+            let length_m = (cell + 1 - self.pitch.1) as f64 * hill.step_m;
+            if hill.ground.stands_out(self.excess, length_m) {
+                return Some(self.pitch.1);
             }
         }
         None
     }
-}
-
-/// The length over which grades of a stretch are averaged, m.
-pub(super) fn over_m(from: usize, to: usize, step_m: f64) -> f64 {
-    OVER_M.min(0.5 * (to - from) as f64 * step_m)
-}
-
-/// [`TOUCH_K`] as a height.
-pub(super) fn touch_m(trip: Trip<'_>) -> f64 {
-    TOUCH_K * joules_per_kelvin(trip) / trip.weight().0
 }
 
 /// Work of the service brakes that warms the hottest axle group by one kelvin, J.

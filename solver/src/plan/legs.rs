@@ -5,6 +5,7 @@
 //! retarder alone brings the speed down in time and the truck does not run away while the gear is out.
 
 use super::ask::{Ask, Way};
+use super::hill::Buckets;
 use super::ladder::Rung;
 use crate::constants::{GRAVITY, LEAST_SLOWING, SPEED_SLACK};
 use crate::truck::Transmission;
@@ -37,16 +38,14 @@ pub(super) struct Part {
 }
 
 /// The legs of a descent that save time over one gear all the way; `None` where none do.
-pub(super) fn legs(ask: &Ask<'_>, falls: &[f64], one: &Way) -> Option<Vec<Part>> {
-    let search = Search::of(ask, falls, one)?;
+pub(super) fn legs(ask: &Ask<'_>, one: &Way) -> Option<Vec<Part>> {
+    let search = Search::of(ask, one)?;
     let parts = search.shortest()?;
     (parts.len() > 1).then_some(parts)
 }
 
 struct Search<'s, 'a> {
     ask: &'s Ask<'a>,
-    /// Fall of each cell as felt, m.
-    falls: &'s [f64],
     /// Cells at which legs may begin and end.
     at: Vec<usize>,
     /// From fast to slow; the last is that of one gear all the way.
@@ -63,8 +62,8 @@ struct Best {
 }
 
 impl<'s, 'a> Search<'s, 'a> {
-    fn of(ask: &'s Ask<'a>, falls: &'s [f64], one: &Way) -> Option<Self> {
-        let cells = ask.hill.pushes.len();
+    fn of(ask: &'s Ask<'a>, one: &Way) -> Option<Self> {
+        let cells = ask.hill.cells();
         let every = ((EVERY_M / ask.hill.step_m).round() as usize).max(1);
         let mut at: Vec<usize> = (0..cells).step_by(every).collect();
         if at.len() > 1 && cells - at[at.len() - 1] < every {
@@ -85,7 +84,7 @@ impl<'s, 'a> Search<'s, 'a> {
             rungs.remove(closest);
         }
         rungs.push(*ask.ladder.rung_at(one.speed)?);
-        Some(Self { ask, falls, at, rungs })
+        Some(Self { ask, at, rungs })
     }
 
     fn shortest(&self) -> Option<Vec<Part>> {
@@ -137,16 +136,15 @@ impl<'s, 'a> Search<'s, 'a> {
     fn ends(&self, start: usize, rung: usize, mut told: impl FnMut(usize, f64)) {
         let hill = &self.ask.hill;
         let Rung { speed, with_reserve, .. } = self.rungs[rung];
-        let held = with_reserve * hill.step_m;
         let shortest = (SHORTEST_M / hill.step_m) as usize;
-        let (mut bucket, mut time, mut reached) = (0.0, 0.0, 0usize);
+        let (mut time, mut reached) = (0.0, 0usize);
         let last = self.at.len() - 1;
         let mut cell = self.at[start];
         let begin = cell;
+        let mut buckets = Buckets::empty(cell);
         for end in start + 1..=last {
             while cell < self.at[end] {
-                bucket = f64::max(0.0, bucket + hill.pushes[cell] - held);
-                if bucket > hill.bound_m {
+                if buckets.fill(hill, cell, with_reserve).is_some() {
                     return;
                 }
                 let cap = self.ask.reach.cap(cell);
@@ -157,7 +155,7 @@ impl<'s, 'a> Search<'s, 'a> {
             let whole = start == 0 && end == last;
             let long = cell - begin >= shortest;
             let driven = 2 * reached >= cell - begin || rung == self.rungs.len() - 1;
-            if (long || whole) && driven && (bucket <= 0.0 || end == last) {
+            if (long || whole) && driven && (buckets.are_empty() || end == last) {
                 told(end, time);
             }
         }
@@ -174,7 +172,9 @@ impl<'s, 'a> Search<'s, 'a> {
         let trip = self.ask.trip;
         let spec = trip.truck.spec();
         let open = spec.transmission.shift_time().0 + spec.retarder_delay_s;
-        let here = self.falls[at.saturating_sub(1)] / step_m;
+        let rolling = spec.rolling_resistance;
+        let fall_of = |cell: usize| self.ask.hill.fine[cell] / step_m + rolling;
+        let here = fall_of(at.saturating_sub(1));
         if here * GRAVITY * open > SPEED_SLACK {
             return None;
         }
@@ -184,14 +184,13 @@ impl<'s, 'a> Search<'s, 'a> {
         let earliest = at.saturating_sub((SHORTEST_M / step_m) as usize);
         while speed < fast.speed.0 {
             cell = cell.checked_sub(1).filter(|cell| *cell >= earliest)?;
-            let fall = self.falls[cell];
-            if by_hand && fall > EASING * step_m {
+            let fall = fall_of(cell);
+            if by_hand && fall > EASING {
                 return None;
             }
             let gear = trip.lowest_gear_within(MetresPerSecond(speed), 1.0)?.min(fast.gear).max(slow.gear);
             let holds = self.ask.ladder.held(gear, MetresPerSecond(speed), 0.0);
-            let rolling = spec.rolling_resistance;
-            let slowing = GRAVITY * (holds + rolling - fall / step_m) / trip.truck.rotating_factor(gear);
+            let slowing = GRAVITY * (holds + rolling - fall) / trip.truck.rotating_factor(gear);
             if slowing < LEAST_SLOWING {
                 return None;
             }

@@ -70,8 +70,12 @@ pub fn plan(
     let mut told = Vec::with_capacity(stretches.len());
     for index in 0..stretches.len() {
         let heavier = heavy.as_mut().map(|heavy| {
-            let chosen = heavy.choose(index, day.service_brakes);
-            heavy.drive_down(index, &chosen);
+            let reserve = heavy.reserve(index);
+            let chosen = match day.service_brakes {
+                ServiceBrakes::InReserve => reserve,
+                ServiceBrakes::MaySnub => heavy.snubs(index, &reserve).unwrap_or(reserve),
+            };
+            heavy.go_on(index, &chosen);
             describe::choice(&heavy.asks[index], &chosen)
         });
         told.push(way.describe(index, heavier));
@@ -138,32 +142,40 @@ impl<'a> Way<'a> {
         }
     }
 
-    fn choose(&mut self, index: usize, mode: ServiceBrakes) -> Chosen {
+    /// The way with the service brakes in reserve.
+    fn reserve(&mut self, index: usize) -> Chosen {
         let ask = &self.asks[index];
         self.approach.drive_towards(ask.trip, ask.road, ask.stretch.from);
-        ask.choose(&self.approach, &self.ahead(index), mode)
+        ask.in_reserve(&self.approach, &self.ahead(index))
     }
 
-    fn drive_down(&mut self, index: usize, chosen: &Chosen) {
-        let ask = &self.asks[index];
-        let mut holds = chosen.holds(ask);
-        holds.extend(self.ahead(index).holds);
-        self.approach.drive_down(ask.trip, ask.road, ask.stretch.to, &holds);
+    /// The way that snubs make faster than that, where there is one.
+    fn snubs(&self, index: usize, reserve: &Chosen) -> Option<Chosen> {
+        self.asks[index].with_snubs(&self.approach, &self.ahead(index), reserve)
+    }
+
+    /// To the foot.
+    fn go_on(&mut self, index: usize, chosen: &Chosen) {
+        self.approach.at = self.asks[index].stretch.to;
+        self.approach.state = match chosen {
+            Chosen::Down(down) => down.driven.at_foot,
+            Chosen::None(_, state) => *state,
+        };
     }
 
     fn describe(&mut self, index: usize, heavier: Option<Choice>) -> Descent {
-        let in_reserve = self.choose(index, ServiceBrakes::InReserve);
-        let snubbing = self.choose(index, ServiceBrakes::MaySnub);
+        let reserve = self.reserve(index);
+        let snubs = self.snubs(index, &reserve);
         let ask = &self.asks[index];
-        let told = (describe::choice(ask, &in_reserve), describe::choice(ask, &snubbing));
+        let in_reserve = describe::choice(ask, &reserve);
+        let snubbing = snubs.as_ref().map_or(in_reserve, |snubs| describe::choice(ask, snubs));
         let (chosen, choice) = match ask.trip.day.service_brakes {
-            ServiceBrakes::InReserve => (&in_reserve, told.0),
-            ServiceBrakes::MaySnub => (&snubbing, told.1),
+            ServiceBrakes::InReserve => (reserve, in_reserve),
+            ServiceBrakes::MaySnub => (snubs.unwrap_or(reserve), snubbing),
         };
-        let mut descent =
-            describe::descent(ask, &self.approach, &self.ahead(index), index + 1, chosen, choice);
-        (descent.in_reserve, descent.snubbing, descent.heavier) = (told.0, told.1, heavier);
-        self.drive_down(index, chosen);
+        let mut descent = describe::descent(ask, &self.approach, index + 1, &chosen, choice);
+        (descent.in_reserve, descent.snubbing, descent.heavier) = (in_reserve, snubbing, heavier);
+        self.go_on(index, &chosen);
         descent
     }
 }

@@ -56,17 +56,10 @@ pub(super) fn totals(road: &Road, run: &Run) -> Totals {
     }
 }
 
-/// Whether brakes would pass the limit after a hard stop on a falling stretch that is no descent.
+/// Whether one hard stop would take the brakes over the limit away from the descents.
 fn hot_elsewhere(trip: Trip<'_>, road: &Road, run: &Run, descents: &[Descent]) -> bool {
-    /// Less is as good as level. Assumed.
-    const FALLING: f64 = -0.01;
     let on_descent = |cell: usize| descents.iter().any(|it| (it.from..it.to).contains(&cell));
-    (0..road.cells()).any(|cell| {
-        road.assessed()[cell]
-            && road.grades()[cell] < FALLING
-            && run.samples[cell].after_stop.0 > trip.day.heat_limit_c
-            && !on_descent(cell)
-    })
+    (0..road.cells()).any(|cell| run.samples[cell].after_stop.0 > trip.day.heat_limit_c && !on_descent(cell))
 }
 
 pub(super) fn notes(

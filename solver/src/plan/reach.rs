@@ -62,7 +62,8 @@ impl Reach {
     }
 }
 
-fn lower(caps: &mut [f64], from: usize, stretch: (usize, usize), speed: f64) {
+/// Lowers the caps of a stretch; the first of them is at the grid point `from`.
+pub(super) fn lower(caps: &mut [f64], from: usize, stretch: (usize, usize), speed: f64) {
     let end = (stretch.1 - from).min(caps.len() - 1);
     for cap in &mut caps[stretch.0.max(from) - from..=end] {
         *cap = cap.min(speed);
@@ -70,7 +71,7 @@ fn lower(caps: &mut [f64], from: usize, stretch: (usize, usize), speed: f64) {
 }
 
 /// Between slow places a truck gains and loses speed at the pace of a driver who slows ahead.
-fn slow_and_speed_up(caps: &mut [f64], step_m: f64) {
+pub(super) fn slow_and_speed_up(caps: &mut [f64], step_m: f64) {
     let way = 2.0 * SERVICE_SLOWING * step_m;
     let next = |slow: f64| (slow * slow + way).sqrt();
     for k in 1..caps.len() {
