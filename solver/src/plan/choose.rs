@@ -167,12 +167,17 @@ impl Ask<'_> {
         least: MetresPerSecond,
     ) -> Option<Down> {
         let least = MetresPerSecond(least.0.max(SLOWEST_SNUB_KMH / 3.6 - 1e-9));
-        let ways: Vec<Way> = self
-            .reached()
-            .filter(|(rung, _)| rung.speed > least)
-            .map(|(rung, governs)| self.way(rung, self.verdict(rung), governs))
-            .collect();
-        // Slower is cooler, nearly always; what is found is driven.
+        // In one gear a slower speed is held less by the engine and gets hotter: what holds no more than a
+        // faster one is left out.
+        let mut most = f64::NEG_INFINITY;
+        let mut ways: Vec<Way> = Vec::new();
+        for (rung, governs) in self.reached().filter(|(rung, _)| rung.speed > least) {
+            if rung.holds > most {
+                most = rung.holds;
+                ways.push(self.way(rung, self.verdict(rung), governs));
+            }
+        }
+        // Among these slower is cooler, nearly always; what is found is driven.
         let (mut found, mut low, mut high) = (None, 0, ways.len());
         while low < high {
             let middle = (low + high) / 2;
