@@ -11,9 +11,6 @@ const FINE_M: f64 = 60.0;
 /// A stretch of which nothing is known is as steep as the road over this length before or behind it, m.
 const BESIDE_M: f64 = 200.0;
 
-/// The same in a file whose heights somewhere are those of no road.
-const UNBELIEVED_SIGMAS: f64 = 15.0;
-
 /// Over this length, m…
 const NO_ROAD_M: f64 = 100.0;
 
@@ -105,8 +102,7 @@ impl Ground {
 
     /// Whether so much height over a length is more than heights of this road may be off.
     pub(super) fn stands_out(&self, height_m: f64, length_m: f64) -> bool {
-        let sigmas = if self.believed { SIGMAS } else { UNBELIEVED_SIGMAS };
-        height_m > sigmas * self.doubt.usual_sigma_m(length_m)
+        self.believed && height_m > SIGMAS * self.doubt.usual_sigma_m(length_m)
     }
 }
 
