@@ -1,8 +1,10 @@
 //! What a plan says: plain data that crosses to the page, the card and the tests.
 
+use super::table::Table;
 use super::totals::Totals;
+use super::ways::{Leg, Proof, Touch, WayDown};
 use crate::day::Withheld;
-use crate::motion::{Answer, Hold};
+use crate::motion::Hold;
 use crate::order::ascending;
 use crate::road::Curve;
 use crate::truck::{Gear, Stage};
@@ -312,93 +314,6 @@ pub struct Advice {
     pub snub: Option<Snub>,
 }
 
-/// What a run down the heights as recorded shows, with the retarder and without the service brakes.
-/// Choosing and saying are two things: the choice must not flicker with what heights err by, and what
-/// is said must not hide a pitch.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Proof {
-    /// It gains at most 4 km/h.
-    Holds,
-    /// It gains more, but no more than the heights may be off: held on the average, and short steep
-    /// bits cannot be ruled out.
-    OnAverage,
-    /// It gains up to 10 km/h on a pitch that is to be believed: the service brakes touch.
-    Touches,
-    /// It gains more on such a pitch, or more than 20 km/h on any: the service brakes are needed there.
-    NeedsBrakes,
-}
-
-/// A stretch on which the truck gets faster than held by the retarder alone.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-pub struct Touch {
-    /// Where it begins.
-    pub from: Metres,
-    /// Where the retarder has brought the truck back to its speed.
-    pub to: Metres,
-    /// By how much the service brakes warm that hold it there, K of the hottest axle group.
-    pub kelvin: f64,
-    /// By how much it gets faster without them.
-    pub gains: MetresPerSecond,
-    /// Mean grade up to where it is fastest.
-    pub grade: Grade,
-    /// The pitch is more than the heights may be off.
-    pub certain: bool,
-}
-
-/// A part of a descent with one gear and one speed.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-pub struct Leg {
-    /// Grid index where it begins: the gear is in and the speed reached.
-    pub from: usize,
-    /// Grid index where it ends.
-    pub to: usize,
-    /// Grid index from which the truck slows for the next leg; the end where it need not.
-    pub slows_from: usize,
-    /// Gear.
-    pub gear: Gear,
-    /// Strongest stage needed on it.
-    pub stage: Stage,
-    /// Speed to hold.
-    pub speed: MetresPerSecond,
-    /// How it is changed to; `None` for the first, whose gear is in before the crest.
-    pub change: Option<LegChange>,
-}
-
-/// A change of gear between two legs.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-pub struct LegChange {
-    /// By here it is done.
-    pub at: Metres,
-    /// The grade there.
-    pub grade: Grade,
-    /// Up or down.
-    pub how: ChangeHow,
-}
-
-/// Which way a gear is changed on a hill.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum ChangeHow {
-    /// Down: the retarder slows the truck first.
-    Down,
-    /// Up: the retarder holds it in the higher gear.
-    Up,
-}
-
-/// Another way down the same descent.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-pub struct WayDown {
-    /// Gear.
-    pub gear: Gear,
-    /// Strongest stage needed.
-    pub stage: Stage,
-    /// Speed to hold.
-    pub speed: MetresPerSecond,
-    /// Time from crest to foot.
-    pub time: Seconds,
-}
-
 /// Service braking in snubs: from the hold speed down, released, and again.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Snub {
@@ -470,33 +385,6 @@ pub struct Carried {
     pub at: Metres,
     /// Speed there.
     pub speed: MetresPerSecond,
-}
-
-/// The answers of every gear and stage on one grade.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-pub struct Table {
-    /// The grade.
-    pub grade: Grade,
-    /// Height of the road.
-    pub height: Metres,
-    /// One row a gear, first gear first.
-    pub rows: Vec<GearRow>,
-}
-
-/// One gear of a [`Table`].
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-pub struct GearRow {
-    /// The gear.
-    pub gear: Gear,
-    /// Road speed at the lowest useful engine speed.
-    pub slowest: MetresPerSecond,
-    /// Road speed at the highest allowed engine speed: the ceiling.
-    pub ceiling: MetresPerSecond,
-    /// Full-stage holding force over demand at the ceiling, less 1; `None` where the grade
-    /// does not push the truck at that speed.
-    pub margin_at_ceiling: Option<f64>,
-    /// One answer a stage, "off" first.
-    pub answers: Vec<Answer>,
 }
 
 /// A stretch of a descent with one stage.

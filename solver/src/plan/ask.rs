@@ -25,6 +25,8 @@ pub(super) struct Ask<'a> {
     pub(super) hill: Hill<'a>,
     pub(super) asked: Asked,
     pub(super) reach: Reach,
+    /// Limits posted on the stretch, each with what is asked for there.
+    pub(super) posted: Vec<(MetresPerSecond, f64)>,
 }
 
 /// A gear and a speed, and who holds the truck in it as far as the hill's demand says.
@@ -38,8 +40,12 @@ pub(super) struct Way {
 
 impl<'a> Ask<'a> {
     pub(super) fn of(trip: Trip<'a>, road: &'a Road, ground: &'a Ground, stretch: Stretch) -> Self {
-        let hill = Hill::of(trip, ground, stretch.from, stretch.to);
+        let (from, to) = (stretch.from, stretch.to);
+        let hill = Hill::of(trip, ground, from, to);
+        let limits = road.limits().iter().filter_map(|limit| limit.within(from, to));
+        let posted = limits.map(|it| (it.speed(), hill.asks(it.from - from, it.to - from).holds)).collect();
         Self {
+            posted,
             trip,
             road,
             stretch,
@@ -69,8 +75,20 @@ impl<'a> Ask<'a> {
 
     /// Ways that the retarder holds with the reserve, from fast to slow.
     pub(super) fn held(&self) -> impl Iterator<Item = Way> {
-        let holds = |(rung, _): &(&Rung, Governs)| rung.with_reserve >= self.asked.holds;
-        self.reached().filter(holds).map(|(rung, governs)| self.way(rung, Verdict::RetarderHolds, governs))
+        let held = |(rung, governs)| {
+            let way = self.way(rung, Verdict::RetarderHolds, governs);
+            let holds = rung.with_reserve >= self.asked.holds && self.holds_posted(way.gear, rung.speed);
+            holds.then_some(way)
+        };
+        self.reached().filter_map(held)
+    }
+
+    /// Whether a gear keeps, with the reserve, the limits that are posted below a speed: a retarder at
+    /// the engine holds less in the same gear at less speed.
+    fn holds_posted(&self, gear: Gear, speed: MetresPerSecond) -> bool {
+        let reserve = self.trip.day.reserve;
+        let lower = self.posted.iter().filter(|(limit, _)| *limit < speed);
+        lower.into_iter().all(|(limit, asked)| self.ladder.holds(gear, *limit, reserve) >= *asked)
     }
 
     /// Where none is held with the reserve: from the speed that holds best to slower ones. Never a
@@ -110,7 +128,14 @@ impl<'a> Ask<'a> {
 
     pub(super) fn way(&self, rung: &Rung, verdict: Verdict, governs: Governs) -> Way {
         let gear = match verdict {
-            Verdict::RetarderHolds => self.ladder.gear_for(rung, self.asked.holds, self.trip.day.reserve),
+            Verdict::RetarderHolds => {
+                let reserve = self.trip.day.reserve;
+                let enough = |gear: Gear| {
+                    self.ladder.holds(gear, rung.speed, reserve) >= self.asked.holds
+                        && self.holds_posted(gear, rung.speed)
+                };
+                self.ladder.highest(rung, enough)
+            }
             Verdict::LittleInReserve | Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => rung.gear,
         };
         Way { verdict, gear, speed: rung.speed, governs }
@@ -126,7 +151,14 @@ impl<'a> Ask<'a> {
         let air = trip.air(self.stretch.highest);
         let full = trip.holding(rung.gear, trip.truck.full_stage(), rung.speed, air);
         let dry = (full.0 / (1.0 + trip.day.reserve) + trip.air_drag(rung.speed, air).0) / trip.weight().0;
-        if dry >= self.asked.holds { Governs::Grip } else { Governs::Control }
+        if rung.with_reserve >= self.asked.holds {
+            // It holds the hill, and not the limits on it.
+            Governs::Posted
+        } else if dry >= self.asked.holds {
+            Governs::Grip
+        } else {
+            Governs::Control
+        }
     }
 
     /// What would govern if the fastest speed of all were accepted.

@@ -3,12 +3,13 @@
 //! Taken is the fastest way that holds, that the road lets the truck reach, and whose drive keeps the
 //! brakes below the limit with one hard stop in hand.
 
-use super::answer::{Governs, NoSafeSpeed, Touch, Verdict};
+use super::answer::{Governs, NoSafeSpeed, Verdict};
 use super::approach::Approach;
 use super::ask::{Ask, Way};
 use super::drive::{Ahead, Driven};
 use super::ladder::SLOWEST_KMH;
 use super::legs::{Part, legs};
+use super::ways::Touch;
 use crate::constants::MPH;
 use crate::day::{Lead, Surface};
 use crate::motion::{Hold, State};
@@ -111,12 +112,17 @@ impl Ask<'_> {
     }
 
     fn in_legs(&self, one: &Way, approach: &Approach, ahead: &Ahead, limit: Celsius) -> Option<Down> {
+        // Limits bind the gear of a whole descent; in legs they would bind each.
+        if !self.posted.is_empty() {
+            return None;
+        }
         let parts = legs(self, one)?;
         let reserve = self.trip.day.reserve;
         let holds = parts.iter().map(|part| {
             let (from, to) = (part.from - self.hill.from, part.to - self.hill.from);
-            let asked = self.hill.asks(from, to);
-            let gear = self.ladder.gear_for(&part.rung, asked.holds, reserve);
+            let asked = self.hill.asks(from, to).holds;
+            let enough = |gear: Gear| self.ladder.holds(gear, part.rung.speed, reserve) >= asked;
+            let gear = self.ladder.highest(&part.rung, enough);
             Hold { from: part.from, to: part.slows_from, gear, speed: part.rung.speed, snub: None }
         });
         let driven = self.drive(approach, holds.collect(), ahead, limit)?;

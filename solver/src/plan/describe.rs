@@ -1,9 +1,6 @@
 //! What is told of one descent.
 
-use super::answer::{
-    Advice, ChangeHow, Choice, Descent, Leg, LegChange, Proof, Relief, Snub, Steepest, Touch, Verdict,
-    WayDown,
-};
+use super::answer::{Advice, Choice, Descent, Relief, Snub, Steepest, Verdict};
 use super::approach::Approach;
 use super::ask::{Ask, Way};
 use super::choose::{Chosen, Down, snub_to};
@@ -13,6 +10,7 @@ use super::hill::joules_per_kelvin;
 use super::ladder::Ladder;
 use super::stages::stage_spans;
 use super::table::table;
+use super::ways::{ChangeHow, Leg, LegChange, Proof, Touch, WayDown};
 use crate::motion::{BrakeHeat, Hold, Run, crawl};
 use crate::road::Road;
 use crate::truck::Stage;

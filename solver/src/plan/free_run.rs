@@ -4,9 +4,9 @@
 //! heights as they were recorded, averaged over no more than can be felt. Where the truck gets faster,
 //! the service brakes are needed there, if the heights are to be believed.
 
-use super::answer::Touch;
 use super::hill::{Hill, joules_per_kelvin};
 use super::ladder::Ladder;
+use super::ways::Touch;
 use crate::constants::GRAVITY;
 use crate::truck::Gear;
 use crate::units::{Metres, MetresPerSecond};

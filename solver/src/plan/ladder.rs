@@ -85,7 +85,7 @@ impl<'a> Ladder<'a> {
 
     /// What a gear holds at a speed and a little above it, whichever is less: nothing that slips away
     /// when the truck has got a little faster is counted on.
-    fn holds(&self, gear: Gear, speed: MetresPerSecond, reserve: f64) -> f64 {
+    pub(super) fn holds(&self, gear: Gear, speed: MetresPerSecond, reserve: f64) -> f64 {
         let above = MetresPerSecond(speed.0 + SPEED_SLACK);
         self.held(gear, speed, reserve).min(self.held(gear, above, reserve))
     }
@@ -104,10 +104,9 @@ impl<'a> Ladder<'a> {
         (force.0 / (1.0 + reserve) + trip.air_drag(speed, self.air).0) / trip.weight().0
     }
 
-    /// The highest gear that holds this at a speed with the reserve, or the one that holds most.
-    pub(super) fn gear_for(&self, rung: &Rung, needed: f64, reserve: f64) -> Gear {
-        let enough = |gear: &Gear| self.holds(*gear, rung.speed, reserve) >= needed;
-        self.in_range(rung.speed).rev().find(enough).unwrap_or(rung.gear)
+    /// The highest gear at a speed that is enough, or the one that holds most.
+    pub(super) fn highest(&self, rung: &Rung, enough: impl Fn(Gear) -> bool) -> Gear {
+        self.in_range(rung.speed).rev().find(|gear| enough(*gear)).unwrap_or(rung.gear)
     }
 
     pub(super) fn rung_at(&self, speed: MetresPerSecond) -> Option<&Rung> {

@@ -25,16 +25,18 @@ mod reach;
 mod stages;
 mod table;
 mod totals;
+mod ways;
 
 pub use answer::{
-    Advice, Carried, Change, ChangeHow, Choice, Descent, GearRow, Governs, Leg, LegChange, NoSafeSpeed, Note,
-    Plan, Proof, Relief, SlowCurve, Snub, StageSpan, Steepest, Sustained, Table, Touch, Verdict, WayDown,
+    Advice, Carried, Change, Choice, Descent, Governs, NoSafeSpeed, Note, Plan, Relief, SlowCurve, Snub,
+    StageSpan, Steepest, Sustained, Verdict,
 };
 pub use ladder::HOLD_SHARE;
 pub use lanes::{HeatStep, Lanes};
 pub(crate) use stages::stage_spans;
-pub use table::table;
+pub use table::{GearRow, Table, table};
 pub use totals::Totals;
+pub use ways::{ChangeHow, Leg, LegChange, Proof, Touch, WayDown};
 
 use crate::day::{Day, ServiceBrakes};
 use crate::motion::{Hold, Run, State, Trip, curves_between};
