@@ -1,5 +1,6 @@
 //! What a plan says: plain data that crosses to the page, the card and the tests.
 
+use super::stages::StageSpan;
 use super::table::Table;
 use super::totals::Totals;
 use super::ways::{Leg, Proof, Touch, WayDown};
@@ -385,17 +386,6 @@ pub struct Carried {
     pub at: Metres,
     /// Speed there.
     pub speed: MetresPerSecond,
-}
-
-/// A stretch of a descent with one stage.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-pub struct StageSpan {
-    /// Grid index where it begins.
-    pub from: usize,
-    /// Grid index where it ends.
-    pub to: usize,
-    /// The weakest stage that holds there.
-    pub stage: Stage,
 }
 
 /// A flat or rising stretch inside a descent.

@@ -1,6 +1,7 @@
 //! The run as arrays for the pictures.
 
-use super::answer::{Choice, Descent, StageSpan};
+use super::answer::{Choice, Descent};
+use super::stages::StageSpan;
 use crate::day::Day;
 use crate::motion::{Hold, Run, Sample, Trip};
 use crate::road::Road;

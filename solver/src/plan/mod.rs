@@ -29,10 +29,11 @@ mod ways;
 
 pub use answer::{
     Advice, Carried, Change, Choice, Descent, Governs, NoSafeSpeed, Note, Plan, Relief, SlowCurve, Snub,
-    StageSpan, Steepest, Sustained, Verdict,
+    Steepest, Sustained, Verdict,
 };
 pub use ladder::HOLD_SHARE;
 pub use lanes::{HeatStep, Lanes};
+pub use stages::StageSpan;
 pub(crate) use stages::stage_spans;
 pub use table::{GearRow, Table, table};
 pub use totals::Totals;
