@@ -2,6 +2,7 @@
 
 mod cautious;
 mod curves;
+mod doubt;
 mod export;
 mod lessons;
 mod monotone;

@@ -26,43 +26,68 @@ const SHARES: [(f64, f64); 10] = [
     (2_000.0, 0.89),
 ];
 
+/// Bend of a road too short to show its own, metres: the median of public recordings.
+const USUAL_BEND_M: f64 = 8.6;
+/// The ripple is taken over twice this length, metres.
+const RIPPLE_M: f64 = 50.0;
+/// Three heights whose errors do not know of each other make a second difference √6 times as large as
+/// one error; the difference of two is √2 times as large.
+const RIPPLE_SHARE: f64 = 0.577_350_269_189_625_8;
+
 /// How far height differences of a road may be off.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Doubt {
     /// Root of the mean square of z(s) − 2·z(s + 300 m) + z(s + 600 m) of the recorded heights,
     /// metres. 4.6, 8.6 and 22 m at the 5th, 50th and 95th percentile of public recordings.
     pub bend_m: f64,
+    /// The same over 50 m, metres: errors that change from one terrain cell to the next, which the
+    /// bend over 300 m hardly sees. On generated receivers and terrain data 81 and 63 % of
+    /// differences over 50 m lay within 2 σ without it.
+    pub ripple_m: f64,
 }
 
 impl Doubt {
     /// Nothing is in doubt.
-    pub const NONE: Self = Self { bend_m: 0.0 };
+    pub const NONE: Self = Self { bend_m: 0.0, ripple_m: 0.0 };
 
     /// The doubt of heights on a grid; those that are not finite are passed over.
     pub(super) fn of(heights_m: &[f64], step_m: f64) -> Self {
-        let width = cells_in(BEND_M, step_m);
-        let (mut sum, mut count) = (0.0, 0usize);
-        for i in 0..heights_m.len().saturating_sub(2 * width) {
-            let bend = heights_m[i] - 2.0 * heights_m[i + width] + heights_m[i + 2 * width];
-            if bend.is_finite() {
-                sum += bend * bend;
-                count += 1;
-            }
-        }
-        Self { bend_m: (sum / count.max(1) as f64).sqrt() }
+        let over = |length_m: f64| bend(heights_m, cells_in(length_m, step_m));
+        Self { bend_m: over(BEND_M).unwrap_or(USUAL_BEND_M), ripple_m: over(RIPPLE_M).unwrap_or(0.0) }
     }
 
     /// One standard deviation of a height difference over a length, metres; level beyond 2 km.
     #[must_use]
     pub fn sigma_m(self, length_m: f64) -> f64 {
-        let mut before = (0.0, 0.0);
-        for (length, share) in SHARES {
-            if length_m <= length {
-                let way = (length_m - before.0) / (length - before.0);
-                return self.bend_m * (before.1 + (share - before.1) * way.max(0.0));
-            }
-            before = (length, share);
-        }
-        self.bend_m * before.1
+        // Errors that last for less than 50 m grow with the root of a shorter length.
+        let ripple_m = RIPPLE_SHARE * self.ripple_m * (length_m / RIPPLE_M).clamp(0.0, 1.0).sqrt();
+        (self.bend_m * share(length_m)).max(ripple_m)
     }
+}
+
+/// Root of the mean square of the second difference over `width` cells; none where the heights are
+/// too few to tell.
+fn bend(heights_m: &[f64], width: usize) -> Option<f64> {
+    let (mut sum, mut count) = (0.0, 0usize);
+    for i in 0..heights_m.len().saturating_sub(2 * width) {
+        let bend = heights_m[i] - 2.0 * heights_m[i + width] + heights_m[i + 2 * width];
+        if bend.is_finite() {
+            sum += bend * bend;
+            count += 1;
+        }
+    }
+    (count > 0).then(|| (sum / count as f64).sqrt())
+}
+
+/// [`SHARES`] between its rows.
+fn share(length_m: f64) -> f64 {
+    let mut before = (0.0, 0.0);
+    for (length, share) in SHARES {
+        if length_m <= length {
+            let way = (length_m - before.0) / (length - before.0);
+            return before.1 + (share - before.1) * way.max(0.0);
+        }
+        before = (length, share);
+    }
+    before.1
 }
