@@ -30,36 +30,42 @@ fn count(truth: &TrueRoad, road: &Road, counts: &mut [(usize, usize); 4]) {
     }
 }
 
-fn hold(instrument: Instrument, spacing_m: f64) {
+fn hold(instrument: Instrument, spacing_m: f64, jitter_m: f64) {
     let mut counts = [(0, 0); 4];
     for seed in ROADS {
         let truth = TrueRoad::random(seed, 20_000.0);
-        let road = survey_drive(&truth, &Drive::new(instrument, spacing_m, seed ^ 0x5eed));
+        let road = survey_drive(&truth, &Drive { jitter_m, ..Drive::new(instrument, spacing_m, seed ^ 0x5eed) });
         count(&truth, &road, &mut counts);
     }
     let shares = counts.map(|(all, within)| within as f64 / all as f64);
-    println!("{instrument:?}, points {spacing_m} m apart: within 2 σ over 50, 200, 500, 1000 m: {shares:.3?}");
+    println!("{instrument:?}, points {spacing_m} m apart, jitter {jitter_m} m: within 2 σ over 50, 200, 500, 1000 m: {shares:.3?}");
     assert!(shares.iter().all(|share| *share >= SHARE), "{instrument:?}: {shares:.3?}");
 }
 
 #[test]
 fn exact_heights_lie_within_their_doubt() {
-    hold(Instrument::Exact, 15.0);
+    hold(Instrument::Exact, 15.0, 0.0);
 }
 
 #[test]
 fn recorded_heights_lie_within_their_doubt() {
-    hold(Instrument::Recorder, 15.0);
+    hold(Instrument::Recorder, 15.0, 0.0);
 }
 
 #[test]
 fn received_heights_lie_within_their_doubt() {
-    hold(Instrument::Receiver, 15.0);
+    hold(Instrument::Receiver, 15.0, 0.0);
 }
 
 #[test]
 fn terrain_heights_lie_within_their_doubt() {
-    hold(Instrument::Terrain, 15.0);
+    hold(Instrument::Terrain, 15.0, 0.0);
+}
+
+#[test]
+fn heights_along_a_trembling_track_lie_within_their_doubt() {
+    hold(Instrument::Recorder, 4.0, 0.5);
+    hold(Instrument::Receiver, 4.0, 1.0);
 }
 
 /// Length of the road over that of the truth, less 1, in parts of a thousand: mean and worst.
@@ -74,19 +80,22 @@ fn lengths(drive: impl Fn(u64) -> Drive) -> (f64, f64) {
     (mean, errors.iter().fold(0.0, |worst: f64, error| worst.max(error.abs())))
 }
 
+/// Exact tracks keep their length: what is missing are the chords of bends, 0.4 in 1,000 where points
+/// lie 12 m apart. Trembling ones would be up to 16 in 1,000 too long here as they were recorded.
 #[test]
 fn quick_errors_of_place_barely_lengthen_a_road() {
-    for spacing_m in [3.0, 6.0, 12.0, 24.0] {
-        for (instrument, jitter_m) in [
-            (Instrument::Exact, 0.0),
-            (Instrument::Recorder, 0.0),
-            (Instrument::Recorder, 0.5),
-            (Instrument::Receiver, 1.0),
-            (Instrument::Receiver, 2.0),
+    for spacing_m in [3.0, 6.0, 12.0] {
+        for (instrument, jitter_m, most) in [
+            (Instrument::Exact, 0.0, 0.5),
+            (Instrument::Recorder, 0.0, 0.5),
+            (Instrument::Recorder, 0.5, 0.5),
+            (Instrument::Receiver, 1.0, 1.5),
+            (Instrument::Receiver, 2.0, 4.0),
         ] {
             let (mean, worst) =
                 lengths(|seed| Drive { jitter_m, ..Drive::new(instrument, spacing_m, seed ^ 0x5eed) });
-            println!("{instrument:?}, {spacing_m} m, jitter {jitter_m} m: {mean:.2} {worst:.2} of 1000");
+            println!("{instrument:?}, {spacing_m} m, jitter {jitter_m} m: {mean:.2}, worst {worst:.2} of 1,000");
+            assert!(mean.abs() <= most, "{instrument:?}, {spacing_m} m, jitter {jitter_m} m: {mean:.2}");
         }
     }
 }

@@ -155,8 +155,13 @@ const SHORTEST_BEND_M: f64 = 50.0;
 /// curves found.
 #[must_use]
 pub fn bends(instrument: Instrument, seed: u64) -> (Vec<Bent>, Road) {
-    let road = TrueRoad::random(seed, 20_000.0);
-    let ours = survey_drive(&road, &Drive::new(instrument, 15.0, seed ^ 0x5eed));
+    bends_of(&TrueRoad::random(seed, 20_000.0), &Drive::new(instrument, 15.0, seed ^ 0x5eed))
+}
+
+/// The same of a road and a drive of one's own.
+#[must_use]
+pub fn bends_of(road: &TrueRoad, drive: &Drive) -> (Vec<Bent>, Road) {
+    let ours = survey_drive(road, drive);
     let scale = ours.length_m() / road.length_m() / ours.step_m();
     let whole = |from_m: f64, bend: &Bend| {
         (bend.length_m >= SHORTEST_BEND_M || 1.0 / bend.curvature.abs() < 30.0)

@@ -31,6 +31,7 @@ mod profile;
 mod quality;
 mod roadside;
 mod segments;
+mod steady;
 mod survey;
 mod telling;
 mod tilt;
