@@ -34,11 +34,14 @@ fn hold(instrument: Instrument, spacing_m: f64, jitter_m: f64) {
     let mut counts = [(0, 0); 4];
     for seed in ROADS {
         let truth = TrueRoad::random(seed, 20_000.0);
-        let road = survey_drive(&truth, &Drive { jitter_m, ..Drive::new(instrument, spacing_m, seed ^ 0x5eed) });
+        let road =
+            survey_drive(&truth, &Drive { jitter_m, ..Drive::new(instrument, spacing_m, seed ^ 0x5eed) });
         count(&truth, &road, &mut counts);
     }
     let shares = counts.map(|(all, within)| within as f64 / all as f64);
-    println!("{instrument:?}, points {spacing_m} m apart, jitter {jitter_m} m: within 2 σ over 50, 200, 500, 1000 m: {shares:.3?}");
+    println!(
+        "{instrument:?}, points {spacing_m} m apart, jitter {jitter_m} m: within 2 σ over 50, 200, 500, 1000 m: {shares:.3?}"
+    );
     assert!(shares.iter().all(|share| *share >= SHARE), "{instrument:?}: {shares:.3?}");
 }
 
@@ -94,7 +97,9 @@ fn quick_errors_of_place_barely_lengthen_a_road() {
         ] {
             let (mean, worst) =
                 lengths(|seed| Drive { jitter_m, ..Drive::new(instrument, spacing_m, seed ^ 0x5eed) });
-            println!("{instrument:?}, {spacing_m} m, jitter {jitter_m} m: {mean:.2}, worst {worst:.2} of 1,000");
+            println!(
+                "{instrument:?}, {spacing_m} m, jitter {jitter_m} m: {mean:.2}, worst {worst:.2} of 1,000"
+            );
             assert!(mean.abs() <= most, "{instrument:?}, {spacing_m} m, jitter {jitter_m} m: {mean:.2}");
         }
     }

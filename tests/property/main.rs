@@ -9,6 +9,7 @@ mod monotone;
 mod parts;
 mod physics;
 mod readers;
+mod relief;
 mod resampling;
 mod retarders;
 mod ride;

@@ -15,6 +15,7 @@
 mod artefacts;
 pub mod bounds;
 mod clean;
+mod cliffs;
 mod coarser;
 mod curves;
 mod document;

@@ -67,16 +67,14 @@ pub(super) fn steady(line: &mut Line) {
     }
 }
 
-/// For each point the first and the last one that it hangs together with: no segment of the file
-/// begins and no gap lies between.
+/// For each point the first and the last one that it hangs together with: no gap lies between. Where a
+/// recording was stopped and started again at the same place it goes on.
 fn runs(line: &Line) -> Vec<(usize, usize)> {
     let n = line.fixes.len();
     let mut runs = Vec::with_capacity(n);
-    let mut joints = line.joints.iter().copied().peekable();
     let mut from = 0;
     for i in 1..=n {
-        let joint = joints.next_if(|at| *at <= i).is_some_and(|at| at == i);
-        if i == n || joint || line.along_m[i] - line.along_m[i - 1] > bounds::GAP_M {
+        if i == n || line.along_m[i] - line.along_m[i - 1] > bounds::GAP_M {
             runs.resize(i, (from, i - 1));
             from = i;
         }

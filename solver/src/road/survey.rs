@@ -16,6 +16,8 @@ use std::ops::Range;
 const VERY_STEEP_M: f64 = 200.0;
 /// … above this is worth a word (roads for trucks seldom exceed it: common practice, no source).
 const VERY_STEEP_GRADE: f64 = 0.13;
+/// Heights as recorded, which noise makes steeper, are believed to be so from here on.
+const STEEP_GRADE: f64 = 0.15;
 /// Reason told for heights that end within a cell.
 const TOUCHED: Unassessed = Unassessed::NoHeights;
 
@@ -48,7 +50,8 @@ pub fn survey(
     let mut profile = profile::resample(&line, &mut findings);
     drop(line);
     report(0.35)?;
-    let (mended, from_terrain) = artefacts::mend(&mut profile, &mut findings);
+    let mended = artefacts::mend(&mut profile, &mut findings);
+    let (from_terrain, faults, mended) = (mended.bridged, mended.faults, mended.heights_m);
     close_touched(&mut profile, &mended);
     tell_unassessed(&profile, &mut findings);
     drop_slivers(&mut profile, &mut findings);
@@ -65,9 +68,10 @@ pub fn survey(
     let after = quality::roughness(&filtered, &spans, profile.step_m);
     let quality = Quality::new(before, after, from_terrain);
     tell_quality(quality, from_terrain, &mut findings);
-    tell_very_steep(&filtered, &spans, profile.step_m, &mut findings);
+    tell_very_steep(&filtered, &surface, &spans, profile.step_m, &mut findings);
     complete_cut_off(&mut findings, &profile);
-    let segments = segments::split(&filtered, &spans, profile.step_m, quality.class);
+    let mut segments = segments::split(&filtered, &spans, profile.step_m, quality.class);
+    segments::doubt_beside(&mut segments, &faults, profile.step_m);
     let curves = curves::find(&plan(&profile.positions), &known(&profile), profile.step_m);
     let places = places::snap(document.waypoints(), &profile.positions);
     report(1.0)?;
@@ -262,8 +266,15 @@ fn tell_quality(quality: Quality, from_terrain: bool, findings: &mut Vec<Finding
     });
 }
 
-/// Counts the stretches steeper than [`VERY_STEEP_GRADE`], and names the first.
-fn tell_very_steep(heights_m: &[f64], spans: &[Range<usize>], step_m: f64, findings: &mut Vec<Finding>) {
+/// Counts the stretches steeper than [`VERY_STEEP_GRADE`], or [`STEEP_GRADE`] as recorded, and names
+/// the first.
+fn tell_very_steep(
+    filtered_m: &[f64],
+    surface_m: &[f64],
+    spans: &[Range<usize>],
+    step_m: f64,
+    findings: &mut Vec<Finding>,
+) {
     let width = cells_in(VERY_STEEP_M, step_m);
     let length_m = width as f64 * step_m;
     let (mut count, mut steepest) = (0, 0.0f64);
@@ -271,7 +282,10 @@ fn tell_very_steep(heights_m: &[f64], spans: &[Range<usize>], step_m: f64, findi
     let mut end = 0;
     for span in spans.iter().filter(|span| span.len() >= width) {
         for i in span.start..=span.end - width {
-            let grade = ((heights_m[i + width] - heights_m[i]) / length_m).abs();
+            let over = |heights_m: &[f64]| ((heights_m[i + width] - heights_m[i]) / length_m).abs();
+            let (grade, recorded) = (over(filtered_m), over(surface_m));
+            // Rough heights are steep for 200 m now and then; the filter knows better below 15 %.
+            let grade = if recorded >= STEEP_GRADE { grade.max(recorded) } else { grade };
             if grade <= VERY_STEEP_GRADE {
                 continue;
             }
