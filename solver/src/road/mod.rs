@@ -23,6 +23,7 @@ mod doubt;
 mod error;
 mod finding;
 mod gpx;
+mod hairpins;
 mod handed;
 mod heights;
 mod join;
