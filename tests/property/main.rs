@@ -4,6 +4,7 @@ mod cautious;
 mod curves;
 mod doubt;
 mod export;
+mod gaps;
 mod lessons;
 mod monotone;
 mod parts;

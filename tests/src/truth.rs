@@ -1,6 +1,6 @@
 //! How near the road comes to the truth on generated roads: the figures behind "can be trusted".
 
-use crate::generate::{Bend, Bump, Drive, Instrument, TrueRoad, gpx_text};
+use crate::generate::{Bend, Bump, Drive, Instrument, Sample, TrueRoad, gpx_text};
 use solver::road::{Class, Curve, FindingKind, Road, read, survey};
 
 /// Seeds of the roads of a survey of errors.
@@ -53,7 +53,16 @@ pub fn mean(errors: &[Errors]) -> Errors {
 /// Where the file cannot be used: the generator writes usable files only.
 #[must_use]
 pub fn survey_drive(road: &TrueRoad, drive: &Drive) -> Road {
-    let text = gpx_text("generated", &drive.record(road), &[], 7);
+    survey_samples(&drive.record(road))
+}
+
+/// The road that the project makes of these points.
+///
+/// # Panics
+/// Where they cannot be used.
+#[must_use]
+pub fn survey_samples(samples: &[Sample]) -> Road {
+    let text = gpx_text("generated", samples, &[], 7);
     let document = read(text.as_bytes(), &mut |_| true).unwrap_or_else(|e| panic!("not read: {e}"));
     survey(&document, 0, &mut |_| true).unwrap_or_else(|e| panic!("not surveyed: {e}"))
 }

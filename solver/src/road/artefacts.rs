@@ -42,7 +42,7 @@ pub(super) struct Mended {
     pub(super) heights_m: Vec<f64>,
     /// Whether anything was bridged.
     pub(super) bridged: bool,
-    /// Stretches that were bridged or taken out, as ranges of cells.
+    /// Stretches that were bridged, taken out or filled between points far apart, as ranges of cells.
     pub(super) faults: Vec<Range<usize>>,
 }
 
@@ -77,6 +77,7 @@ pub(super) fn mend(profile: &mut Profile, findings: &mut Vec<Finding>) -> Mended
     }
     let bridged = !bridges.is_empty();
     bridges.extend(steps);
+    bridges.extend(profile.drawn.iter().cloned());
     Mended { heights_m: heights, bridged, faults: bridges }
 }
 
