@@ -1,9 +1,9 @@
 //! Crests, sags, dams and pitches that a road could have are left as they are, whatever recorded them:
 //! nothing of them is bridged, taken out or straightened, and what is steep is told.
 
-use solver::road::{FindingKind, Road};
-use tests::generate::{Alignment, Chance, Drive, Instrument, Plan, Tangent, TrueRoad};
-use tests::truth::{bridges, survey_drive};
+use solver::road::{FindingKind, Road, Unassessed};
+use tests::generate::{Alignment, Bump, Chance, Drive, Instrument, Plan, Tangent, TrueRoad};
+use tests::truth::{bridges, survey_drive, survey_samples};
 
 const INSTRUMENTS: [Instrument; 4] =
     [Instrument::Exact, Instrument::Recorder, Instrument::Receiver, Instrument::Terrain];
@@ -109,4 +109,53 @@ fn dams_are_left_as_they_are() {
 #[test]
 fn pitches_are_left_as_they_are_and_told() {
     hold(Kind::Pitch);
+}
+
+/// Heights that jump by 25 to 60 m in one step and do not come back cannot be a road. The jump is taken
+/// out and told, and what a plan reads there is a road again.
+#[test]
+fn jumps_are_taken_out() {
+    for instrument in INSTRUMENTS {
+        let (mut told, mut steepest_found) = (0, 0.0_f64);
+        for seed in SEEDS {
+            let mut chance = Chance::new(seed ^ 0x57e9);
+            let gentle = |length_m: f64, grade: f64| Tangent { length_m, grade, curve_m: 100.0 };
+            let tangents = [gentle(2_000.0, chance.between(-0.06, 0.06)), gentle(2_000.0, -0.03)];
+            let plan = Plan::random(&mut chance, 8_000.0);
+            let truth = TrueRoad { alignment: Alignment::new(900.0, &tangents), plan };
+            let mut samples = Drive::new(instrument, 15.0, seed).record(&truth);
+            let at_m = chance.between(1_000.0, 3_000.0);
+            let jump_m = chance.between(25.0, 60.0) * if chance.happens(0.5) { 1.0 } else { -1.0 };
+            for sample in samples.iter_mut().filter(|sample| sample.s_m > at_m) {
+                sample.height_m += jump_m;
+            }
+            let found = survey_samples(&samples);
+            assert_eq!(bridges(&found), 0, "{instrument:?}, {seed}");
+            told += found.unassessed().iter().filter(|span| span.why == Unassessed::Step).count();
+            let rises =
+                found.surface_m().windows(11).map(|it| (it[10] - it[0]).abs() / 10.0 / found.step_m());
+            steepest_found = steepest_found.max(rises.fold(0.0, f64::max));
+        }
+        println!("{instrument:?}: {told} of 60 jumps, then up to {:.1} % over 100 m", 100.0 * steepest_found);
+        assert_eq!(told, SEEDS.count(), "{instrument:?}");
+        assert!(steepest_found < 0.20, "{instrument:?}: {steepest_found}");
+    }
+}
+
+/// Grades beside a tunnel are said to be less sure than those of the same length elsewhere.
+#[test]
+fn grades_beside_a_fault_are_less_sure() {
+    let truth = TrueRoad::random(3, 12_000.0);
+    let mut drive = Drive::new(Instrument::Terrain, 15.0, 3);
+    drive.bumps = vec![Bump { from_m: 5_000.0, to_m: 5_500.0, rise_m: 40.0 }];
+    let road = survey_drive(&truth, &drive);
+    assert_eq!(bridges(&road), 1);
+    let at = |metres: f64| (metres / road.step_m()) as usize;
+    let (from, to) = (at(4_850.0), at(5_650.0));
+    for segment in road.segments() {
+        let usual = road.quality().class.plus_minus(segment.base_m);
+        let beside = segment.to > from && segment.from < to;
+        assert!(!beside || segment.plus_minus > 1.02 * usual, "{segment:?}");
+        assert!(segment.to > at(4_500.0) || (segment.plus_minus - usual).abs() < 1e-12, "{segment:?}");
+    }
 }
