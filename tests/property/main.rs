@@ -1,6 +1,7 @@
 //! What must hold for any road, truck and file.
 
 mod cautious;
+mod combine;
 mod curves;
 mod doubt;
 mod export;

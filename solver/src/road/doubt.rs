@@ -67,7 +67,7 @@ impl Doubt {
 
 /// Root of the mean square of the second difference over `width` cells; none where the heights are
 /// too few to tell.
-fn bend(heights_m: &[f64], width: usize) -> Option<f64> {
+pub(super) fn bend(heights_m: &[f64], width: usize) -> Option<f64> {
     let (mut sum, mut count) = (0.0, 0usize);
     for i in 0..heights_m.len().saturating_sub(2 * width) {
         let bend = heights_m[i] - 2.0 * heights_m[i + width] + heights_m[i + 2 * width];

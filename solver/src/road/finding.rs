@@ -151,6 +151,13 @@ pub enum FindingKind {
         /// Steepest mean grade over 200 m, as a fraction without sign.
         grade: f64,
     },
+    /// Two recordings of one road differ by more than both may be off; the steeper is used.
+    RecordingsDisagree {
+        /// How far they are apart at most, metres of height …
+        apart_m: f64,
+        /// … over this length, metres.
+        length_m: f64,
+    },
     /// Heights vary more than a road does; grades hold over longer distances only.
     RoughHeights {
         /// Roughness, percentage points.

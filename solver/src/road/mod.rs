@@ -12,11 +12,13 @@
 //! Distances are horizontal, along the WGS 84 ellipsoid. Heights count from whatever the file
 //! counts from: only differences matter.
 
+mod alike;
 mod artefacts;
 pub mod bounds;
 mod clean;
 mod cliffs;
 mod coarser;
+mod combine;
 mod curves;
 mod document;
 mod doubt;
@@ -34,6 +36,7 @@ mod profile;
 mod quality;
 mod roadside;
 mod segments;
+mod shown;
 mod steady;
 mod survey;
 mod telling;
@@ -43,6 +46,8 @@ pub mod trend;
 mod turned;
 mod vertical_curves;
 
+pub use alike::{Match, lie_on_each_other};
+pub use combine::combine;
 pub use curves::{Curve, Turn};
 pub use document::{Course, CourseKind, Document};
 pub use doubt::Doubt;
