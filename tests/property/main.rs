@@ -1,13 +1,17 @@
 //! What must hold for any road, truck and file.
 
 mod cautious;
+mod combine;
 mod curves;
+mod doubt;
 mod export;
+mod gaps;
 mod lessons;
 mod monotone;
 mod parts;
 mod physics;
 mod readers;
+mod relief;
 mod resampling;
 mod retarders;
 mod ride;

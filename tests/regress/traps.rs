@@ -208,7 +208,9 @@ const JUDGED: [Trap; 19] = [
     trap!("viaduct", |o| o
         .found(1, |k| matches!(k, FindingKind::ViaductBridged { drop_m } if (30.0..40.0).contains(drop_m)))),
     trap!("height-step", |o| o.only(1, |k| *k == FindingKind::NotAssessed { why: Unassessed::Step })),
-    trap!("too-steep", |o| o.found(1, |k| *k == FindingKind::NotAssessed { why: Unassessed::TooSteep })),
+    trap!("too-steep", |o| o
+        .found(1, |k| matches!(k, FindingKind::VerySteep { grade } if (0.185..0.195).contains(grade)))
+        && o.road().is_some_and(|road| road.unassessed().is_empty())),
     trap!("metre-steps", |o| o.road().is_some_and(|road| (road.mean_grade(32, 88) + 0.035).abs() < 0.003)),
     trap!("out-and-back", |o| o.clean()
         && o.road().is_some_and(|road| {

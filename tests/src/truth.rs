@@ -1,6 +1,6 @@
 //! How near the road comes to the truth on generated roads: the figures behind "can be trusted".
 
-use crate::generate::{Bend, Bump, Drive, Instrument, TrueRoad, gpx_text};
+use crate::generate::{Bend, Bump, Drive, Instrument, Sample, TrueRoad, gpx_text};
 use solver::road::{Class, Curve, FindingKind, Road, read, survey};
 
 /// Seeds of the roads of a survey of errors.
@@ -53,7 +53,16 @@ pub fn mean(errors: &[Errors]) -> Errors {
 /// Where the file cannot be used: the generator writes usable files only.
 #[must_use]
 pub fn survey_drive(road: &TrueRoad, drive: &Drive) -> Road {
-    let text = gpx_text("generated", &drive.record(road), &[], 7);
+    survey_samples(&drive.record(road))
+}
+
+/// The road that the project makes of these points.
+///
+/// # Panics
+/// Where they cannot be used.
+#[must_use]
+pub fn survey_samples(samples: &[Sample]) -> Road {
+    let text = gpx_text("generated", samples, &[], 7);
     let document = read(text.as_bytes(), &mut |_| true).unwrap_or_else(|e| panic!("not read: {e}"));
     survey(&document, 0, &mut |_| true).unwrap_or_else(|e| panic!("not surveyed: {e}"))
 }
@@ -155,8 +164,13 @@ const SHORTEST_BEND_M: f64 = 50.0;
 /// curves found.
 #[must_use]
 pub fn bends(instrument: Instrument, seed: u64) -> (Vec<Bent>, Road) {
-    let road = TrueRoad::random(seed, 20_000.0);
-    let ours = survey_drive(&road, &Drive::new(instrument, 15.0, seed ^ 0x5eed));
+    bends_of(&TrueRoad::random(seed, 20_000.0), &Drive::new(instrument, 15.0, seed ^ 0x5eed))
+}
+
+/// The same of a road and a drive of one's own.
+#[must_use]
+pub fn bends_of(road: &TrueRoad, drive: &Drive) -> (Vec<Bent>, Road) {
+    let ours = survey_drive(road, drive);
     let scale = ours.length_m() / road.length_m() / ours.step_m();
     let whole = |from_m: f64, bend: &Bend| {
         (bend.length_m >= SHORTEST_BEND_M || 1.0 / bend.curvature.abs() < 30.0)

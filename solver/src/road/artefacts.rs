@@ -1,174 +1,137 @@
 //! What no smoother removes: heights of the hill above a tunnel, of the valley below a bridge,
 //! and steps that do not come back.
 //!
-//! Terrain data know the ground, not the road. Up and down again (or down and up) within a
-//! short way, steeper than any road for trucks, with a straight line between that a road could
-//! have: that is a tunnel (a bridge), and the line is used. What has no partner is not believed.
+//! Terrain data know the ground, not the road. Up a cliff and down another (or down and up), with a
+//! straight line between that a road could have: that is a tunnel (a bridge), and the line is used. A
+//! cliff that has no partner is a jump, and is taken out. What a road could have is left alone,
+//! however steep: it is told, and planned for.
 
+use super::cliffs::{self, Cliff};
 use super::finding::{Finding, FindingKind, Unassessed};
 use super::profile::Profile;
 use crate::order::ascending;
 use std::ops::Range;
 
-/// Slopes are taken over this length, metres.
-const SLOPE_M: f64 = 30.0;
-/// A flank is at least this steep …
-const FLANK_GRADE: f64 = 0.16;
-/// … and climbs by this much more than the steepest road would, metres: noise does not.
-const FLANK_EXCESS_M: f64 = 6.0;
-/// From a flank outwards, it goes on while steeper than this.
-const FOOT_GRADE: f64 = 0.12;
 /// Longest tunnel or bridge that is looked for, metres.
 const LONGEST_M: f64 = 3_000.0;
-/// Most flanks that are tried as the partner of one.
+/// Most cliffs that are tried as the partner of one.
 const MOST_PARTNERS: usize = 64;
 /// The straight replacement is no steeper than this.
-const LINE_GRADE: f64 = 0.10;
+const LINE_GRADE: f64 = 0.12;
 /// Heights stand off the straight replacement by this at least, metres …
 const OFF_LINE_M: f64 = 8.0;
 /// … and by this share of its length: a real crest, rounder than that, is never cut off.
 const OFF_LINE_SHARE: f64 = 0.045;
-/// A flank without a partner is a step if it is this steep …
+/// Each of the two cliffs makes up this share of that at least: a hill above a tunnel stands on its
+/// cliffs, and a crest on flanks that a road can have, with a short cliff of noise in them.
+const CLIFF_SHARE: f64 = 0.5;
+/// A cliff without a partner is a step if it is this steep …
 const STEP_GRADE: f64 = 0.25;
 /// … and this high, metres.
 const STEP_RISE_M: f64 = 12.0;
-/// To either side of a step heights are not believed, metres.
+/// To either side of a step heights are not believed, metres …
 const BESIDE_STEP_M: f64 = 50.0;
-/// Longer than this, metres …
-const STEEP_M: f64 = 300.0;
-/// … no road for trucks is steeper than this (common practice, no source).
-const STEEP_GRADE: f64 = 0.15;
+/// … at most this far, metres …
+const MOST_BESIDE_STEP_M: f64 = 300.0;
+/// … as far as it takes for the step, spread over it, to be no steeper than this.
+const SPREAD_GRADE: f64 = 0.15;
 
-/// A run of grid points that is too steep for a road.
-#[derive(Clone, Debug)]
-struct Flank {
-    from: usize,
-    to: usize,
-    rises: bool,
+/// Heights with what cannot be a road taken out.
+pub(super) struct Mended {
+    /// Heights to be filtered; NaN where unknown, or taken out.
+    pub(super) heights_m: Vec<f64>,
+    /// Whether anything was bridged.
+    pub(super) bridged: bool,
+    /// Stretches that were bridged, taken out or filled between points far apart, as ranges of cells.
+    pub(super) faults: Vec<Range<usize>>,
 }
 
-/// Replaces tunnels and bridges by straight lines and marks steps and impossible grades as not
-/// assessed; returns the heights to be filtered, and whether anything was bridged. Each case is
-/// a finding with its place.
-pub(super) fn mend(profile: &mut Profile, findings: &mut Vec<Finding>) -> (Vec<f64>, bool) {
+/// Replaces tunnels and bridges by straight lines and takes steps out. Each case is a finding with
+/// its place.
+pub(super) fn mend(profile: &mut Profile, findings: &mut Vec<Finding>) -> Mended {
     let mut heights = profile.heights_m.clone();
-    let mut bridged = false;
+    let (mut bridges, mut steps) = (Vec::new(), Vec::new());
     for span in profile.spans() {
-        let mut flanks = find_flanks(profile, &heights, &span);
-        bridged |= bridge(profile, &mut heights, &mut flanks, findings);
-        mark_steps(profile, &heights, &flanks, findings);
-    }
-    for span in profile.spans() {
-        mark_too_steep(profile, &heights, &span, findings);
-    }
-    (heights, bridged)
-}
-
-/// Slope of the stretch of [`SLOPE_M`] around each cell.
-fn find_flanks(profile: &Profile, heights: &[f64], span: &Range<usize>) -> Vec<Flank> {
-    let width = profile.cells_in(SLOPE_M);
-    let length_m = width as f64 * profile.step_m;
-    let slope = |i: usize| (heights[i + width] - heights[i]) / length_m;
-    let mut flanks: Vec<Flank> = Vec::new();
-    if span.len() < width {
-        return flanks;
-    }
-    for i in span.start..=span.end - width {
-        let grade = slope(i);
-        if grade.abs() < FLANK_GRADE {
-            continue;
+        let cliffs = cliffs::find(&heights, &span, profile.step_m);
+        let pairs = pair(profile, &heights, &cliffs);
+        for (i, j) in &pairs {
+            let bridge = cliffs[*i].from..cliffs[*j].to;
+            findings.push(tell_bridge(profile, &bridge, off_line(&heights, &bridge)));
+            straighten(&mut heights, &bridge);
+            bridges.push(bridge);
         }
-        let rises = grade > 0.0;
-        match flanks.last_mut() {
-            Some(flank) if flank.rises == rises && flank.to >= i => flank.to = i + width,
-            Some(_) | None => flanks.push(Flank { from: i, to: i + width, rises }),
+        let alone = |k: &usize| !pairs.iter().any(|(i, j)| (*i..=*j).contains(k));
+        for cliff in (0..cliffs.len()).filter(alone).map(|k| &cliffs[k]) {
+            steps.extend(step(profile, &heights, cliff, &span));
         }
     }
-    for flank in &mut flanks {
-        widen(flank, heights, span);
+    for cells in &steps {
+        findings.push(place(profile, FindingKind::NotAssessed { why: Unassessed::Step }, cells));
+        for reason in &mut profile.why[cells.clone()] {
+            *reason = reason.or(Some(Unassessed::Step));
+        }
     }
-    flanks.retain(|flank| {
-        let run_m = (flank.to - flank.from) as f64 * profile.step_m;
-        (heights[flank.to] - heights[flank.from]).abs() - LINE_GRADE * run_m >= FLANK_EXCESS_M
-    });
-    flanks
+    // Heights within are NaN only now: steps of neighbouring cliffs may overlap.
+    for cells in &steps {
+        heights[cells.start + 1..cells.end].fill(f64::NAN);
+    }
+    let bridged = !bridges.is_empty();
+    bridges.extend(steps);
+    bridges.extend(profile.drawn.iter().cloned());
+    Mended { heights_m: heights, bridged, faults: bridges }
 }
 
-/// Trims level ends, then goes outwards to the feet.
-fn widen(flank: &mut Flank, heights: &[f64], span: &Range<usize>) {
-    let sign = if flank.rises { 1.0 } else { -1.0 };
-    let rise = |i: usize| sign * (heights[i + 1] - heights[i]);
-    while flank.from + 1 < flank.to && rise(flank.from) <= 0.0 {
-        flank.from += 1;
-    }
-    while flank.to > flank.from + 1 && rise(flank.to - 1) <= 0.0 {
-        flank.to -= 1;
-    }
-    // A grid step is close to 10 m; the foot needs no better.
-    let foot = FOOT_GRADE * 10.0;
-    while flank.from > span.start && rise(flank.from - 1) > foot {
-        flank.from -= 1;
-    }
-    while flank.to < span.end && rise(flank.to) > foot {
-        flank.to += 1;
-    }
-}
-
-/// Bridges pairs of flanks that fit, the shortest first; partners leave the list. True if any.
-fn bridge(
-    profile: &Profile,
-    heights: &mut [f64],
-    flanks: &mut Vec<Flank>,
-    findings: &mut Vec<Finding>,
-) -> bool {
+/// Pairs of cliffs that fit, the shortest first; no cliff is in two of them, nor between two of
+/// another pair. In the order of the road.
+fn pair(profile: &Profile, heights: &[f64], cliffs: &[Cliff]) -> Vec<(usize, usize)> {
     let mut pairs: Vec<(usize, usize)> = Vec::new();
-    for (i, first) in flanks.iter().enumerate() {
-        for (j, second) in flanks.iter().enumerate().skip(i + 1).take(MOST_PARTNERS) {
+    for (i, first) in cliffs.iter().enumerate() {
+        for (j, second) in cliffs.iter().enumerate().skip(i + 1).take(MOST_PARTNERS) {
             if second.rises != first.rises && fits(profile, heights, first, second) {
                 pairs.push((i, j));
             }
         }
     }
-    let shortest_first = ascending(pairs.iter().map(|(i, j)| (flanks[*j].to - flanks[*i].from) as f64));
-    let mut used = vec![false; flanks.len()];
-    let mut bridged: Vec<Finding> = Vec::new();
+    let shortest_first = ascending(pairs.iter().map(|(i, j)| (cliffs[*j].to - cliffs[*i].from) as f64));
+    let mut used = vec![false; cliffs.len()];
+    let mut taken: Vec<(usize, usize)> = Vec::new();
     for (i, j) in shortest_first.into_iter().map(|index| pairs[index]) {
-        // Whatever lies between is bridged with them.
-        if used[i..=j].iter().any(|used| *used) {
+        // Whatever lies between is bridged with them; the foot of a neighbour may not be.
+        let apart = |k: &(usize, usize)| cliffs[k.1].to < cliffs[i].from || cliffs[j].to < cliffs[k.0].from;
+        if used[i..=j].iter().any(|used| *used) || !taken.iter().all(apart) {
             continue;
         }
         used[i..=j].fill(true);
-        let (from, to) = (flanks[i].from, flanks[j].to);
-        let off = off_line(heights, from, to);
-        straighten(heights, from, to);
-        bridged.push(tell_bridge(profile, from, to, off));
+        taken.push((i, j));
     }
-    let along = ascending(bridged.iter().map(|finding| finding.from_m.unwrap_or(0.0)));
-    findings.extend(along.into_iter().map(|index| bridged[index].clone()));
-    let any = !bridged.is_empty();
-    let mut keep = used.iter().map(|used| !used);
-    flanks.retain(|_| keep.next().unwrap_or(true));
-    any
+    taken.sort_unstable();
+    taken
 }
 
-fn fits(profile: &Profile, heights: &[f64], first: &Flank, second: &Flank) -> bool {
-    let (from, to) = (first.from, second.to);
-    if to <= from || second.from < first.from {
+fn fits(profile: &Profile, heights: &[f64], first: &Cliff, second: &Cliff) -> bool {
+    if second.to <= first.from || second.from < first.from {
         return false;
     }
-    let length_m = (to - from) as f64 * profile.step_m;
-    let grade = (heights[to] - heights[from]) / length_m;
-    let least_m = OFF_LINE_M.max(OFF_LINE_SHARE * length_m);
-    length_m <= LONGEST_M && grade.abs() <= LINE_GRADE && off_line(heights, from, to).abs() >= least_m
+    let bridge = first.from..second.to;
+    let length_m = bridge.len() as f64 * profile.step_m;
+    let grade = (heights[bridge.end] - heights[bridge.start]) / length_m;
+    let off_m = off_line(heights, &bridge).abs();
+    let stands_on = |cliff: &Cliff| cliff.rise_m(heights) >= CLIFF_SHARE * off_m;
+    length_m <= LONGEST_M
+        && grade.abs() <= LINE_GRADE
+        && off_m >= OFF_LINE_M.max(OFF_LINE_SHARE * length_m)
+        && stands_on(first)
+        && stands_on(second)
 }
 
 /// The largest distance of the heights from the straight line between two grid points, metres;
 /// positive above it.
-fn off_line(heights: &[f64], from: usize, to: usize) -> f64 {
-    let slope = (heights[to] - heights[from]) / (to - from) as f64;
+fn off_line(heights: &[f64], cells: &Range<usize>) -> f64 {
+    let first = heights[cells.start];
+    let slope = (heights[cells.end] - first) / cells.len() as f64;
     let mut worst = 0.0f64;
-    for (i, height) in heights[from..=to].iter().enumerate() {
-        let off = height - (heights[from] + slope * i as f64);
+    for (i, height) in heights[cells.start..=cells.end].iter().enumerate() {
+        let off = height - (first + slope * i as f64);
         if off.abs() > worst.abs() {
             worst = off;
         }
@@ -176,70 +139,42 @@ fn off_line(heights: &[f64], from: usize, to: usize) -> f64 {
     worst
 }
 
-fn straighten(heights: &mut [f64], from: usize, to: usize) {
-    let (first, slope) = (heights[from], (heights[to] - heights[from]) / (to - from) as f64);
-    for (i, height) in heights[from..to].iter_mut().enumerate() {
+fn straighten(heights: &mut [f64], cells: &Range<usize>) {
+    let first = heights[cells.start];
+    let slope = (heights[cells.end] - first) / cells.len() as f64;
+    for (i, height) in heights[cells.clone()].iter_mut().enumerate() {
         *height = first + slope * i as f64;
     }
 }
 
-fn tell_bridge(profile: &Profile, from: usize, to: usize, off: f64) -> Finding {
+fn tell_bridge(profile: &Profile, cells: &Range<usize>, off: f64) -> Finding {
     let kind = if off > 0.0 {
         FindingKind::TunnelBridged { rise_m: off }
     } else {
         FindingKind::ViaductBridged { drop_m: -off }
     };
-    place(profile, kind, from, to)
+    place(profile, kind, cells)
 }
 
-fn place(profile: &Profile, kind: FindingKind, from: usize, to: usize) -> Finding {
+fn place(profile: &Profile, kind: FindingKind, cells: &Range<usize>) -> Finding {
     let along = |i: usize| Some(i as f64 * profile.step_m);
-    Finding { kind, count: 1, from_m: along(from), to_m: along(to) }
+    Finding { kind, count: 1, from_m: along(cells.start), to_m: along(cells.end) }
 }
 
-fn mark_steps(profile: &mut Profile, heights: &[f64], flanks: &[Flank], findings: &mut Vec<Finding>) {
-    let beside = profile.cells_in(BESIDE_STEP_M);
-    for flank in flanks {
-        let rise = (heights[flank.to] - heights[flank.from]).abs();
-        let grade = rise / ((flank.to - flank.from) as f64 * profile.step_m);
-        if rise < STEP_RISE_M || grade < STEP_GRADE {
-            continue;
-        }
-        let from = flank.from.saturating_sub(beside);
-        let to = (flank.to + beside).min(profile.why.len());
-        withdraw(profile, from..to, Unassessed::Step, findings);
+/// The cells that are taken out for a cliff without a partner; none where a road might be so steep.
+fn step(profile: &Profile, heights: &[f64], cliff: &Cliff, span: &Range<usize>) -> Option<Range<usize>> {
+    let rise_m = cliff.rise_m(heights);
+    let length_m = (cliff.to - cliff.from) as f64 * profile.step_m;
+    if rise_m < STEP_RISE_M || rise_m < STEP_GRADE * length_m {
+        return None;
     }
-}
-
-/// Marks cells as not assessed and says so.
-fn withdraw(profile: &mut Profile, cells: Range<usize>, why: Unassessed, findings: &mut Vec<Finding>) {
-    findings.push(place(profile, FindingKind::NotAssessed { why }, cells.start, cells.end));
-    for reason in &mut profile.why[cells] {
-        *reason = reason.or(Some(why));
-    }
-}
-
-fn mark_too_steep(profile: &mut Profile, heights: &[f64], span: &Range<usize>, findings: &mut Vec<Finding>) {
-    let width = profile.cells_in(STEEP_M);
-    let limit = STEEP_GRADE * width as f64 * profile.step_m;
-    let mut run: Option<Range<usize>> = None;
-    if span.len() < width {
-        return;
-    }
-    for i in span.start..=span.end - width {
-        if (heights[i + width] - heights[i]).abs() <= limit {
-            continue;
-        }
-        match &mut run {
-            Some(cells) if cells.end >= i => cells.end = i + width,
-            Some(cells) => {
-                let done = std::mem::replace(cells, i..i + width);
-                withdraw(profile, done, Unassessed::TooSteep, findings);
-            }
-            None => run = Some(i..i + width),
-        }
-    }
-    if let Some(cells) = run {
-        withdraw(profile, cells, Unassessed::TooSteep, findings);
-    }
+    let widest = profile.cells_in(MOST_BESIDE_STEP_M);
+    let beside =
+        |cells: usize| cliff.from.saturating_sub(cells).max(span.start)..(cliff.to + cells).min(span.end);
+    let gentle = |cells: &Range<usize>| {
+        let rise_m = (heights[cells.end] - heights[cells.start]).abs();
+        rise_m <= SPREAD_GRADE * cells.len() as f64 * profile.step_m
+    };
+    let narrowest = profile.cells_in(BESIDE_STEP_M);
+    (narrowest..=widest).map(beside).find(gentle).or_else(|| Some(beside(widest)))
 }

@@ -1,9 +1,10 @@
 //! From the points of a course to one line along the ground: stops merged, jumps left out,
-//! gaps known.
+//! trembling taken out, gaps known.
 
 use super::bounds;
 use super::document::Fix;
 use super::finding::{Finding, FindingKind};
+use super::steady;
 use crate::order::ascending;
 
 /// Points that are looked ahead for the way back from a jump.
@@ -33,7 +34,8 @@ impl Line {
     }
 }
 
-/// Joins the segments, merges stops, leaves out jumps; each repair is a finding.
+/// Joins the segments, merges stops, leaves out jumps; each repair is a finding. Then steadies the
+/// track: what is left of its noise is no longer than the road.
 pub(super) fn clean<'a>(parts: impl Iterator<Item = &'a [Fix]>, findings: &mut Vec<Finding>) -> Line {
     let mut fixes: Vec<Fix> = Vec::new();
     let mut joints: Vec<usize> = Vec::new();
@@ -49,6 +51,8 @@ pub(super) fn clean<'a>(parts: impl Iterator<Item = &'a [Fix]>, findings: &mut V
     line.along_m = measure(&line.fixes);
     let merged = fixes.len() - rejected - line.fixes.len();
     report(&line, merged, rejected, keep.first, &fixes, findings);
+    steady::steady(&mut line);
+    line.along_m = measure(&line.fixes);
     line
 }
 

@@ -1,17 +1,19 @@
 //! Curves of the road in plan: radius and direction from the cleaned track.
 //!
 //! A circle is fitted to the points of a window around each cell: over 30 m inside a hairpin,
-//! over 50 m elsewhere, over 90 m where that is not tight (chosen by the radii of generated roads:
+//! or nearly one, over 50 m elsewhere, over 90 m where that is not tight (chosen by the radii of generated roads:
 //! wider windows blur bends of 60 to 120 m). Recorded points cut corners, so that
 //! fitted radii lie to the small side, which is the slow side. A radius is an estimate.
 
+use super::hairpins;
 use super::profile::cells_in;
 use serde::{Deserialize, Serialize};
+use std::ops::Range;
 
 /// A turn of this much, degrees …
-const HAIRPIN_DEG: f64 = 135.0;
-/// … within this way is a hairpin, metres.
-const HAIRPIN_M: f64 = 80.0;
+const SHARP_DEG: f64 = 135.0;
+/// … within this way is fitted over the narrow window, metres.
+const SHARP_M: f64 = 80.0;
 /// Windows of the fit, metres; odd multiples of the grid, so that a cell lies in the middle.
 const TIGHT_M: f64 = 30.0;
 const USUAL_M: f64 = 50.0;
@@ -54,7 +56,7 @@ pub struct Curve {
     pub radius_m: f64,
     /// Which way it turns.
     pub turn: Turn,
-    /// It turns by 135° or more within 80 m.
+    /// It is a turn of 150° or more with a radius under 30 m, or the longest part of one.
     pub hairpin: bool,
 }
 
@@ -63,7 +65,7 @@ pub struct Curve {
 pub(super) fn find(plan: &[(f64, f64)], known: &[bool], step_m: f64) -> Vec<Curve> {
     let cells = known.len();
     let turns = turns(plan, known);
-    let hairpin = mark_hairpins(&turns, cells, step_m);
+    let sharp = mark_sharp(&turns, cells, step_m);
     let width = |length_m: f64| cells_in(length_m, step_m) | 1;
     let fit = |cell: usize, width: usize| {
         let half = width / 2;
@@ -72,14 +74,26 @@ pub(super) fn find(plan: &[(f64, f64)], known: &[bool], step_m: f64) -> Vec<Curv
         whole.then(|| circle_radius(&plan[range.start..=range.end])).flatten()
     };
     let radius = |cell: usize| {
-        if hairpin[cell] {
+        if sharp[cell] {
             return fit(cell, width(TIGHT_M));
         }
         let usual = fit(cell, width(USUAL_M))?;
         if usual > NOT_TIGHT_M { fit(cell, width(WIDE_M)).or(Some(usual)) } else { Some(usual) }
     };
     let radii: Vec<f64> = (0..cells).map(|cell| radius(cell).unwrap_or(f64::INFINITY)).collect();
-    gather(&radii, &turns, &hairpin)
+    let mut curves = gather(&radii, &turns, &sharp);
+    for hairpin in hairpins::find(&turns, step_m) {
+        mark_hairpin(&mut curves, &hairpin);
+    }
+    curves
+}
+
+/// The curve that has most of a hairpin is it.
+fn mark_hairpin(curves: &mut [Curve], hairpin: &Range<usize>) {
+    let shared = |curve: &Curve| curve.to.min(hairpin.end).saturating_sub(curve.from.max(hairpin.start));
+    if let Some(curve) = curves.iter_mut().max_by_key(|curve| shared(curve)).filter(|it| shared(it) > 0) {
+        curve.hairpin = true;
+    }
 }
 
 /// Change of heading at each inner point, radians, left positive; 0 beside what is not known.
@@ -100,32 +114,32 @@ fn turns(plan: &[(f64, f64)], known: &[bool]) -> Vec<f64> {
     turns
 }
 
-/// Cells of windows of [`HAIRPIN_M`] that turn by [`HAIRPIN_DEG`], as far as they turn that way.
-fn mark_hairpins(turns: &[f64], cells: usize, step_m: f64) -> Vec<bool> {
-    let width = cells_in(HAIRPIN_M, step_m).min(cells);
-    let mut hairpin = vec![false; cells];
+/// Cells of windows of [`SHARP_M`] that turn by [`SHARP_DEG`], as far as they turn that way.
+fn mark_sharp(turns: &[f64], cells: usize, step_m: f64) -> Vec<bool> {
+    let width = cells_in(SHARP_M, step_m).min(cells);
+    let mut sharp = vec![false; cells];
     for from in 0..=cells - width {
         // The turns at the inner points of the window's cells.
         let inner = &turns[from + 1..from + width];
         let sum: f64 = inner.iter().sum();
-        if sum.abs() >= HAIRPIN_DEG.to_radians() {
+        if sum.abs() >= SHARP_DEG.to_radians() {
             for (point, turn) in (from + 1..).zip(inner) {
                 if turn * sum > 0.0 {
-                    hairpin[point - 1] = true;
-                    hairpin[point] = true;
+                    sharp[point - 1] = true;
+                    sharp[point] = true;
                 }
             }
         }
     }
-    hairpin
+    sharp
 }
 
 /// Joins neighbouring cells that turn the same way into curves.
-fn gather(radii: &[f64], turns: &[f64], hairpin: &[bool]) -> Vec<Curve> {
+fn gather(radii: &[f64], turns: &[f64], sharp: &[bool]) -> Vec<Curve> {
     let side = |cell: usize| {
         let turn = turns[cell] + turns[cell + 1];
         let curved = radii[cell] <= LARGEST_M && turn.abs() > 0.0;
-        curved.then(|| (if turn > 0.0 { Turn::Left } else { Turn::Right }, hairpin[cell]))
+        curved.then(|| (if turn > 0.0 { Turn::Left } else { Turn::Right }, sharp[cell]))
     };
     let mut curves = Vec::new();
     let mut from = 0;
@@ -134,11 +148,11 @@ fn gather(radii: &[f64], turns: &[f64], hairpin: &[bool]) -> Vec<Curve> {
         if !ended {
             continue;
         }
-        if let Some((turn, hairpin)) = side(from) {
+        if let Some((turn, _)) = side(from) {
             let sum: f64 = turns[from..=cell].iter().sum();
             if sum.abs() >= LEAST_TURN_DEG.to_radians() {
                 let radius_m = tight(&radii[from..cell]);
-                curves.push(Curve { from, to: cell, radius_m, turn, hairpin });
+                curves.push(Curve { from, to: cell, radius_m, turn, hairpin: false });
             }
         }
         from = cell;

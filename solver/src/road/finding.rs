@@ -27,7 +27,8 @@ pub enum Unassessed {
     NoHeights,
     /// Heights jump and do not come back: one side is wrong, and nobody knows which.
     Step,
-    /// Steeper for longer than a road for trucks is: the heights are not believed.
+    /// Steeper for longer than a road for trucks is. No survey withdraws a stretch for that any more: it is
+    /// told ([`FindingKind::VerySteep`]) and planned for.
     TooSteep,
     /// Too short a stretch between two others that are not assessed.
     Sliver,
@@ -149,6 +150,13 @@ pub enum FindingKind {
     VerySteep {
         /// Steepest mean grade over 200 m, as a fraction without sign.
         grade: f64,
+    },
+    /// Two recordings of one road differ by more than both may be off; the steeper is used.
+    RecordingsDisagree {
+        /// How far they are apart at most, metres of height …
+        apart_m: f64,
+        /// … over this length, metres.
+        length_m: f64,
     },
     /// Heights vary more than a road does; grades hold over longer distances only.
     RoughHeights {

@@ -12,16 +12,21 @@
 //! Distances are horizontal, along the WGS 84 ellipsoid. Heights count from whatever the file
 //! counts from: only differences matter.
 
+mod alike;
 mod artefacts;
 pub mod bounds;
 mod clean;
+mod cliffs;
 mod coarser;
+mod combine;
 mod curves;
 mod document;
 mod doubt;
+mod drawn;
 mod error;
 mod finding;
 mod gpx;
+mod hairpins;
 mod handed;
 mod heights;
 mod join;
@@ -31,13 +36,18 @@ mod profile;
 mod quality;
 mod roadside;
 mod segments;
+mod shown;
+mod steady;
 mod survey;
 mod telling;
 mod tilt;
 pub mod track;
 pub mod trend;
+mod turned;
 mod vertical_curves;
 
+pub use alike::{Match, lie_on_each_other};
+pub use combine::combine;
 pub use curves::{Curve, Turn};
 pub use document::{Course, CourseKind, Document};
 pub use doubt::Doubt;
@@ -329,53 +339,6 @@ impl Road {
     /// What was found and repaired, in the order of the work.
     pub fn findings(&self) -> &[Finding] {
         &self.findings
-    }
-
-    /// The same road the other way. Exact by index: twice is the same road, bit for bit.
-    pub fn reversed(&self) -> Road {
-        let mut road = self.clone();
-        let last = self.cells();
-        road.heights_m.reverse();
-        road.recorded_m.reverse();
-        road.surface_m.reverse();
-        road.density_ratios.reverse();
-        road.positions.reverse();
-        road.shape.0.reverse();
-        road.assessed.reverse();
-        road.grades.reverse();
-        road.grades.iter_mut().for_each(|grade| *grade = -*grade);
-        road.segments.reverse();
-        for segment in &mut road.segments {
-            (segment.from, segment.to) = (last - segment.to, last - segment.from);
-            segment.grade = -segment.grade;
-        }
-        road.curves.reverse();
-        for curve in &mut road.curves {
-            (curve.from, curve.to) = (last - curve.to, last - curve.from);
-            curve.turn = curve.turn.opposite();
-        }
-        road.unassessed.reverse();
-        for span in &mut road.unassessed {
-            (span.from, span.to) = (last - span.to, last - span.from);
-        }
-        road.places.reverse();
-        for place in &mut road.places {
-            place.index = last - place.index;
-        }
-        road.limits.reverse();
-        for limit in &mut road.limits {
-            (limit.from, limit.to) = (last - limit.to, last - limit.from);
-        }
-        for (from, to) in &mut road.finding_spans {
-            // A finding with one place only keeps it as its start.
-            (*from, *to) = match (*from, *to) {
-                (Some(a), Some(b)) => (Some(last - b), Some(last - a)),
-                (Some(a), None) => (Some(last - a), None),
-                (None, b) => (None, b.map(|b| last - b)),
-            };
-        }
-        road.place_findings();
-        road
     }
 
     /// Sets the places of the findings from their grid indices.

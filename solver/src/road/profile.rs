@@ -3,6 +3,7 @@
 
 use super::bounds;
 use super::clean::Line;
+use super::drawn;
 use super::finding::{Finding, FindingKind, Unassessed};
 use super::track;
 use std::ops::Range;
@@ -17,6 +18,8 @@ pub(super) struct Profile {
     pub(super) positions: Vec<(f64, f64)>,
     /// For each cell, why it is not assessed, if it is not.
     pub(super) why: Vec<Option<Unassessed>>,
+    /// Long straights of a drawn route, filled between their ends, as ranges of cells.
+    pub(super) drawn: Vec<Range<usize>>,
 }
 
 impl Profile {
@@ -59,9 +62,11 @@ pub(super) fn resample(line: &Line, findings: &mut Vec<Finding>) -> Profile {
         heights_m: vec![f64::NAN; cells + 1],
         positions: place(line, step_m, cells),
         why: vec![None; cells],
+        drawn: Vec::new(),
     };
-    mark_gaps(line, &mut profile);
-    fill_heights(line, &mut profile, findings);
+    let straights = drawn::straights(line);
+    mark_gaps(line, &straights, &mut profile);
+    fill_heights(line, &straights, &mut profile, findings);
     profile
 }
 
@@ -96,14 +101,22 @@ fn mark(profile: &mut Profile, from_m: f64, to_m: f64, reason: Unassessed) {
     }
 }
 
-fn mark_gaps(line: &Line, profile: &mut Profile) {
-    for pair in line.along_m.windows(2).filter(|pair| pair[1] - pair[0] > bounds::GAP_M) {
-        mark(profile, pair[0], pair[1], Unassessed::Gap);
+fn mark_gaps(line: &Line, straights: &[usize], profile: &mut Profile) {
+    for (i, pair) in line.along_m.windows(2).enumerate() {
+        if pair[1] - pair[0] <= bounds::GAP_M {
+            continue;
+        }
+        if straights.binary_search(&i).is_ok() {
+            let cell = |at_m: f64| ((at_m / profile.step_m) as usize).min(profile.why.len() - 1);
+            profile.drawn.push(cell(pair[0])..cell(pair[1]) + 1);
+        } else {
+            mark(profile, pair[0], pair[1], Unassessed::Gap);
+        }
     }
 }
 
 /// Straight lines between neighbouring heights; nothing across gaps and long missing stretches.
-fn fill_heights(line: &Line, profile: &mut Profile, findings: &mut Vec<Finding>) {
+fn fill_heights(line: &Line, straights: &[usize], profile: &mut Profile, findings: &mut Vec<Finding>) {
     let known: Vec<usize> = (0..line.fixes.len()).filter(|i| line.fixes[*i].height_m.is_finite()).collect();
     let (Some(first), Some(last)) = (known.first(), known.last()) else {
         mark(profile, 0.0, line.length_m(), Unassessed::NoHeights);
@@ -119,15 +132,18 @@ fn fill_heights(line: &Line, profile: &mut Profile, findings: &mut Vec<Finding>)
     for pair in known.windows(2) {
         let (a, b) = (pair[0], pair[1]);
         let (sa, sb) = (line.along_m[a], line.along_m[b]);
-        if b > a + 1 {
-            if sb - sa > bounds::FILL_M {
+        let drawn = b == a + 1 && straights.binary_search(&a).is_ok();
+        if b > a + 1 || drawn {
+            if sb - sa > bounds::FILL_M && !drawn {
                 mark(profile, sa, sb, Unassessed::NoHeights);
+                write_ends(line, profile, a, b);
                 continue;
             }
             filled += 1;
             first_fill = first_fill.or(Some((sa, sb)));
             longest_m = longest_m.max(sb - sa);
         } else if sb - sa > bounds::GAP_M {
+            write_ends(line, profile, a, b);
             continue;
         }
         write_between(line, profile, a, b);
@@ -139,6 +155,17 @@ fn fill_heights(line: &Line, profile: &mut Profile, findings: &mut Vec<Finding>)
             from_m: Some(from),
             to_m: Some(to),
         });
+    }
+}
+
+/// The heights at both ends of what is not known, each at the grid point next to it where none is
+/// yet: so that a single height between two gaps is not lost.
+fn write_ends(line: &Line, profile: &mut Profile, a: usize, b: usize) {
+    for i in [a, b] {
+        let point = ((line.along_m[i] / profile.step_m).round() as usize).min(profile.why.len());
+        if !profile.heights_m[point].is_finite() {
+            profile.heights_m[point] = line.fixes[i].height_m;
+        }
     }
 }
 

@@ -9,6 +9,8 @@ use std::ops::Range;
 const BREAK_M: f64 = 50.0;
 /// Longest single segment, metres: it bounds the search.
 const LONGEST_M: f64 = 10_000.0;
+/// Beside a stretch that was bridged or taken out grades are less sure, metres.
+const BESIDE_FAULT_M: f64 = 200.0;
 
 /// A stretch of the road with one grade.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
@@ -53,6 +55,18 @@ pub(super) fn split(
         }
     }
     segments
+}
+
+/// Widens what is said of grades near stretches that were bridged or taken out (ranges of cells): where
+/// heights were wrong, those beside are seldom quite right. A segment that lies there as a whole gets
+/// twice its half-width, others by their share (assumed).
+pub(super) fn doubt_beside(segments: &mut [GradeSegment], faults: &[Range<usize>], step_m: f64) {
+    let beside = cells_in(BESIDE_FAULT_M, step_m);
+    let near = |cell: usize| faults.iter().any(|it| it.start <= cell + beside && cell < it.end + beside);
+    for segment in segments {
+        let cells = (segment.from..segment.to).filter(|cell| near(*cell)).count();
+        segment.plus_minus *= 1.0 + cells as f64 / (segment.to - segment.from) as f64;
+    }
 }
 
 /// Sums from the start of a span, for the least-squares line over any part of it.

@@ -5,17 +5,9 @@ use super::doubt::Doubt;
 use super::error::{Bound, FileError};
 use super::finding::{Finding, FindingKind, Unassessed};
 use super::profile::{Profile, cells_in};
-use super::quality::{self, Class, Quality};
-use super::{
-    Parts, Road, Span, artefacts, bounds, clean, curves, heights, places, profile, segments, track, trend,
-    vertical_curves,
-};
-use std::ops::Range;
+use super::shown::Mended;
+use super::{Parts, Road, Span, artefacts, bounds, clean, curves, heights, places, profile, track};
 
-/// A grade over this length, metres …
-const VERY_STEEP_M: f64 = 200.0;
-/// … above this is worth a word (roads for trucks seldom exceed it: common practice, no source).
-const VERY_STEEP_GRADE: f64 = 0.13;
 /// Reason told for heights that end within a cell.
 const TOUCHED: Unassessed = Unassessed::NoHeights;
 
@@ -48,7 +40,8 @@ pub fn survey(
     let mut profile = profile::resample(&line, &mut findings);
     drop(line);
     report(0.35)?;
-    let (mended, from_terrain) = artefacts::mend(&mut profile, &mut findings);
+    let mended = artefacts::mend(&mut profile, &mut findings);
+    let (from_terrain, faults, mended) = (mended.bridged, mended.faults, mended.heights_m);
     close_touched(&mut profile, &mended);
     tell_unassessed(&profile, &mut findings);
     drop_slivers(&mut profile, &mut findings);
@@ -57,17 +50,12 @@ pub fn survey(
         return Err(FileError::NothingLeft { length_m: chosen.length_m });
     }
     report(0.4)?;
-    let before = quality::roughness(&mended, &spans, profile.step_m);
-    let judged = Quality::new(before, before, from_terrain);
     let surface = filled(&mended);
     let doubt = Doubt::of(&profile.heights_m, profile.step_m);
-    let filtered = filter_spans(&profile, mended, &spans, judged, &mut report)?;
-    let after = quality::roughness(&filtered, &spans, profile.step_m);
-    let quality = Quality::new(before, after, from_terrain);
-    tell_quality(quality, from_terrain, &mut findings);
-    tell_very_steep(&filtered, &spans, profile.step_m, &mut findings);
+    let mended =
+        Mended { heights_m: mended, step_m: profile.step_m, spans: &spans, from_terrain, faults: &faults };
+    let shown = mended.show(&surface, &mut findings, &mut report)?;
     complete_cut_off(&mut findings, &profile);
-    let segments = segments::split(&filtered, &spans, profile.step_m, quality.class);
     let curves = curves::find(&plan(&profile.positions), &known(&profile), profile.step_m);
     let places = places::snap(document.waypoints(), &profile.positions);
     report(1.0)?;
@@ -78,11 +66,11 @@ pub fn survey(
         recorded_m: profile.heights_m,
         surface_m: surface,
         doubt,
-        heights_m: filtered,
+        heights_m: shown.heights_m,
         positions: profile.positions,
-        segments,
+        segments: shown.segments,
         curves,
-        quality,
+        quality: shown.quality,
         places,
         limits: Vec::new(),
         findings,
@@ -209,93 +197,6 @@ fn filled(heights_m: &[f64]) -> Vec<f64> {
     filled
 }
 
-/// Filters each assessed span by itself; between spans a straight line, at the ends level.
-fn filter_spans(
-    profile: &Profile,
-    mended: Vec<f64>,
-    spans: &[Range<usize>],
-    quality: Quality,
-    report: &mut dyn FnMut(f32) -> Result<(), FileError>,
-) -> Result<Vec<f64>, FileError> {
-    let mut heights = mended;
-    let mut last: Option<usize> = None;
-    for span in spans {
-        report(0.4 + 0.5 * span.start as f32 / profile.why.len() as f32)?;
-        let trend = trend::filter(&heights[span.start..=span.end], quality.lambda_m());
-        let curve = cells_in(quality.class.vertical_curve_m(), profile.step_m);
-        heights[span.start..=span.end].copy_from_slice(&vertical_curves::round(&trend.heights_m, curve));
-        match last {
-            None => heights[..span.start].fill(trend.heights_m[0]),
-            Some(from) => {
-                let (first, rise) = (heights[from], heights[span.start] - heights[from]);
-                let cells = (span.start - from) as f64;
-                for (i, height) in heights[from..span.start].iter_mut().enumerate() {
-                    *height = first + rise * (i as f64 / cells);
-                }
-            }
-        }
-        last = Some(span.end);
-    }
-    if let Some(end) = last {
-        let level = heights[end];
-        heights[end..].fill(level);
-    }
-    Ok(heights)
-}
-
-fn tell_quality(quality: Quality, from_terrain: bool, findings: &mut Vec<Finding>) {
-    let poor = match quality.class {
-        Class::Good => return,
-        Class::Fair => false,
-        Class::Poor => true,
-    };
-    findings.push(Finding {
-        kind: FindingKind::RoughHeights {
-            roughness: quality.roughness_before,
-            base_m: quality.class.base_length_m(),
-            poor,
-            from_terrain,
-        },
-        count: 1,
-        from_m: None,
-        to_m: None,
-    });
-}
-
-/// Counts the stretches steeper than [`VERY_STEEP_GRADE`], and names the first.
-fn tell_very_steep(heights_m: &[f64], spans: &[Range<usize>], step_m: f64, findings: &mut Vec<Finding>) {
-    let width = cells_in(VERY_STEEP_M, step_m);
-    let length_m = width as f64 * step_m;
-    let (mut count, mut steepest) = (0, 0.0f64);
-    let mut first: Option<Range<usize>> = None;
-    let mut end = 0;
-    for span in spans.iter().filter(|span| span.len() >= width) {
-        for i in span.start..=span.end - width {
-            let grade = ((heights_m[i + width] - heights_m[i]) / length_m).abs();
-            if grade <= VERY_STEEP_GRADE {
-                continue;
-            }
-            steepest = steepest.max(grade);
-            if count == 0 || i > end {
-                count += 1;
-            }
-            end = i + width;
-            if let (Some(range), 1) = (&mut first, count) {
-                range.end = end;
-            }
-            first = first.or(Some(i..end));
-        }
-    }
-    if let Some(range) = first {
-        findings.push(Finding {
-            kind: FindingKind::VerySteep { grade: steepest },
-            count,
-            from_m: Some(range.start as f64 * step_m),
-            to_m: Some(range.end as f64 * step_m),
-        });
-    }
-}
-
 /// A file that was cut off covers the road up to here.
 fn complete_cut_off(findings: &mut [Finding], profile: &Profile) {
     for finding in findings {
@@ -307,7 +208,7 @@ fn complete_cut_off(findings: &mut [Finding], profile: &Profile) {
 }
 
 /// Runs of cells with the same reason against them.
-fn unassessed(why: &[Option<Unassessed>]) -> Vec<Span> {
+pub(super) fn unassessed(why: &[Option<Unassessed>]) -> Vec<Span> {
     let mut found: Vec<Span> = Vec::new();
     for (cell, reason) in why.iter().enumerate() {
         let Some(why) = *reason else {

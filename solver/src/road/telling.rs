@@ -126,6 +126,7 @@ impl Finding {
             | Kind::TunnelBridged { .. }
             | Kind::ViaductBridged { .. }
             | Kind::VerySteep { .. }
+            | Kind::RecordingsDisagree { .. }
             | Kind::RoughHeights { .. } => Ok(()),
         }
     }
@@ -180,6 +181,7 @@ impl Finding {
             | Kind::TunnelBridged { .. }
             | Kind::ViaductBridged { .. }
             | Kind::VerySteep { .. }
+            | Kind::RecordingsDisagree { .. }
             | Kind::RoughHeights { .. } => Ok(()),
         }
     }
@@ -214,6 +216,10 @@ impl Finding {
                 "Steeper than most roads for trucks at {}, by up to {:.1} % over 200 m; check it against the signs",
                 counted("place"),
                 grade * 100.0
+            ),
+            Kind::RecordingsDisagree { apart_m, length_m } => write!(
+                f,
+                "The two recordings differ by up to {apart_m:.0} m of height over {length_m:.0} m; the steeper one is used"
             ),
             Kind::RoughHeights { roughness, base_m, poor, from_terrain } => {
                 tell_rough(f, *roughness, *base_m, *poor, *from_terrain)

@@ -52,9 +52,14 @@ pub struct Drive {
     pub spacing_m: f64,
     /// Tunnels and bridges.
     pub bumps: Vec<Bump>,
+    /// Errors of place that change within [`JITTER_LENGTH_M`], metres: they lengthen the track.
+    pub jitter_m: f64,
     /// Seed of its errors.
     pub seed: u64,
 }
+
+/// Distance over which the correlation of quick errors of place falls to 1/e, metres.
+const JITTER_LENGTH_M: f64 = 20.0;
 
 /// Correlated errors: one autoregressive step per point. `length_m` is the distance over which
 /// the correlation falls to 1/e.
@@ -80,7 +85,7 @@ impl Drive {
     /// A plain drive without tunnels.
     #[must_use]
     pub fn new(instrument: Instrument, spacing_m: f64, seed: u64) -> Drive {
-        Drive { instrument, spacing_m, bumps: Vec::new(), seed }
+        Drive { instrument, spacing_m, bumps: Vec::new(), jitter_m: 0.0, seed }
     }
 
     /// The recorded points, first and last of the road included.
@@ -155,8 +160,21 @@ impl Drive {
         }
     }
 
-    /// Errors of place, metres north and east. They change slowly: a receiver smooths its track.
+    /// Errors of place, metres north and east.
     fn shifts_m(&self, chance: &mut Chance, count: usize) -> Vec<(f64, f64)> {
+        let mut shifts = self.slow_shifts_m(chance, count);
+        if self.jitter_m > 0.0 {
+            let mut north = Wander::new(self.jitter_m, JITTER_LENGTH_M, self.spacing_m);
+            let mut east = Wander::new(self.jitter_m, JITTER_LENGTH_M, self.spacing_m);
+            for shift in &mut shifts {
+                *shift = (shift.0 + north.next(chance), shift.1 + east.next(chance));
+            }
+        }
+        shifts
+    }
+
+    /// They change slowly: a receiver smooths its track.
+    fn slow_shifts_m(&self, chance: &mut Chance, count: usize) -> Vec<(f64, f64)> {
         let sigma_m = match self.instrument {
             Instrument::Exact | Instrument::Terrain => return vec![(0.0, 0.0); count],
             Instrument::Recorder => 1.0,

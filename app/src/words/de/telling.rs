@@ -251,6 +251,11 @@ pub(super) fn finding(finding: &Finding) -> String {
             places(),
             format::tenths(grade * 100.0)
         ),
+        Kind::RecordingsDisagree { apart_m, length_m } => format!(
+            "Die beiden Aufzeichnungen unterscheiden sich um bis zu {} m Höhe auf {} m; verwendet wird die steilere",
+            format::whole(*apart_m),
+            format::whole(*length_m)
+        ),
         Kind::RoughHeights { roughness, base_m, poor, from_terrain } => {
             rough(*roughness, *base_m, *poor, *from_terrain)
         }

@@ -270,6 +270,11 @@ pub(super) fn finding(finding: &Finding) -> String {
             places(),
             format::tenths(grade * 100.0)
         ),
+        Kind::RecordingsDisagree { apart_m, length_m } => format!(
+            "Las dos grabaciones difieren hasta {} m de altitud en {} m; se usa la más empinada",
+            format::whole(*apart_m),
+            format::whole(*length_m)
+        ),
         Kind::RoughHeights { roughness, base_m, poor, from_terrain } => {
             rough(*roughness, *base_m, *poor, *from_terrain)
         }

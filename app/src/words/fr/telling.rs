@@ -238,6 +238,11 @@ pub(super) fn finding(finding: &Finding) -> String {
             "Plus raide que la plupart des routes pour poids lourds à {count} endroit{s}, jusqu’à {}\u{a0}% sur 200\u{a0}m\u{a0}; vérifiez d’après les panneaux",
             format::tenths(grade * 100.0)
         ),
+        Kind::RecordingsDisagree { apart_m, length_m } => format!(
+            "Les deux enregistrements diffèrent jusqu’à {}\u{a0}m d’altitude sur {}\u{a0}m\u{a0}; le plus raide est utilisé",
+            format::whole(*apart_m),
+            format::whole(*length_m)
+        ),
         Kind::RoughHeights { roughness, base_m, poor, from_terrain } => {
             rough(*roughness, *base_m, *poor, *from_terrain)
         }

@@ -1,0 +1,301 @@
+//! Two recordings of one road as one road.
+//!
+//! Rises from one grid point to the next are averaged, each weighed by how little its recording is in
+//! doubt; so a constant offset between the two falls out by itself. One recording cannot tell a bend of
+//! the road from one of its own errors, but two can: both have the road's bends, and their difference
+//! has only errors. Where they disagree by more than both doubts allow, the steeper is taken: what is
+//! planned is never faster for it.
+
+use super::alike::{Match, lie_on_each_other};
+use super::doubt::{Doubt, bend};
+use super::finding::{Finding, FindingKind};
+use super::profile::{cells_in, spans};
+use super::shown::{Mended, Shown};
+use super::survey::unassessed;
+use super::{Parts, Road};
+use std::ops::Range;
+
+/// Lengths over which the two are compared, metres.
+const COMPARED_M: [f64; 2] = [200.0, 500.0];
+/// They disagree when they differ by more than this many times the sum of both doubts …
+const DISAGREE: f64 = 2.0;
+/// Neither recording counts for less than this (assumed): errors are estimated, too.
+const LEAST_WEIGHT: f64 = 0.05;
+/// … and by this many times what they usually differ by: rough heights disagree a little everywhere.
+const UNUSUAL: f64 = 3.5;
+/// A median deviation times this is a standard one.
+const MEDIAN_TO_SIGMA: f64 = 1.4826;
+/// The bend of errors is taken over twice this length, metres: over 300 m those of the road itself, which
+/// fall out only on the average, are the larger (own choice by the errors on generated roads).
+const BEND_M: f64 = 100.0;
+
+/// One road of two recordings of the same ground; `None` where they are not. It has the grid, the curves,
+/// the places and the name of the one with less of it blank, or else less in doubt.
+#[must_use]
+pub fn combine(a: &Road, b: &Road) -> Option<Road> {
+    let (base, other) = if better(b, a) { (b, a) } else { (a, b) };
+    let ground = lie_on_each_other(base, other)?;
+    let pair = Pair::new(base, other, &ground);
+    let windows = pair.disagreements();
+    let surface_m = pair.surface(&windows);
+    let disagreements = joined(windows);
+    let mut why = vec![None; base.cells()];
+    for span in base.unassessed() {
+        for cell in (span.from..span.to).filter(|cell| pair.rises[*cell].other.is_none()) {
+            why[cell] = Some(span.why);
+        }
+    }
+    let mut findings = kept(base, &why);
+    findings.extend(disagreements.iter().map(|it| it.finding(base.step_m())));
+    let (spans, faults) = (spans(&why), faults(base));
+    let bridged = |road: &Road| road.findings().iter().any(|it| is_bridge(&it.kind));
+    let mended = Mended {
+        heights_m: surface_m.clone(),
+        step_m: base.step_m(),
+        spans: &spans,
+        from_terrain: bridged(base) || bridged(other),
+        faults: &faults,
+    };
+    let Shown { heights_m, quality, segments } =
+        mended.show(&surface_m, &mut findings, &mut |_| Ok(())).ok()?;
+    let known = |(i, height_m): (usize, &f64)| {
+        let seen = base.recorded_m()[i].is_finite() || pair.heights[i].is_some();
+        if seen { *height_m } else { f64::NAN }
+    };
+    Some(Road::from_parts(Parts {
+        name: base.name().to_owned(),
+        step_m: base.step_m(),
+        unassessed: unassessed(&why),
+        recorded_m: surface_m.iter().enumerate().map(known).collect(),
+        doubt: pair.doubt(ground.points()),
+        surface_m,
+        heights_m,
+        positions: base.positions().to_vec(),
+        segments,
+        curves: base.curves().to_vec(),
+        quality,
+        places: base.places().to_vec(),
+        limits: base.limits.clone(),
+        findings,
+    }))
+}
+
+/// Whether a road knows more of its way than another, or as much, and is less in doubt.
+fn better(one: &Road, other: &Road) -> bool {
+    let blank = |road: &Road| road.assessed().iter().filter(|assessed| !**assessed).count();
+    let (of_one, of_other) = (blank(one), blank(other));
+    of_one < of_other || (of_one == of_other && one.doubt().bend_m < other.doubt().bend_m)
+}
+
+/// What is known of the rise of one cell, metres.
+#[derive(Clone, Copy)]
+struct Rise {
+    /// By the first recording: along its surface, which is straight where it knows nothing.
+    base_m: f64,
+    /// Whether that is assessed.
+    assessed: bool,
+    /// By the second, where it lies there and is assessed.
+    other: Option<f64>,
+}
+
+struct Pair<'a> {
+    base: &'a Road,
+    other: &'a Road,
+    /// Heights of the second at the grid points of the first, where it lies there and is assessed.
+    heights: Vec<Option<f64>>,
+    rises: Vec<Rise>,
+    /// Weight of the second, from 0 to 1.
+    weight: f64,
+}
+
+/// A stretch on which the two differ by more than both doubts allow.
+struct Disagreement {
+    cells: Range<usize>,
+    /// How far they are apart at most, metres, and over which length.
+    apart_m: f64,
+    length_m: f64,
+    /// How much further the second rises or falls than the first, metres.
+    steeper_m: f64,
+}
+
+impl<'a> Pair<'a> {
+    fn new(base: &'a Road, other: &'a Road, ground: &Match) -> Self {
+        let height = |point: usize| {
+            let place = ground.place(point)?;
+            let cell = (place as usize).min(other.cells() - 1);
+            let (from, to) = (other.surface_m()[cell], other.surface_m()[cell + 1]);
+            other.assessed()[cell].then_some(from + (to - from) * (place - cell as f64))
+        };
+        let heights: Vec<Option<f64>> = (0..=base.cells()).map(height).collect();
+        let rise = |cell: usize| Rise {
+            base_m: base.surface_m()[cell + 1] - base.surface_m()[cell],
+            assessed: base.assessed()[cell],
+            other: heights[cell].zip(heights[cell + 1]).map(|(from, to)| to - from),
+        };
+        let rises: Vec<Rise> = (0..base.cells()).map(rise).collect();
+        let weight = weight(base, &heights);
+        Self { base, other, heights, rises, weight }
+    }
+
+    /// The combined heights: rises added up from the first height on.
+    fn surface(&self, disagreements: &[Disagreement]) -> Vec<f64> {
+        // Stretches overlap: each has its say in a cell, by how much the one is steeper than the other.
+        let mut votes: Vec<Option<f64>> = vec![None; self.rises.len()];
+        for it in disagreements {
+            for vote in &mut votes[it.cells.clone()] {
+                *vote = Some(vote.unwrap_or(0.0) + it.steeper_m);
+            }
+        }
+        let weight = |vote: Option<f64>| match vote {
+            None => self.weight,
+            Some(steeper_m) if steeper_m > 0.0 => 1.0,
+            Some(_) => 0.0,
+        };
+        let mut height_m = self.base.surface_m()[0];
+        let mut surface_m = vec![height_m];
+        for (rise, vote) in self.rises.iter().zip(votes) {
+            height_m += match rise.other {
+                None => rise.base_m,
+                Some(other_m) if !rise.assessed => other_m,
+                Some(other_m) => rise.base_m + weight(vote) * (other_m - rise.base_m),
+            };
+            surface_m.push(height_m);
+        }
+        surface_m
+    }
+
+    /// Where both know the road and do not agree on it, over any of the lengths.
+    fn disagreements(&self) -> Vec<Disagreement> {
+        let mut found: Vec<Disagreement> = Vec::new();
+        for length_m in COMPARED_M {
+            let width = cells_in(length_m, self.base.step_m());
+            let run_m = width as f64 * self.base.step_m();
+            let rises = (0..(self.rises.len() + 1).saturating_sub(width))
+                .filter_map(|from| self.both(from..from + width).map(|rises| (from, rises)));
+            let rises: Vec<(usize, (f64, f64))> = rises.collect();
+            let usual_m = median(rises.iter().map(|(_, (base_m, other_m))| (base_m - other_m).abs()));
+            let doubt_m = self.base.doubt().sigma_m(run_m) + self.other.doubt().sigma_m(run_m);
+            let allowed_m = (DISAGREE * doubt_m).max(UNUSUAL * MEDIAN_TO_SIGMA * usual_m);
+            for (from, (base_m, other_m)) in rises {
+                let apart_m = (base_m - other_m).abs();
+                if apart_m > allowed_m {
+                    let steeper_m = other_m.abs() - base_m.abs();
+                    found.push(Disagreement { cells: from..from + width, apart_m, length_m, steeper_m });
+                }
+            }
+        }
+        found
+    }
+
+    /// Rises of both over cells that both know, metres.
+    fn both(&self, cells: Range<usize>) -> Option<(f64, f64)> {
+        let ends = self.heights[cells.start].zip(self.heights[cells.end]);
+        let rises = &self.rises[cells.clone()];
+        let known = rises.iter().all(|rise| rise.assessed && rise.other.is_some());
+        let surface = self.base.surface_m();
+        ends.filter(|_| known).map(|(from, to)| (surface[cells.end] - surface[cells.start], to - from))
+    }
+
+    /// On the common ground both doubts together; beside it, that of the first.
+    fn doubt(&self, common: usize) -> Doubt {
+        let share = (common as f64 / self.heights.len() as f64).min(1.0);
+        let (a, b) = (self.base.doubt(), self.other.doubt());
+        let both = |one: f64, other: f64| {
+            let together2 = 1.0 / (1.0 / (one * one) + 1.0 / (other * other));
+            (share * together2 + (1.0 - share) * one * one).sqrt()
+        };
+        Doubt {
+            bend_m: both(a.bend_m, b.bend_m),
+            usual_bend_m: both(a.usual_bend_m, b.usual_bend_m),
+            ripple_m: both(a.ripple_m, b.ripple_m),
+        }
+    }
+}
+
+/// Weight of the second recording from how much each one's errors bend.
+///
+/// The road's own bends r are in both, errors e₁ and e₂ know nothing of each other: from the mean
+/// squares A = r + e₁, B = r + e₂ and D = e₁ + e₂ of both and of their difference,
+/// e₁ = (D + A − B)/2, and the weights are as 1/e.
+fn weight(base: &Road, heights: &[Option<f64>]) -> f64 {
+    let width = cells_in(BEND_M, base.step_m());
+    let other: Vec<f64> = heights.iter().map(|height| height.unwrap_or(f64::NAN)).collect();
+    // Of the first only what the second has, too.
+    let surface = base.surface_m().iter().zip(&other);
+    let first: Vec<f64> = surface.clone().map(|(a, b)| if b.is_finite() { *a } else { f64::NAN }).collect();
+    let difference: Vec<f64> = surface.map(|(a, b)| a - b).collect();
+    let square = |heights_m: &[f64]| bend(heights_m, width).map(|bend_m| bend_m * bend_m);
+    let (Some(a), Some(b), Some(d)) = (square(&first), square(&other), square(&difference)) else {
+        return 0.5;
+    };
+    let (of_first, of_second) = ((d + a - b).max(0.0), (d + b - a).max(0.0));
+    let sum = of_first + of_second;
+    if sum > 0.0 { (of_first / sum).clamp(LEAST_WEIGHT, 1.0 - LEAST_WEIGHT) } else { 0.5 }
+}
+
+fn median(values: impl Iterator<Item = f64>) -> f64 {
+    let mut values: Vec<f64> = values.collect();
+    if values.is_empty() {
+        return 0.0;
+    }
+    let middle = values.len() / 2;
+    *values.select_nth_unstable_by(middle, f64::total_cmp).1
+}
+
+/// Stretches that touch become one.
+fn joined(mut found: Vec<Disagreement>) -> Vec<Disagreement> {
+    found.sort_by_key(|it| it.cells.start);
+    let mut joined: Vec<Disagreement> = Vec::new();
+    for it in found {
+        match joined.last_mut() {
+            Some(last) if it.cells.start <= last.cells.end => {
+                last.cells.end = last.cells.end.max(it.cells.end);
+                if it.apart_m > last.apart_m {
+                    (last.apart_m, last.length_m) = (it.apart_m, it.length_m);
+                }
+            }
+            Some(_) | None => joined.push(it),
+        }
+    }
+    joined
+}
+
+impl Disagreement {
+    fn finding(&self, step_m: f64) -> Finding {
+        Finding {
+            kind: FindingKind::RecordingsDisagree { apart_m: self.apart_m, length_m: self.length_m },
+            count: 1,
+            from_m: Some(self.cells.start as f64 * step_m),
+            to_m: Some(self.cells.end as f64 * step_m),
+        }
+    }
+}
+
+/// Findings of the first recording that still hold: what follows from its heights is told anew, and
+/// what the second one knows is assessed.
+fn kept(base: &Road, why: &[Option<super::Unassessed>]) -> Vec<Finding> {
+    let holds = |(finding, (from, to)): (&Finding, &(Option<usize>, Option<usize>))| {
+        let still = match (&finding.kind, from, to) {
+            (FindingKind::RoughHeights { .. } | FindingKind::VerySteep { .. }, _, _) => false,
+            (FindingKind::NotAssessed { .. }, Some(from), Some(to)) => {
+                why[*from..*to].iter().any(Option::is_some)
+            }
+            (_, _, _) => true,
+        };
+        still.then(|| finding.clone())
+    };
+    base.findings().iter().zip(&base.finding_spans).filter_map(holds).collect()
+}
+
+fn is_bridge(kind: &FindingKind) -> bool {
+    matches!(kind, FindingKind::TunnelBridged { .. } | FindingKind::ViaductBridged { .. })
+}
+
+/// Stretches that were bridged.
+fn faults(base: &Road) -> Vec<Range<usize>> {
+    let placed = base.findings().iter().zip(&base.finding_spans);
+    placed
+        .filter(|(finding, _)| is_bridge(&finding.kind))
+        .filter_map(|(_, (from, to))| Some((*from)?..(*to)?))
+        .collect()
+}
