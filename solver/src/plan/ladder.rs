@@ -78,20 +78,25 @@ impl<'a> Ladder<'a> {
     }
 
     fn rung(&self, gear: Gear, speed: MetresPerSecond) -> Rung {
-        let reserve = self.trip.day.reserve;
-        let (holds, with_reserve) = (self.holds(gear, speed, 0.0), self.holds(gear, speed, reserve));
-        Rung { speed, gear, holds, with_reserve }
+        let here = self.parts(gear, speed);
+        let above = self.parts(gear, above(speed));
+        let least = |reserve: f64| sum(here, reserve).min(sum(above, reserve));
+        Rung { speed, gear, holds: least(0.0), with_reserve: least(self.trip.day.reserve) }
     }
 
     /// What a gear holds at a speed and a little above it, whichever is less: nothing that slips away
     /// when the truck has got a little faster is counted on.
     pub(super) fn holds(&self, gear: Gear, speed: MetresPerSecond, reserve: f64) -> f64 {
-        let above = MetresPerSecond(speed.0 + SPEED_SLACK);
-        self.held(gear, speed, reserve).min(self.held(gear, above, reserve))
+        self.held(gear, speed, reserve).min(self.held(gear, above(speed), reserve))
     }
 
     /// Fall that gear and air hold at a speed, m for each metre of road.
     pub(super) fn held(&self, gear: Gear, speed: MetresPerSecond, reserve: f64) -> f64 {
+        sum(self.parts(gear, speed), reserve)
+    }
+
+    /// The parts of gear and air.
+    fn parts(&self, gear: Gear, speed: MetresPerSecond) -> (f64, f64) {
         let trip = self.trip;
         let ceiling = trip.truck.road_speed(gear, trip.truck.highest_engine_speed());
         // Above the highest engine speed no more is counted on than at it.
@@ -101,7 +106,7 @@ impl<'a> Ladder<'a> {
         } else {
             trip.holding(gear, self.stage, turning, self.air)
         };
-        (force.0 / (1.0 + reserve) + trip.air_drag(speed, self.air).0) / trip.weight().0
+        (force / trip.weight(), trip.air_drag(speed, self.air) / trip.weight())
     }
 
     /// The highest gear at a speed that is enough, or the one that holds most.
@@ -112,4 +117,12 @@ impl<'a> Ladder<'a> {
     pub(super) fn rung_at(&self, speed: MetresPerSecond) -> Option<&Rung> {
         self.rungs.iter().find(|rung| (rung.speed.0 - speed.0).abs() < 1e-6)
     }
+}
+
+fn above(speed: MetresPerSecond) -> MetresPerSecond {
+    MetresPerSecond(speed.0 + SPEED_SLACK)
+}
+
+fn sum((gear, air): (f64, f64), reserve: f64) -> f64 {
+    gear / (1.0 + reserve) + air
 }
