@@ -45,6 +45,24 @@ pub enum ServiceBrakes {
     MaySnub,
 }
 
+/// Which way down leads where several are told.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Lead {
+    /// The fastest that holds: in legs where the gearbox and the hill allow it.
+    #[default]
+    Usual,
+    /// One gear all the way.
+    OneGear,
+    /// One gear in which the retarder alone holds every pitch that was recorded.
+    Untouched,
+}
+
+impl Lead {
+    /// All.
+    pub const ALL: [Self; 3] = [Self::Usual, Self::OneGear, Self::Untouched];
+}
+
 /// What hangs on the driven axles.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
@@ -99,6 +117,9 @@ pub struct Day {
     pub heat_limit_c: f64,
     /// How the service brakes may be used.
     pub service_brakes: ServiceBrakes,
+    /// Which way down leads.
+    #[serde(default)]
+    pub lead: Lead,
     /// Superelevation of the curves, rise over width; 0, flat, where nobody knows better.
     #[serde(default)]
     pub superelevation: f64,
@@ -121,6 +142,7 @@ impl Day {
         reserve: 0.15,
         heat_limit_c: 260.0,
         service_brakes: ServiceBrakes::InReserve,
+        lead: Lead::Usual,
         superelevation: 0.0,
         load: Load::Laden,
         brake_check_stop_min: 0.0,

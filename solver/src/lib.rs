@@ -31,12 +31,12 @@ pub mod study;
 pub mod truck;
 pub mod units;
 
-pub use day::{Day, Load, ServiceBrakes, Surface, Withheld};
+pub use day::{Day, Lead, Load, ServiceBrakes, Surface, Withheld};
 pub use limits::{Entry, Limit, OutOfRange, Quantity};
 pub use motion::{Answer, Trip, Unusable};
 pub use plan::{
-    Advice, Choice, Descent, Governs, HeatStep, Lanes, NoSafeSpeed, Note, Plan, Relief, Snub, StageSpan,
-    Sustained, Table, Totals, Verdict,
+    Advice, ChangeHow, Choice, Descent, Governs, HeatStep, Lanes, Leg, LegChange, NoSafeSpeed, Note, Plan,
+    Proof, Relief, Snub, StageSpan, Sustained, Table, Totals, Touch, Verdict, WayDown,
 };
 pub use road::{FileError, Finding, Road};
 pub use truck::{Gear, Preset, Retarder, Stage, Truck, TruckError, TruckSpec};

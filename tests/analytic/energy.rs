@@ -25,7 +25,7 @@ fn run(truck: &Truck, day: &Day, road: &Road, hold_kmh: f64) -> (Run, State) {
     let speed = MetresPerSecond::from_kmh(hold_kmh);
     let gear = trip.lowest_gear_within(speed, 0.95).expect("a gear");
     let start = State::settled(speed, gear, BrakeHeat::uniform(Celsius(day.brakes_at_start_c)));
-    let hold = Hold { from: 0, to: road.cells(), gear, speed };
+    let hold = Hold { from: 0, to: road.cells(), gear, speed, snub: None };
     (Run::along(trip, road, 0, road.cells(), &[hold], start), start)
 }
 

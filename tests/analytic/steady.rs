@@ -24,7 +24,7 @@ fn a_held_slope_is_steady() {
     let speed = MetresPerSecond::from_kmh(35.0);
     let gear = trip.lowest_gear_within(speed, 0.95).expect("a gear");
     let start = State::settled(speed, gear, BrakeHeat::uniform(day.air()));
-    let hold = Hold { from: 0, to: road.cells(), gear, speed };
+    let hold = Hold { from: 0, to: road.cells(), gear, speed, snub: None };
     let run = Run::along(trip, &road, 0, road.cells(), &[hold], start);
     for sample in &run.samples {
         check("m/s", speed.0, sample.speed.0, 1e-12);
@@ -52,7 +52,7 @@ fn a_gear_too_high_takes_the_service_brakes() {
         .expect("a gear overruns");
     let speed = truck.road_speed(gear, truck.highest_engine_speed() * 0.8);
     let start = State::settled(speed, gear, BrakeHeat::uniform(Celsius(66.0)));
-    let hold = Hold { from: 0, to: road.cells(), gear, speed };
+    let hold = Hold { from: 0, to: road.cells(), gear, speed, snub: None };
     let run = Run::along(trip, &road, 0, road.cells(), &[hold], start);
     let end = run.end.speed;
     let slack = (speed.0 + 5.0 / 3.6).min(truck.road_speed(gear, truck.highest_engine_speed()).0);

@@ -156,7 +156,7 @@ fn the_coolant_warms_along_the_road() {
     let road = Road::from_heights("long", 10.0, heights).expect("heights are sound");
     let speed = MetresPerSecond::from_kmh(78.0);
     let gear = trip.lowest_gear_within(speed, 1.0).expect("a gear");
-    let hold = Hold { from: 0, to: road.cells(), gear, speed };
+    let hold = Hold { from: 0, to: road.cells(), gear, speed, snub: None };
     let start = State::settled(speed, gear, BrakeHeat::uniform(Celsius(66.0)));
     let mut warmth = Vec::new();
     let run = Run::watched(trip, &road, &[hold], start, &mut |state| warmth.push(state.retarder.share()));

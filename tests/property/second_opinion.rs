@@ -75,7 +75,7 @@ fn compare(truck: &Truck, day: &Day) {
     let road = Road::from_heights("one grade", STEP_M, heights).expect("heights are sound");
     let cells = road.cells();
     let gear = too_high_a_gear(trip, speed, trip.air(Metres(1_000.0)));
-    let hold = Hold { from: 0, to: cells, gear, speed };
+    let hold = Hold { from: 0, to: cells, gear, speed, snub: None };
     let start = State::settled(speed, gear, BrakeHeat::uniform(Celsius(START_C)));
     let mut ours: Vec<State> = Vec::new();
     let _ = Run::watched(trip, &road, &[hold], start, &mut |state| ours.push(*state));

@@ -61,11 +61,7 @@ fn blank(worked: &Arc<Worked>, units: Units) -> AnyView {
 /// Of what is blank the first line of all tells more than its note.
 fn is_doubt(note: Note) -> bool {
     match note {
-        Note::StartsInDescent
-        | Note::PartlyUnassessed
-        | Note::PoorHeights
-        | Note::SteeperBeyond
-        | Note::HotElsewhere => true,
+        Note::StartsInDescent | Note::PartlyUnassessed | Note::PoorHeights | Note::HotElsewhere => true,
         Note::StagesWithheld(_) | Note::WetCap | Note::HoldByHand | Note::CannotClimb => false,
     }
 }

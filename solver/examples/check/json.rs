@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 use serde_json::{Value, json};
-use solver::plan::{Advice, Choice, Descent, Plan, Table};
+use solver::plan::{Advice, Choice, Descent, Plan, Table, WayDown};
 use solver::road::Road;
 use solver::units::Joules;
 
@@ -60,6 +60,19 @@ fn of_descent(road: &Road, descent: &Descent) -> Value {
         "reliefs": descent.reliefs.iter().map(|relief| json!({
             "from_m": metre(relief.from), "to_m": metre(relief.to),
         })).collect::<Vec<_>>(),
+        "legs": descent.legs.iter().map(|leg| json!({
+            "from_m": metre(leg.from), "to_m": metre(leg.to), "gear": leg.gear, "stage": leg.stage,
+            "hold_kmh": leg.speed.kmh(),
+            "change": leg.change.map(|change| json!({
+                "at_m": change.at.0, "grade": change.grade.0, "how": change.how,
+            })),
+        })).collect::<Vec<_>>(),
+        "one_gear": descent.one_gear.as_ref().map(of_way),
+        "untouched": descent.untouched.as_ref().map(of_way),
+        "touches": descent.touches.iter().map(|touch| json!({
+            "from_m": touch.from.0, "to_m": touch.to.0, "kelvin": touch.kelvin,
+            "gains_kmh": touch.gains.kmh(), "grade": touch.grade.0, "certain": touch.certain,
+        })).collect::<Vec<_>>(),
         "in_reserve": of_choice(&descent.in_reserve),
         "snubbing": of_choice(&descent.snubbing),
         "heavier": descent.heavier.as_ref().map(of_choice),
@@ -70,11 +83,16 @@ fn of_descent(road: &Road, descent: &Descent) -> Value {
     value
 }
 
+fn of_way(way: &WayDown) -> Value {
+    json!({ "gear": way.gear, "stage": way.stage, "hold_kmh": way.speed.kmh(), "time_s": way.time.0 })
+}
+
 fn of_choice(choice: &Choice) -> Value {
     let advice = choice.advice();
     let number = |pick: fn(&Advice) -> f64| advice.map(pick);
     json!({
         "verdict": choice.verdict(),
+        "proof": advice.map(|a| a.proof),
         "gear": advice.map(|a| a.gear),
         "stage": advice.map(|a| a.stage),
         "hold_kmh": number(|a| a.speed.kmh()),

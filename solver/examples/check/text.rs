@@ -1,7 +1,7 @@
 //! The answer as text.
 
 use solver::motion::{Answer, Trip, Unusable};
-use solver::plan::{Choice, Descent, Governs, Lanes, Note, Plan, Table, Verdict};
+use solver::plan::{Choice, Descent, Governs, Lanes, Note, Plan, Proof, Table, Verdict, WayDown};
 use solver::report::gpx::{Captions, Wording, annotated};
 use solver::road::Road;
 use solver::truck::{Gear, Stage};
@@ -68,7 +68,7 @@ fn grades(out: &mut String, road: &Road) {
 fn of_descent(out: &mut String, d: &Descent) {
     let _ = writeln!(
         out,
-        "\nDescent {}: km {:.2} to {:.2}, {:.0} m down, mean {:.1} %, steepest km {:.1} %, sustained {:.1} % over {:.0} m",
+        "\nDescent {}: km {:.2} to {:.2}, {:.0} m down, mean {:.1} %, steepest km {:.1} %, gear chosen for {:.1} % (asked for over {:.0} m)",
         d.number,
         d.crest.0 / 1e3,
         d.foot.0 / 1e3,
@@ -79,6 +79,35 @@ fn of_descent(out: &mut String, d: &Descent) {
         d.sustained.length.0
     );
     let _ = writeln!(out, "  as entered:        {}", of_choice(&d.choice));
+    for leg in d.legs.iter().filter(|_| d.legs.len() > 1) {
+        let by = leg.change.map_or(d.crest.0, |change| change.at.0) / 1e3;
+        let grade =
+            leg.change.map_or(String::new(), |change| format!(" (on {:.1} %)", change.grade.0 * 100.0));
+        let _ = writeln!(
+            out,
+            "    by km {by:.2}{grade}: gear {}, stage {}, {:.0} km/h",
+            leg.gear.number(),
+            leg.stage.number(),
+            leg.speed.kmh()
+        );
+    }
+    for (told, way) in [("one gear all the way", &d.one_gear), ("nothing for the brakes", &d.untouched)] {
+        if let Some(way) = way {
+            let _ = writeln!(out, "  {told}: {}", of_way(way));
+        }
+    }
+    for touch in &d.touches {
+        let _ = writeln!(
+            out,
+            "  {} km {:.2} to {:.2}, {:.1} %: {:+.0} km/h without the service brakes, {:.0} K with them",
+            if touch.certain { "the brakes touch at" } else { "in doubt:" },
+            touch.from.0 / 1e3,
+            touch.to.0 / 1e3,
+            touch.grade.0 * 100.0,
+            touch.gains.kmh(),
+            touch.kelvin
+        );
+    }
     let _ = writeln!(out, "  brakes in reserve: {}", of_choice(&d.in_reserve));
     let _ = writeln!(out, "  snubs allowed:     {}", of_choice(&d.snubbing));
     if let Some(heavier) = &d.heavier {
@@ -93,6 +122,16 @@ fn of_descent(out: &mut String, d: &Descent) {
     }
 }
 
+fn of_way(way: &WayDown) -> String {
+    format!(
+        "gear {}, stage {}, {:.0} km/h, {:.0} min",
+        way.gear.number(),
+        way.stage.number(),
+        way.speed.kmh(),
+        way.time.0 / 60.0
+    )
+}
+
 fn of_choice(choice: &Choice) -> String {
     match choice {
         Choice::Held(a) => {
@@ -105,12 +144,13 @@ fn of_choice(choice: &Choice) -> String {
                 )
             });
             format!(
-                "gear {}, stage {}, {:.0} km/h, {:.0} 1/min; {} ({:+.0} %), governed by {}; brakes {:.0} °C, after a stop {:.0} °C{snub}",
+                "gear {}, stage {}, {:.0} km/h, {:.0} 1/min; {}, {} ({:+.0} %), governed by {}; brakes {:.0} °C, after a stop {:.0} °C{snub}",
                 a.gear.number(),
                 a.stage.number(),
                 a.speed.kmh(),
                 a.engine_speed.0,
                 verdict(a.verdict),
+                proof(a.proof),
                 a.margin * 100.0,
                 governs(a.governs),
                 a.hottest.0,
@@ -136,6 +176,15 @@ fn verdict(verdict: Verdict) -> &'static str {
     }
 }
 
+fn proof(proof: Proof) -> &'static str {
+    match proof {
+        Proof::Holds => "rolled down",
+        Proof::OnAverage => "on the average",
+        Proof::Touches => "the brakes touch",
+        Proof::NeedsBrakes => "the brakes are needed",
+    }
+}
+
 fn governs(governs: Governs) -> &'static str {
     match governs {
         Governs::SpeedLimit => "the speed limit",
@@ -158,9 +207,6 @@ fn of_note(note: Note) -> &'static str {
         }
         Note::PartlyUnassessed => "Parts of the road could not be assessed; nothing is said there.",
         Note::PoorHeights => "The heights are poor: grades are advisory only.",
-        Note::SteeperBeyond => {
-            "A descent ends or begins at a stretch steeper than a road is believed to be; it is planned for that grade."
-        }
         Note::HotElsewhere => {
             "Away from the descents a hard stop would pass the heat limit on a falling stretch."
         }

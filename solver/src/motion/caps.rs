@@ -4,6 +4,7 @@ use super::forces::{Air, Trip};
 use super::step::Hold;
 use crate::constants::{LEAST_SLOWING, SERVICE_SLOWING, WALKING_SPEED};
 use crate::road::{Curve, Place, PlaceKind, Road};
+use crate::truck::Gear;
 use crate::units::{Grade, MetresPerSecond};
 
 /// The first hold that ends behind a cell: the one it lies in, or the next on the way.
@@ -46,7 +47,8 @@ pub(super) fn entry_caps(trip: Trip<'_>, road: &Road, from: usize, to: usize, ho
         let cell = from + k;
         let grade = Grade(road.grades()[cell]);
         let air = trip.air_on(road, cell);
-        let slowing = slowing_without_brakes(trip, MetresPerSecond(caps[k + 1]), grade, air);
+        let gear = hold_at(holds, cell).map(|hold| hold.gear);
+        let slowing = slowing_without_brakes(trip, MetresPerSecond(caps[k + 1]), gear, grade, air);
         let way = road.step_m() / grade.sin_cos().1;
         let slowing = if slowing < LEAST_SLOWING { SERVICE_SLOWING } else { slowing };
         let allowed = (caps[k + 1] * caps[k + 1] + 2.0 * slowing * way).sqrt();
@@ -81,10 +83,16 @@ pub(crate) fn curves_between<'a>(
     within.map(move |curve| (curve, trip.curve_speed(curve.radius_m)))
 }
 
-/// Deceleration in the lowest gear that does not overspeed, at full stage; negative where the
-/// hill is stronger.
-fn slowing_without_brakes(trip: Trip<'_>, speed: MetresPerSecond, grade: Grade, air: Air) -> f64 {
-    let Some(gear) = trip.lowest_gear_within(speed, 1.0) else {
+/// Deceleration at full stage in the gear of the hold, or in the lowest that does not overspeed;
+/// negative where the hill is stronger.
+fn slowing_without_brakes(
+    trip: Trip<'_>,
+    speed: MetresPerSecond,
+    held_in: Option<Gear>,
+    grade: Grade,
+    air: Air,
+) -> f64 {
+    let Some(gear) = held_in.or_else(|| trip.lowest_gear_within(speed, 1.0)) else {
         return 0.0;
     };
     let holding = trip.retarding(gear, speed, grade, air);

@@ -24,7 +24,7 @@ const FRICTION_SHARE: f64 = 0.5;
 /// A laden vehicle goes at least this much slower than a curve's advisory speed, km/h (printed
 /// by a road authority).
 const LADEN_ALLOWANCE_KMH: f64 = 10.0;
-/// Slower than this no curve is planned, km/h.
+/// The allowance for a load asks for no less than this, km/h.
 const SLOWEST_KMH: f64 = 10.0;
 /// Halvings of the speed sought.
 const HALVINGS: usize = 24;
@@ -58,14 +58,16 @@ pub fn tipping_speed(radius_m: f64, threshold_g: f64) -> MetresPerSecond {
 
 impl Trip<'_> {
     /// The fastest that a curve of this radius, m, may be taken: by side friction and by 60 % of
-    /// the rollover threshold, whichever is slower, less 10 km/h for the load; 10 km/h at least.
+    /// the rollover threshold, whichever is slower, less 10 km/h for the load, which asks for no less
+    /// than 10 km/h.
     #[must_use]
     pub fn curve_speed(self, radius_m: f64) -> MetresPerSecond {
         let threshold = THRESHOLD_SHARE * self.truck.spec().rollover_threshold_g;
         let tipping = tipping_speed(radius_m, threshold + self.day.superelevation);
         let speed = tipping.0.min(self.advisory_speed(radius_m).0);
         let kmh = MetresPerSecond(speed).kmh() - LADEN_ALLOWANCE_KMH;
-        MetresPerSecond::from_kmh(kmh.max(SLOWEST_KMH))
+        // The allowance never asks for less than walking pace; the curve itself may.
+        MetresPerSecond::from_kmh(kmh.max(SLOWEST_KMH.min(MetresPerSecond(speed).kmh())))
     }
 
     /// The speed whose radius this is, with the side friction of the surface.

@@ -26,6 +26,12 @@ const SLOW_IN_GEAR: f64 = 0.6;
 /// At this share of its governed speed an engine gains no more. Assumed.
 const REVVED_OUT: f64 = 0.97;
 
+/// Above its lowest useful speed by this factor the engine takes a higher gear again. Assumed.
+const TURNS_AGAIN: f64 = 1.1;
+
+/// A snub takes about 3 s (SNUB).
+const SNUB_S: f64 = 3.0;
+
 /// Within this of its cap, m/s, the truck cruises.
 const AT_CAP: f64 = 0.3;
 
@@ -85,10 +91,10 @@ impl Driver<'_> {
     /// The gear of the hold; else one that suits what must be pulled or held, kept while it
     /// will do, so that the driver does not shift from one moment to the next.
     fn gear_for(&self, scene: &Scene<'_>) -> Gear {
-        if let Some(hold) = scene.hold {
-            return hold.gear;
-        }
         let (trip, now) = (self.trip, self.state);
+        if let Some(hold) = scene.hold {
+            return self.gear_in_hold(hold);
+        }
         if now.shift.open.0 > 0.0 {
             return now.gear;
         }
@@ -102,6 +108,21 @@ impl Driver<'_> {
             };
         }
         if demand.0 > 0.0 { self.gear_to_hold(scene, demand) } else { self.gear_to_pull(scene, -demand) }
+    }
+
+    /// The gear of the hold; in a bend so slow that the engine would not turn, the highest in which it
+    /// does, until the truck has got faster again.
+    fn gear_in_hold(&self, hold: &Hold) -> Gear {
+        let (truck, now) = (self.trip.truck, self.state);
+        let back = if now.gear < hold.gear { TURNS_AGAIN } else { 1.0 };
+        let lowest = truck.lowest_engine_speed(Stage::OFF);
+        let turns = |gear: Gear, more: f64| truck.engine_speed(gear, now.speed) >= lowest * more;
+        if turns(hold.gear, back) {
+            return hold.gear;
+        }
+        let mut below = truck.gears().filter(|gear| *gear < hold.gear).rev();
+        let slower = below.find(|gear| turns(*gear, if *gear > now.gear { back } else { 1.0 }));
+        slower.or_else(|| truck.gears().next()).unwrap_or(hold.gear)
     }
 
     /// A change while pulling costs its time on the clock, not speed: on cells of ten metres a
@@ -229,6 +250,13 @@ impl Driver<'_> {
         let Some(hold) = scene.hold else {
             return fastest.min(scene.cap).max(WALKING_SPEED);
         };
+        if let Some(to) = hold.snub.filter(|_| scene.cap >= hold.speed.0) {
+            let pushing = first - self.able(scene, v).0;
+            if pushing > 0.0 {
+                return self.snub(hold.speed, to, way, reach(pushing));
+            }
+            self.state.snubbing = false;
+        }
         // The slack is for a hold that the retarder does not manage; nobody takes it into a curve.
         if fastest <= scene.cap || scene.cap < hold.speed.0 {
             return fastest.min(scene.cap).max(WALKING_SPEED);
@@ -242,6 +270,35 @@ impl Driver<'_> {
         let overspeed = trip.truck.road_speed(gear, trip.truck.highest_engine_speed()).0;
         let slack = (hold.speed.0 + SPEED_SLACK).min(overspeed).max(scene.cap);
         slowed.clamp(lowest, slack.min(fastest))
+    }
+
+    /// Speed at the end of a cell where the service brakes are used in snubs: down in one go, then
+    /// let go until the truck has come back to its speed.
+    fn snub(&mut self, hold: MetresPerSecond, to: MetresPerSecond, way: f64, rolled: f64) -> f64 {
+        let v = self.state.speed.0;
+        let begins = v >= hold.0 * (1.0 - 1e-9);
+        if !(self.state.snubbing || begins) {
+            return rolled.min(hold.0);
+        }
+        let slowing = (hold.0 - to.0) / SNUB_S;
+        let next = (v * v - 2.0 * slowing * way).max(0.0).sqrt();
+        self.state.snubbing = next > to.0;
+        next.max(to.0)
+    }
+
+    /// A cell of which only the ends are known: what a hold leaves to the service brakes there warms
+    /// them, and nothing cools them.
+    pub(super) fn pass_unknown(&mut self, scene: &Scene<'_>) {
+        if scene.hold.is_none() {
+            return;
+        }
+        let speed = self.state.speed;
+        let lacking = self.trip.demand(speed, scene.grade, scene.air) - self.able(scene, speed);
+        if lacking.0 > 0.0 {
+            let time = Metres(scene.step) / speed;
+            let warmed = self.state.brakes.after(self.trip, lacking * speed, speed, time);
+            self.state.brakes = self.state.brakes.at_least(warmed);
+        }
     }
 
     /// Books the cell: what kept the truck at that pace, and the heat of it.
@@ -272,7 +329,7 @@ impl Driver<'_> {
         let brakes = self.state.brakes.after(trip, braked * mean, mean, time);
         let retarder = self.warmed(scene, held, mean, time);
         let shift = self.state.shift.after(time);
-        self.state = State { speed: MetresPerSecond(next), gear, brakes, retarder, shift };
+        self.state = State { speed: MetresPerSecond(next), gear, brakes, retarder, shift, ..self.state };
         Sample {
             speed: self.state.speed,
             gear,

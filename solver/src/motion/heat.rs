@@ -58,6 +58,15 @@ impl BrakeHeat {
         self
     }
 
+    /// Group by group the warmer of the two.
+    #[must_use]
+    pub fn at_least(mut self, other: Self) -> Self {
+        for (temperature, other) in self.temperatures.iter_mut().zip(other.temperatures) {
+            *temperature = temperature.max(other);
+        }
+        self
+    }
+
     /// The hottest group.
     #[must_use]
     pub fn hottest(&self, trip: Trip<'_>) -> Celsius {

@@ -82,19 +82,19 @@ impl Run {
     }
 
     /// As [`Run::along`], or `None` as soon as one hard stop would take the service brakes above
-    /// `limit`.
+    /// `limit`; with `watch` told the state at the end of each cell.
     #[must_use]
     pub fn within(
         trip: Trip<'_>,
         road: &Road,
-        from: usize,
-        to: usize,
+        cells: std::ops::Range<usize>,
         holds: &[Hold],
         start: State,
         limit: Celsius,
+        watch: &mut dyn FnMut(&State),
     ) -> Option<Self> {
-        let course = Course { trip, road, from, to, holds, then: None };
-        let (run, kept) = course.drive(&course.caps(), start, limit, &mut |_| ());
+        let course = Course { trip, road, from: cells.start, to: cells.end, holds, then: None };
+        let (run, kept) = course.drive(&course.caps(), start, limit, watch);
         kept.then_some(run)
     }
 
@@ -156,11 +156,6 @@ impl Course<'_> {
             if let Some((_, truck)) = then.filter(|(at, _)| *at == cell) {
                 driver.trip = Trip { truck, ..trip };
             }
-            if !road.assessed()[cell] {
-                samples.push(driver.stand_in());
-                watch(&driver.state);
-                continue;
-            }
             let scene = Scene {
                 grade: Grade(road.grades()[cell]),
                 air: trip.air_on(road, cell),
@@ -169,7 +164,12 @@ impl Course<'_> {
                 ahead: hold_ahead(holds, cell).filter(|hold| hold.from <= cell + ready),
                 cap: caps[cell + 1 - from],
             };
-            let sample = driver.step(&scene);
+            let sample = if road.assessed()[cell] {
+                driver.step(&scene)
+            } else {
+                driver.pass_unknown(&scene);
+                driver.stand_in()
+            };
             samples.push(sample);
             if stops.contains(&(cell + 1)) {
                 driver.rest(rest);

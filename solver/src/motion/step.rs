@@ -15,6 +15,8 @@ pub struct Hold {
     pub gear: Gear,
     /// The speed.
     pub speed: MetresPerSecond,
+    /// Where a snub ends that begins at that speed; `None` where the truck is held steadily.
+    pub snub: Option<MetresPerSecond>,
 }
 
 /// Where a run begins.
@@ -30,13 +32,15 @@ pub struct State {
     pub retarder: Warmth,
     /// The gear change that is under way.
     pub shift: Shift,
+    /// A snub is under way.
+    pub snubbing: bool,
 }
 
 impl State {
     /// At a speed in a gear, with the retarder cold and no shift under way.
     #[must_use]
     pub fn settled(speed: MetresPerSecond, gear: Gear, brakes: BrakeHeat) -> Self {
-        Self { speed, gear, brakes, retarder: Warmth::COLD, shift: Shift::NONE }
+        Self { speed, gear, brakes, retarder: Warmth::COLD, shift: Shift::NONE, snubbing: false }
     }
 }
 

@@ -1,8 +1,11 @@
 //! What a plan says: plain data that crosses to the page, the card and the tests.
 
+use super::stages::StageSpan;
+use super::table::Table;
 use super::totals::Totals;
+use super::ways::{Leg, Proof, Touch, WayDown};
 use crate::day::Withheld;
-use crate::motion::{Answer, Hold};
+use crate::motion::Hold;
 use crate::order::ascending;
 use crate::road::Curve;
 use crate::truck::{Gear, Stage};
@@ -50,7 +53,7 @@ impl Plan {
     /// How the run of the plan takes its descents.
     #[must_use]
     pub fn holds(&self) -> Vec<Hold> {
-        self.descents.iter().map(Descent::hold).collect()
+        self.descents.iter().flat_map(Descent::holds).collect()
     }
 
     /// The descent that decides whether and how the road can be driven, by [`Descent::severity`];
@@ -102,9 +105,6 @@ pub enum Note {
     PartlyUnassessed,
     /// Heights are poor: grades are advisory only.
     PoorHeights,
-    /// At an end of a descent lies a stretch that is steeper than a road is believed to be. It is not
-    /// assessed; the descent is planned for the grade that its heights have.
-    SteeperBeyond,
     /// Away from the descents the road falls where one hard stop would pass the heat limit.
     HotElsewhere,
     /// The truck cannot climb part of this road at full load.
@@ -142,7 +142,7 @@ pub struct Descent {
     /// The steepest means over 100 m, 500 m and 1 km, as far as they fit; what is shorter than
     /// the road's base length is not to be relied on.
     pub steepest: Vec<Steepest>,
-    /// The steepest sustained grade: what the gear is chosen for.
+    /// What the gear is chosen for.
     pub sustained: Sustained,
     /// Hottest service brakes on arrival at the crest.
     pub brakes_at_crest: Celsius,
@@ -155,12 +155,22 @@ pub struct Descent {
     /// The advice with 10 % more mass, used as the day allows; `None` where that mass is out
     /// of range.
     pub heavier: Option<Choice>,
-    /// Answer of each gear and stage on the steepest sustained grade.
+    /// Answer of each gear and stage on the grade that the gear is chosen for.
     pub table: Table,
     /// Stages along the descent, crest to foot.
     pub stages: Vec<StageSpan>,
     /// Flat or rising stretches inside, too short to shift up on.
     pub reliefs: Vec<Relief>,
+    /// The legs of the advice, crest to foot; one where one gear is kept all the way, none where no
+    /// speed is safe.
+    pub legs: Vec<Leg>,
+    /// The same with one gear all the way; `None` where no speed is safe.
+    pub one_gear: Option<WayDown>,
+    /// Gear and speed at which the retarder alone holds every pitch that was recorded, whether it is
+    /// to be believed or not; `None` where none does.
+    pub untouched: Option<WayDown>,
+    /// Where the truck gets faster than held by the retarder alone: there the service brakes are needed.
+    pub touches: Vec<Touch>,
     /// What would let the retarder hold it with the reserve; `None` where it does.
     pub change: Option<Change>,
     /// Speed carried into a rise that follows within a kilometre of the foot, as driven by the
@@ -173,14 +183,35 @@ pub struct Descent {
 }
 
 impl Descent {
-    /// How the run of the plan takes it; where no speed is safe, at the slowest tried.
+    /// How the run of the plan takes it, leg by leg; where no speed is safe, at the slowest tried.
+    #[must_use]
+    pub fn holds(&self) -> Vec<Hold> {
+        match &self.choice {
+            Choice::Held(advice) => {
+                let snub = advice.snub.map(|snub| snub.to);
+                let hold = |leg: &Leg| Hold {
+                    from: leg.from,
+                    to: leg.slows_from,
+                    gear: leg.gear,
+                    speed: leg.speed,
+                    snub,
+                };
+                self.legs.iter().map(hold).collect()
+            }
+            Choice::NoSafeSpeed(none) => {
+                vec![Hold { from: self.from, to: self.to, gear: none.gear, speed: none.slowest, snub: None }]
+            }
+        }
+    }
+
+    /// The gear and speed that are told for it as a whole: those of the slowest leg.
     #[must_use]
     pub fn hold(&self) -> Hold {
         let (gear, speed) = match &self.choice {
             Choice::Held(advice) => (advice.gear, advice.speed),
             Choice::NoSafeSpeed(none) => (none.gear, none.slowest),
         };
-        Hold { from: self.from, to: self.to, gear, speed }
+        Hold { from: self.from, to: self.to, gear, speed, snub: None }
     }
 
     /// Steepest mean grade over a kilometre, or over the whole where it is shorter.
@@ -191,12 +222,12 @@ impl Descent {
     }
 }
 
-/// The steepest sustained grade of a descent.
+/// What the gear of a descent is chosen for: a hill of this even grade asks for as much.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Sustained {
-    /// Where it begins.
+    /// Where the stretch begins that asks for most.
     pub from: Metres,
-    /// Over which length it is the mean.
+    /// Its length.
     pub length: Metres,
     /// The grade.
     pub grade: Grade,
@@ -252,15 +283,17 @@ pub enum Verdict {
 pub struct Advice {
     /// Verdict.
     pub verdict: Verdict,
-    /// Gear, engaged before the crest and kept to the foot.
+    /// What a run down the recorded heights without the service brakes shows.
+    pub proof: Proof,
+    /// Gear of the slowest leg; of the only one engaged before the crest and kept to the foot.
     pub gear: Gear,
     /// Strongest stage needed on the way.
     pub stage: Stage,
-    /// Speed to hold.
+    /// Speed to hold on the slowest leg.
     pub speed: MetresPerSecond,
     /// Engine speed at that road speed.
     pub engine_speed: RevPerMin,
-    /// Full-stage holding force over demand on the steepest sustained grade, less 1; negative
+    /// Full-stage holding force over demand on the grade that the gear is chosen for, less 1; negative
     /// where the service brakes must help.
     pub margin: f64,
     /// What keeps the speed from being higher.
@@ -269,6 +302,9 @@ pub struct Advice {
     pub hottest: Celsius,
     /// Hottest they would be after one hard stop at the worst place.
     pub hottest_after_stop: Celsius,
+    /// By how much warmer still, K, if every pitch that was recorded is there: all touches together,
+    /// cooling counted. With it the limit is kept, too.
+    pub touched_k: f64,
     /// Work of retarder and motoring.
     pub holding_work: Joules,
     /// Work of the service brakes.
@@ -350,44 +386,6 @@ pub struct Carried {
     pub at: Metres,
     /// Speed there.
     pub speed: MetresPerSecond,
-}
-
-/// The answers of every gear and stage on one grade.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-pub struct Table {
-    /// The grade.
-    pub grade: Grade,
-    /// Height of the road.
-    pub height: Metres,
-    /// One row a gear, first gear first.
-    pub rows: Vec<GearRow>,
-}
-
-/// One gear of a [`Table`].
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-pub struct GearRow {
-    /// The gear.
-    pub gear: Gear,
-    /// Road speed at the lowest useful engine speed.
-    pub slowest: MetresPerSecond,
-    /// Road speed at the highest allowed engine speed: the ceiling.
-    pub ceiling: MetresPerSecond,
-    /// Full-stage holding force over demand at the ceiling, less 1; `None` where the grade
-    /// does not push the truck at that speed.
-    pub margin_at_ceiling: Option<f64>,
-    /// One answer a stage, "off" first.
-    pub answers: Vec<Answer>,
-}
-
-/// A stretch of a descent with one stage.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-pub struct StageSpan {
-    /// Grid index where it begins.
-    pub from: usize,
-    /// Grid index where it ends.
-    pub to: usize,
-    /// The weakest stage that holds there.
-    pub stage: Stage,
 }
 
 /// A flat or rising stretch inside a descent.

@@ -1,6 +1,6 @@
 //! The way to the next crest: what speed and heat the truck brings to it.
 
-use crate::motion::{BrakeHeat, Hold, Run, State, Trip, crawl, pulling_gear};
+use crate::motion::{BrakeHeat, Run, State, Trip, crawl, pulling_gear};
 use crate::road::Road;
 use crate::units::{Celsius, Grade, Metres, MetresPerSecond};
 
@@ -10,6 +10,11 @@ const SLOWING_M: f64 = 2_000.0;
 
 /// Over which length the grade at the start of a road is taken, m.
 const FIRST_M: f64 = 200.0;
+
+/// [`SLOWING_M`] in cells of a road.
+pub(super) fn slowing_cells(road: &Road) -> usize {
+    (SLOWING_M / road.step_m()) as usize
+}
 
 /// A truck on its way: where it is, how fast, how warm.
 #[derive(Debug, Clone, Copy)]
@@ -39,16 +44,10 @@ impl Approach {
 
     /// Drives on to where slowing for a crest begins; nowhere where that is behind.
     pub(super) fn drive_towards(&mut self, trip: Trip<'_>, road: &Road, crest: usize) {
-        let until = crest.saturating_sub((SLOWING_M / road.step_m()) as usize);
+        let until = crest.saturating_sub(slowing_cells(road));
         if until > self.at {
             self.state = Run::along(trip, road, self.at, until, &[], self.state).end;
             self.at = until;
         }
-    }
-
-    /// Drives to the crest and down to the foot.
-    pub(super) fn drive_down(&mut self, trip: Trip<'_>, road: &Road, hold: Hold) {
-        self.state = Run::along(trip, road, self.at, hold.to, &[hold], self.state).end;
-        self.at = hold.to;
     }
 }

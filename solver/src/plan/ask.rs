@@ -1,40 +1,184 @@
-//! What is asked of the choice: this truck, down this stretch, coming from there.
+//! What is asked of the choice: this truck, down this stretch; and which speeds hold it.
+//!
+//! The hill asks for so much to be held ([`Hill::asks`]); each speed holds so much ([`Ladder`]). What is
+//! worse (more mass, a steeper road, less grip, a weaker retarder) asks for more or holds less, so it
+//! never makes a faster speed hold.
 
-use super::answer::Choice;
-use super::approach::Approach;
+use super::answer::{Governs, Sustained, Verdict};
 use super::descents::Stretch;
-use crate::motion::{Hold, Trip, curves_between};
+use super::free_run::{HELD, Held};
+use super::ground::Ground;
+use super::hill::{Asked, Hill};
+use super::ladder::{Ladder, Rung};
+use super::reach::Reach;
+use crate::motion::{Hold, Trip};
 use crate::road::Road;
-use crate::units::{Celsius, Grade, MetresPerSecond};
+use crate::truck::Gear;
+use crate::units::{Grade, Metres, MetresPerSecond};
 
-/// What is asked: this truck, down this stretch, coming from there.
-#[derive(Clone, Copy)]
+/// What is asked: this truck, down this stretch.
 pub(super) struct Ask<'a> {
     pub(super) trip: Trip<'a>,
     pub(super) road: &'a Road,
-    pub(super) stretch: &'a Stretch,
-    pub(super) approach: &'a Approach,
-    /// The slowest curve of the stretch; infinite without one.
-    pub(super) slowest_curve: MetresPerSecond,
-    /// The grade at its ends that is steeper than a road is believed to be.
-    pub(super) beyond: Option<Grade>,
-    /// No faster than this.
-    pub(super) at_most: MetresPerSecond,
+    pub(super) stretch: Stretch,
+    pub(super) ladder: Ladder<'a>,
+    pub(super) hill: Hill<'a>,
+    pub(super) asked: Asked,
+    pub(super) reach: Reach,
+    /// Limits posted on the stretch, each with what is asked for there.
+    pub(super) posted: Vec<(MetresPerSecond, f64)>,
 }
 
-/// A choice, and what the run needs of it even where no speed is safe.
-pub(super) struct Chosen {
-    pub(super) choice: Choice,
-    pub(super) hold: Hold,
-    pub(super) brakes_at_crest: Celsius,
+/// A gear and a speed, and who holds the truck in it as far as the hill's demand says.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Way {
+    pub(super) verdict: Verdict,
+    pub(super) gear: Gear,
+    pub(super) speed: MetresPerSecond,
+    pub(super) governs: Governs,
 }
 
 impl<'a> Ask<'a> {
-    /// This truck, down this stretch, coming from there.
-    pub(super) fn of(trip: Trip<'a>, road: &'a Road, stretch: &'a Stretch, approach: &'a Approach) -> Self {
-        let curves = curves_between(trip, road, stretch.from, stretch.to);
-        let slowest_curve = MetresPerSecond(curves.map(|(_, speed)| speed.0).fold(f64::INFINITY, f64::min));
-        let (beyond, at_most) = (stretch.beyond(road), MetresPerSecond(f64::INFINITY));
-        Self { trip, road, stretch, approach, slowest_curve, beyond, at_most }
+    pub(super) fn of(trip: Trip<'a>, road: &'a Road, ground: &'a Ground, stretch: Stretch) -> Self {
+        let (from, to) = (stretch.from, stretch.to);
+        let hill = Hill::of(trip, ground, from, to);
+        let limits = road.limits().iter().filter_map(|limit| limit.within(from, to));
+        let posted = limits.map(|it| (it.speed(), hill.asks(it.from - from, it.to - from).holds)).collect();
+        Self {
+            posted,
+            trip,
+            road,
+            stretch,
+            ladder: Ladder::of(trip, trip.air(stretch.highest)),
+            asked: hill.asks(0, hill.cells()),
+            hill,
+            reach: Reach::of(trip, road, &stretch),
+        }
+    }
+
+    /// Speeds from fast to slow that the road lets the truck reach, each with what rules out the next
+    /// faster one.
+    pub(super) fn reached(&self) -> impl Iterator<Item = (&Rung, Governs)> {
+        let mut governs = self.top_governs();
+        self.ladder.rungs.iter().filter_map(move |rung| match self.reach.allows(rung.speed) {
+            Ok(()) => {
+                let found = (rung, governs);
+                governs = self.held_back_by(rung);
+                Some(found)
+            }
+            Err(by) => {
+                governs = by;
+                None
+            }
+        })
+    }
+
+    /// Ways that the retarder holds with the reserve, from fast to slow.
+    pub(super) fn held(&self) -> impl Iterator<Item = Way> {
+        let held = |(rung, governs)| {
+            let way = self.way(rung, Verdict::RetarderHolds, governs);
+            let holds = rung.with_reserve >= self.asked.holds && self.holds_posted(way.gear, rung.speed);
+            holds.then_some(way)
+        };
+        self.reached().filter_map(held)
+    }
+
+    /// Whether a gear keeps, with the reserve, the limits that are posted below a speed: a retarder at
+    /// the engine holds less in the same gear at less speed.
+    fn holds_posted(&self, gear: Gear, speed: MetresPerSecond) -> bool {
+        let reserve = self.trip.day.reserve;
+        let lower = self.posted.iter().filter(|(limit, _)| *limit < speed);
+        lower.into_iter().all(|(limit, asked)| self.ladder.holds(gear, *limit, reserve) >= *asked)
+    }
+
+    /// Where none is held with the reserve: from the speed that holds best to slower ones. Never a
+    /// faster one: what failed with more in hand is not taken faster with less.
+    pub(super) fn in_need(&self) -> impl Iterator<Item = Way> {
+        let most = self.reached().map(|(rung, _)| rung.holds).fold(f64::NEG_INFINITY, f64::max);
+        let ways = self.reached().skip_while(move |(rung, _)| rung.holds < most);
+        ways.map(|(rung, governs)| self.way(rung, self.verdict(rung), governs))
+    }
+
+    /// How a speed is held, as far as the hill's demand says.
+    pub(super) fn verdict(&self, rung: &Rung) -> Verdict {
+        if rung.with_reserve >= self.asked.holds {
+            Verdict::RetarderHolds
+        } else if rung.holds >= self.asked.holds {
+            Verdict::LittleInReserve
+        } else {
+            Verdict::NeedsServiceBrakes
+        }
+    }
+
+    /// The fastest way that is held and on which no pitch that was recorded takes a touch, in the highest
+    /// gear of which that is so.
+    pub(super) fn untouched(&self) -> Option<Way> {
+        let holds = |gear: Gear, speed| {
+            let held = Held { from: self.stretch.from, to: self.stretch.to, gear, speed };
+            self.hill.gains_at_most(&self.ladder, &held, HELD)
+        };
+        let enough = |(rung, _): &(&Rung, Governs)| rung.with_reserve >= self.asked.holds;
+        let (rung, governs) = self.reached().filter(enough).find(|(rung, _)| holds(rung.gear, rung.speed))?;
+        let mut way = self.way(rung, Verdict::RetarderHolds, governs);
+        while way.gear != rung.gear && !holds(way.gear, way.speed) {
+            way.gear = self.trip.truck.gears().rev().find(|gear| *gear < way.gear)?;
+        }
+        Some(way)
+    }
+
+    pub(super) fn way(&self, rung: &Rung, verdict: Verdict, governs: Governs) -> Way {
+        let gear = match verdict {
+            Verdict::RetarderHolds => {
+                let reserve = self.trip.day.reserve;
+                let enough = |gear: Gear| {
+                    self.ladder.holds(gear, rung.speed, reserve) >= self.asked.holds
+                        && self.holds_posted(gear, rung.speed)
+                };
+                self.ladder.highest(rung, enough)
+            }
+            Verdict::LittleInReserve | Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => rung.gear,
+        };
+        Way { verdict, gear, speed: rung.speed, governs }
+    }
+
+    pub(super) fn hold(&self, gear: Gear, speed: MetresPerSecond, snub: Option<MetresPerSecond>) -> Hold {
+        Hold { from: self.stretch.from, to: self.stretch.to, gear, speed, snub }
+    }
+
+    /// What rules a speed out that holds too little.
+    fn held_back_by(&self, rung: &Rung) -> Governs {
+        let trip = self.trip;
+        let air = trip.air(self.stretch.highest);
+        let full = trip.holding(rung.gear, trip.truck.full_stage(), rung.speed, air);
+        let dry = (full.0 / (1.0 + trip.day.reserve) + trip.air_drag(rung.speed, air).0) / trip.weight().0;
+        if rung.with_reserve >= self.asked.holds {
+            // It holds the hill, and not the limits on it.
+            Governs::Posted
+        } else if dry >= self.asked.holds {
+            Governs::Grip
+        } else {
+            Governs::Control
+        }
+    }
+
+    /// What would govern if the fastest speed of all were accepted.
+    fn top_governs(&self) -> Governs {
+        if self.trip.top_speed() < self.trip.day.speed_limit() {
+            Governs::EngineSpeed
+        } else {
+            Governs::SpeedLimit
+        }
+    }
+
+    /// What the gear is chosen for, as an even grade.
+    pub(super) fn sustained(&self) -> Sustained {
+        let step_m = self.road.step_m();
+        let rolling = self.trip.truck.spec().rolling_resistance;
+        Sustained {
+            from: Metres(self.asked.from as f64 * step_m),
+            length: Metres((self.asked.to - self.asked.from) as f64 * step_m),
+            grade: Grade(-(self.asked.holds + rolling)),
+            height: self.stretch.highest,
+        }
     }
 }

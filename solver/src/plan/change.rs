@@ -1,14 +1,16 @@
 //! What would change the answer where the retarder does not hold a descent with the reserve.
 
-use super::answer::{Change, Choice, Governs, Verdict};
-use super::ask::{Ask, Chosen};
-use super::margin::{best_reserve, held_by_margin, speeds};
+use super::answer::{Change, Choice, Governs, NoSafeSpeed, Verdict};
+use super::approach::Approach;
+use super::ask::Ask;
+use super::hill::Hill;
+use super::ladder::Ladder;
 use crate::motion::{BrakeHeat, Run, State, Trip};
 use crate::truck::Truck;
-use crate::units::{Celsius, Kilograms, MetresPerSecond};
+use crate::units::{Celsius, Kilograms};
 
 /// Halvings in each search.
-const HALVINGS: usize = 20;
+const HALVINGS: usize = 12;
 /// Halvings in the search for a temperature: each drives the descent.
 const HEAT_HALVINGS: usize = 8;
 /// Lightest truck tried, as a share of the mass entered.
@@ -18,23 +20,23 @@ const STRONGEST: f64 = 3.0;
 
 impl Ask<'_> {
     /// What would change it; `None` where the retarder holds with the reserve.
-    pub(super) fn change(&self, chosen: &Chosen) -> Option<Change> {
-        if chosen.choice.verdict() == Verdict::RetarderHolds {
+    pub(super) fn change(&self, choice: &Choice, approach: &Approach) -> Option<Change> {
+        if self.held().next().is_some() && choice.verdict() <= Verdict::NeedsServiceBrakes {
             return None;
         }
         let heavier = |factor: f64| self.trip.truck.heavier(factor);
         let mass = largest_that_holds(LIGHTEST, 1.0, |factor| self.holds(heavier(factor)));
         let stronger = |factor: f64| self.trip.truck.with_retarding(factor);
         let needed = smallest_that_holds(1.0, STRONGEST, |factor| self.holds(Some(stronger(factor))));
-        let because_of_heat = match &chosen.choice {
-            Choice::Held(_) => false,
-            Choice::NoSafeSpeed(none) => none.because == Governs::Heat,
+        let cool_to = match choice {
+            Choice::NoSafeSpeed(none) if none.because == Governs::Heat => self.cool_to(none, approach),
+            Choice::NoSafeSpeed(_) | Choice::Held(_) => None,
         };
         Some(Change {
             mass: mass.map(|factor| Kilograms(self.trip.truck.mass().0 * factor)),
             retarding: needed.filter(|_| !self.trip.strongest_stage().is_off()),
             reserve: self.kept_reserve(),
-            cool_to: if because_of_heat { self.cool_to(chosen) } else { None },
+            cool_to,
         })
     }
 
@@ -42,32 +44,36 @@ impl Ask<'_> {
     fn holds(&self, truck: Option<Truck>) -> bool {
         truck.is_some_and(|truck| {
             let trip = Trip { truck: &truck, ..self.trip };
-            let sustained = Ask { trip, ..*self }.sustained(slowest(trip));
-            held_by_margin(trip, sustained.grade, trip.air(sustained.height)).is_some()
+            let hill = Hill::of(trip, self.hill.ground, self.stretch.from, self.stretch.to);
+            let asked = hill.asks(0, hill.cells()).holds;
+            let ladder = Ladder::of(trip, trip.air(self.stretch.highest));
+            ladder.rungs.iter().any(|rung| rung.with_reserve >= asked)
         })
     }
 
+    /// The reserve that is had as it is, at the speed that holds best.
     fn kept_reserve(&self) -> Option<f64> {
-        let sustained = self.sustained(slowest(self.trip));
-        let most = best_reserve(self.trip, sustained.grade, self.trip.air(sustained.height));
-        most.filter(|margin| *margin >= 0.0)
+        let air = self.trip.air(self.stretch.highest);
+        let reserve = |rung: &super::ladder::Rung| {
+            let drag = self.trip.air_drag(rung.speed, air).0 / self.trip.weight().0;
+            (rung.holds - drag) / (self.asked.holds - drag).max(1e-9) - 1.0
+        };
+        let most = self.reached().map(|(rung, _)| reserve(rung)).fold(f64::NEG_INFINITY, f64::max);
+        Some(most).filter(|most| *most >= 0.0)
     }
 
     /// The warmest brakes at the crest with which the slowest speed keeps the limit.
-    fn cool_to(&self, chosen: &Chosen) -> Option<Celsius> {
+    fn cool_to(&self, none: &NoSafeSpeed, approach: &Approach) -> Option<Celsius> {
         let limit = Celsius(self.trip.day.heat_limit_c);
+        let hold = self.hold(none.gear, none.slowest, None);
         let keeps = |at: f64| {
-            let start = State::settled(chosen.hold.speed, chosen.hold.gear, BrakeHeat::uniform(Celsius(at)));
-            let (from, to) = (chosen.hold.from, chosen.hold.to);
-            Run::within(self.trip, self.road, from, to, &[chosen.hold], start, limit).is_some()
+            let start = State::settled(hold.speed, hold.gear, BrakeHeat::uniform(Celsius(at)));
+            let start = State { retarder: approach.state.retarder, ..start };
+            Run::within(self.trip, self.road, hold.from..hold.to, &[hold], start, limit, &mut |_| ())
+                .is_some()
         };
         bisect(self.trip.day.air_c, limit.0, HEAT_HALVINGS, keeps).map(Celsius)
     }
-}
-
-/// The slowest speed that is tried.
-fn slowest(trip: Trip<'_>) -> MetresPerSecond {
-    speeds(trip).last().unwrap_or(trip.top_speed())
 }
 
 /// The largest value between `low` and `high` that holds, as far as it is known that smaller

@@ -1,201 +1,226 @@
-//! Choosing gear and speed for one descent.
+//! Choosing the way down one descent, by driving it.
 //!
-//! Speeds from fast to slow, gears from high to low, all of a bounded list. The fastest
-//! candidate is taken that keeps engine speed, the reserve on the steepest sustained grade,
-//! grip, and brake heat with one hard stop in hand. Where there is none the same is asked
-//! without the reserve, then with the service brakes, and then it is said that there is none.
+//! Taken is the fastest way that holds, that the road lets the truck reach, and whose drive keeps the
+//! brakes below the limit with one hard stop in hand.
 
-use super::answer::{Choice, Governs, NoSafeSpeed};
-use super::ask::{Ask, Chosen};
-use super::candidate::{Candidate, Demanding, Driven, MOST_SERVICE, Ruled};
-use super::margin::{HOLD_SHARE, Point, speeds};
-use crate::day::{Day, ServiceBrakes, Surface};
-use crate::motion::Trip;
+use super::answer::{Governs, NoSafeSpeed, Verdict};
+use super::approach::Approach;
+use super::ask::{Ask, Way};
+use super::drive::{Ahead, Driven};
+use super::ladder::SLOWEST_KMH;
+use super::legs::{Part, legs};
+use super::ways::Touch;
+use crate::constants::MPH;
+use crate::day::{Lead, Surface};
+use crate::motion::{Hold, State};
+use crate::truck::Gear;
 use crate::units::{Celsius, MetresPerSecond};
 
-/// Steps of the hold speed in one stride of the search.
-const STRIDE: usize = 4;
+/// Slower than this nobody snubs down a public road, km/h. Assumed.
+const SLOWEST_SNUB_KMH: f64 = 20.0;
 
-/// In need, speeds are taken whose margin is this near to the best. Assumed.
-const NEAR_BEST_MARGIN: f64 = 0.05;
+/// A snub takes 5 mph off the speed (printed in the US licence manual).
+const SNUB_BY: f64 = 5.0 * MPH;
 
-/// A hold speed that is missed by less than this, 1 km/h, is reached.
-const NEARLY: f64 = 1.0 / 3.6;
+/// Share of the braking work on the way down that the service brakes may take where the retarder is said
+/// to hold: changing gear at the crest, short steep bits, slowing for a hairpin. Assumed.
+pub(super) const MOST_SERVICE: f64 = 0.25;
+
+/// What a way that the retarder is said to hold may warm the brakes by, K. Assumed.
+const ALL_TOUCHES_K: f64 = 60.0;
+
+/// What was chosen.
+pub(super) enum Chosen {
+    Down(Down),
+    /// How near the slowest came, and how it ends.
+    None(NoSafeSpeed, State),
+}
+
+/// A way down that was driven.
+pub(super) struct Down {
+    pub(super) way: Way,
+    /// Its legs; none where one gear is kept.
+    pub(super) parts: Vec<Part>,
+    pub(super) driven: Driven,
+    /// Where the retarder alone does not hold it.
+    pub(super) touches: Vec<Touch>,
+    /// What these warm the brakes by, K.
+    pub(super) touched_k: f64,
+}
+
+impl Chosen {
+    pub(super) fn holds(&self, ask: &Ask<'_>) -> Vec<Hold> {
+        match self {
+            Self::Down(down) => down.driven.holds.clone(),
+            Self::None(none, _) => vec![ask.hold(none.gear, none.slowest, None)],
+        }
+    }
+}
 
 impl Ask<'_> {
-    /// The fastest way down that keeps the limits, with the service brakes used so.
-    pub(super) fn choose(&self, mode: ServiceBrakes) -> Chosen {
-        if self.trip.day.surface == Surface::Dry {
-            return self.choose_up_to(mode);
-        }
-        // No slippery road is taken faster than the same road dry, and where nothing slows it more
-        // it is for the same reason.
-        let day = Day { surface: Surface::Dry, ..*self.trip.day };
-        let dry = Ask { trip: Trip { day: &day, ..self.trip }, ..*self }.choose_up_to(mode);
-        let mut chosen = Ask { at_most: dry.hold.speed, ..*self }.choose_up_to(mode);
-        if let (Choice::Held(advice), Some(dry)) = (&mut chosen.choice, dry.choice.advice())
-            && advice.speed >= dry.speed
-        {
-            advice.governs = dry.governs;
-        }
-        chosen
+    /// How the descent would be begun and driven, heat left aside: what lies ahead of the one before.
+    pub(super) fn expected(&self) -> Vec<Hold> {
+        let way = self.held().next().or_else(|| self.in_need().next());
+        way.map(|way| self.hold(way.gear, way.speed, None)).into_iter().collect()
     }
 
-    fn choose_up_to(&self, mode: ServiceBrakes) -> Chosen {
-        let stages = match mode {
-            ServiceBrakes::InReserve => {
-                &[Demanding::Margin(self.trip.day.reserve), Demanding::Margin(0.0), Demanding::ServiceBrakes]
-                    [..]
-            }
-            ServiceBrakes::MaySnub => &[Demanding::ServiceBrakes][..],
+    /// The way down that helping with the service brakes makes faster; `None` where it makes none so.
+    pub(super) fn with_snubs(&self, approach: &Approach, ahead: &Ahead, reserve: &Chosen) -> Option<Chosen> {
+        let limit = Celsius(self.trip.day.heat_limit_c);
+        // Nobody should snub on snow or ice, whatever the heat limit says.
+        if self.trip.day.retarding_share() <= 0.0 || self.reach.slowest_curve.kmh() < SLOWEST_KMH {
+            return None;
+        }
+        let least = match reserve {
+            Chosen::Down(down) => down.way.speed,
+            Chosen::None(..) => MetresPerSecond(0.0),
         };
-        let [first, others @ ..] = stages else { return self.none_found(Governs::SpeedLimit) };
-        // In need the way down that engine and retarder hold best, not the fastest: a worse truck or
-        // road must not come down faster than a better one.
-        let mut because = match self.fastest(*first) {
-            Ok(chosen) => return chosen,
-            Err(governs) => governs,
+        self.snubbed(approach, ahead, limit, least).map(Chosen::Down)
+    }
+
+    /// With the service brakes in reserve.
+    pub(super) fn in_reserve(&self, approach: &Approach, ahead: &Ahead) -> Chosen {
+        let limit = Celsius(self.trip.day.heat_limit_c);
+        if self.reach.slowest_curve.kmh() < SLOWEST_KMH {
+            return self.none(approach, ahead, Governs::Curve);
+        }
+        let lead = self.trip.day.lead;
+        let mut because = Governs::Control;
+        let ways: Vec<Way> = match lead {
+            Lead::Untouched => self.untouched().into_iter().collect(),
+            Lead::Usual | Lead::OneGear => Vec::new(),
         };
-        for demanding in others {
-            // In the wet the driven axles' grip caps all gears alike, the least the slowest; there the
-            // answer for the dry road is bound enough.
-            let found = if self.trip.day.surface == Surface::Wet {
-                self.fastest(*demanding)
-            } else {
-                self.surest(*demanding, because)
-            };
-            match found {
-                Ok(chosen) => return chosen,
-                Err(governs) => because = governs,
+        for way in ways.into_iter().chain(self.held()) {
+            if lead == Lead::Usual
+                && self.trip.day.surface == Surface::Dry
+                && let Some(down) = self.in_legs(&way, approach, ahead, limit)
+            {
+                return Chosen::Down(down);
+            }
+            match self.one_gear(way, approach, ahead, limit) {
+                Ok(down) => return Chosen::Down(down),
+                Err(by) => because = by,
             }
         }
-        self.none_found(because)
+        for way in self.in_need() {
+            match self.one_gear(way, approach, ahead, limit) {
+                Ok(down) => return Chosen::Down(down),
+                Err(by) => because = by,
+            }
+        }
+        self.none(approach, ahead, because)
     }
 
-    /// The fastest candidate that is demanding enough, or what ruled out the slowest.
-    ///
-    /// Speeds are tried in strides, then the faster ones up to the stride before. A faster
-    /// speed that would keep the limits between two that do not is passed over: the slower
-    /// answer is the cautious one.
-    fn fastest(&self, demanding: Demanding) -> Result<Chosen, Governs> {
-        let speeds: Vec<MetresPerSecond> = self.speeds().collect();
-        let mut ruled = Ruled { last: self.top_governs(), posted: false };
-        let mut tried = None;
-        for stride in (0..speeds.len()).step_by(STRIDE).chain(speeds.len().checked_sub(1)) {
-            let found = self.attempt(speeds[stride], demanding, &mut ruled);
-            let Some(found) = found else {
-                tried = Some(stride);
-                continue;
-            };
-            let finer = tried.map_or(stride..stride, |tried| tried + 1..stride);
-            for speed in &speeds[finer] {
-                if let Some((candidate, driven)) = self.attempt(*speed, demanding, &mut ruled) {
-                    return Ok(self.advise(candidate, &driven, ruled.governs()));
-                }
-            }
-            let (candidate, driven) = found;
-            return Ok(self.advise(candidate, &driven, ruled.governs()));
+    fn in_legs(&self, one: &Way, approach: &Approach, ahead: &Ahead, limit: Celsius) -> Option<Down> {
+        // Limits bind the gear of a whole descent; in legs they would bind each.
+        if !self.posted.is_empty() {
+            return None;
         }
-        // A speed between two strides may be the only one.
-        let between = (0..speeds.len()).filter(|index| index % STRIDE != 0);
-        for index in between {
-            if let Some((candidate, driven)) = self.attempt(speeds[index], demanding, &mut ruled) {
-                return Ok(self.advise(candidate, &driven, ruled.governs()));
-            }
-        }
-        Err(ruled.last)
+        let parts = legs(self, one)?;
+        let reserve = self.trip.day.reserve;
+        let holds = parts.iter().map(|part| {
+            let (from, to) = (part.from - self.hill.from, part.to - self.hill.from);
+            let asked = self.hill.asks(from, to).holds;
+            let enough = |gear: Gear| self.ladder.holds(gear, part.rung.speed, reserve) >= asked;
+            let gear = self.ladder.highest(&part.rung, enough);
+            Hold { from: part.from, to: part.slows_from, gear, speed: part.rung.speed, snub: None }
+        });
+        let driven = self.drive(approach, holds.collect(), ahead, limit)?;
+        self.down(*one, parts, driven, limit).ok()
     }
 
-    /// The fastest of the candidates that have about most to spare; or what ruled out the slowest.
-    /// `because` is why more was not to be had.
-    fn surest(&self, demanding: Demanding, because: Governs) -> Result<Chosen, Governs> {
-        let mut ruled = Ruled { last: self.top_governs(), posted: false };
-        let mut left: Vec<Candidate> =
-            self.speeds().filter_map(|speed| self.candidate(speed, demanding, &mut ruled)).collect();
-        while !left.is_empty() {
-            let best = left.iter().map(|it| it.margin).fold(f64::NEG_INFINITY, f64::max);
-            let Some(at) = left.iter().position(|it| it.margin >= best - NEAR_BEST_MARGIN) else { break };
-            let candidate = left.remove(at);
-            if let Some(driven) = self.kept(candidate, demanding, &mut ruled) {
-                return Ok(self.advise(candidate, &driven, because));
-            }
+    /// What is said to be held must be held on the way too: in curves, in thicker air, and on every pitch
+    /// that was recorded the brakes must stay below their limit.
+    fn down(&self, way: Way, parts: Vec<Part>, driven: Driven, limit: Celsius) -> Result<Down, Governs> {
+        let held = way.verdict <= Verdict::LittleInReserve;
+        let touches = self.touches(&driven.holds);
+        let touched_k = if held { self.touched_k(&touches, &driven.holds) } else { 0.0 };
+        let figures = &driven.figures;
+        if figures.hottest_after_stop.0 + touched_k > limit.0 {
+            return Err(Governs::Heat);
         }
-        Err(ruled.last)
+        let warmed = figures.hottest.0 - driven.at_crest.0;
+        if held && (figures.service_share() > MOST_SERVICE || warmed > ALL_TOUCHES_K) {
+            return Err(if self.reach.slowest_curve < way.speed { Governs::Curve } else { Governs::Control });
+        }
+        Ok(Down { way, parts, driven, touches, touched_k })
     }
 
-    /// A speed that is kept, or `None`, and then it is ruled out.
-    fn attempt(
+    /// One gear all the way, or what rules it out.
+    pub(super) fn one_gear(
         &self,
-        speed: MetresPerSecond,
-        demanding: Demanding,
-        ruled: &mut Ruled,
-    ) -> Option<(Candidate, Driven)> {
-        let candidate = self.candidate(speed, demanding, ruled)?;
-        Some((candidate, self.kept(candidate, demanding, ruled)?))
-    }
-
-    /// The way down of a candidate, or `None` where it is not kept, and then it is ruled out.
-    fn kept(&self, candidate: Candidate, demanding: Demanding, ruled: &mut Ruled) -> Option<Driven> {
-        let Some(driven) = self.drive(candidate, self.heat_limit()) else {
-            ruled.out(Governs::Heat);
-            return None;
-        };
-        let (speed, slippery) = (candidate.speed, self.slippery());
-        let in_curves = self.slowest_curve < speed;
-        // What is said to be held must be held on the way too: in curves, in thicker air, a little faster.
-        let is_held = driven.service_share() <= MOST_SERVICE;
-        let ruled_out = if in_curves && driven.fastest().0 < speed.0 - NEARLY {
-            // A speed that the curves never let it reach is no speed to hold.
-            Some(Governs::Curve)
-        } else if is_held || (demanding == Demanding::ServiceBrakes && !slippery) {
-            None
-        } else if slippery {
-            Some(Governs::Grip)
-        } else {
-            Some(if in_curves { Governs::Curve } else { Governs::Control })
-        };
-        if let Some(by) = ruled_out {
-            ruled.out(by);
-            return None;
+        way: Way,
+        approach: &Approach,
+        ahead: &Ahead,
+        limit: Celsius,
+    ) -> Result<Down, Governs> {
+        let held = way.verdict <= Verdict::LittleInReserve;
+        if !held && (way.speed.kmh() < SLOWEST_SNUB_KMH || self.trip.day.retarding_share() <= 0.0) {
+            return Err(if self.trip.day.retarding_share() <= 0.0 { Governs::Grip } else { way.governs });
         }
-        Some(driven)
+        let snub = (!held).then(|| snub_to(way.speed));
+        let holds = vec![self.hold(way.gear, way.speed, snub)];
+        let driven = self.drive(approach, holds, ahead, limit).ok_or(Governs::Heat)?;
+        self.down(way, Vec::new(), driven, limit)
     }
 
-    /// What would govern if the fastest speed of all were accepted.
-    fn top_governs(&self) -> Governs {
-        if self.trip.top_speed() < self.trip.day.speed_limit() {
-            Governs::EngineSpeed
-        } else {
-            Governs::SpeedLimit
+    /// The fastest way above `least` that the service brakes may help down.
+    fn snubbed(
+        &self,
+        approach: &Approach,
+        ahead: &Ahead,
+        limit: Celsius,
+        least: MetresPerSecond,
+    ) -> Option<Down> {
+        let least = MetresPerSecond(least.0.max(SLOWEST_SNUB_KMH / 3.6 - 1e-9));
+        // In one gear a slower speed is held less by the engine and gets hotter: what holds no more than a
+        // faster one is left out.
+        let mut most = f64::NEG_INFINITY;
+        let mut ways: Vec<Way> = Vec::new();
+        for (rung, governs) in self.reached().filter(|(rung, _)| rung.speed > least) {
+            if rung.holds > most {
+                most = rung.holds;
+                ways.push(self.way(rung, self.verdict(rung), governs));
+            }
         }
-    }
-
-    /// Hold speeds from fast to slow.
-    fn speeds(&self) -> impl Iterator<Item = MetresPerSecond> {
-        let at_most = self.at_most.0 * (1.0 + 1e-9);
-        speeds(self.trip).filter(move |speed| speed.0 <= at_most)
-    }
-
-    fn heat_limit(&self) -> Celsius {
-        Celsius(self.trip.day.heat_limit_c)
+        // Among these slower is cooler, nearly always; what is found is driven.
+        let (mut found, mut low, mut high) = (None, 0, ways.len());
+        while low < high {
+            let middle = (low + high) / 2;
+            match self.one_gear(ways[middle], approach, ahead, limit) {
+                Ok(down) => {
+                    found = Some(down);
+                    high = middle;
+                }
+                Err(_) => low = middle + 1,
+            }
+        }
+        let mut found = found?;
+        if low > 0 {
+            found.way.governs = Governs::Heat;
+        }
+        Some(found)
     }
 
     /// No speed keeps the limits: how near the slowest came.
-    fn none_found(&self, because: Governs) -> Chosen {
-        let slowest = speeds(self.trip).last().unwrap_or(self.trip.top_speed());
+    fn none(&self, approach: &Approach, ahead: &Ahead, because: Governs) -> Chosen {
+        let slowest = self.ladder.rungs.last();
         let first = self.trip.truck.gears().next();
-        let gear = self.trip.lowest_gear_within(slowest, HOLD_SHARE).or(first);
-        let gear = gear.unwrap_or_else(|| unreachable!("a truck has at least one gear"));
-        let least = Point { speed: slowest, grade: self.sustained(slowest).grade };
-        let candidate = Candidate { gear, speed: slowest, margin: f64::NAN, least };
-        let driven = self.drive(candidate, Celsius(f64::INFINITY));
-        let (hottest, crest) = driven.map_or((Celsius(f64::INFINITY), Celsius(f64::NAN)), |driven| {
-            (driven.down.hottest_after_stop(), driven.to_crest.end.brakes.hottest(self.trip))
-        });
-        Chosen {
-            choice: Choice::NoSafeSpeed(NoSafeSpeed { because, slowest, gear, hottest_after_stop: hottest }),
-            hold: self.hold(candidate),
-            brakes_at_crest: crest,
-        }
+        let (gear, speed): (Gear, MetresPerSecond) = match slowest {
+            Some(rung) => (rung.gear, rung.speed),
+            None => (
+                first.unwrap_or_else(|| unreachable!("a truck has at least one gear")),
+                MetresPerSecond::from_kmh(SLOWEST_KMH),
+            ),
+        };
+        let driven = self.drive(approach, vec![self.hold(gear, speed, None)], ahead, Celsius(f64::INFINITY));
+        let hottest = driven.as_ref().map_or(Celsius(f64::INFINITY), |it| it.figures.hottest_after_stop);
+        let end = driven.map_or(approach.state, |it| it.at_foot);
+        Chosen::None(NoSafeSpeed { because, slowest: speed, gear, hottest_after_stop: hottest }, end)
     }
+}
+
+/// Where a snub ends that begins at this speed.
+pub(super) fn snub_to(speed: MetresPerSecond) -> MetresPerSecond {
+    MetresPerSecond((speed.0 - SNUB_BY).max(0.5 * speed.0))
 }

@@ -1,6 +1,7 @@
 //! The run as arrays for the pictures.
 
-use super::answer::{Choice, Descent, StageSpan};
+use super::answer::{Choice, Descent};
+use super::stages::StageSpan;
 use crate::day::Day;
 use crate::motion::{Hold, Run, Sample, Trip};
 use crate::road::Road;
@@ -82,7 +83,7 @@ impl Lanes {
         let mut lanes = Self::driven(&|_| trip, road, run);
         for descent in descents {
             match &descent.choice {
-                Choice::Held(_) => lanes.advise(trip, &descent.hold(), &descent.stages),
+                Choice::Held(_) => lanes.advise(trip, &descent.holds()[0], &descent.stages),
                 Choice::NoSafeSpeed(_) => lanes.say_nothing(descent.from, descent.to),
             }
         }

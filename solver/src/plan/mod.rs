@@ -1,38 +1,53 @@
 //! The plan: where the descents are, and how to come down each.
+//!
+//! It is decided by driving the hill. The road is read as recorded, under plain averages ([`ground`]);
+//! a descent lasts while the truck is pushed ([`descents`]); the hill asks for so much to be held
+//! ([`hill`]) and each speed holds so much ([`ladder`]); what holds is driven, in one gear or in legs
+//! ([`choose`], [`legs`], [`drive`]), and proved by rolling down without the service brakes
+//! ([`free_run`]). Every number told is from the run along the whole road.
 
 mod answer;
 mod approach;
 mod ask;
-mod candidate;
 mod change;
 mod choose;
 mod descents;
+mod describe;
+mod drive;
+mod free_run;
+mod ground;
+mod hill;
+mod ladder;
 mod lanes;
-mod margin;
-mod posted;
+mod legs;
+mod notes;
+mod reach;
 mod stages;
-mod sustained;
 mod table;
 mod totals;
+mod ways;
 
 pub use answer::{
-    Advice, Carried, Change, Choice, Descent, GearRow, Governs, NoSafeSpeed, Note, Plan, Relief, SlowCurve,
-    Snub, StageSpan, Steepest, Sustained, Table, Verdict,
+    Advice, Carried, Change, Choice, Descent, Governs, NoSafeSpeed, Note, Plan, Relief, SlowCurve, Snub,
+    Steepest, Sustained, Verdict,
 };
+pub use ladder::HOLD_SHARE;
 pub use lanes::{HeatStep, Lanes};
-pub use margin::HOLD_SHARE;
+pub use stages::StageSpan;
 pub(crate) use stages::stage_spans;
-pub use table::table;
+pub use table::{GearRow, Table, table};
 pub use totals::Totals;
+pub use ways::{ChangeHow, Leg, LegChange, Proof, Touch, WayDown};
 
 use crate::day::{Day, ServiceBrakes};
-use crate::motion::{Hold, Run, State, Trip, crawl, curves_between};
-use crate::road::{Class, Road};
+use crate::motion::{Hold, Run, State, Trip, curves_between};
+use crate::road::Road;
 use crate::truck::Truck;
-use crate::units::{Grade, Metres, MetresPerSecond};
 use approach::Approach;
 use ask::Ask;
-use descents::Stretch;
+use choose::Chosen;
+use drive::Ahead;
+use ground::Ground;
 
 /// How much heavier the second answer of each descent is.
 pub(crate) const HEAVIER: f64 = 1.10;
@@ -48,44 +63,45 @@ pub fn plan(
     progress: &mut dyn FnMut(f32) -> bool,
 ) -> Option<(Plan, Lanes)> {
     let trip = Trip { truck, day };
-    let stretches = descents::cut(trip, road);
-    let heavier = truck.heavier(HEAVIER);
-    let mut approach = Approach::from_start(trip, road);
+    let ground = Ground::of(road);
+    let stretches = descents::cut(trip, road, &ground);
+    let mut way = Way::from_start(trip, road, &ground, &stretches);
     // The heavier truck comes to each descent with its own speed and heat.
-    let mut heavy = heavier
-        .as_ref()
-        .map(|truck| Trip { truck, day })
-        .map(|trip| (trip, Approach::from_start(trip, road)));
-    let mut holds: Vec<Hold> = Vec::with_capacity(stretches.len());
-    let mut list = Vec::with_capacity(stretches.len());
-    for (index, stretch) in stretches.iter().enumerate() {
-        approach.drive_towards(trip, road, stretch.from);
-        let heavier = heavy.as_mut().map(|(trip, approach)| {
-            approach.drive_towards(*trip, road, stretch.from);
-            let chosen = Ask::of(*trip, road, stretch, approach).choose(day.service_brakes);
-            approach.drive_down(*trip, road, chosen.hold);
-            chosen.choice
+    let heavier = truck.heavier(HEAVIER);
+    let heavier = heavier.as_ref().map(|truck| Trip { truck, day });
+    let mut heavy = heavier.map(|trip| Way::from_start(trip, road, &ground, &stretches));
+    let mut told = Vec::with_capacity(stretches.len());
+    for index in 0..stretches.len() {
+        let heavier = heavy.as_mut().map(|heavy| {
+            let reserve = heavy.reserve(index);
+            let chosen = match day.service_brakes {
+                ServiceBrakes::InReserve => reserve,
+                ServiceBrakes::MaySnub => heavy.snubs(index, &reserve).unwrap_or(reserve),
+            };
+            heavy.go_on(index, &chosen);
+            describe::choice(&heavy.asks[index], &chosen)
         });
-        let (descent, hold) = describe(trip, heavier, road, stretch, &approach, index + 1);
-        approach.drive_down(trip, road, hold);
-        list.push(descent);
-        holds.push(hold);
+        told.push(way.describe(index, heavier));
         if !progress((index + 1) as f32 / (stretches.len() + 1) as f32) {
             return None;
         }
     }
+    let holds: Vec<Hold> = told.iter().flat_map(Descent::holds).collect();
     let start = start_state(trip, road);
     let run = Run::along(trip, road, 0, road.cells(), &holds, start);
-    let lanes = Lanes::of(trip, road, &run, &list);
+    for descent in &mut told {
+        describe::as_driven(road, &run, descent);
+    }
+    let lanes = Lanes::of(trip, road, &run, &told);
     let curves = curves_between(trip, road, 0, road.cells());
     let slow = curves.filter(|(_, speed)| *speed < trip.top_speed());
     let curves = slow.map(|(curve, speed)| SlowCurve { curve: *curve, speed }).collect();
-    carry(road, &run, &mut list);
+    notes::carry(road, &run, &mut told);
     let plan = Plan {
         curves,
-        totals: totals(road, &run),
-        notes: notes(trip, road, &run, &list, &stretches),
-        descents: list,
+        totals: notes::totals(road, &run),
+        notes: notes::notes(trip, road, &run, &told, &stretches),
+        descents: told,
     };
     progress(1.0).then_some((plan, lanes))
 }
@@ -97,144 +113,72 @@ pub fn start_state(trip: Trip<'_>, road: &Road) -> State {
     Approach::start_state(trip, road)
 }
 
-/// Everything that is said of one descent, and the hold that the run is driven with.
-fn describe(
-    trip: Trip<'_>,
-    heavier: Option<Choice>,
-    road: &Road,
-    stretch: &Stretch,
-    approach: &Approach,
-    number: usize,
-) -> (Descent, Hold) {
-    let ask = Ask::of(trip, road, stretch, approach);
-    let in_reserve = ask.choose(ServiceBrakes::InReserve);
-    let snubbing = ask.choose(ServiceBrakes::MaySnub);
-    let chosen = match trip.day.service_brakes {
-        ServiceBrakes::InReserve => &in_reserve,
-        ServiceBrakes::MaySnub => &snubbing,
-    };
-    let (choice, hold) = (chosen.choice, chosen.hold);
-    let sustained = ask.sustained(hold.speed);
-    let mean = Grade(road.mean_grade(stretch.from, stretch.to));
-    let metre = |point: usize| Metres(point as f64 * road.step_m());
-    let descent = Descent {
-        number,
-        from: stretch.from,
-        to: stretch.to,
-        crest: metre(stretch.from),
-        foot: metre(stretch.to),
-        drop: Metres(road.heights_m()[stretch.from] - road.heights_m()[stretch.to]),
-        mean,
-        steepest: steepest(road, stretch),
-        sustained,
-        brakes_at_crest: chosen.brakes_at_crest,
-        choice,
-        in_reserve: in_reserve.choice,
-        snubbing: snubbing.choice,
-        heavier,
-        table: table(trip, sustained.grade, sustained.height),
-        stages: stage_spans(trip, road, &hold),
-        reliefs: stretch.reliefs.clone(),
-        change: ask.change(chosen),
-        carried: None,
-        climbs_in: crawl(trip, -mean, sustained.height),
-        cut_short: stretch.cut_short,
-    };
-    (descent, hold)
+/// A truck on its way along a road, descent by descent.
+struct Way<'a> {
+    asks: Vec<Ask<'a>>,
+    /// How each descent would be driven, heat left aside.
+    expected: Vec<Vec<Hold>>,
+    approach: Approach,
 }
 
-/// Lengths over which the steepest grade of a descent is told, m.
-const STEEPEST_OVER: [f64; 3] = [100.0, 500.0, 1_000.0];
+impl<'a> Way<'a> {
+    fn from_start(
+        trip: Trip<'a>,
+        road: &'a Road,
+        ground: &'a Ground,
+        stretches: &[descents::Stretch],
+    ) -> Self {
+        let asks: Vec<Ask<'a>> =
+            stretches.iter().map(|stretch| Ask::of(trip, road, ground, *stretch)).collect();
+        let expected = asks.iter().map(Ask::expected).collect();
+        Self { asks, expected, approach: Approach::from_start(trip, road) }
+    }
 
-fn steepest(road: &Road, stretch: &Stretch) -> Vec<Steepest> {
-    let over = |length: f64| {
-        let (at, grade) = road.steepest(stretch.from, stretch.to, length)?;
-        let from = Metres(at as f64 * road.step_m());
-        Some(Steepest { length: Metres(length), from, grade: Grade(grade) })
-    };
-    STEEPEST_OVER.into_iter().filter_map(over).collect()
-}
+    fn ahead(&self, index: usize) -> Ahead {
+        let ask = &self.asks[index];
+        let near = ask.stretch.to + approach::slowing_cells(ask.road);
+        match self.asks.get(index + 1) {
+            Some(next) if next.stretch.from < near => {
+                Ahead { holds: self.expected[index + 1].clone(), end: next.stretch.from }
+            }
+            Some(_) | None => Ahead { holds: Vec::new(), end: ask.stretch.to },
+        }
+    }
 
-/// Tells of each descent what speed it carries into a rise.
-fn carry(road: &Road, run: &Run, list: &mut [Descent]) {
-    /// A rise is as steep as this…
-    const RISE: f64 = 0.02;
-    /// …over this length, m,…
-    const OVER_M: f64 = 200.0;
-    /// …and begins this far behind the foot at most, m. All assumed.
-    const WITHIN_M: f64 = 1_000.0;
-    let cells = |metres: f64| (metres / road.step_m()) as usize;
-    for descent in list {
-        let last = (descent.to + cells(WITHIN_M)).min(road.cells().saturating_sub(cells(OVER_M)));
-        let rises = |at: &usize| {
-            let to = at + cells(OVER_M);
-            road.assessed()[*at..to].iter().all(|it| *it) && road.mean_grade(*at, to) >= RISE
+    /// The way with the service brakes in reserve.
+    fn reserve(&mut self, index: usize) -> Chosen {
+        let ask = &self.asks[index];
+        self.approach.drive_towards(ask.trip, ask.road, ask.stretch.from);
+        ask.in_reserve(&self.approach, &self.ahead(index))
+    }
+
+    /// The way that snubs make faster than that, where there is one.
+    fn snubs(&self, index: usize, reserve: &Chosen) -> Option<Chosen> {
+        self.asks[index].with_snubs(&self.approach, &self.ahead(index), reserve)
+    }
+
+    /// To the foot.
+    fn go_on(&mut self, index: usize, chosen: &Chosen) {
+        self.approach.at = self.asks[index].stretch.to;
+        self.approach.state = match chosen {
+            Chosen::Down(down) => down.driven.at_foot,
+            Chosen::None(_, state) => *state,
         };
-        let held = matches!(descent.choice, Choice::Held(_));
-        let found = (descent.to..last).find(rises).filter(|_| held && !descent.cut_short);
-        descent.carried = found.map(|at| Carried {
-            at: Metres(at as f64 * road.step_m()),
-            speed: run.samples[at.saturating_sub(1)].speed,
-        });
     }
-}
 
-fn totals(road: &Road, run: &Run) -> Totals {
-    /// A road is called climbing above this grade. Assumed.
-    const CLIMBING: f64 = 0.02;
-    let assessed = |cell: &usize| road.assessed()[*cell];
-    let fall = (0..road.cells())
-        .filter(assessed)
-        .map(|cell| (road.heights_m()[cell] - road.heights_m()[cell + 1]).max(0.0))
-        .sum();
-    let crawl = (0..road.cells())
-        .filter(assessed)
-        .filter(|cell| road.grades()[*cell] > CLIMBING)
-        .map(|cell| run.samples[cell].speed.0)
-        .min_by(f64::total_cmp);
-    Totals {
-        time: run.ledger.time,
-        fall: Metres(fall),
-        holding_work: -run.ledger.holding,
-        service_work: -run.ledger.service,
-        hottest: run.hottest(),
-        hottest_after_stop: run.hottest_after_stop(),
-        crawl: crawl.map(MetresPerSecond),
-        fuel: run.ledger.fuel,
+    fn describe(&mut self, index: usize, heavier: Option<Choice>) -> Descent {
+        let reserve = self.reserve(index);
+        let snubs = self.snubs(index, &reserve);
+        let ask = &self.asks[index];
+        let in_reserve = describe::choice(ask, &reserve);
+        let snubbing = snubs.as_ref().map_or(in_reserve, |snubs| describe::choice(ask, snubs));
+        let (chosen, choice) = match ask.trip.day.service_brakes {
+            ServiceBrakes::InReserve => (reserve, in_reserve),
+            ServiceBrakes::MaySnub => (snubs.unwrap_or(reserve), snubbing),
+        };
+        let mut descent = describe::descent(ask, &self.approach, index + 1, &chosen, choice);
+        (descent.in_reserve, descent.snubbing, descent.heavier) = (in_reserve, snubbing, heavier);
+        self.go_on(index, &chosen);
+        descent
     }
-}
-
-/// Whether brakes would pass the limit after a hard stop on a falling stretch that is no descent.
-fn hot_elsewhere(trip: Trip<'_>, road: &Road, run: &Run, descents: &[Descent]) -> bool {
-    /// Less is as good as level. Assumed.
-    const FALLING: f64 = -0.01;
-    let on_descent = |cell: usize| descents.iter().any(|it| (it.from..it.to).contains(&cell));
-    (0..road.cells()).any(|cell| {
-        road.assessed()[cell]
-            && road.grades()[cell] < FALLING
-            && run.samples[cell].after_stop.0 > trip.day.heat_limit_c
-            && !on_descent(cell)
-    })
-}
-
-fn notes(trip: Trip<'_>, road: &Road, run: &Run, descents: &[Descent], stretches: &[Stretch]) -> Vec<Note> {
-    let steeper_beyond = stretches.iter().any(|stretch| stretch.beyond(road).is_some());
-    let first_assessed = road.assessed().iter().position(|assessed| *assessed).unwrap_or(0);
-    let starts_in_descent = descents.first().is_some_and(|d| d.from <= first_assessed);
-    let wet = trip.day.withheld().is_none() && trip.day.retarding_share() < 1.0;
-    let has_retarder = !trip.truck.full_stage().is_off();
-    let withheld = trip.day.withheld().filter(|_| has_retarder).map(Note::StagesWithheld);
-    let by_hand = trip.truck.spec().transmission.chooses_gears() && !descents.is_empty();
-    let told = [
-        (Note::WetCap, wet && has_retarder),
-        (Note::HoldByHand, by_hand),
-        (Note::StartsInDescent, starts_in_descent),
-        (Note::PartlyUnassessed, road.assessed().iter().any(|assessed| !assessed)),
-        (Note::PoorHeights, road.quality().class == Class::Poor),
-        (Note::SteeperBeyond, steeper_beyond),
-        (Note::HotElsewhere, hot_elsewhere(trip, road, run, descents)),
-        (Note::CannotClimb, run.stalled),
-    ];
-    let told = told.into_iter().filter(|(_, holds)| *holds).map(|(note, _)| note);
-    withheld.into_iter().chain(told).collect()
 }

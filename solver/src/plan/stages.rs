@@ -1,9 +1,21 @@
 //! Stages along a descent.
 
-use super::answer::StageSpan;
 use crate::motion::{Hold, Trip};
 use crate::road::Road;
+use crate::truck::Stage;
 use crate::units::{Grade, Metres, MetresPerSecond};
+use serde::{Deserialize, Serialize};
+
+/// A stretch of a descent with one stage.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct StageSpan {
+    /// Grid index where it begins.
+    pub from: usize,
+    /// Grid index where it ends.
+    pub to: usize,
+    /// The weakest stage that holds there.
+    pub stage: Stage,
+}
 
 /// The weakest stage that holds on each grade of a stretch, or the strongest where none does;
 /// neighbours joined.

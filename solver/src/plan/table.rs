@@ -1,8 +1,36 @@
 //! The gear × stage table of one grade: the explanation of every choice.
 
-use super::answer::{GearRow, Table};
-use crate::motion::{Trip, control_speed};
-use crate::units::{Grade, Metres};
+use crate::motion::{Answer, Trip, control_speed};
+use crate::truck::Gear;
+use crate::units::{Grade, Metres, MetresPerSecond};
+use serde::{Deserialize, Serialize};
+
+/// The answers of every gear and stage on one grade.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Table {
+    /// The grade.
+    pub grade: Grade,
+    /// Height of the road.
+    pub height: Metres,
+    /// One row a gear, first gear first.
+    pub rows: Vec<GearRow>,
+}
+
+/// One gear of a [`Table`].
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct GearRow {
+    /// The gear.
+    pub gear: Gear,
+    /// Road speed at the lowest useful engine speed.
+    pub slowest: MetresPerSecond,
+    /// Road speed at the highest allowed engine speed: the ceiling.
+    pub ceiling: MetresPerSecond,
+    /// Full-stage holding force over demand at the ceiling, less 1; `None` where the grade
+    /// does not push the truck at that speed.
+    pub margin_at_ceiling: Option<f64>,
+    /// One answer a stage, "off" first.
+    pub answers: Vec<Answer>,
+}
 
 /// What every gear does with every stage on `grade` at `height`.
 #[must_use]

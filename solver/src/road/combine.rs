@@ -204,7 +204,11 @@ impl<'a> Pair<'a> {
             let together2 = 1.0 / (1.0 / (one * one) + 1.0 / (other * other));
             (share * together2 + (1.0 - share) * one * one).sqrt()
         };
-        Doubt { bend_m: both(a.bend_m, b.bend_m), ripple_m: both(a.ripple_m, b.ripple_m) }
+        Doubt {
+            bend_m: both(a.bend_m, b.bend_m),
+            usual_bend_m: both(a.usual_bend_m, b.usual_bend_m),
+            ripple_m: both(a.ripple_m, b.ripple_m),
+        }
     }
 }
 

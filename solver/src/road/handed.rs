@@ -38,6 +38,7 @@ impl TryFrom<Parts> for Road {
             && parts.surface_m.len() == points
             && parts.surface_m.iter().all(|height| height.is_finite())
             && parts.doubt.bend_m.is_finite()
+            && parts.doubt.usual_bend_m.is_finite()
             && parts.doubt.ripple_m.is_finite()
             && (parts.positions.is_empty() || parts.positions.len() == points)
             && parts.unassessed.iter().all(|it| on_it(it.from, it.to))

@@ -5,10 +5,11 @@ use super::quantile::{first_order, quantile};
 use crate::constants::SPEED_SLACK;
 use crate::day::Day;
 use crate::motion::{Hold, Run, Sample as Driven, Trip, caps};
-use crate::plan::{Plan, start_state};
+use crate::plan::{Descent, Plan, start_state};
 use crate::road::Road;
 use crate::truck::Truck;
 use serde::{Deserialize, Serialize};
+use std::ops::Range;
 
 /// Most cells of a road that is driven so often, about 1,000 km: it bounds the time.
 const MOST_CELLS: usize = 100_000;
@@ -64,6 +65,18 @@ struct Outcome {
     fastest: f64,
 }
 
+impl Outcome {
+    /// Of two legs of one descent.
+    fn and(self, other: Self) -> Self {
+        Self {
+            held: self.held && other.held,
+            kept: self.kept && other.kept,
+            after_stop: self.after_stop.max(other.after_stop),
+            fastest: self.fastest.max(other.fastest),
+        }
+    }
+}
+
 /// Drives the plan of this road, truck and day 256 times. `None` on a road too long for that,
 /// on one without a descent, and when `progress` answers `false`.
 ///
@@ -86,7 +99,7 @@ pub fn sureness(
     let stride = cells.div_ceil(MOST_POINTS);
     let mut shaken = card.road.clone();
     let mut kept = Kept { points: cells.div_ceil(stride), speed: Vec::new(), temperature: Vec::new() };
-    let mut outcomes: Vec<Vec<Outcome>> = card.holds.iter().map(|_| Vec::with_capacity(RUNS)).collect();
+    let mut outcomes: Vec<Vec<Outcome>> = plan.descents.iter().map(|_| Vec::with_capacity(RUNS)).collect();
     for index in 0..RUNS {
         let sample = Sample::number(index);
         let truck = truck_of(truck, &sample);
@@ -95,8 +108,9 @@ pub fn sureness(
         shaken.tilt(&card.road, |cell| half_widths[cell] * sample.grade_error(cell as f64 * step));
         let run = Run::by_card(trip, &shaken, &card.caps, &card.holds, start_state(trip, &shaken));
         kept.take(&run, stride);
-        for (hold, list) in card.holds.iter().zip(&mut outcomes) {
-            list.push(outcome(trip, &run, hold, step));
+        for (list, holds) in outcomes.iter_mut().zip(&card.of_descents) {
+            let legs = card.holds[holds.clone()].iter().map(|hold| outcome(trip, &run, hold, step));
+            list.extend(legs.reduce(Outcome::and));
         }
         if !progress((index + 1) as f32 / RUNS as f32) {
             return None;
@@ -111,6 +125,8 @@ pub fn sureness(
 struct Card {
     road: Road,
     holds: Vec<Hold>,
+    /// Which of these are the legs of each descent.
+    of_descents: Vec<Range<usize>>,
     caps: Vec<f64>,
 }
 
@@ -132,7 +148,14 @@ impl Card {
         for index in 1..holds.len() {
             holds[index].from = holds[index].from.max(holds[index - 1].to);
         }
-        Self { holds, caps: (0..=last).map(cap).collect(), road: coarse }
+        let mut first = 0;
+        let legs = |descent: &Descent| {
+            let from = first;
+            first += descent.holds().len();
+            from..first
+        };
+        let of_descents = plan.descents.iter().map(legs).collect();
+        Self { holds, of_descents, caps: (0..=last).map(cap).collect(), road: coarse }
     }
 }
 

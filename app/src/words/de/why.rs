@@ -65,9 +65,6 @@ impl WhyWords for German {
             Note::PoorHeights => {
                 "Die Höhen dieser Datei sind schlecht: Neigungen sind nur ein Anhaltspunkt. Vergleichen Sie sie mit den Schildern."
             }
-            Note::SteeperBeyond => {
-                "Am Ende eines Gefälles liegt ein Stück, das nach den Höhen steiler ist als eine Straße für schwere Fahrzeuge. Es wird nicht beurteilt. Das Gefälle ist für diese Neigung geplant; sehen Sie es sich an, oder nehmen Sie eine andere Strecke."
-            }
             Note::HotElsewhere => {
                 "Außerhalb der Gefälle fällt die Strecke dort, wo eine kräftige Bremsung bis zum Stillstand die Grenze der Bremsen überschreiten würde. Suchen Sie die Stelle im Bild, und fahren Sie dort langsamer."
             }

@@ -64,9 +64,6 @@ impl WhyWords for English {
             Note::PoorHeights => {
                 "The heights of this file are poor: grades are advisory only. Check them against the signs."
             }
-            Note::SteeperBeyond => {
-                "At the end of a descent lies a stretch that is steeper than a road for trucks, by its heights. It is not assessed. The descent is planned for that grade; go and see, or take another road."
-            }
             Note::HotElsewhere => {
                 "Away from the descents the road falls where a hard stop would pass the limit of the brakes. Look for it in the picture, and go slower there."
             }

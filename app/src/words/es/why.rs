@@ -66,9 +66,6 @@ impl WhyWords for Spanish {
             Note::PoorHeights => {
                 "Las altitudes de este archivo son malas: las pendientes son solo orientativas. Compárelas con las señales."
             }
-            Note::SteeperBeyond => {
-                "Al extremo de una bajada hay un tramo que, según las altitudes, es más empinado que una carretera para camiones. No se evalúa. La bajada se calcula para esa pendiente; vaya a verlo, o tome otra carretera."
-            }
             Note::HotElsewhere => {
                 "Fuera de las bajadas la carretera desciende donde una frenada fuerte hasta parar superaría el límite de los frenos. Búsquelo en el gráfico y vaya más despacio ahí."
             }

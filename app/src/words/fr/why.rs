@@ -65,9 +65,6 @@ impl WhyWords for French {
             Note::PoorHeights => {
                 "Les altitudes de ce fichier sont mauvaises\u{a0}: les pentes sont données à titre indicatif seulement. Vérifiez-les d’après les panneaux."
             }
-            Note::SteeperBeyond => {
-                "Au bout d’une descente se trouve un tronçon qui, d’après les altitudes, est plus raide qu’une route pour poids lourds. Il n’est pas évalué. La descente est calculée pour cette pente\u{a0}; allez voir, ou prenez une autre route."
-            }
             Note::HotElsewhere => {
                 "En dehors des descentes, la route descend là où un freinage énergique jusqu’à l’arrêt dépasserait la limite des freins. Cherchez l’endroit dans l’image, et roulez-y moins vite."
             }

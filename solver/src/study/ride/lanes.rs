@@ -49,12 +49,15 @@ impl RideLanes {
 
     pub(super) fn of(road: &Road, plan: &Plan, setting: &Setting, run: &Run) -> Self {
         let mut shown = Lanes::driven(&|cell| setting.trip_on(cell), road, run);
-        for (descent, hold) in plan.descents.iter().zip(&setting.holds) {
+        for descent in &plan.descents {
+            let on_it = |hold: &&Hold| hold.from >= descent.from && hold.to <= descent.to;
             match descent.choice {
                 Choice::Held(_) => {
-                    shown.advise(setting.trip_on(hold.from), hold, &spans(road, setting, hold))
+                    for hold in setting.holds.iter().filter(on_it) {
+                        shown.advise(setting.trip_on(hold.from), hold, &spans(road, setting, hold));
+                    }
                 }
-                Choice::NoSafeSpeed(_) => shown.say_nothing(hold.from, hold.to),
+                Choice::NoSafeSpeed(_) => shown.say_nothing(descent.from, descent.to),
             }
         }
         let mut lanes = Self {

@@ -109,10 +109,12 @@ fn end(road: &Road, plan: &Plan, setting: &Setting, run: &Run) -> RideEnd {
     let mut braked = 0.0_f64;
     let mut without_safe_speed = 0;
     for descent in &plan.descents {
-        let card = descent.hold();
-        for cell in card.from..card.to {
+        for card in descent.holds() {
+            let fastest = run.samples[card.from..card.to].iter().map(|sample| sample.speed.0);
+            above = above.max(fastest.fold(0.0, f64::max) - card.speed.0);
+        }
+        for cell in descent.from..descent.to {
             let sample = &run.samples[cell];
-            above = above.max(sample.speed.0 - card.speed.0);
             let way = road.step_m() / Grade(road.grades()[cell]).sin_cos().1;
             braked += sample.to_hold.0 * (1.0 - sample.carried) * way;
         }

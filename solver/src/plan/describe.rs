@@ -1,0 +1,292 @@
+//! What is told of one descent.
+
+use super::answer::{Advice, Choice, Descent, Relief, Snub, Steepest, Verdict};
+use super::approach::Approach;
+use super::ask::{Ask, Way};
+use super::choose::{Chosen, Down, snub_to};
+use super::drive::Figures;
+use super::free_run::{HELD, Held, NEEDED, RUNS_AWAY};
+use super::hill::joules_per_kelvin;
+use super::ladder::Ladder;
+use super::stages::stage_spans;
+use super::table::table;
+use super::ways::{ChangeHow, Leg, LegChange, Proof, Touch, WayDown};
+use crate::motion::{BrakeHeat, Hold, Run, crawl};
+use crate::road::Road;
+use crate::truck::Stage;
+use crate::units::{Celsius, Grade, Joules, Metres, Newtons, Seconds, Watts};
+
+/// A snub takes about 3 s.
+const SNUB_TIME: f64 = 3.0;
+
+/// Lengths over which the steepest grade of a descent is told, m.
+const STEEPEST_OVER: [f64; 3] = [100.0, 500.0, 1_000.0];
+
+/// A break in the push shorter than this is no relief, m. Assumed.
+const LEAST_RELIEF: f64 = 150.0;
+
+/// The advice of what was chosen.
+pub(super) fn choice(ask: &Ask<'_>, chosen: &Chosen) -> Choice {
+    match chosen {
+        Chosen::Down(down) => Choice::Held(advice(ask, down)),
+        Chosen::None(none, _) => Choice::NoSafeSpeed(*none),
+    }
+}
+
+fn advice(ask: &Ask<'_>, down: &Down) -> Advice {
+    let Down { way, driven, .. } = down;
+    let margin = margin(ask, way);
+    let stage = driven.holds.iter().map(|hold| stage_of(ask, hold)).max().unwrap_or(Stage::OFF);
+    let proof = proof(&down.touches);
+    let held = way.verdict <= Verdict::LittleInReserve;
+    let verdict = if held && proof == Proof::NeedsBrakes { Verdict::NeedsServiceBrakes } else { way.verdict };
+    let Figures { hottest, hottest_after_stop, holding_work, service_work, time } = driven.figures;
+    let slowest = slowest(&driven.holds);
+    Advice {
+        verdict,
+        proof,
+        gear: slowest.gear,
+        stage,
+        speed: slowest.speed,
+        engine_speed: ask.trip.truck.engine_speed(slowest.gear, slowest.speed),
+        margin,
+        governs: way.governs,
+        hottest,
+        hottest_after_stop,
+        touched_k: down.touched_k,
+        holding_work,
+        service_work,
+        time,
+        snub: (!held).then(|| snub(ask, way, service_work)).flatten(),
+    }
+}
+
+fn slowest(holds: &[Hold]) -> Hold {
+    let mut slowest = holds[0];
+    for hold in holds {
+        if hold.speed < slowest.speed {
+            slowest = *hold;
+        }
+    }
+    slowest
+}
+
+/// What the full stage holds over the demand on the grade that the gear is chosen for, less 1.
+fn margin(ask: &Ask<'_>, way: &Way) -> f64 {
+    let sustained = ask.sustained();
+    let air = ask.trip.air(sustained.height);
+    let demand = ask.trip.demand(way.speed, sustained.grade, air);
+    if demand.0 <= 0.0 {
+        return f64::INFINITY;
+    }
+    ask.trip.retarding(way.gear, way.speed, sustained.grade, air) / demand - 1.0
+}
+
+fn held(hold: &Hold) -> Held {
+    Held { from: hold.from, to: hold.to, gear: hold.gear, speed: hold.speed }
+}
+
+fn proof(touches: &[Touch]) -> Proof {
+    let of = |touch: &Touch| {
+        if touch.gains.0 > if touch.certain { NEEDED } else { RUNS_AWAY } {
+            Proof::NeedsBrakes
+        } else if touch.certain {
+            Proof::Touches
+        } else {
+            Proof::OnAverage
+        }
+    };
+    touches.iter().map(of).max().unwrap_or(Proof::Holds)
+}
+
+/// The weakest stage that holds a stretch on the average and rolls down it no faster than the strongest.
+fn stage_of(ask: &Ask<'_>, hold: &Hold) -> Stage {
+    let trip = ask.trip;
+    let strongest = trip.strongest_stage();
+    let (from, to) = (hold.from - ask.hill.from, hold.to - ask.hill.from);
+    let asked = ask.hill.asks(from, to).holds;
+    let air = trip.air(ask.stretch.highest);
+    let holds = |stage: &Stage| {
+        let ladder = Ladder::bare(trip, air, *stage);
+        ladder.held(hold.gear, hold.speed, 0.0) >= asked && ask.hill.gains_at_most(&ladder, &held(hold), HELD)
+    };
+    trip.truck.stages().take_while(|stage| *stage < strongest).find(holds).unwrap_or(strongest)
+}
+
+/// Snubs on the grade that the gear is chosen for; so many that together they do `work`.
+fn snub(ask: &Ask<'_>, way: &Way, work: Joules) -> Option<Snub> {
+    let sustained = ask.sustained();
+    let (trip, speed) = (ask.trip, way.speed);
+    let to = snub_to(speed);
+    let air = trip.air(sustained.height);
+    let mass = trip.truck.inertial_mass(way.gear).0;
+    let held = trip.retarding(way.gear, speed, sustained.grade, air);
+    let pushing = (trip.demand(speed, sustained.grade, air) - held).0;
+    if pushing <= 0.0 {
+        return None;
+    }
+    let braking = Newtons(pushing + mass * (speed - to).0 / SNUB_TIME);
+    let each = braking * ((speed + to) * 0.5) * Seconds(SNUB_TIME);
+    let count = (work / each).ceil().max(1.0);
+    let off = Seconds((speed - to).0 * mass / pushing);
+    Some(Snub { from: speed, to, on: Seconds(SNUB_TIME), off, count: count as u32 })
+}
+
+/// Everything that is told of a descent; the other choices are the caller's.
+pub(super) fn descent(
+    ask: &Ask<'_>,
+    approach: &Approach,
+    number: usize,
+    chosen: &Chosen,
+    choice: Choice,
+) -> Descent {
+    let (trip, road, stretch) = (ask.trip, ask.road, ask.stretch);
+    let sustained = ask.sustained();
+    let mean = Grade(road.mean_grade(stretch.from, stretch.to));
+    let metre = |point: usize| Metres(point as f64 * road.step_m());
+    let holds = chosen.holds(ask);
+    let down = match chosen {
+        Chosen::Down(down) => Some(down),
+        Chosen::None(..) => None,
+    };
+    Descent {
+        number,
+        from: stretch.from,
+        to: stretch.to,
+        crest: metre(stretch.from),
+        foot: metre(stretch.to),
+        drop: Metres(road.surface_m()[stretch.from] - road.surface_m()[stretch.to]),
+        mean,
+        steepest: steepest(road, stretch.from, stretch.to),
+        sustained,
+        brakes_at_crest: down.map_or(Celsius(f64::NAN), |down| down.driven.at_crest),
+        in_reserve: choice,
+        snubbing: choice,
+        heavier: None,
+        table: table(trip, sustained.grade, sustained.height),
+        stages: holds.iter().flat_map(|hold| stage_spans(trip, road, hold)).collect(),
+        reliefs: reliefs(ask),
+        legs: down.map_or(Vec::new(), |down| legs(ask, down)),
+        one_gear: down.map(|down| way_down(ask, down, &down.way)),
+        untouched: down.and_then(|down| Some(way_down(ask, down, &ask.untouched()?))),
+        touches: down.map_or(Vec::new(), |down| down.touches.clone()),
+        change: ask.change(&choice, approach),
+        carried: None,
+        climbs_in: crawl(trip, -mean, sustained.height),
+        cut_short: stretch.cut_short,
+        choice,
+    }
+}
+
+fn legs(ask: &Ask<'_>, down: &Down) -> Vec<Leg> {
+    let road = ask.road;
+    let mut legs: Vec<Leg> = Vec::new();
+    for (index, hold) in down.driven.holds.iter().enumerate() {
+        let part = down.parts.get(index);
+        let change = legs.last().map(|last| LegChange {
+            at: Metres(hold.from as f64 * road.step_m()),
+            grade: Grade(road.mean_grade(hold.from.saturating_sub(10), hold.from + 10)),
+            how: if hold.speed < last.speed { ChangeHow::Down } else { ChangeHow::Up },
+        });
+        legs.push(Leg {
+            from: hold.from,
+            to: part.map_or(hold.to, |part| part.to),
+            slows_from: hold.to,
+            gear: hold.gear,
+            stage: stage_of(ask, hold),
+            speed: hold.speed,
+            change,
+        });
+    }
+    legs
+}
+
+/// Another way in one gear. Its time is reckoned from what curves and limits leave of its speed, and
+/// set right by how much longer the way that was driven took than was reckoned for it.
+fn way_down(ask: &Ask<'_>, down: &Down, way: &Way) -> WayDown {
+    let hold = ask.hold(way.gear, way.speed, None);
+    let longer = down.driven.figures.time.0 - reckoned(ask, &down.driven.holds);
+    let time = Seconds(reckoned(ask, &[hold]) + longer);
+    WayDown { gear: way.gear, stage: stage_of(ask, &hold), speed: way.speed, time }
+}
+
+/// The time that holds take one after the other.
+fn reckoned(ask: &Ask<'_>, holds: &[Hold]) -> f64 {
+    let mut hold = holds.iter().peekable();
+    let mut speed = f64::INFINITY;
+    let pace = |cell: usize| {
+        if let Some(next) = hold.next_if(|it| it.from <= cell + ask.stretch.from) {
+            speed = next.speed.0;
+        }
+        ask.road.step_m() / ask.reach.cap(cell).min(speed)
+    };
+    (0..ask.hill.cells()).map(pace).sum()
+}
+
+impl Ask<'_> {
+    /// Where the truck gains speed with the full stage.
+    pub(super) fn touches(&self, holds: &[Hold]) -> Vec<Touch> {
+        holds.iter().flat_map(|hold| self.hill.touches(&self.ladder, &held(hold))).collect()
+    }
+
+    /// What touches warm the brakes by, all together, cooling counted, K.
+    pub(super) fn touched_k(&self, touches: &[Touch], holds: &[Hold]) -> f64 {
+        let (trip, air) = (self.trip, self.trip.day.air());
+        let speed = slowest(holds).speed;
+        let mut brakes = BrakeHeat::uniform(air);
+        let (mut most, mut at) = (0.0, self.stretch.from as f64 * self.road.step_m());
+        for touch in touches {
+            let rested = (touch.from.0 - at).max(0.0) / speed.0;
+            brakes = brakes.after(trip, Watts(0.0), speed, Seconds(rested));
+            let time = (touch.to.0 - touch.from.0).max(self.road.step_m()) / speed.0;
+            let power = touch.kelvin * joules_per_kelvin(trip) / time;
+            brakes = brakes.after(trip, Watts(power), speed, Seconds(time));
+            most = f64::max(most, brakes.hottest(trip).0 - air.0);
+            at = touch.to.0;
+        }
+        most
+    }
+}
+
+fn steepest(road: &Road, from: usize, to: usize) -> Vec<Steepest> {
+    let over = |length: f64| {
+        let (at, grade) = road.steepest(from, to, length)?;
+        let from = Metres(at as f64 * road.step_m());
+        Some(Steepest { length: Metres(length), from, grade: Grade(grade) })
+    };
+    STEEPEST_OVER.into_iter().filter_map(over).collect()
+}
+
+/// Stretches on which nothing pushes.
+fn reliefs(ask: &Ask<'_>) -> Vec<Relief> {
+    let shortest = (LEAST_RELIEF / ask.road.step_m()) as usize;
+    let mut found: Vec<Relief> = Vec::new();
+    let mut from = None;
+    let pushes = ask.hill.fine.iter().map(|push| *push > 0.0).chain([true]);
+    for (cell, pushed) in (ask.stretch.from..).zip(pushes) {
+        match (from, pushed) {
+            (None, false) => from = Some(cell),
+            (Some(start), true) => {
+                if cell - start >= shortest && start > ask.stretch.from && cell < ask.stretch.to {
+                    found.push(Relief { from: start, to: cell });
+                }
+                from = None;
+            }
+            (None, true) | (Some(_), false) => {}
+        }
+    }
+    found
+}
+
+/// The figures of the chosen way as the run along the whole road has them.
+pub(super) fn as_driven(road: &Road, run: &Run, descent: &mut Descent) {
+    let before = descent.from.checked_sub(1).map_or(Seconds(0.0), |cell| run.samples[cell].time);
+    let figures = Figures::of(road, descent.from, &run.samples[descent.from..descent.to], before);
+    if let Choice::Held(advice) = &mut descent.choice {
+        advice.hottest = figures.hottest;
+        advice.hottest_after_stop = figures.hottest_after_stop;
+        advice.holding_work = figures.holding_work;
+        advice.service_work = figures.service_work;
+        advice.time = figures.time;
+    }
+}

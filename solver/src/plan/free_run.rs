@@ -1,0 +1,127 @@
+//! The proof of what is said: the hill rolled down with the retarder alone.
+//!
+//! No service brake, the retarder at one stage whenever the truck is faster than its hold speed, on
+//! heights as they were recorded, averaged over no more than can be felt. Where the truck gets faster,
+//! the service brakes are needed there, if the heights are to be believed.
+
+use super::hill::{Hill, joules_per_kelvin};
+use super::ladder::Ladder;
+use super::ways::Touch;
+use crate::constants::GRAVITY;
+use crate::truck::Gear;
+use crate::units::{Metres, MetresPerSecond};
+
+/// A truck that gains no more than this is held, m/s (4 km/h). Assumed.
+pub(super) const HELD: f64 = 4.0 / 3.6;
+
+/// A truck that gains more than this needs the service brakes there, m/s (10 km/h). Assumed.
+pub(super) const NEEDED: f64 = 10.0 / 3.6;
+
+/// A truck that gains more than this runs away, m/s (20 km/h): it needs the service brakes even where the
+/// heights may be wrong. Assumed.
+pub(super) const RUNS_AWAY: f64 = 20.0 / 3.6;
+
+/// What a truck is asked to do where it rolls: a gear and a speed from one grid point to another.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Held {
+    pub(super) from: usize,
+    pub(super) to: usize,
+    pub(super) gear: Gear,
+    pub(super) speed: MetresPerSecond,
+}
+
+impl Hill<'_> {
+    /// Where the truck gains more than it may, in order; the stages of the ladder hold it.
+    pub(super) fn touches(&self, ladder: &Ladder<'_>, held: &Held) -> Vec<Touch> {
+        let mut found = Vec::new();
+        self.roll(ladder, held, &mut |gained: Gained| {
+            if gained.most > HELD {
+                found.push(self.touch(&gained));
+            }
+            true
+        });
+        found
+    }
+
+    /// Whether the truck nowhere gains more than this, m/s.
+    pub(super) fn gains_at_most(&self, ladder: &Ladder<'_>, held: &Held, most: f64) -> bool {
+        let mut kept = true;
+        self.roll(ladder, held, &mut |gained: Gained| {
+            kept &= gained.most <= most;
+            kept
+        });
+        kept
+    }
+
+    fn touch(&self, gained: &Gained) -> Touch {
+        let place = |cell: usize| Metres((self.from + cell) as f64 * self.step_m);
+        let mean: f64 = self.pushes[gained.from..gained.peak].iter().sum();
+        let fall: f64 = self.fine[gained.from..gained.peak].iter().sum();
+        let length_m = (gained.peak - gained.from) as f64 * self.step_m;
+        let rolling = self.trip.truck.spec().rolling_resistance;
+        Touch {
+            from: place(gained.from),
+            to: place(gained.to),
+            kelvin: gained.height_m * self.trip.weight().0 / joules_per_kelvin(self.trip),
+            gains: MetresPerSecond(gained.most),
+            grade: crate::units::Grade(-(fall / length_m + rolling)),
+            certain: self.ground.stands_out(fall - mean, length_m),
+        }
+    }
+
+    fn roll(&self, ladder: &Ladder<'_>, held: &Held, told: &mut dyn FnMut(Gained) -> bool) {
+        let (gear, hold) = (held.gear, held.speed.0);
+        let mass_factor = self.trip.truck.rotating_factor(gear);
+        let at_hold = ladder.held(gear, held.speed, 0.0) * self.step_m;
+        let mut speed = hold;
+        let mut now: Option<Gained> = None;
+        for cell in held.from - self.from..held.to - self.from {
+            let push = self.fine[cell];
+            let holds = if speed > hold {
+                ladder.held(gear, MetresPerSecond(speed), 0.0) * self.step_m
+            } else if push <= at_hold {
+                continue;
+            } else {
+                at_hold
+            };
+            let squared = speed * speed + 2.0 * GRAVITY * (push - holds) / mass_factor;
+            speed = squared.max(hold * hold).sqrt();
+            let gained = now.get_or_insert(Gained {
+                from: cell,
+                to: cell,
+                peak: cell,
+                most: 0.0,
+                height_m: 0.0,
+                sum_m: 0.0,
+            });
+            gained.to = cell + 1;
+            gained.sum_m += push - at_hold;
+            gained.height_m = gained.height_m.max(gained.sum_m);
+            if speed - hold > gained.most {
+                (gained.most, gained.peak) = (speed - hold, cell + 1);
+            }
+            if speed <= hold {
+                let whole = now.take();
+                if whole.is_some_and(|gained| !told(gained)) {
+                    return;
+                }
+            }
+        }
+        if let Some(gained) = now {
+            let _ = told(gained);
+        }
+    }
+}
+
+/// A stretch on which the truck is faster than held, by cells.
+#[derive(Debug, Clone, Copy)]
+struct Gained {
+    from: usize,
+    to: usize,
+    peak: usize,
+    /// By how much at most, m/s.
+    most: f64,
+    /// Height that the service brakes would take to hold it, m.
+    height_m: f64,
+    sum_m: f64,
+}

@@ -1,0 +1,129 @@
+//! The road as the plan reads it: how far it falls, from recorded heights under plain averages.
+//!
+//! The filtered heights are for showing. They differ from one recording to the next in what they
+//! keep of a pitch, and a plan that reads them differs with them.
+
+use crate::road::{Doubt, Road, Unassessed};
+
+/// Averages of what can be felt, m: a truck is about 20 m long, points lie 10 to 50 m apart.
+const FINE_M: f64 = 60.0;
+
+/// A stretch of which nothing is known is as steep as the road over this length before or behind it, m.
+const BESIDE_M: f64 = 200.0;
+
+/// Over this length, m…
+const NO_ROAD_M: f64 = 100.0;
+
+/// …no road for trucks is steeper than this (common practice, no source). Heights that are, are those of
+/// the ground beside it, and so may be all pitches of the file.
+const NO_ROAD: f64 = 0.20;
+
+/// Height is more than the heights' doubt beyond this many σ.
+const SIGMAS: f64 = 6.0;
+
+/// What the plan knows of a road's heights.
+pub(super) struct Ground {
+    step_m: f64,
+    /// How far the road has fallen up to each grid point, m. Where heights are not known it falls as
+    /// its ends say, and at least as steeply as beside.
+    down: Vec<f64>,
+    /// σ of a height difference, m, for a number of cells: see [`Road::doubt`].
+    doubt: Doubt,
+    /// Nowhere is it steeper than a road can be: its pitches may be those of the road.
+    believed: bool,
+}
+
+impl Ground {
+    pub(super) fn of(road: &Road) -> Self {
+        let heights = road.surface_m();
+        let mut falls: Vec<f64> = heights.windows(2).map(|pair| pair[0] - pair[1]).collect();
+        let step_m = road.step_m();
+        let beside = cells(BESIDE_M, step_m);
+        let mean = |from: usize, to: usize| (heights[from] - heights[to]) / (to - from) as f64;
+        for span in blanks(road) {
+            let (from, to) = (span.0, span.1);
+            // At an end of the road nothing is known of how it goes on.
+            if from == 0 || to == road.cells() {
+                continue;
+            }
+            let before = mean(from.saturating_sub(beside), from);
+            let behind = mean(to, (to + beside).min(road.cells()));
+            let own = if span.2 { f64::NEG_INFINITY } else { mean(from, to) };
+            let steepest = own.max(before).max(behind);
+            for fall in &mut falls[from..to] {
+                *fall = fall.max(steepest);
+                if span.2 {
+                    *fall = steepest;
+                }
+            }
+        }
+        let mut down = Vec::with_capacity(heights.len());
+        let mut sum = 0.0;
+        down.push(0.0);
+        for fall in falls {
+            sum += fall;
+            down.push(sum);
+        }
+        let width = cells(NO_ROAD_M, step_m);
+        let steepest = NO_ROAD * width as f64 * step_m;
+        let believed = down.windows(width + 1).all(|all| (all[width] - all[0]).abs() <= steepest);
+        Self { step_m, down, doubt: road.doubt(), believed }
+    }
+
+    pub(super) fn step_m(&self) -> f64 {
+        self.step_m
+    }
+
+    /// Number of cells.
+    pub(super) fn cells(&self) -> usize {
+        self.down.len() - 1
+    }
+
+    /// Fall from one grid point to a later one, m.
+    pub(super) fn fall(&self, from: usize, to: usize) -> f64 {
+        self.down[to] - self.down[from]
+    }
+
+    /// Fall of each cell of `from..to` in a plain average over about this length, m.
+    pub(super) fn falls(&self, from: usize, to: usize, over_m: f64) -> Vec<f64> {
+        let half = cells(0.5 * over_m, self.step_m);
+        (from..to)
+            .map(|cell| {
+                let (a, b) = (cell.saturating_sub(half), (cell + 1 + half).min(self.cells()));
+                self.fall(a, b) / (b - a) as f64
+            })
+            .collect()
+    }
+
+    /// Fall of each cell as it can be felt, m.
+    pub(super) fn fine(&self, from: usize, to: usize) -> Vec<f64> {
+        self.falls(from, to, FINE_M - self.step_m)
+    }
+
+    /// Whether so much height over a length is more than heights of this road may be off.
+    pub(super) fn stands_out(&self, height_m: f64, length_m: f64) -> bool {
+        self.believed && height_m > SIGMAS * self.doubt.usual_sigma_m(length_m)
+    }
+}
+
+fn cells(length_m: f64, step_m: f64) -> usize {
+    ((length_m / step_m).round() as usize).max(1)
+}
+
+/// Stretches that are not assessed, those that touch as one; and whether heights jump there, so that
+/// their difference says nothing.
+fn blanks(road: &Road) -> Vec<(usize, usize, bool)> {
+    let mut found: Vec<(usize, usize, bool)> = Vec::new();
+    // What is only steeper than roads usually are has heights.
+    for span in road.unassessed().iter().filter(|span| span.why != Unassessed::TooSteep) {
+        let jumps = span.why == Unassessed::Step;
+        match found.last_mut() {
+            Some(last) if last.1 == span.from => {
+                last.1 = span.to;
+                last.2 |= jumps;
+            }
+            Some(_) | None => found.push((span.from, span.to, jumps)),
+        }
+    }
+    found
+}

@@ -1,0 +1,115 @@
+//! Gears and speeds, by how much they hold.
+//!
+//! Work is counted as height: a force F along a way is F/(m·g) metres of fall for each metre of road.
+//! What a gear holds at a speed is then one number, and so is what a hill asks for.
+
+use crate::constants::SPEED_SLACK;
+use crate::motion::{Air, Trip};
+use crate::truck::{Gear, Stage};
+use crate::units::{Grade, MetresPerSecond};
+
+/// Share of the highest allowed engine speed at which a speed is held: the rest is kept for a
+/// short steep stretch. Assumed.
+pub const HOLD_SHARE: f64 = 0.95;
+
+/// Slowest hold speed tried, km/h. Slower than this no truck is driven down a public road.
+pub(super) const SLOWEST_KMH: f64 = 5.0;
+
+/// Grip of the driven axles is taken on a grade as steep as this: it falls by 1 % with it.
+const ON_GRADE: Grade = Grade(-0.14);
+
+/// One speed, in the gear that holds most at it.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Rung {
+    pub(super) speed: MetresPerSecond,
+    pub(super) gear: Gear,
+    /// Fall that is held, resistance of the air included, m for each metre of road.
+    pub(super) holds: f64,
+    /// The same with the reserve that the day asks for.
+    pub(super) with_reserve: f64,
+}
+
+/// Speeds that a truck can hold, in the air of one place.
+pub(super) struct Ladder<'a> {
+    trip: Trip<'a>,
+    air: Air,
+    stage: Stage,
+    /// From fast to slow, whole km/h; speeds at which no gear is in its range are left out.
+    pub(super) rungs: Vec<Rung>,
+}
+
+impl<'a> Ladder<'a> {
+    /// With no stronger stage than this one, and no speeds.
+    pub(super) fn bare(trip: Trip<'a>, air: Air, stage: Stage) -> Self {
+        Self { trip, air, stage, rungs: Vec::new() }
+    }
+
+    pub(super) fn of(trip: Trip<'a>, air: Air) -> Self {
+        let mut ladder = Self::bare(trip, air, trip.strongest_stage());
+        let top = (trip.top_speed().kmh() + 1e-9).floor();
+        let mut kmh = top;
+        while kmh >= SLOWEST_KMH {
+            let speed = MetresPerSecond::from_kmh(kmh);
+            ladder.rungs.extend(ladder.strongest(speed));
+            kmh -= 1.0;
+        }
+        ladder
+    }
+
+    /// Gears that may be held at a speed, from low to high.
+    fn in_range(&self, speed: MetresPerSecond) -> impl DoubleEndedIterator<Item = Gear> + '_ {
+        let truck = self.trip.truck;
+        let lowest = truck.lowest_engine_speed(self.trip.strongest_stage());
+        let highest = truck.highest_engine_speed() * HOLD_SHARE;
+        truck.gears().filter(move |gear| {
+            truck.is_coupled(*gear) && (lowest..=highest).contains(&truck.engine_speed(*gear, speed))
+        })
+    }
+
+    fn strongest(&self, speed: MetresPerSecond) -> Option<Rung> {
+        let mut best: Option<Rung> = None;
+        for gear in self.in_range(speed) {
+            let rung = self.rung(gear, speed);
+            if best.is_none_or(|best| rung.holds > best.holds) {
+                best = Some(rung);
+            }
+        }
+        best
+    }
+
+    fn rung(&self, gear: Gear, speed: MetresPerSecond) -> Rung {
+        let reserve = self.trip.day.reserve;
+        let (holds, with_reserve) = (self.holds(gear, speed, 0.0), self.holds(gear, speed, reserve));
+        Rung { speed, gear, holds, with_reserve }
+    }
+
+    /// What a gear holds at a speed and a little above it, whichever is less: nothing that slips away
+    /// when the truck has got a little faster is counted on.
+    pub(super) fn holds(&self, gear: Gear, speed: MetresPerSecond, reserve: f64) -> f64 {
+        let above = MetresPerSecond(speed.0 + SPEED_SLACK);
+        self.held(gear, speed, reserve).min(self.held(gear, above, reserve))
+    }
+
+    /// Fall that gear and air hold at a speed, m for each metre of road.
+    pub(super) fn held(&self, gear: Gear, speed: MetresPerSecond, reserve: f64) -> f64 {
+        let trip = self.trip;
+        let ceiling = trip.truck.road_speed(gear, trip.truck.highest_engine_speed());
+        // Above the highest engine speed no more is counted on than at it.
+        let turning = MetresPerSecond(speed.0.min(ceiling.0));
+        let force = if self.stage == trip.strongest_stage() {
+            trip.retarding(gear, turning, ON_GRADE, self.air)
+        } else {
+            trip.holding(gear, self.stage, turning, self.air)
+        };
+        (force.0 / (1.0 + reserve) + trip.air_drag(speed, self.air).0) / trip.weight().0
+    }
+
+    /// The highest gear at a speed that is enough, or the one that holds most.
+    pub(super) fn highest(&self, rung: &Rung, enough: impl Fn(Gear) -> bool) -> Gear {
+        self.in_range(rung.speed).rev().find(|gear| enough(*gear)).unwrap_or(rung.gear)
+    }
+
+    pub(super) fn rung_at(&self, speed: MetresPerSecond) -> Option<&Rung> {
+        self.rungs.iter().find(|rung| (rung.speed.0 - speed.0).abs() < 1e-6)
+    }
+}

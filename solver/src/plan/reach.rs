@@ -1,0 +1,83 @@
+//! How fast a stretch lets a truck come along, whatever holds it: curves and posted limits, and the
+//! room between them.
+
+use super::answer::Governs;
+use super::descents::Stretch;
+use crate::constants::SERVICE_SLOWING;
+use crate::motion::{Trip, curves_between};
+use crate::road::Road;
+use crate::units::MetresPerSecond;
+
+/// A speed is held on a stretch where it is reached on this share of it. Assumed: half.
+const REACHED: f64 = 0.5;
+
+/// A speed that is missed by less than this, 1 km/h, is reached.
+const NEARLY: f64 = 1.0 / 3.6;
+
+/// The fastest that each grid point of a stretch can be passed at.
+pub(super) struct Reach {
+    caps: Vec<f64>,
+    /// The same without posted limits.
+    unposted: Vec<f64>,
+    /// The slowest that a curve asks for; infinite without one.
+    pub(super) slowest_curve: MetresPerSecond,
+}
+
+impl Reach {
+    pub(super) fn of(trip: Trip<'_>, road: &Road, stretch: &Stretch) -> Self {
+        let (from, to) = (stretch.from, stretch.to);
+        let mut caps = vec![f64::INFINITY; to - from + 1];
+        let mut slowest_curve = f64::INFINITY;
+        for (curve, speed) in curves_between(trip, road, from, to) {
+            slowest_curve = slowest_curve.min(speed.0);
+            lower(&mut caps, from, (curve.from, curve.to), speed.0);
+        }
+        let mut posted = caps.clone();
+        for limit in road.limits().iter().filter_map(|limit| limit.within(from, to)) {
+            lower(&mut posted, from, (limit.from, limit.to), limit.speed().0);
+        }
+        slow_and_speed_up(&mut posted, road.step_m());
+        slow_and_speed_up(&mut caps, road.step_m());
+        Self { caps: posted, unposted: caps, slowest_curve: MetresPerSecond(slowest_curve) }
+    }
+
+    /// The fastest that a cell of the stretch can be driven at, m/s.
+    pub(super) fn cap(&self, cell: usize) -> f64 {
+        self.caps[cell].min(self.caps[cell + 1])
+    }
+
+    /// Whether a speed is reached on enough of the stretch; otherwise what keeps it from that.
+    pub(super) fn allows(&self, speed: MetresPerSecond) -> Result<(), Governs> {
+        let reached = |caps: &[f64]| {
+            let fast = caps.iter().filter(|cap| **cap >= speed.0 - NEARLY).count();
+            fast as f64 >= REACHED * caps.len() as f64
+        };
+        if reached(&self.caps) {
+            Ok(())
+        } else if reached(&self.unposted) {
+            Err(Governs::Posted)
+        } else {
+            Err(Governs::Curve)
+        }
+    }
+}
+
+/// Lowers the caps of a stretch; the first of them is at the grid point `from`.
+pub(super) fn lower(caps: &mut [f64], from: usize, stretch: (usize, usize), speed: f64) {
+    let end = (stretch.1 - from).min(caps.len() - 1);
+    for cap in &mut caps[stretch.0.max(from) - from..=end] {
+        *cap = cap.min(speed);
+    }
+}
+
+/// Between slow places a truck gains and loses speed at the pace of a driver who slows ahead.
+pub(super) fn slow_and_speed_up(caps: &mut [f64], step_m: f64) {
+    let way = 2.0 * SERVICE_SLOWING * step_m;
+    let next = |slow: f64| (slow * slow + way).sqrt();
+    for k in 1..caps.len() {
+        caps[k] = caps[k].min(next(caps[k - 1]));
+    }
+    for k in (0..caps.len() - 1).rev() {
+        caps[k] = caps[k].min(next(caps[k + 1]));
+    }
+}
