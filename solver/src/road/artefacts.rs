@@ -25,6 +25,9 @@ const OFF_LINE_SHARE: f64 = 0.045;
 /// Each of the two cliffs makes up this share of that at least: a hill above a tunnel stands on its
 /// cliffs, and a crest on flanks that a road can have, with a short cliff of noise in them.
 const CLIFF_SHARE: f64 = 0.5;
+/// The lower of the two is this share of the higher at least. Where a tunnel opens onto a bridge, the cliff
+/// between belongs to both, and to neither alone.
+const LIKE_SHARE: f64 = 0.6;
 /// A cliff without a partner is a step if it is this steep …
 const STEP_GRADE: f64 = 0.25;
 /// … and this high, metres.
@@ -116,12 +119,13 @@ fn fits(profile: &Profile, heights: &[f64], first: &Cliff, second: &Cliff) -> bo
     let length_m = bridge.len() as f64 * profile.step_m;
     let grade = (heights[bridge.end] - heights[bridge.start]) / length_m;
     let off_m = off_line(heights, &bridge).abs();
-    let stands_on = |cliff: &Cliff| cliff.rise_m(heights) >= CLIFF_SHARE * off_m;
+    let (one_m, other_m) = (first.rise_m(heights), second.rise_m(heights));
+    let lower_m = one_m.min(other_m);
     length_m <= LONGEST_M
         && grade.abs() <= LINE_GRADE
         && off_m >= OFF_LINE_M.max(OFF_LINE_SHARE * length_m)
-        && stands_on(first)
-        && stands_on(second)
+        && lower_m >= CLIFF_SHARE * off_m
+        && lower_m >= LIKE_SHARE * one_m.max(other_m)
 }
 
 /// The largest distance of the heights from the straight line between two grid points, metres;
@@ -177,4 +181,62 @@ fn step(profile: &Profile, heights: &[f64], cliff: &Cliff, span: &Range<usize>) 
     };
     let narrowest = profile.cells_in(BESIDE_STEP_M);
     (narrowest..=widest).map(beside).find(gentle).or_else(|| Some(beside(widest)))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::mend;
+    use crate::road::finding::{FindingKind, Unassessed};
+    use crate::road::profile::Profile;
+
+    /// A road on a grid of 10 m from grades in per cent, and what is found on it.
+    fn mended(grades: &[(usize, f64)]) -> (Profile, Vec<f64>, Vec<FindingKind>) {
+        let mut heights_m = vec![500.0];
+        for (cells, grade) in grades {
+            for _ in 0..*cells {
+                heights_m.push(heights_m[heights_m.len() - 1] + 0.1 * grade);
+            }
+        }
+        let cells = heights_m.len() - 1;
+        let positions = Vec::new();
+        let mut profile =
+            Profile { step_m: 10.0, heights_m, positions, why: vec![None; cells], drawn: Vec::new() };
+        let mut findings = Vec::new();
+        let mended = mend(&mut profile, &mut findings);
+        (profile, mended.heights_m, findings.into_iter().map(|finding| finding.kind).collect())
+    }
+
+    #[test]
+    fn a_pass_a_dam_and_a_pitch_stay() {
+        for grades in [
+            vec![(100, -3.0), (70, 10.0), (70, -10.0), (100, -3.0)],
+            vec![(100, -2.0), (60, -13.0), (20, 0.0), (60, 13.0), (100, -2.0)],
+            vec![(100, 0.0), (25, -17.0), (25, 17.0), (100, 0.0)],
+            vec![(100, -2.0), (40, -17.0), (100, -2.0)],
+        ] {
+            let (profile, heights, findings) = mended(&grades);
+            assert!(findings.is_empty(), "{grades:?}: {findings:?}");
+            assert_eq!(heights, profile.heights_m);
+        }
+    }
+
+    #[test]
+    fn a_tunnel_and_a_bridge_with_road_between_are_two() {
+        let tunnel = [(50, -2.0), (6, 80.0), (30, 0.0), (6, -85.0)];
+        let bridge = [(20, -2.0), (6, -70.0), (10, 0.0), (6, 66.0), (50, -2.0)];
+        let (_, heights, findings) = mended(&[tunnel.as_slice(), &bridge].concat());
+        let [FindingKind::TunnelBridged { .. }, FindingKind::ViaductBridged { .. }] = findings[..] else {
+            panic!("{findings:?}");
+        };
+        assert!(heights.windows(2).all(|pair| (pair[1] - pair[0]).abs() < 0.5), "a road again");
+    }
+
+    #[test]
+    fn no_cliff_belongs_to_a_tunnel_and_to_a_bridge() {
+        let grades = [(100, -2.0), (6, 90.0), (40, 0.0), (12, -95.0), (40, 0.0), (6, 90.0), (100, -2.0)];
+        let (profile, _, findings) = mended(&grades);
+        let step = FindingKind::NotAssessed { why: Unassessed::Step };
+        assert!(!findings.is_empty() && findings.iter().all(|kind| *kind == step), "{findings:?}");
+        assert!(profile.why[110].is_some() && profile.why[150].is_some());
+    }
 }
