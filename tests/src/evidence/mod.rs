@@ -7,6 +7,7 @@
 mod climbing;
 mod curves;
 mod downgrade_temperature;
+mod downgrades;
 mod forces;
 #[cfg(not(target_arch = "wasm32"))]
 mod geodesic;
@@ -239,6 +240,15 @@ pub const KEYS: &[(&str, Rows)] = &[
     ("INERTIA", forces::wheels_as_mass),
     ("AXLE", forces::axle_both_ways),
     ("SIGN", service_brakes::posted_speeds),
+    ("SIGN-2", downgrades::posted_by_mass),
+    ("R13-II-NONE", downgrades::type_ii_without_retarder),
+    ("R13-II-OWN", downgrades::type_ii_with_retarder),
+    ("I5-35", downgrades::limit_of_35_mph),
+    ("SA-60", downgrades::limit_of_60_kmh),
+    ("CA-STEPS", downgrades::slowest_posted),
+    ("GEAR-CLIMB", downgrades::gear_that_climbs),
+    ("GEAR-RPM", downgrades::engine_speed_down),
+    ("DOWN-LOAD", downgrades::loaded_and_empty),
     #[cfg(not(target_arch = "wasm32"))]
     ("GEODESIC", geodesic::distances),
     ("TRADE", trade::practice),

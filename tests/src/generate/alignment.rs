@@ -50,6 +50,17 @@ impl Alignment {
         Alignment { corners }
     }
 
+    /// The same, everywhere steeper downhill by this much of grade.
+    #[must_use]
+    pub fn steeper(&self, by: f64) -> Alignment {
+        let tilt = |corner: &Corner| Corner {
+            s_m: corner.s_m,
+            height_m: corner.height_m - by * corner.s_m,
+            grade: corner.grade - by,
+        };
+        Alignment { corners: self.corners.iter().map(tilt).collect() }
+    }
+
     /// Tangents by chance, up and down, of about this length in all.
     #[must_use]
     pub fn random(chance: &mut Chance, length_m: f64) -> Alignment {
