@@ -159,3 +159,35 @@ fn grades_beside_a_fault_are_less_sure() {
         assert!(segment.to > at(4_500.0) || (segment.plus_minus - usual).abs() < 1e-12, "{segment:?}");
     }
 }
+
+/// Hills above a tunnel as nature has them: rounded, their flanks steep in the middle only, in heights of
+/// every instrument. What stands on flanks of 45 % and more is bridged; what a road might climb is not
+/// known to be a tunnel, and stays.
+#[test]
+fn rounded_hills_above_a_tunnel_are_bridged_where_no_road_climbs_them() {
+    for instrument in INSTRUMENTS {
+        for (steepest, least) in [(0.20, 0.0), (0.30, 0.0), (0.45, 0.95), (0.60, 0.97), (0.90, 0.97)] {
+            let mut bridged = 0;
+            for seed in SEEDS {
+                let mut chance = Chance::new(seed ^ 0x7a11);
+                let truth = TrueRoad::random(seed, 5_000.0);
+                let length_m = chance.between(200.0, 900.0);
+                // A wave from trough to trough is steepest at π·rise/length.
+                let rise_m = steepest * length_m / std::f64::consts::PI;
+                let mut samples = Drive::new(instrument, 15.0, seed).record(&truth);
+                for sample in &mut samples {
+                    let way = ((sample.s_m - 2_000.0) / length_m).clamp(0.0, 1.0);
+                    sample.height_m += 0.5 * rise_m * (1.0 - libm::cos(2.0 * std::f64::consts::PI * way));
+                }
+                bridged += bridges(&survey_samples(&samples)).min(1);
+            }
+            let share = bridged as f64 / SEEDS.count() as f64;
+            println!("{instrument:?}, flanks of {steepest}: {share:.2} bridged");
+            assert!(share >= least, "{instrument:?}, flanks of {steepest}: {share:.2} bridged");
+            assert!(
+                steepest > 0.2 || bridged == 0,
+                "{instrument:?}: {bridged} bridged that a road could climb"
+            );
+        }
+    }
+}

@@ -47,4 +47,4 @@ fn surveys_are_the_same() {
 }
 
 const DEMO_TEXT: u64 = 0xb918_fddb_ed2b_0084;
-const SURVEYS: [u64; 3] = [0x11d4_b478_8142_b2ee, 0xd49d_cc30_3b3f_2d19, 0x9019_81ee_22ec_ff4d];
+const SURVEYS: [u64; 3] = [0xfdb4_2832_ef40_aac9, 0xae69_6466_6a62_0aa3, 0x9019_81ee_22ec_ff4d];

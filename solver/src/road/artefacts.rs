@@ -119,7 +119,12 @@ fn fits(profile: &Profile, heights: &[f64], first: &Cliff, second: &Cliff) -> bo
     let length_m = bridge.len() as f64 * profile.step_m;
     let grade = (heights[bridge.end] - heights[bridge.start]) / length_m;
     let off_m = off_line(heights, &bridge).abs();
-    let (one_m, other_m) = (first.rise_m(heights), second.rise_m(heights));
+    // Against the line: a road that falls makes one of the two lower and the other higher.
+    let off_m_of = |cliff: &Cliff| {
+        let run_m = (cliff.to - cliff.from) as f64 * profile.step_m;
+        (heights[cliff.to] - heights[cliff.from] - grade * run_m).abs()
+    };
+    let (one_m, other_m) = (off_m_of(first), off_m_of(second));
     let lower_m = one_m.min(other_m);
     length_m <= LONGEST_M
         && grade.abs() <= LINE_GRADE
