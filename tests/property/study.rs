@@ -49,10 +49,14 @@ fn a_lost_retarder_is_as_driven_without_one() {
         - trip.holding(card.gear, solver::truck::Stage::OFF, card.speed, air);
     let gaining = push.0 / (truck.mass().0 * truck.rotating_factor(card.gear));
     let noticed = MetresPerSecond(card.speed.0 + 2.0 * gaining);
+    // The brakes cool on the way there: the retarder holds.
+    let mut brakes: Vec<BrakeHeat> = Vec::new();
+    let start = solver::plan::start_state(trip, &road);
+    let _ = Run::watched(trip, &road, &plan.holds(), start, &mut |state| brakes.push(state.brakes));
     let keeps = |at_m: f64| {
         let at = (at_m / road.step_m()) as usize;
         let hold = Hold { from: at, speed: noticed, ..card };
-        let start = State::settled(hold.speed, hold.gear, BrakeHeat::uniform(descent.brakes_at_crest));
+        let start = State::settled(hold.speed, hold.gear, brakes[at]);
         let run = Run::along(Trip { truck: &without, day: &day }, &road, at, descent.to, &[hold], start);
         run.hottest().0 <= day.heat_limit_c
     };

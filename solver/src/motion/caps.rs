@@ -27,15 +27,8 @@ pub(super) fn entry_caps(trip: Trip<'_>, road: &Road, from: usize, to: usize, ho
     let mut caps: Vec<f64> = (from..=to)
         .map(|point| asked(point).min(point.checked_sub(1).map_or(f64::INFINITY, asked)))
         .collect();
-    for (curve, speed) in curves_between(trip, road, from, to) {
-        for cap in &mut caps[curve.from.max(from) - from..=curve.to.min(to) - from] {
-            *cap = cap.min(speed.0);
-        }
-    }
-    for limit in road.limits().iter().filter_map(|limit| limit.within(from, to)) {
-        for cap in &mut caps[limit.from - from..=limit.to - from] {
-            *cap = cap.min(limit.speed().0);
-        }
+    for (cap, bound) in caps.iter_mut().zip(bounds(trip, road, from, to)) {
+        *cap = cap.min(bound);
     }
     for stop in brake_check_stops(trip, road, from, to) {
         caps[stop - from] = WALKING_SPEED;
@@ -55,6 +48,24 @@ pub(super) fn entry_caps(trip: Trip<'_>, road: &Road, from: usize, to: usize, ho
         caps[k] = caps[k].min(allowed);
     }
     caps
+}
+
+/// What curves and posted limits allow at each grid point of `from..=to`; infinite without one.
+pub(super) fn bounds(trip: Trip<'_>, road: &Road, from: usize, to: usize) -> Vec<f64> {
+    let mut bounds = vec![f64::INFINITY; to - from + 1];
+    let mut lower = |(first, last): (usize, usize), speed: MetresPerSecond| {
+        for bound in &mut bounds[first.max(from) - from..=last.min(to) - from] {
+            *bound = bound.min(speed.0);
+        }
+    };
+    for (curve, speed) in curves_between(trip, road, from, to) {
+        lower((curve.from, curve.to), speed);
+    }
+    let lower_limits = road.limits().iter().filter(|limit| limit.speed() < trip.top_speed());
+    for limit in lower_limits.filter_map(|limit| limit.within(from, to)) {
+        lower((limit.from, limit.to), limit.speed());
+    }
+    bounds
 }
 
 /// Grid points behind `from` at which the day asks the truck to stand for a brake check.

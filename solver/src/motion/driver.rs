@@ -44,6 +44,8 @@ pub(super) struct Scene<'a> {
     /// The hold that the driver makes ready for.
     pub(super) ahead: Option<&'a Hold>,
     pub(super) cap: f64,
+    /// What a curve or a posted limit allows at the end of the cell: no slack is taken beyond it.
+    pub(super) bound: f64,
 }
 
 pub(super) struct Driver<'a> {
@@ -268,7 +270,7 @@ impl Driver<'_> {
         let middle = MetresPerSecond(0.5 * (v.0 + reach(held).max(lowest)));
         let slowed = reach(demand(held) - self.able(scene, middle).0);
         let overspeed = trip.truck.road_speed(gear, trip.truck.highest_engine_speed()).0;
-        let slack = (hold.speed.0 + SPEED_SLACK).min(overspeed).max(scene.cap);
+        let slack = (hold.speed.0 + SPEED_SLACK).min(overspeed).min(scene.bound).max(scene.cap);
         slowed.clamp(lowest, slack.min(fastest))
     }
 

@@ -4,7 +4,7 @@
 //! the retarder and, where that is too little, the service brakes. Forward: gravity, full
 //! load, holding force. Steps are the cells of the road, near 10 m.
 
-use super::caps::{brake_check_stops, entry_caps, hold_ahead, hold_at};
+use super::caps::{bounds, brake_check_stops, entry_caps, hold_ahead, hold_at};
 use super::driver::{Driver, Scene};
 use super::forces::Trip;
 use super::ledger::Ledger;
@@ -144,6 +144,7 @@ impl Course<'_> {
         watch: &mut dyn FnMut(&State),
     ) -> (Run, bool) {
         let Course { trip, road, from, to, holds, then } = *self;
+        let bounds = bounds(trip, road, from, to);
         let stops: Vec<usize> = brake_check_stops(trip, road, from, to).collect();
         let ready = (READY_M / road.step_m()) as usize;
         let rest = Seconds(trip.day.brake_check_stop_min * 60.0);
@@ -163,6 +164,7 @@ impl Course<'_> {
                 hold: hold_at(holds, cell),
                 ahead: hold_ahead(holds, cell).filter(|hold| hold.from <= cell + ready),
                 cap: caps[cell + 1 - from],
+                bound: bounds[cell + 1 - from],
             };
             let sample = if road.assessed()[cell] {
                 driver.step(&scene)

@@ -11,6 +11,7 @@ use super::ground::Ground;
 use super::hill::{Asked, Hill};
 use super::ladder::{Ladder, Rung};
 use super::reach::Reach;
+use crate::day::{Day, Surface};
 use crate::motion::{Hold, Trip};
 use crate::road::Road;
 use crate::truck::Gear;
@@ -25,7 +26,9 @@ pub(super) struct Ask<'a> {
     pub(super) hill: Hill<'a>,
     pub(super) asked: Asked,
     pub(super) reach: Reach,
-    /// Limits posted on the stretch, each with what is asked for there.
+    /// No faster than the same road dry.
+    pub(super) at_most: MetresPerSecond,
+    /// Limits posted on the stretch below the fastest it may go, each with what is asked for there.
     pub(super) posted: Vec<(MetresPerSecond, f64)>,
 }
 
@@ -43,8 +46,10 @@ impl<'a> Ask<'a> {
         let (from, to) = (stretch.from, stretch.to);
         let hill = Hill::of(trip, ground, from, to);
         let limits = road.limits().iter().filter_map(|limit| limit.within(from, to));
+        let limits = limits.filter(|it| it.speed() < trip.top_speed());
         let posted = limits.map(|it| (it.speed(), hill.asks(it.from - from, it.to - from).holds)).collect();
-        Self {
+        let mut ask = Self {
+            at_most: MetresPerSecond(f64::INFINITY),
             posted,
             trip,
             road,
@@ -53,7 +58,22 @@ impl<'a> Ask<'a> {
             asked: hill.asks(0, hill.cells()),
             hill,
             reach: Reach::of(trip, road, &stretch),
+        };
+        if trip.day.surface != Surface::Dry {
+            ask.at_most = ask.dry_speed();
         }
+        ask
+    }
+
+    /// The speed of the same stretch on a dry road: no slippery one is taken faster.
+    fn dry_speed(&self) -> MetresPerSecond {
+        let day = Day { surface: Surface::Dry, ..*self.trip.day };
+        let trip = Trip { day: &day, ..self.trip };
+        let asked = self.asked.holds;
+        let ladder = Ladder::of(trip, trip.air(self.stretch.highest));
+        let reached = || ladder.rungs.iter().filter(|rung| self.reach.allows(rung.speed).is_ok());
+        let held = reached().find(|rung| rung.with_reserve >= asked).map(|rung| rung.speed);
+        held.or_else(|| held_most(reached())).unwrap_or(self.at_most)
     }
 
     /// Speeds from fast to slow that the road lets the truck reach, each with what rules out the next
@@ -61,6 +81,10 @@ impl<'a> Ask<'a> {
     pub(super) fn reached(&self) -> impl Iterator<Item = (&Rung, Governs)> {
         let mut governs = self.top_governs();
         self.ladder.rungs.iter().filter_map(move |rung| match self.reach.allows(rung.speed) {
+            Ok(()) if rung.speed > self.at_most => {
+                governs = Governs::Control;
+                None
+            }
             Ok(()) => {
                 let found = (rung, governs);
                 governs = self.held_back_by(rung);
@@ -75,12 +99,16 @@ impl<'a> Ask<'a> {
 
     /// Ways that the retarder holds with the reserve, from fast to slow.
     pub(super) fn held(&self) -> impl Iterator<Item = Way> {
-        let held = |(rung, governs)| {
-            let way = self.way(rung, Verdict::RetarderHolds, governs);
-            let holds = rung.with_reserve >= self.asked.holds && self.holds_posted(way.gear, rung.speed);
+        let mut posted = false;
+        self.reached().filter_map(move |(rung, governs)| {
+            if rung.with_reserve < self.asked.holds {
+                return None;
+            }
+            let way = self.way(rung, Verdict::RetarderHolds, if posted { Governs::Posted } else { governs });
+            let holds = self.holds_posted(way.gear, rung.speed);
+            posted |= !holds;
             holds.then_some(way)
-        };
-        self.reached().filter_map(held)
+        })
     }
 
     /// Whether a gear keeps, with the reserve, the limits that are posted below a speed: a retarder at
@@ -91,11 +119,11 @@ impl<'a> Ask<'a> {
         lower.into_iter().all(|(limit, asked)| self.ladder.holds(gear, *limit, reserve) >= *asked)
     }
 
-    /// Where none is held with the reserve: from the speed that holds best to slower ones. Never a
-    /// faster one: what failed with more in hand is not taken faster with less.
+    /// Where none is held with the reserve: from the speed whose gear holds most, the slowest of these,
+    /// to slower ones. Never a faster one: what failed with more in hand is not taken faster with less.
     pub(super) fn in_need(&self) -> impl Iterator<Item = Way> {
-        let most = self.reached().map(|(rung, _)| rung.holds).fold(f64::NEG_INFINITY, f64::max);
-        let ways = self.reached().skip_while(move |(rung, _)| rung.holds < most);
+        let from = held_most(self.reached().map(|(rung, _)| rung)).unwrap_or(self.at_most);
+        let ways = self.reached().skip_while(move |(rung, _)| rung.speed > from);
         ways.map(|(rung, governs)| self.way(rung, self.verdict(rung), governs))
     }
 
@@ -151,10 +179,7 @@ impl<'a> Ask<'a> {
         let air = trip.air(self.stretch.highest);
         let full = trip.holding(rung.gear, trip.truck.full_stage(), rung.speed, air);
         let dry = (full.0 / (1.0 + trip.day.reserve) + trip.air_drag(rung.speed, air).0) / trip.weight().0;
-        if rung.with_reserve >= self.asked.holds {
-            // It holds the hill, and not the limits on it.
-            Governs::Posted
-        } else if dry >= self.asked.holds {
+        if rung.with_reserve < self.asked.holds && dry >= self.asked.holds {
             Governs::Grip
         } else {
             Governs::Control
@@ -181,4 +206,15 @@ impl<'a> Ask<'a> {
             height: self.stretch.highest,
         }
     }
+}
+
+/// The speed whose gear holds most, the slowest of these, of rungs from fast to slow.
+fn held_most<'r>(rungs: impl Iterator<Item = &'r Rung>) -> Option<MetresPerSecond> {
+    let mut best: Option<&Rung> = None;
+    for rung in rungs {
+        if best.is_none_or(|best| rung.by_gear >= best.by_gear) {
+            best = Some(rung);
+        }
+    }
+    best.map(|rung| rung.speed)
 }

@@ -75,7 +75,20 @@ impl Ask<'_> {
             Chosen::Down(down) => down.way.speed,
             Chosen::None(..) => MetresPerSecond(0.0),
         };
-        self.snubbed(approach, ahead, limit, least).map(Chosen::Down)
+        let most = self.snubbed_without_limits(approach, ahead, limit);
+        self.snubbed(approach, ahead, limit, (least, most)).map(Chosen::Down)
+    }
+
+    /// A posted limit makes no other speed faster: with snubs the cooler stretch that it leaves would.
+    fn snubbed_without_limits(&self, approach: &Approach, ahead: &Ahead, limit: Celsius) -> MetresPerSecond {
+        let any = (MetresPerSecond(0.0), MetresPerSecond(f64::INFINITY));
+        if self.posted.is_empty() {
+            return any.1;
+        }
+        let road = self.road.without_limits();
+        let open = Ask::of(self.trip, &road, self.hill.ground, self.stretch);
+        let snubbed = open.snubbed(approach, ahead, limit, any).map(|down| down.way.speed);
+        snubbed.or_else(|| open.held().next().map(|way| way.speed)).unwrap_or(any.1)
     }
 
     /// With the service brakes in reserve.
@@ -85,12 +98,14 @@ impl Ask<'_> {
             return self.none(approach, ahead, Governs::Curve);
         }
         let lead = self.trip.day.lead;
-        let mut because = Governs::Control;
+        let mut rejected = None;
         let ways: Vec<Way> = match lead {
             Lead::Untouched => self.untouched().into_iter().collect(),
             Lead::Usual | Lead::OneGear => Vec::new(),
         };
         for way in ways.into_iter().chain(self.held()) {
+            // What ruled out the faster one.
+            let way = Way { governs: rejected.unwrap_or(way.governs), ..way };
             if lead == Lead::Usual
                 && self.trip.day.surface == Surface::Dry
                 && let Some(down) = self.in_legs(&way, approach, ahead, limit)
@@ -99,16 +114,17 @@ impl Ask<'_> {
             }
             match self.one_gear(way, approach, ahead, limit) {
                 Ok(down) => return Chosen::Down(down),
-                Err(by) => because = by,
+                Err(by) => rejected = Some(by),
             }
         }
         for way in self.in_need() {
+            let way = Way { governs: rejected.unwrap_or(way.governs), ..way };
             match self.one_gear(way, approach, ahead, limit) {
                 Ok(down) => return Chosen::Down(down),
-                Err(by) => because = by,
+                Err(by) => rejected = Some(by),
             }
         }
-        self.none(approach, ahead, because)
+        self.none(approach, ahead, rejected.unwrap_or(Governs::Control))
     }
 
     fn in_legs(&self, one: &Way, approach: &Approach, ahead: &Ahead, limit: Celsius) -> Option<Down> {
@@ -164,22 +180,22 @@ impl Ask<'_> {
         self.down(way, Vec::new(), driven, limit)
     }
 
-    /// The fastest way above `least` that the service brakes may help down.
+    /// The fastest way above the one speed and up to the other that the service brakes may help down.
     fn snubbed(
         &self,
         approach: &Approach,
         ahead: &Ahead,
         limit: Celsius,
-        least: MetresPerSecond,
+        (least, most): (MetresPerSecond, MetresPerSecond),
     ) -> Option<Down> {
         let least = MetresPerSecond(least.0.max(SLOWEST_SNUB_KMH / 3.6 - 1e-9));
         // In one gear a slower speed is held less by the engine and gets hotter: what holds no more than a
         // faster one is left out.
-        let mut most = f64::NEG_INFINITY;
+        let mut holds = f64::NEG_INFINITY;
         let mut ways: Vec<Way> = Vec::new();
-        for (rung, governs) in self.reached().filter(|(rung, _)| rung.speed > least) {
-            if rung.holds > most {
-                most = rung.holds;
+        for (rung, governs) in self.reached().filter(|(rung, _)| rung.speed > least && rung.speed <= most) {
+            if rung.holds > holds {
+                holds = rung.holds;
                 ways.push(self.way(rung, self.verdict(rung), governs));
             }
         }

@@ -27,6 +27,8 @@ pub(super) struct Rung {
     pub(super) holds: f64,
     /// The same with the reserve that the day asks for.
     pub(super) with_reserve: f64,
+    /// What the gear holds of it, without the air.
+    pub(super) by_gear: f64,
 }
 
 /// Speeds that a truck can hold, in the air of one place.
@@ -70,7 +72,7 @@ impl<'a> Ladder<'a> {
         let mut best: Option<Rung> = None;
         for gear in self.in_range(speed) {
             let rung = self.rung(gear, speed);
-            if best.is_none_or(|best| rung.holds > best.holds) {
+            if best.is_none_or(|best| rung.by_gear > best.by_gear) {
                 best = Some(rung);
             }
         }
@@ -81,7 +83,8 @@ impl<'a> Ladder<'a> {
         let here = self.parts(gear, speed);
         let above = self.parts(gear, above(speed));
         let least = |reserve: f64| sum(here, reserve).min(sum(above, reserve));
-        Rung { speed, gear, holds: least(0.0), with_reserve: least(self.trip.day.reserve) }
+        let by_gear = here.0.min(above.0);
+        Rung { speed, gear, holds: least(0.0), with_reserve: least(self.trip.day.reserve), by_gear }
     }
 
     /// What a gear holds at a speed and a little above it, whichever is less: nothing that slips away

@@ -17,6 +17,8 @@ const NEARLY: f64 = 1.0 / 3.6;
 /// The fastest that each grid point of a stretch can be passed at.
 pub(super) struct Reach {
     caps: Vec<f64>,
+    /// Posted limits, as they are.
+    posted: Vec<f64>,
     /// The same without posted limits.
     unposted: Vec<f64>,
     /// The slowest that a curve asks for; infinite without one.
@@ -32,13 +34,17 @@ impl Reach {
             slowest_curve = slowest_curve.min(speed.0);
             lower(&mut caps, from, (curve.from, curve.to), speed.0);
         }
-        let mut posted = caps.clone();
+        let mut posted = vec![f64::INFINITY; to - from + 1];
         for limit in road.limits().iter().filter_map(|limit| limit.within(from, to)) {
             lower(&mut posted, from, (limit.from, limit.to), limit.speed().0);
         }
-        slow_and_speed_up(&mut posted, road.step_m());
+        let mut unposted = caps.clone();
+        slow_and_speed_up(&mut unposted, road.step_m());
+        for (cap, limit) in caps.iter_mut().zip(&posted) {
+            *cap = cap.min(*limit);
+        }
         slow_and_speed_up(&mut caps, road.step_m());
-        Self { caps: posted, unposted: caps, slowest_curve: MetresPerSecond(slowest_curve) }
+        Self { caps, posted, unposted, slowest_curve: MetresPerSecond(slowest_curve) }
     }
 
     /// The fastest that a cell of the stretch can be driven at, m/s.
@@ -52,7 +58,10 @@ impl Reach {
             let fast = caps.iter().filter(|cap| **cap >= speed.0 - NEARLY).count();
             fast as f64 >= REACHED * caps.len() as f64
         };
-        if reached(&self.caps) {
+        let below = self.posted.iter().filter(|limit| **limit < speed.0).count();
+        if 2 * below >= self.posted.len() {
+            Err(Governs::Posted)
+        } else if reached(&self.caps) {
             Ok(())
         } else if reached(&self.unposted) {
             Err(Governs::Posted)

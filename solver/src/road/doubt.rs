@@ -68,15 +68,18 @@ impl Doubt {
     /// One standard deviation of a height difference over a length, metres; level beyond 2 km.
     #[must_use]
     pub fn sigma_m(self, length_m: f64) -> f64 {
-        // Errors that last for less than 50 m grow with the root of a shorter length.
-        let ripple_m = RIPPLE_SHARE * self.ripple_m * (length_m / RIPPLE_M).clamp(0.0, 1.0).sqrt();
-        (self.bend_m * share(length_m)).max(ripple_m)
+        (self.bend_m * share(length_m)).max(self.rippled_m(length_m))
     }
 
     /// The same, of most of the road.
     #[must_use]
     pub fn usual_sigma_m(self, length_m: f64) -> f64 {
-        self.usual_bend_m * share(length_m)
+        (self.usual_bend_m * share(length_m)).max(self.rippled_m(length_m))
+    }
+
+    /// What errors that last for less than 50 m come to: they grow with the root of a shorter length.
+    fn rippled_m(self, length_m: f64) -> f64 {
+        RIPPLE_SHARE * self.ripple_m * (length_m / RIPPLE_M).clamp(0.0, 1.0).sqrt()
     }
 }
 

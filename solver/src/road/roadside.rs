@@ -60,6 +60,11 @@ impl Road {
         road
     }
 
+    /// The same road without its limits.
+    pub(crate) fn without_limits(&self) -> Road {
+        Road { limits: Vec::new(), ..self.clone() }
+    }
+
     /// Limits posted along the road, in the order in which they begin.
     pub fn limits(&self) -> &[PostedLimit] {
         &self.limits
