@@ -3,6 +3,7 @@
 mod cautious;
 mod curves;
 mod export;
+mod legs;
 mod lessons;
 mod monotone;
 mod parts;
