@@ -17,6 +17,7 @@ mod roadside;
 mod second_opinion;
 mod study;
 mod sweep;
+mod sweep_heat;
 mod sweep_noise;
 mod sweep_shrunk;
 mod sweep_worse;
