@@ -46,17 +46,17 @@ pub(crate) fn at_most(what: &str, figure: f64, wanted: f64, known: Option<f64>, 
 }
 
 /// A case with its answer.
-struct Planned {
-    case: Case,
-    truth: TrueRoad,
+pub(crate) struct Planned {
+    pub(crate) case: Case,
+    pub(crate) truth: TrueRoad,
     truck: Truck,
     road: Road,
-    plan: Plan,
+    pub(crate) plan: Plan,
     lanes: Lanes,
 }
 
 impl Planned {
-    fn of(number: u64) -> Self {
+    pub(crate) fn of(number: u64) -> Self {
         let case = Case::of(number);
         let (truth, truck) = (case.truth(), case.truck());
         let road = case.recorded(&truth);
@@ -64,7 +64,7 @@ impl Planned {
         Self { case, truth, truck, road, plan, lanes }
     }
 
-    fn trip(&self) -> Trip<'_> {
+    pub(crate) fn trip(&self) -> Trip<'_> {
         Trip { truck: &self.truck, day: &self.case.day }
     }
 
@@ -73,7 +73,7 @@ impl Planned {
         self.truth.length_m() / self.road.length_m()
     }
 
-    fn told(&self, descent: &Descent) -> Vec<Told> {
+    pub(crate) fn told(&self, descent: &Descent) -> Vec<Told> {
         Told::legs(descent, self.road.step_m() * self.stretched())
     }
 

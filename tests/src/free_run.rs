@@ -98,6 +98,31 @@ pub fn gains(trip: Trip<'_>, road: &Alignment, legs: &[Told]) -> Vec<Gain> {
     found
 }
 
+/// Speed with which the truck comes to the end of a leg that slows for the next: from where it is told
+/// to slow, by the strongest stage, in the lowest gear between the two that the engine bears.
+#[must_use]
+pub fn slowed(trip: Trip<'_>, road: &Alignment, fast: &Told, next: &Told) -> MetresPerSecond {
+    let strongest = trip.strongest_stage();
+    let mut speed = fast.speed.0;
+    let steps = ((next.from_m - fast.to_m) / STEP_M).round().max(0.0) as usize;
+    for step in 0..steps {
+        let bears = trip.lowest_gear_within(MetresPerSecond(speed), 1.0).unwrap_or(fast.gear);
+        let gear = bears.min(fast.gear).max(next.gear);
+        let slowing = Told { gear, stage: strongest, speed: next.speed, ..*fast };
+        speed = rolled(trip, road, &slowing, fast.to_m + STEP_M * step as f64, speed);
+    }
+    MetresPerSecond(speed)
+}
+
+/// Speed that the truck gains while nothing holds it for so long, km/h.
+#[must_use]
+pub fn gained_free(trip: Trip<'_>, road: &Alignment, told: &Told, seconds: f64) -> f64 {
+    let grade = Grade(road.mean_grade(told.from_m, told.from_m + (told.speed.0 * seconds).max(STEP_M)));
+    let air = trip.air(Metres(road.height_m(told.from_m)));
+    let push = trip.demand(told.speed, grade, air).0 / trip.truck.mass().0;
+    push.max(0.0) * seconds * 3.6
+}
+
 /// The most that the truck gains anywhere, km/h.
 #[must_use]
 pub fn most(gains: &[Gain]) -> f64 {

@@ -6,4 +6,5 @@ pub mod free_run;
 pub mod generate;
 pub mod held_grade;
 pub mod trucks;
+pub mod true_heat;
 pub mod truth;
