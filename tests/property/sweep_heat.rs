@@ -50,7 +50,7 @@ impl Sums {
             let Some(advice) = descent.choice.advice() else { continue };
             let (road, legs) = (&it.truth.alignment, it.told(descent));
             let truth = heated(it.trip(), road, &legs, advice.snub, descent.brakes_at_crest);
-            let more = truth.hottest - advice.hottest.0;
+            let more = truth.hottest - advice.hottest.0 - advice.touched_k;
             let kelvin: f64 = descent.touches.iter().map(|touch| touch.kelvin).sum();
             let cool = u32::from(more > NEAR_K);
             self.over += u32::from(truth.after_stop > it.case.day.heat_limit_c);

@@ -6,10 +6,11 @@
 use super::answer::{Governs, NoSafeSpeed, Verdict};
 use super::approach::Approach;
 use super::ask::{Ask, Way};
+use super::describe::proof;
 use super::drive::{Ahead, Driven};
 use super::ladder::SLOWEST_KMH;
 use super::legs::{Part, legs};
-use super::ways::Touch;
+use super::ways::{Proof, Touch};
 use crate::constants::MPH;
 use crate::day::{Lead, Surface};
 use crate::motion::{Hold, State};
@@ -150,12 +151,17 @@ impl Ask<'_> {
     fn down(&self, way: Way, parts: Vec<Part>, driven: Driven, limit: Celsius) -> Result<Down, Governs> {
         let held = way.verdict <= Verdict::LittleInReserve;
         let touches = self.touches(&driven.holds);
-        let touched_k = if held { self.touched_k(&touches, &driven.holds) } else { 0.0 };
+        let touched_k =
+            if held { self.touched_k(&touches, &driven.holds) } else { self.unevenness_k(&driven.holds) };
         let figures = &driven.figures;
         if figures.hottest_after_stop.0 + touched_k > limit.0 {
             return Err(Governs::Heat);
         }
-        let warmed = figures.hottest.0 - driven.at_crest.0;
+        // On snow and ice nobody should count on the service brakes.
+        if self.trip.day.retarding_share() <= 0.0 && proof(&touches) == Proof::NeedsBrakes {
+            return Err(Governs::Grip);
+        }
+        let warmed = figures.hottest.0 - driven.at_crest.0 + touched_k;
         if held && (figures.service_share() > MOST_SERVICE || warmed > ALL_TOUCHES_K) {
             return Err(if self.reach.slowest_curve < way.speed { Governs::Curve } else { Governs::Control });
         }

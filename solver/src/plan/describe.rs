@@ -86,7 +86,8 @@ fn held(hold: &Hold) -> Held {
     Held { from: hold.from, to: hold.to, gear: hold.gear, speed: hold.speed }
 }
 
-fn proof(touches: &[Touch]) -> Proof {
+/// What touches prove.
+pub(super) fn proof(touches: &[Touch]) -> Proof {
     let of = |touch: &Touch| {
         if touch.gains.0 > if touch.certain { NEEDED } else { RUNS_AWAY } {
             Proof::NeedsBrakes
@@ -227,6 +228,18 @@ impl Ask<'_> {
     /// Where the truck gains speed with the full stage.
     pub(super) fn touches(&self, holds: &[Hold]) -> Vec<Touch> {
         holds.iter().flat_map(|hold| self.hill.touches(&self.ladder, &held(hold))).collect()
+    }
+
+    /// By how much more than on the average the road as felt warms brakes that hold the truck, K.
+    pub(super) fn unevenness_k(&self, holds: &[Hold]) -> f64 {
+        let more = |hold: &Hold| {
+            let held = self.ladder.held(hold.gear, hold.speed, 0.0) * self.hill.step_m;
+            let (from, to) = (hold.from - self.hill.from, hold.to - self.hill.from);
+            let cells = self.hill.fine[from..to].iter().zip(&self.hill.pushes[from..to]);
+            cells.map(|(fine, push)| (fine - held).max(0.0) - (push - held).max(0.0)).sum::<f64>()
+        };
+        let height_m = holds.iter().map(more).sum::<f64>().max(0.0);
+        height_m * self.trip.weight().0 / joules_per_kelvin(self.trip)
     }
 
     /// What touches warm the brakes by, all together, cooling counted, K.
