@@ -37,9 +37,10 @@ const CHANGES: [(Change, Option<f64>, Option<f64>); 6] = [
     (Change::Heavier, Some(2.0), Some(3.4)),
     (Change::Steeper, Some(2.7), Some(4.7)),
     (Change::Wet, Some(2.3), Some(4.5)),
-    (Change::HotBrakes, None, None),
     (Change::Weaker, Some(3.7), Some(6.0)),
     (Change::Curve, Some(1.2), Some(0.8)),
+    // At 10,000 cases 0.2 % are faster.
+    (Change::HotBrakes, None, None),
 ];
 
 impl Change {
