@@ -1,6 +1,7 @@
 //! A descent in legs: a gear and a speed for each, where the hill lets them follow one another.
 //!
-//! A leg ends only where its bucket is empty, so that heat does not start afresh by a change. Of all
+//! A leg ends only where its bucket is empty, so that heat does not start afresh by a change and an even
+//! hill is not cut to fit the bucket. Of all
 //! sequences the one with the least time is taken, each change priced. Down a gear only where the
 //! retarder alone brings the speed down in time and the truck does not run away while the gear is out.
 
@@ -155,7 +156,7 @@ impl<'s, 'a> Search<'s, 'a> {
             let whole = start == 0 && end == last;
             let long = cell - begin >= shortest;
             let driven = 2 * reached >= cell - begin || rung == self.rungs.len() - 1;
-            if (long || whole) && driven && (buckets.are_empty() || end == last) {
+            if (whole || long && buckets.are_empty()) && driven {
                 told(end, time);
             }
         }

@@ -83,7 +83,7 @@ fn false_finish() -> BuiltIn {
 }
 
 fn three_steps() -> BuiltIn {
-    let step = [tangent(3_400.0, -7.4, 140.0), tangent(700.0, 0.0, 140.0)];
+    let step = [tangent(3_400.0, -7.4, 140.0), tangent(1_200.0, 0.0, 140.0)];
     let mut tangents = vec![tangent(700.0, 2.0, 160.0), tangent(500.0, 0.0, 140.0)];
     tangents.extend(step.iter().chain(&step).chain(&step));
     let bends = winding(&[
