@@ -77,12 +77,19 @@ impl HeatStep {
 
 impl Lanes {
     /// The lanes of a plan. Inside a descent gear and stage are those of the advice from the crest
-    /// on: engaged before it, and the stage changing by grades, not by metres.
+    /// on: engaged before it, and the stage changing by grades, not by metres; between two legs they are
+    /// those of the driver who slows for the next. What was not assessed stays blank.
     pub(super) fn of(trip: Trip<'_>, road: &Road, run: &Run, descents: &[Descent]) -> Self {
         let mut lanes = Self::driven(&|_| trip, road, run);
         for descent in descents {
             match &descent.choice {
-                Choice::Held(_) => lanes.advise(trip, &descent.holds()[0], &descent.stages),
+                Choice::Held(_) => {
+                    for hold in descent.holds() {
+                        let own = |span: &&StageSpan| span.from >= hold.from && span.from < hold.to;
+                        let spans: Vec<StageSpan> = descent.stages.iter().filter(own).copied().collect();
+                        lanes.advise(trip, &hold, &spans);
+                    }
+                }
                 Choice::NoSafeSpeed(_) => lanes.say_nothing(descent.from, descent.to),
             }
         }
@@ -126,12 +133,19 @@ impl Lanes {
         self.heat.push(small(step as u8));
     }
 
-    /// Shows a hold with its stages from the crest on.
+    /// Shows a hold with its stages from its first point on.
     pub(crate) fn advise(&mut self, trip: Trip<'_>, hold: &Hold, stages: &[StageSpan]) {
         for span in stages {
-            self.stage[span.from..=span.to].fill(span.stage.number());
+            for point in span.from..=span.to {
+                if self.gear[point] != Self::BLANK {
+                    self.stage[point] = span.stage.number();
+                }
+            }
         }
         let crest = hold.from;
+        if self.gear[crest] == Self::BLANK {
+            return;
+        }
         let speed = MetresPerSecond(f64::from(self.speed[crest]));
         self.gear[crest] = hold.gear.number();
         self.engine_speed[crest] = trip.truck.engine_speed(hold.gear, speed).0 as f32;

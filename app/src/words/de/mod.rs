@@ -77,6 +77,7 @@ mod roadside;
 mod study;
 mod telling;
 mod two;
+mod way;
 mod why;
 
 use crate::words::say;

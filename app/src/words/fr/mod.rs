@@ -81,6 +81,7 @@ mod roadside;
 mod study;
 mod telling;
 mod two;
+mod way;
 mod why;
 
 use crate::words::say;
