@@ -128,19 +128,12 @@ fn sheet(state: State, worked: &Arc<Worked>, marker: Marker, units: Units) -> An
     };
     let rows = shown.iter().map(|descent| row(card, descent)).collect_view();
     let heads = w.card_heads().map(|head| view! { <th scope="col">{head}</th> }.into_any());
+    let on_strip = |leg: &Leg| format!("{}·{}", leg.gear.number(), leg.stage.number());
     let labels = shown.iter().map(|descent| CardStrip {
         number: descent.number,
         from: descent.from,
         to: descent.to,
-        label: descent.choice.advice().map_or_else(String::new, |advice| {
-            let one = |(gear, stage, _): Told| format!("{}·{}", gear.number(), stage.number());
-            let legs = descent.legs.iter().map(|leg| one((leg.gear, leg.stage, leg.speed)));
-            if descent.legs.is_empty() {
-                one(down::first(descent, advice))
-            } else {
-                legs.collect::<Vec<_>>().join(" ")
-            }
-        }),
+        label: descent.legs.iter().map(on_strip).collect::<Vec<_>>().join(" "),
     });
     let strip = card_strip(&worked.picture, &labels.collect::<Vec<_>>(), marker, w.mile());
     let Texts { facts, stop, notes, lists: [before, trouble, places], small, .. } = texts;

@@ -11,16 +11,16 @@ use solver::plan::SlowCurve;
 use solver::road::{Curve, Turn};
 use solver::truck::{Retarder, RetarderKind, TruckSpec};
 
-const LANGUAGES: [&dyn Words; 4] = [&en::English, &es::Spanish, &fr::French, &de::German];
+pub(super) const LANGUAGES: [&dyn Words; 4] = [&en::English, &es::Spanish, &fr::French, &de::German];
 /// What each language calls a retarder that is said to hold, or to be tried.
 const RETARDERS: [&str; 4] = ["retarder", "ralentizador", "ralentisseur", "Dauerbremse"];
 
 /// A road planned, and what it was planned for.
-struct Case {
-    road: RoadFacts,
-    plan: Plan,
-    truck: TruckSpec,
-    day: Day,
+pub(super) struct Case {
+    pub(super) road: RoadFacts,
+    pub(super) plan: Plan,
+    pub(super) truck: TruckSpec,
+    pub(super) day: Day,
 }
 
 impl Case {
@@ -29,7 +29,10 @@ impl Case {
         if !retarder {
             truck.retarder = Retarder::None;
         }
-        let day = Day { surface, ..Day::USUAL };
+        Self::on(Day { surface, ..Day::USUAL }, file, truck, reversed)
+    }
+
+    pub(super) fn on(day: Day, file: Vec<u8>, truck: TruckSpec, reversed: bool) -> Self {
         let task = Task { course: None, part: None, reversed, roadside: None, truck: truck.clone(), day };
         let (mut facts, mut plan) = (None, None);
         Desk::new().answer(Request::Open(task, vec![false]), vec![file], &mut |reply, _| match reply {
@@ -40,7 +43,7 @@ impl Case {
         Self { road: facts.expect("a road"), plan: plan.expect("a plan"), truck, day }
     }
 
-    fn card(&self) -> CardOf<'_> {
+    pub(super) fn card(&self) -> CardOf<'_> {
         CardOf {
             plan: &self.plan,
             truck: &self.truck,
@@ -57,7 +60,7 @@ impl Case {
     }
 
     /// What is to know of a descent.
-    fn know(&self, language: &dyn Words, index: usize) -> String {
+    pub(super) fn know(&self, language: &dyn Words, index: usize) -> String {
         let know = self.card().know(&self.plan.descents[index]);
         let told: Vec<String> = know.iter().map(|it| language.card_know(self.card(), it)).collect();
         told.join(" ")
@@ -220,7 +223,8 @@ fn a_descent_at_the_start_is_prepared_before_setting_off() {
         let advice = case.plan.descents[0].choice.advice().expect("held");
         let before = language.before_crest(case.card());
         let last = before.last().expect("a list");
-        assert_eq!(*last, language.gear_at_start(advice));
+        let engaged = language.gear_at_start(advice.gear, advice.stage);
+        assert_eq!(*last, format!("{engaged} {}", language.shifting(false)));
         assert!(!last.contains("km") && last.contains(&advice.gear.number().to_string()), "{last}");
         let before = language.before_crest(later.card());
         assert!(before.last().is_some_and(|it| it.contains("km\u{a0}2.")), "{before:?}");
