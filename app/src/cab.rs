@@ -48,6 +48,13 @@ pub enum Know {
     Verdict(Choice),
     /// It begins where a stretch that was not assessed ends.
     BeginsUnknown,
+    /// A part of it was not assessed.
+    NotAssessed {
+        /// Where that begins.
+        from_m: f64,
+        /// Where it ends.
+        to_m: f64,
+    },
     /// How the service brakes are used.
     Snub(Snub),
     /// Where the service brakes are needed, or only touch.
@@ -112,6 +119,10 @@ impl<'a> CardOf<'a> {
         let (crest, foot) = (descent.crest.0, descent.foot.0);
         let mut all = vec![Know::Verdict(descent.choice)];
         all.extend(self.begins_unknown(descent).then_some(Know::BeginsUnknown));
+        let blanks = down::blanks(descent, self.unassessed);
+        all.extend(
+            blanks.map(|(from, to)| Know::NotAssessed { from_m: self.metres(from), to_m: self.metres(to) }),
+        );
         all.extend(descent.choice.advice().and_then(|advice| advice.snub).map(Know::Snub));
         if let Some(touched) = Touched::of(descent) {
             let at_m: Vec<f64> = touched.worst.iter().map(|it| it.from.0).collect();

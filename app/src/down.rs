@@ -3,6 +3,7 @@
 
 use solver::order::ascending;
 use solver::plan::{Advice, Descent, Leg, Proof, Relief, Touch};
+use solver::road::Span;
 use solver::truck::{Gear, Stage};
 use solver::units::{Grade, MetresPerSecond};
 
@@ -33,6 +34,12 @@ fn told(leg: &Leg) -> Told {
 #[must_use]
 pub fn in_legs(descent: &Descent) -> bool {
     descent.legs.len() > 1
+}
+
+/// What was not assessed between crest and foot, by grid points.
+pub fn blanks<'a>(descent: &'a Descent, unassessed: &'a [Span]) -> impl Iterator<Item = (usize, usize)> + 'a {
+    let within = |it: &Span| (it.from.max(descent.from), it.to.min(descent.to));
+    unassessed.iter().map(within).filter(|(from, to)| from < to)
 }
 
 /// Where it eases and the gear stays in: of several gears not where one is changed.

@@ -41,7 +41,10 @@ fn facts(worked: &Arc<Worked>, descent: &Descent, units: Units) -> Vec<AnyView> 
     });
     let reliefs =
         down::easings(descent).map(|it| w.relief(worked.place_m(it.from), worked.place_m(it.to), units));
-    let cut_short = descent.cut_short.then(|| w.cut_short().to_owned());
+    let blanks = down::blanks(descent, &worked.road.unassessed);
+    let blanks = blanks.map(|(from, to)| format::span(worked.place_m(from), worked.place_m(to), units));
+    let mut unknown: Vec<String> = blanks.map(|span| w.not_assessed_on(&span)).collect();
+    unknown.extend(descent.cut_short.then(|| w.cut_short().to_owned()));
     // No way down is told where nobody is to go down.
     let way = descent.choice.advice().map_or_else(Vec::new, |_| stages(worked, descent, units));
     let [one_gear, untouched] = other_ways(descent, units);
@@ -49,7 +52,7 @@ fn facts(worked: &Arc<Worked>, descent: &Descent, units: Units) -> Vec<AnyView> 
     advice.extend(w.touched(descent, units));
     let all = [
         (w.advice_label(), advice),
-        ("", cut_short.into_iter().collect()),
+        ("", unknown),
         (w.legs_label(), w.legs(descent, worked.road.step_m, units)),
         (w.touches_label(), w.touches(descent, units)),
         (w.grades_label(), w.grades(descent, worked.road.base_length_m, units)),

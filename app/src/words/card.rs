@@ -144,6 +144,10 @@ pub trait CardWords: EntryWords + PageWords + WayWords + RoadsideWords + WhyWord
         match know {
             Know::Verdict(choice) => capital(self.verdict_of(choice)) + ".",
             Know::BeginsUnknown => self.know_begins_unknown().to_owned(),
+            Know::NotAssessed { from_m, to_m } => {
+                let [km, miles] = self.both_spans(card, *from_m, *to_m);
+                self.not_assessed_on(&format!("{km} ({miles})"))
+            }
             Know::Snub(snub) => self
                 .know_snub(&format::hold_number(snub.from.0, units), &format::hold_speed(snub.to.0, units)),
             Know::Brakes { needed, at_m, more } => {

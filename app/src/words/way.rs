@@ -79,6 +79,8 @@ pub trait WayWords: PlanWords {
     fn chosen(&self, lowest: bool, asks: &str) -> String;
     /// That this rules it out.
     fn ruled_out_by(&self, asks: &str) -> String;
+    /// That a stretch of the descent was not assessed.
+    fn not_assessed_on(&self, span: &str) -> String;
     /// Where the service brakes are asked for, and what cannot be ruled out: at most a few places.
     fn touched(&self, descent: &Descent, units: Units) -> Vec<String> {
         let Some(touched) = Touched::of(descent) else { return Vec::new() };

@@ -66,6 +66,9 @@ impl WayWords for German {
     fn ruled_out_by(&self, asks: &str) -> String {
         format!("Was es ausschließt: {asks}.")
     }
+    fn not_assessed_on(&self, span: &str) -> String {
+        format!("Nicht beurteilt: {span}. Die Neigung dort ist nicht bekannt.")
+    }
     fn brakes_warmer(&self, by: &str) -> String {
         format!("Bremsen {by} wärmer")
     }

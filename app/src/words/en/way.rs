@@ -66,6 +66,9 @@ impl WayWords for English {
     fn ruled_out_by(&self, asks: &str) -> String {
         format!("What rules it out is {asks}.")
     }
+    fn not_assessed_on(&self, span: &str) -> String {
+        format!("Not assessed: {span}. Nothing is known of the grade there.")
+    }
     fn brakes_warmer(&self, by: &str) -> String {
         format!("brakes {by} warmer")
     }

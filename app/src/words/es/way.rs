@@ -70,6 +70,9 @@ impl WayWords for Spanish {
     fn ruled_out_by(&self, asks: &str) -> String {
         format!("Lo que impide esta bajada es {asks}.")
     }
+    fn not_assessed_on(&self, span: &str) -> String {
+        format!("Sin evaluar: {span}. No se conoce la pendiente en esa parte.")
+    }
     fn brakes_warmer(&self, by: &str) -> String {
         format!("frenos {by} más calientes")
     }

@@ -68,6 +68,9 @@ impl WayWords for French {
     fn ruled_out_by(&self, asks: &str) -> String {
         format!("Ce qui l’exclut, c’est {asks}.")
     }
+    fn not_assessed_on(&self, span: &str) -> String {
+        format!("Non évalué\u{a0}: {span}. La pente n’y est pas connue.")
+    }
     fn brakes_warmer(&self, by: &str) -> String {
         format!("freins plus chauds de {by}")
     }

@@ -227,7 +227,8 @@ fn a_descent_at_the_start_is_prepared_before_setting_off() {
         assert_eq!(*last, format!("{engaged} {}", language.shifting(false)));
         assert!(!last.contains("km") && last.contains(&advice.gear.number().to_string()), "{last}");
         let before = language.before_crest(later.card());
-        assert!(before.last().is_some_and(|it| it.contains("km\u{a0}2.")), "{before:?}");
+        let crest = language.at(later.card(), later.plan.descents[0].crest.0);
+        assert!(before.last().is_some_and(|it| it.contains(&crest)), "{before:?}");
         let [start, crest] = [&case, &later].map(|it| language.chosen_for(&it.plan.descents[0], Metric));
         let crest_word = ["crest", "cima", "sommet", "Kuppe"];
         assert!(crest_word.iter().any(|it| crest.contains(it)), "{crest}");
@@ -257,12 +258,11 @@ fn a_row_counts_the_curves_that_ask_for_less_than_the_hold_speed() {
 
 const CURVE: Curve = Curve { from: 0, to: 1, radius_m: 30.0, turn: Turn::Left, hairpin: false };
 
-#[test]
-fn a_descent_behind_a_blank_stretch_says_that_its_beginning_is_not_known() {
-    // A kilometre and a half in the middle of the fall without heights.
+/// The hill of the tests without heights on some of its points, 20 m apart.
+fn blank_on(points: std::ops::Range<usize>) -> Case {
     let text = String::from_utf8(hill()).expect("text");
     let blank = |(number, point): (usize, &str)| match (point.find("<ele>"), point.find("</ele>")) {
-        (Some(from), Some(to)) if (170..245).contains(&number) => {
+        (Some(from), Some(to)) if points.contains(&number) => {
             format!("{}{}", &point[..from], &point[to + "</ele>".len()..])
         }
         _ => point.to_owned(),
@@ -270,14 +270,39 @@ fn a_descent_behind_a_blank_stretch_says_that_its_beginning_is_not_known() {
     let file: Vec<String> = text.split("<trkpt").enumerate().map(blank).collect();
     let case = Case::of(file.join("<trkpt").into_bytes(), true, Surface::Dry, false);
     assert_eq!(case.road.unassessed.len(), 1, "{:?}", case.road.unassessed);
-    assert_eq!(case.plan.descents.len(), 2);
+    case
+}
+
+#[test]
+fn what_was_not_assessed_of_a_descent_is_named_with_it() {
+    let case = blank_on(170..245);
+    assert_eq!(case.plan.descents.len(), 1, "the hill goes on behind it");
+    let span = case.road.unassessed[0];
+    let know = case.card().know(&case.plan.descents[0]);
+    let (from_m, to_m) = (case.card().metres(span.from), case.card().metres(span.to));
+    assert_eq!(know[1], Know::NotAssessed { from_m, to_m }, "right behind the verdict");
+    for language in LANGUAGES {
+        let told = case.know(language, 0);
+        assert!(told.contains("km\u{a0}3.") || told.contains("km 3."), "{told}");
+    }
+    let whole = Case::of(hill(), true, Surface::Dry, false);
+    let named = |it: &Know| matches!(it, Know::NotAssessed { .. });
+    assert!(!whole.card().know(&whole.plan.descents[0]).iter().any(named));
+}
+
+#[test]
+fn a_descent_behind_a_jump_says_that_its_beginning_is_not_known() {
+    // Heights that jump tell nothing of what lies between.
+    let file = road("Jump", &[(100, 0.0), (125, -1.6), (1, 60.0), (125, -1.6), (100, 0.0)]);
+    let case = Case::of(file, true, Surface::Dry, false);
+    assert_eq!(case.plan.descents.len(), 2, "{:?}", case.road.unassessed);
+    let know = case.card().know(&case.plan.descents[1]);
+    assert_eq!(know[1], Know::BeginsUnknown, "right behind the verdict");
     for language in LANGUAGES {
         let told = [0, 1].map(|index| case.know(language, index));
         assert_eq!(told.each_ref().map(|it| it.contains(language.know_begins_unknown())), [false, true]);
         assert!(told[0].contains(language.know_cut_short()), "{}", told[0]);
     }
-    let know = case.card().know(&case.plan.descents[1]);
-    assert_eq!(know[1], Know::BeginsUnknown, "right behind the verdict");
 }
 
 #[test]
