@@ -5,7 +5,7 @@ use super::say::{capital, plain, strong};
 use super::{Piece, PlanWords};
 use crate::down::{self, Told, Touched};
 use crate::format::{self, Units};
-use solver::plan::{Advice, ChangeHow, Choice, Descent, Leg, LegChange, Touch, WayDown};
+use solver::plan::{Advice, ChangeHow, Choice, Descent, Leg, LegChange, Proof, Touch, WayDown};
 
 /// Words of the way down.
 pub trait WayWords: PlanWords {
@@ -141,6 +141,10 @@ pub trait WayWords: PlanWords {
     fn untouched_label(&self) -> &'static str;
     /// That way.
     fn untouched(&self, descent: &Descent, advice: &Advice, units: Units) -> String {
+        // One gear whose own run gains nothing is such a way, whatever others there are.
+        if !down::in_legs(descent) && advice.proof == Proof::Holds && advice.snub.is_none() {
+            return self.same_choice().to_owned();
+        }
         let none = || self.no_untouched().to_owned();
         descent.untouched.as_ref().map_or_else(none, |it| self.other_way(descent, advice, it, units))
     }

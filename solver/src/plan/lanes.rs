@@ -166,7 +166,39 @@ impl Lanes {
 #[cfg(test)]
 mod tests {
     use super::HeatStep;
+    use crate::day::Day;
+    use crate::plan::plan;
+    use crate::road::Road;
+    use crate::truck::{Preset, Truck};
     use crate::units::Celsius;
+
+    /// A gentle hill, a stretch nearly level, and a steep one.
+    #[test]
+    fn each_leg_shows_its_gear_from_its_first_point_to_where_the_truck_slows() {
+        let rise = |cell: u32| match cell {
+            200..800 => -0.4,
+            800..900 => -0.05,
+            900..1_400 => -0.9,
+            _ => 0.0,
+        };
+        let heights = (0..1_600).scan(900.0, |height, cell| {
+            *height += rise(cell);
+            Some(*height)
+        });
+        let road =
+            Road::from_heights("two hills in one", 10.0, heights.collect()).expect("heights are sound");
+        let truck = Truck::new(Preset::FiveAxle36.spec()).expect("a preset");
+        let (plan, lanes) = plan(&road, &truck, &Day::USUAL, &mut |_| true).expect("not stopped");
+        let [descent] = &plan.descents[..] else { panic!("{}", plan.descents.len()) };
+        let [first, second] = descent.legs[..] else { panic!("{:?}", descent.legs) };
+        assert!(second.gear < first.gear && first.slows_from < first.to, "{:?}", descent.legs);
+        for leg in [first, second] {
+            let shown = &lanes.gear[leg.from..=leg.slows_from];
+            assert!(shown.iter().all(|gear| *gear == leg.gear.number()), "{:?}: {shown:?}", leg.gear);
+        }
+        let between = &lanes.gear[first.slows_from..=second.from];
+        assert!(between.windows(2).all(|it| it[1] <= it[0]), "the driver changes down: {between:?}");
+    }
 
     #[test]
     fn brakes_hot_at_the_start_are_not_called_cool() {

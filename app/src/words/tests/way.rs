@@ -70,6 +70,10 @@ fn the_other_ways_stand_beside_with_their_minutes() {
         }
         let none = Descent { untouched: None, ..descent.clone() };
         assert_eq!(language.untouched(&none, advice, Metric), language.no_untouched());
+        // One gear whose own run gains nothing is such a way.
+        let one = Descent { legs: none.legs[..1].to_vec(), ..none };
+        assert_eq!(advice.proof, Proof::Holds);
+        assert_eq!(language.untouched(&one, advice, Metric), language.same_choice());
     }
     assert!(words().untouched(descent, advice, Metric).ends_with(" minutes more."));
 }
@@ -182,6 +186,16 @@ fn the_card_has_a_row_for_each_change_and_the_first_gear_before_the_crest() {
     assert!((card.engine_speed(advice, advice.gear, advice.speed) - advice.engine_speed.0).abs() < 1e-9);
     assert!((1_000.0..2_400.0).contains(&turns), "{turns}");
     assert!(card.csv().contains(&format!("{}@", second.gear.number())), "{}", card.csv());
+}
+
+#[test]
+fn the_saved_road_marks_each_change_of_gear() {
+    let case = two_hills(Lead::Usual);
+    let leg = only(&case).legs[1];
+    let marks = format!("{:?}", captions(&case.plan, &[], Metric));
+    let gear = leg.gear.number();
+    assert!(marks.contains(&format!("\"By here: gear {gear}, ")), "{marks}");
+    assert!(marks.contains(&format!("\"Gear {}, ", only(&case).legs[0].gear.number())), "{marks}");
 }
 
 /// “Stay in gear” where a row says to change would be told twice, once wrong.
