@@ -1,11 +1,13 @@
 //! What the card for the cab says, before it is put into words: which facts, in which order.
 
+use crate::down::{self, Touched};
 use crate::format::Units;
 use crate::marker::Marker;
 use solver::day::Day;
 use solver::plan::{Advice, Choice, Descent, Plan, Snub, Verdict};
 use solver::road::{Place, PlaceKind, PostedLimit, Span};
-use solver::truck::{RetarderKind, TruckSpec};
+use solver::truck::{Gear, RetarderKind, TruckSpec};
+use solver::units::{Grade, MetresPerSecond};
 
 /// A place this near behind the foot waits at the foot, m.
 const AT_FOOT_M: f64 = 1_500.0;
@@ -46,8 +48,26 @@ pub enum Know {
     Verdict(Choice),
     /// It begins where a stretch that was not assessed ends.
     BeginsUnknown,
+    /// A part of it was not assessed.
+    NotAssessed {
+        /// Where that begins.
+        from_m: f64,
+        /// Where it ends.
+        to_m: f64,
+    },
     /// How the service brakes are used.
     Snub(Snub),
+    /// Where the service brakes are needed, or only touch.
+    Brakes {
+        /// Needed.
+        needed: bool,
+        /// The worst of the places, where they begin.
+        at_m: Vec<f64>,
+        /// So many more.
+        more: usize,
+    },
+    /// Steep bits up to this grade cannot be ruled out.
+    InDoubt(Grade),
     /// It eases here, but is not over.
     Easing {
         /// Where.
@@ -99,8 +119,18 @@ impl<'a> CardOf<'a> {
         let (crest, foot) = (descent.crest.0, descent.foot.0);
         let mut all = vec![Know::Verdict(descent.choice)];
         all.extend(self.begins_unknown(descent).then_some(Know::BeginsUnknown));
+        let blanks = down::blanks(descent, self.unassessed);
+        all.extend(
+            blanks.map(|(from, to)| Know::NotAssessed { from_m: self.metres(from), to_m: self.metres(to) }),
+        );
         all.extend(descent.choice.advice().and_then(|advice| advice.snub).map(Know::Snub));
-        all.extend(descent.reliefs.iter().map(|it| Know::Easing { at_m: self.metres(it.from) }));
+        if let Some(touched) = Touched::of(descent) {
+            let at_m: Vec<f64> = touched.worst.iter().map(|it| it.from.0).collect();
+            let (needed, more) = (touched.needed, touched.more);
+            all.extend((!at_m.is_empty()).then_some(Know::Brakes { needed, at_m, more }));
+            all.extend(touched.in_doubt.map(Know::InDoubt));
+        }
+        all.extend(down::easings(descent).map(|it| Know::Easing { at_m: self.metres(it.from) }));
         let slow = self.plan.slowest_curve(descent);
         let held = descent.choice.advice().is_some();
         let below_hold = if held { self.plan.slow_curves(descent).count() } else { 0 };
@@ -178,6 +208,13 @@ impl<'a> CardOf<'a> {
     pub fn first_held(&self) -> Option<(&'a Descent, &'a Advice)> {
         let first = self.plan.descents.first()?;
         first.choice.advice().map(|advice| (first, advice))
+    }
+
+    /// How fast the engine turns in a gear at a speed, 1/min, by what it does at an advice.
+    #[must_use]
+    pub fn engine_speed(&self, advice: &Advice, gear: Gear, speed: MetresPerSecond) -> f64 {
+        let ratio = |gear: Gear| self.truck.gears.get(usize::from(gear.number()) - 1).copied().unwrap_or(1.0);
+        advice.engine_speed.0 * (ratio(gear) / ratio(advice.gear)) * (speed.0 / advice.speed.0)
     }
 
     /// Metres from the start of the road to a grid point.

@@ -174,7 +174,7 @@ mod tests {
                             from: d.from,
                             to: d.to,
                             mean: 0.0,
-                            steepest: 0.0,
+                            asked: 0.0,
                             verdict: d.choice.verdict(),
                         })
                         .collect();

@@ -22,6 +22,8 @@ pub mod class;
 pub mod compare;
 pub mod desk;
 #[cfg(feature = "page")]
+pub mod down;
+#[cfg(feature = "page")]
 pub mod entries;
 #[cfg(feature = "page")]
 pub mod exercise;

@@ -29,8 +29,9 @@ pub struct Texts {
     pub stop: Option<[String; 2]>,
     /// What holds for the whole plan.
     pub notes: Vec<String>,
-    /// What to know of each descent, the worst descent first.
-    pub rows: Vec<String>,
+    /// What to know of each descent, the worst descent first, and how many rows below its own have a change
+    /// of gear.
+    pub rows: Vec<(String, usize)>,
     /// The three lists below the rows.
     pub lists: [Vec<String>; 3],
     /// The small print.
@@ -128,7 +129,10 @@ fn height_px(texts: &Texts, fit: Fit) -> f64 {
     let heads_of_columns = 2.0 * of.line.0 + 4.0;
     // The large words of a row without a safe speed take several lines.
     let least = if texts.stop.is_some() { of.row.0.max(NO_SPEED) } else { of.row.0 };
-    let row = |know: &String| (lines(know, of.know) + of.row.1).max(least);
+    #[allow(clippy::cast_precision_loss, reason = "a descent has far fewer than 2⁵² changes of gear")]
+    let changed = |changes: usize| changes as f64 * of.row.0;
+    let row =
+        |(know, changes): &(String, usize)| (lines(know, of.know) + of.row.1).max(least) + changed(*changes);
     let rows: f64 = texts.rows.iter().take(fit.rows).map(row).sum();
     let more = if texts.rows.len() > fit.rows { 2.0 * of.line.0 } else { 0.0 };
     let list = |all: &Vec<String>| all.iter().map(|it| lines(it, of.list) + BELOW_LIST).sum::<f64>();
@@ -154,7 +158,7 @@ mod tests {
             facts: text(110),
             stop: None,
             notes: vec![text(170); notes],
-            rows: vec![text(75); rows],
+            rows: vec![(text(75), 0); rows],
             lists: [vec![text(90); 4], vec![text(85); 4], vec![text(40); 3]],
             small: text(500),
         }
@@ -173,6 +177,23 @@ mod tests {
             before = now;
         }
         assert!(before.rows < MOST_ROWS, "{before:?}");
+    }
+
+    #[test]
+    fn changes_of_gear_take_rows() {
+        let with = |changes: usize| {
+            let mut texts = texts(9, 0);
+            texts.rows[8].1 = changes;
+            texts
+        };
+        assert_eq!(fit(&with(0)).rows, 9);
+        let mut before = fit(&with(0));
+        for changes in 1..12 {
+            let now = fit(&with(changes));
+            assert!(now.rows <= before.rows && now.size as u8 >= before.size as u8, "{changes}: {now:?}");
+            before = now;
+        }
+        assert!(before.rows < 9, "{before:?}");
     }
 
     #[test]

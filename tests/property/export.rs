@@ -1,6 +1,6 @@
 //! What leaves the program is read back by others and by ourselves.
 
-use solver::plan::Descent;
+use solver::plan::{Descent, Leg};
 use solver::report::gpx::{Captions, Wording};
 use solver::road::{Place, PlaceKind, Road, Roadside, read, survey};
 use solver::truck::{Gear, Preset, Stage};
@@ -19,6 +19,9 @@ impl Wording for Plain {
     }
     fn change(&self, gear: Gear, stage: Stage) -> String {
         format!("Gear {}, stage {}", gear.number(), stage.number())
+    }
+    fn leg(&self, leg: &Leg, stage: Stage) -> String {
+        format!("leg {} {}", leg.gear.number(), stage.number())
     }
     fn foot(&self, descent: &Descent, _: Option<u8>) -> String {
         format!("Foot {}", descent.number)

@@ -114,8 +114,8 @@ pub struct Bracket {
     pub to: usize,
     /// Mean grade, rise over run, negative.
     pub mean: f32,
-    /// Steepest sustained grade, rise over run, negative.
-    pub steepest: f32,
+    /// The even grade that the hill asks for as much as, rise over run, negative.
+    pub asked: f32,
     /// Verdict.
     pub verdict: Verdict,
 }

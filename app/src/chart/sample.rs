@@ -57,13 +57,13 @@ fn lengthen(descents: &mut Vec<Bracket>, from: usize, to: usize, grade: f32) {
     match descents.last_mut() {
         Some(last) if last.to == from => {
             last.to = to;
-            last.steepest = last.steepest.min(grade);
+            last.asked = last.asked.min(grade);
             last.verdict = Verdict::NeedsServiceBrakes;
         }
         Some(_) | None => {
             let number = descents.len() + 1;
             let verdict = Verdict::RetarderHolds;
-            descents.push(Bracket { number, from, to, mean: grade, steepest: grade, verdict });
+            descents.push(Bracket { number, from, to, mean: grade, asked: grade, verdict });
         }
     }
 }

@@ -26,11 +26,11 @@ pub struct Slope {
     pub length: Metres,
     /// Height lost.
     pub drop: Metres,
-    /// The steepest sustained grade, negative.
+    /// What the gear is chosen for: a hill of this even grade asks for as much; negative.
     pub sustained: Grade,
     /// Highest road on it.
     pub height: Metres,
-    /// What the plan holds on it; the slowest tried where no speed is safe.
+    /// What the plan holds on it, on its slowest leg; the slowest tried where no speed is safe.
     pub hold: MetresPerSecond,
 }
 

@@ -285,6 +285,16 @@ pub fn entered_temperature(celsius: f64, units: Units) -> String {
     format!("{}{NO_BREAK}{}", whole(value.round()), units.temperature())
 }
 
+/// By how much something gets warmer, rounded **up** to 5 °C or 10 °F.
+#[must_use]
+pub fn warmer(kelvin: f64, units: Units) -> String {
+    let (value, step) = match units {
+        Units::Metric => (kelvin, 5.0),
+        Units::Imperial => (kelvin * 1.8, 10.0),
+    };
+    format!("{}{NO_BREAK}{}", whole(((value - HAIR) / step).ceil() * step), units.temperature())
+}
+
 /// A grade with its sign, to 0.1 %: “−6.2 %”.
 #[must_use]
 pub fn grade(rise_over_run: f64) -> String {

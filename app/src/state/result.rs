@@ -189,7 +189,7 @@ fn bracket(descent: &Descent) -> Bracket {
         from: descent.from,
         to: descent.to,
         mean: single(descent.mean.0),
-        steepest: single(descent.sustained.grade.0),
+        asked: single(descent.sustained.grade.0),
         verdict: descent.choice.verdict(),
     }
 }

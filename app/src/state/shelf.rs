@@ -8,9 +8,13 @@ use crate::browser;
 use crate::browser::shelf::{self, Slot};
 use serde::{Deserialize, Serialize};
 use solver::report::project::ProjectRoad;
+use solver::truck::TruckSpec;
 
 /// Number of the shape of what is kept: another shape is not read.
 const SHAPE: u8 = 1;
+
+/// That of the road beside, whose day has a lead since; the one before is read too.
+const SHAPE_BESIDE: u8 = 2;
 
 /// What stands before the files.
 #[derive(Serialize, Deserialize)]
@@ -44,7 +48,7 @@ pub(super) fn keep(asked: &Asked) {
 pub(super) fn keep_beside(entered: Option<Entered>) {
     leptos::task::spawn_local(async move {
         let Some(entered) = entered else { return shelf::clear(Slot::Beside).await };
-        if let Ok(header) = postcard::to_allocvec(&(SHAPE, entered.to_project())) {
+        if let Ok(header) = postcard::to_allocvec(&(SHAPE_BESIDE, entered.to_project())) {
             shelf::keep(Slot::Beside, header, entered.files().collect()).await;
         }
     });
@@ -78,8 +82,16 @@ async fn recall() -> Option<Aim> {
 
 async fn recall_beside() -> Option<Entered> {
     let (bytes, files) = shelf::recall(Slot::Beside).await?;
-    let (shape, road): (u8, ProjectRoad) = postcard::from_bytes(&bytes).ok()?;
-    let sound = shape == SHAPE && !files.is_empty() && road.files.len() == files.len();
+    let bytes = match bytes.first() {
+        Some(&1) => {
+            let (_, from_day) = postcard::take_from_bytes::<(u8, TruckSpec)>(&bytes).ok()?;
+            kept::with_lead(&bytes, from_day)?
+        }
+        Some(&SHAPE_BESIDE) => bytes,
+        Some(_) | None => return None,
+    };
+    let (_, road): (u8, ProjectRoad) = postcard::from_bytes(&bytes).ok()?;
+    let sound = !files.is_empty() && road.files.len() == files.len();
     let mut files = files.into_iter();
     sound.then(|| Entered::of_project(road, |_| files.next())).flatten()
 }

@@ -1,7 +1,7 @@
 //! The answer: the sentence that decides, and what must be said with it.
 
 use super::card;
-use super::detail::{changes, curves};
+use super::detail::{changes, curves, other_ways};
 use super::of_result;
 use super::part::{fact, list};
 use super::study::sure_and_lost;
@@ -131,6 +131,7 @@ fn decided(state: State, descent: &Descent, worked: &Arc<Worked>, units: Units) 
             <span data-testid="verdict">{chip(&descent.choice)}</span>
             <span class="chosen-for">{w.chosen_for(descent, units)}</span>
         </p>
+        {list("touched", "touched", w.touched(descent, units))}
         {snub.map(|snub| view! { <p class="snub" data-testid="snub">{snub}</p> })}
         {along(worked, units)}
         {made_for(worked, units)}
@@ -184,11 +185,15 @@ fn facts(descent: &Descent, worked: &Arc<Worked>, units: Units) -> AnyView {
         Choice::Held(advice) => Some(w.brake_heat(advice, day, units)),
         Choice::NoSafeSpeed(_) => None,
     };
-    let mut facts = vec![
+    let [one_gear, untouched] = other_ways(descent, units);
+    let others = [(w.one_gear_label(), "one-gear", one_gear), (w.untouched_label(), "untouched", untouched)];
+    let others = others.into_iter().filter(|(.., lines)| !lines.is_empty());
+    let mut facts: Vec<AnyView> = others.map(|(label, testid, lines)| fact(label, testid, lines)).collect();
+    facts.extend([
         fact(w.governs_label(), "governs", vec![w.governs(descent, day, units)]),
         fact(w.other_mode_label(day), "other-mode", vec![w.other_mode(descent, day, units)]),
         fact(w.heavier_label(), "heavier", vec![w.heavier(descent.heavier.as_ref(), units)]),
-    ];
+    ]);
     let change = changes(descent, day, units);
     facts.extend((!change.is_empty()).then(|| fact(w.change_label(), "change", change)));
     // Whoever reads the hold speed alone would take it through a hairpin.

@@ -4,6 +4,7 @@ use super::part::{list, text_field};
 use crate::browser::{self, download, picture};
 use crate::cab::CardOf;
 use crate::chart::{CardStrip, card_strip};
+use crate::down::{self, Told};
 use crate::format::{self, Units};
 use crate::marker::Marker;
 use crate::paper::{self, Size, Texts};
@@ -11,7 +12,7 @@ use crate::state::{State, Worked};
 use crate::trouble::WorkTrouble;
 use crate::words::{say::capital, words};
 use leptos::prelude::*;
-use solver::plan::{Choice, Descent};
+use solver::plan::{Advice, Choice, Descent, Leg};
 use std::sync::Arc;
 
 /// Id of the page that is printed.
@@ -127,14 +128,12 @@ fn sheet(state: State, worked: &Arc<Worked>, marker: Marker, units: Units) -> An
     };
     let rows = shown.iter().map(|descent| row(card, descent)).collect_view();
     let heads = w.card_heads().map(|head| view! { <th scope="col">{head}</th> }.into_any());
+    let on_strip = |leg: &Leg| format!("{}·{}", leg.gear.number(), leg.stage.number());
     let labels = shown.iter().map(|descent| CardStrip {
         number: descent.number,
         from: descent.from,
         to: descent.to,
-        label: descent
-            .choice
-            .advice()
-            .map_or_else(String::new, |it| format!("{}·{}", it.gear.number(), it.stage.number())),
+        label: descent.legs.iter().map(on_strip).collect::<Vec<_>>().join(" "),
     });
     let strip = card_strip(&worked.picture, &labels.collect::<Vec<_>>(), marker, w.mile());
     let Texts { facts, stop, notes, lists: [before, trouble, places], small, .. } = texts;
@@ -183,19 +182,29 @@ fn row(card: CardOf<'_>, descent: &Descent) -> AnyView {
     let [km, mile] = w.card_span(card, descent);
     let [mean, worst] = w.card_grade(descent, card.units);
     let [_, _, gear_head, stage_head, hold_head, _] = w.card_heads();
-    let how = match &descent.choice {
-        Choice::Held(it) => {
-            let [number, unit, below] = w.card_hold(it.speed.0, it.engine_speed.0, card.units);
-            view! {
-                <td class="big" data-label=gear_head>{it.gear.number()}</td>
-                <td class="big" data-label=stage_head>{it.stage.number()}</td>
-                <td data-label=hold_head><span class="big">{number}</span>" "{unit}<small>{below}</small></td>
-            }
-            .into_any()
+    let told = |advice: &Advice, (gear, stage, speed): Told| {
+        let engine_speed = card.engine_speed(advice, gear, speed);
+        let [number, unit, below] = w.card_hold(speed.0, engine_speed, card.units);
+        view! {
+            <td class="big" data-label=gear_head>{gear.number()}</td>
+            <td class="big" data-label=stage_head>{stage.number()}</td>
+            <td data-label=hold_head><span class="big">{number}</span>" "{unit}<small>{below}</small></td>
+        }
+        .into_any()
+    };
+    let (how, legs) = match &descent.choice {
+        Choice::Held(advice) => {
+            let leg = |leg: &Leg| {
+                let by = capital(&w.card_change(card, leg.change?));
+                let told = told(advice, (leg.gear, leg.stage, leg.speed));
+                Some(view! { <tr class="leg"><td colspan="2">{by}</td>{told}<td></td></tr> }.into_any())
+            };
+            (told(advice, down::first(descent, advice)), descent.legs.iter().filter_map(leg).collect())
         }
         // The verdict stands where gear, stage and speed would, as large as they.
         Choice::NoSafeSpeed(_) => {
-            view! { <td class="big no-speed" colspan="3">{capital(w.no_safe_speed())}</td> }.into_any()
+            let none = view! { <td class="big no-speed" colspan="3">{capital(w.no_safe_speed())}</td> };
+            (none.into_any(), Vec::<AnyView>::new())
         }
     };
     let know = w.card_known(card, descent);
@@ -206,6 +215,7 @@ fn row(card: CardOf<'_>, descent: &Descent) -> AnyView {
             {how}
             <td class="know">{know}</td>
         </tr>
+        {legs}
     }
     .into_any()
 }

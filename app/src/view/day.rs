@@ -8,7 +8,7 @@ use crate::format;
 use crate::state::State;
 use crate::words::words;
 use leptos::prelude::*;
-use solver::day::{Load, ServiceBrakes, Surface};
+use solver::day::{Lead, Load, ServiceBrakes, Surface};
 use solver::limits::Entry;
 
 const FIELDS: [Entry; 8] = [
@@ -46,6 +46,7 @@ pub(super) fn day(state: State) -> AnyView {
             {load(state)}
             <p class="problem" role="status" data-testid="mass-stays">{mass_stays}</p>
             {service_brakes(state)}
+            {lead(state)}
             {FIELDS.into_iter().map(|it| entry(state, Field::Number(it))).collect_view()}
             <button type="button" class="button small" data-testid="usual-day" on:click=move |_| state.take_usual_day()>
                 {w.usual_day()}
@@ -95,4 +96,24 @@ fn service_brakes(state: State) -> AnyView {
     let chosen = move || state.entries.with(|entries| entries.day.service_brakes);
     let choose = move |it| state.change_day(|day| day.service_brakes = it);
     labelled_choice(w.service_brakes_label(), "service-brakes", options, chosen, choose)
+}
+
+fn lead(state: State) -> AnyView {
+    let w = words();
+    let options = Lead::ALL.into_iter().map(|lead| {
+        let key = match lead {
+            Lead::Usual => "usual",
+            Lead::OneGear => "one-gear",
+            Lead::Untouched => "untouched",
+        };
+        (lead, key, w.lead(lead))
+    });
+    let chosen = move || state.entries.with(|entries| entries.day.lead);
+    let choose = move |lead| state.change_day(|day| day.lead = lead);
+    let choice = labelled_choice(w.lead_label(), "lead", options.collect(), chosen, choose);
+    view! {
+        {choice}
+        <p class="about" data-testid="lead-hint">{move || w.lead_hint(chosen())}</p>
+    }
+    .into_any()
 }

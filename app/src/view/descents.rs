@@ -3,6 +3,7 @@
 use super::choice::choice;
 use super::detail::detail;
 use super::verdict::chip;
+use crate::down;
 use crate::format::{self, Units};
 use crate::state::{State, Worked};
 use crate::words::words;
@@ -82,6 +83,8 @@ fn row(state: State, worked: &Arc<Worked>, descent: &Descent, units: Units) -> A
         found.filter(|_| open()).map(|descent| detail(state, &worked, descent, units))
     };
     let figures = figures(descent, units);
+    let legs =
+        descent.choice.advice().filter(|_| down::in_legs(descent)).map(|it| w.gears_down(descent, it, units));
     view! {
         <li class="descent" class:open=open data-testid="descent-row">
             <div class="row">
@@ -100,22 +103,27 @@ fn row(state: State, worked: &Arc<Worked>, descent: &Descent, units: Units) -> A
                 <dl>{figures}</dl>
                 {chip(&descent.choice)}
             </div>
+            {legs.map(|legs| view! { <p class="legs">{legs}</p> })}
             {details}
         </li>
     }
     .into_any()
 }
 
-/// The figures of a row, in the order of the columns behind the first.
+/// The figures of a row, in the order of the columns behind the first: of several gears those of the
+/// slowest leg.
 fn figures(descent: &Descent, units: Units) -> Vec<AnyView> {
     let dash = || "–".to_owned();
     let (gear, stage, hold, heat) = match &descent.choice {
-        Choice::Held(advice) => (
-            advice.gear.number().to_string(),
-            words().short_stage(advice.stage.number()),
-            format::hold_speed(advice.speed.0, units),
-            format::temperature(advice.hottest_after_stop.0, units),
-        ),
+        Choice::Held(advice) => {
+            let (gear, stage, speed) = down::slowest(descent, advice);
+            (
+                gear.number().to_string(),
+                words().short_stage(stage.number()),
+                format::hold_speed(speed.0, units),
+                format::temperature(advice.hottest_after_stop.0, units),
+            )
+        }
         Choice::NoSafeSpeed(_) => (dash(), dash(), dash(), dash()),
     };
     let values = [
@@ -130,7 +138,7 @@ fn figures(descent: &Descent, units: Units) -> Vec<AnyView> {
         heat,
     ];
     let labels = words().columns().into_iter().skip(1);
-    let keys = ["from", "length", "drop", "mean", "steepest", "gear", "stage", "hold", "heat"];
+    let keys = ["from", "length", "drop", "mean", "asked", "gear", "stage", "hold", "heat"];
     let figure = |((label, value), key): ((&'static str, String), &'static str)| {
         view! { <div class=key><dt>{label}</dt><dd>{value}</dd></div> }.into_any()
     };

@@ -3,6 +3,7 @@
 use super::part::fact;
 use super::study::sure_and_lost;
 use super::table::table;
+use crate::down;
 use crate::format::{self, Units};
 use crate::state::{State, Worked};
 use crate::words::{Curves, words};
@@ -39,18 +40,28 @@ fn facts(worked: &Arc<Worked>, descent: &Descent, units: Units) -> Vec<AnyView> 
             .collect()
     });
     let reliefs =
-        descent.reliefs.iter().map(|it| w.relief(worked.place_m(it.from), worked.place_m(it.to), units));
-    let cut_short = descent.cut_short.then(|| w.cut_short().to_owned());
+        down::easings(descent).map(|it| w.relief(worked.place_m(it.from), worked.place_m(it.to), units));
+    let blanks = down::blanks(descent, &worked.road.unassessed);
+    let blanks = blanks.map(|(from, to)| format::span(worked.place_m(from), worked.place_m(to), units));
+    let mut unknown: Vec<String> = blanks.map(|span| w.not_assessed_on(&span)).collect();
+    unknown.extend(descent.cut_short.then(|| w.cut_short().to_owned()));
     // No way down is told where nobody is to go down.
     let way = descent.choice.advice().map_or_else(Vec::new, |_| stages(worked, descent, units));
+    let [one_gear, untouched] = other_ways(descent, units);
+    let mut advice = vec![w.advice(descent, units), w.chosen_for(descent, units)];
+    advice.extend(w.touched(descent, units));
     let all = [
-        (w.advice_label(), vec![w.advice(descent, units), w.chosen_for(descent, units)]),
-        ("", cut_short.into_iter().collect()),
+        (w.advice_label(), advice),
+        ("", unknown),
+        (w.legs_label(), w.legs(descent, worked.road.step_m, units)),
+        (w.touches_label(), w.touches(descent, units)),
         (w.grades_label(), w.grades(descent, worked.road.base_length_m, units)),
         (w.governs_label(), vec![w.governs(descent, day, units)]),
         (w.change_label(), changes(descent, day, units)),
         (w.curves_label(), curves(worked, descent, units)),
         (w.heat_label(), heat.unwrap_or_default()),
+        (w.one_gear_label(), one_gear),
+        (w.untouched_label(), untouched),
         (w.other_mode_label(day), vec![w.other_mode(descent, day, units)]),
         (w.heavier_label(), vec![w.heavier(descent.heavier.as_ref(), units)]),
         (w.climb_label(), vec![w.climb(descent, units)]),
@@ -62,6 +73,15 @@ fn facts(worked: &Arc<Worked>, descent: &Descent, units: Units) -> Vec<AnyView> 
         .filter(|(_, lines)| !lines.is_empty())
         .map(|(label, lines)| fact(label, "", lines))
         .collect()
+}
+
+/// One gear all the way, where another way leads, and the way that never touches the service brakes;
+/// nothing where no speed is safe.
+pub(super) fn other_ways(descent: &Descent, units: Units) -> [Vec<String>; 2] {
+    let w = words();
+    descent.choice.advice().map_or_else(Default::default, |advice| {
+        [w.one_gear(descent, advice, units).into_iter().collect(), vec![w.untouched(descent, advice, units)]]
+    })
 }
 
 /// Its curves that ask for less than its speed; nothing where there are none.

@@ -1,6 +1,7 @@
-//! The table of gears and stages: what each pair does on the steepest sustained grade.
+//! The table of gears and stages: what each pair does on the grade that its gear is chosen for.
 
 use super::part::fact;
+use crate::down;
 use crate::format::{self, Units};
 use crate::words::words;
 use leptos::prelude::*;
@@ -41,9 +42,11 @@ pub(super) fn table(descent: &Descent, units: Units) -> AnyView {
 
 fn table_row(descent: &Descent, row: &GearRow, units: Units) -> AnyView {
     let w = words();
-    let advice = descent.choice.advice().filter(|advice| advice.gear == row.gear);
+    // Of several gears the one that this grade asks for.
+    let slowest = descent.choice.advice().map(|advice| down::slowest(descent, advice));
+    let advice = slowest.filter(|(gear, ..)| *gear == row.gear);
     let cells = row.answers.iter().enumerate().map(|(stage, answer)| {
-        let advised = advice.is_some_and(|advice| usize::from(advice.stage.number()) == stage);
+        let advised = advice.is_some_and(|(_, strongest, _)| usize::from(strongest.number()) == stage);
         cell(answer, advised, units)
     });
     let speeds =

@@ -1,15 +1,18 @@
 //! Words of the card for the cab.
 
 use super::say::{capital, name_or, span};
-use super::{EntryWords, PageWords, PlanWords, RoadsideWords, WhyWords};
+use super::way::changes;
+use super::{EntryWords, PageWords, RoadsideWords, WayWords, WhyWords};
 use crate::cab::{CardOf, Know};
+use crate::down;
 use crate::format::{self, Units};
 use crate::paper::Texts;
-use solver::plan::{Advice, Descent};
+use solver::plan::{Descent, LegChange};
 use solver::road::{Place, PlaceKind};
+use solver::truck::{Gear, Stage};
 
 /// Words of the card.
-pub trait CardWords: EntryWords + PageWords + PlanWords + RoadsideWords + WhyWords {
+pub trait CardWords: EntryWords + PageWords + WayWords + RoadsideWords + WhyWords {
     /// Head of the section.
     fn card_head(&self) -> &'static str;
     /// Leads to it from the answer.
@@ -66,7 +69,7 @@ pub trait CardWords: EntryWords + PageWords + PlanWords + RoadsideWords + WhyWor
             facts: self.card_facts(card),
             stop: self.card_stop(card),
             notes: self.card_notes(card),
-            rows: worst.into_iter().map(|descent| self.card_known(card, descent)).collect(),
+            rows: worst.into_iter().map(|it| (self.card_known(card, it), changes(it).count())).collect(),
             lists: [self.before_crest(card), self.in_trouble(card), self.card_places(card)],
             small: self.card_small(),
         }
@@ -116,14 +119,18 @@ pub trait CardWords: EntryWords + PageWords + PlanWords + RoadsideWords + WhyWor
         let [km, miles] = [Units::Metric, Units::Imperial].map(|units| format::distance_number(at, units));
         format!("km\u{a0}{km} ({}\u{a0}{miles})", self.mile())
     }
-    /// Mean grade, and the steepest that the gear is chosen for.
+    /// By which place a gear is in, or from which it may be.
+    fn card_change(&self, card: CardOf<'_>, change: LegChange) -> String {
+        self.by_place(change.how, &self.at(card, change.at.0))
+    }
+    /// Mean grade, and the even grade that the gear is chosen for, with the length that asks for most.
     fn card_grade(&self, descent: &Descent, units: Units) -> [String; 2] {
         let sustained = descent.sustained;
         let (grade, length) = (format::grade(sustained.grade.0), format::length(sustained.length.0, units));
-        [format::grade(descent.mean.0), self.card_worst(&grade, &length)]
+        [format::grade(descent.mean.0), self.card_asks(&grade, &length)]
     }
-    /// The steepest stretch that the gear is chosen for.
-    fn card_worst(&self, grade: &str, length: &str) -> String;
+    /// That even grade and that length.
+    fn card_asks(&self, grade: &str, length: &str) -> String;
     /// The hold speed: number, unit, and what stands below it.
     fn card_hold(&self, speed: f64, engine_speed: f64, units: Units) -> [String; 3] {
         let below =
@@ -137,8 +144,18 @@ pub trait CardWords: EntryWords + PageWords + PlanWords + RoadsideWords + WhyWor
         match know {
             Know::Verdict(choice) => capital(self.verdict_of(choice)) + ".",
             Know::BeginsUnknown => self.know_begins_unknown().to_owned(),
+            Know::NotAssessed { from_m, to_m } => {
+                let [km, miles] = self.both_spans(card, *from_m, *to_m);
+                self.not_assessed_on(&format!("{km} ({miles})"))
+            }
             Know::Snub(snub) => self
                 .know_snub(&format::hold_number(snub.from.0, units), &format::hold_speed(snub.to.0, units)),
+            Know::Brakes { needed, at_m, more } => {
+                let mut places: Vec<String> = at_m.iter().map(at).collect();
+                places.extend((*more > 0).then(|| self.and_more(*more)));
+                self.brakes_at_places(*needed, &places.join(", "))
+            }
+            Know::InDoubt(grade) => self.know_in_doubt(&format::grade(grade.0)),
             Know::Easing { at_m } => self.know_easing(&at(at_m)),
             Know::SlowCurve { speed, at_m, below_hold } => {
                 let (speed, at) = (format::hold_speed(*speed, units), at(at_m));
@@ -161,6 +178,8 @@ pub trait CardWords: EntryWords + PageWords + PlanWords + RoadsideWords + WhyWor
     }
     /// From which speed down to which to snub.
     fn know_snub(&self, from: &str, to: &str) -> String;
+    /// That steep bits up to a grade cannot be ruled out, and what follows.
+    fn know_in_doubt(&self, grade: &str) -> String;
     /// Where it eases, but is not over.
     fn know_easing(&self, at: &str) -> String;
     /// That it is not known how it begins.
@@ -190,9 +209,13 @@ pub trait CardWords: EntryWords + PageWords + PlanWords + RoadsideWords + WhyWor
             |check| self.stop_at_check(&self.at(card, card.metres(check.index))),
         );
         let tried = card.tries_retarder().then(|| self.try_retarder().to_owned());
-        let gear = card.first_held().map(|(descent, advice)| match descent.from {
-            0 => self.gear_at_start(advice),
-            _ => self.gear_before(advice, &self.at(card, descent.crest.0)),
+        let gear = card.first_held().map(|(descent, advice)| {
+            let (gear, stage, _) = down::first(descent, advice);
+            let engaged = match descent.from {
+                0 => self.gear_at_start(gear, stage),
+                _ => self.gear_before(gear, stage, &self.at(card, descent.crest.0)),
+            };
+            format!("{engaged} {}", self.shifting(down::in_legs(descent)))
         });
         let list = [Some(stop), tried, Some(self.look_ahead().to_owned()), gear];
         list.into_iter().flatten().collect()
@@ -208,9 +231,11 @@ pub trait CardWords: EntryWords + PageWords + PlanWords + RoadsideWords + WhyWor
     /// Whether it is still the road that was planned.
     fn look_ahead(&self) -> &'static str;
     /// Gear and stage of the first advice, and before which place.
-    fn gear_before(&self, advice: &Advice, at: &str) -> String;
+    fn gear_before(&self, gear: Gear, stage: Stage, at: &str) -> String;
     /// The same where the road starts in that descent: before setting off.
-    fn gear_at_start(&self, advice: &Advice) -> String;
+    fn gear_at_start(&self, gear: Gear, stage: Stage) -> String;
+    /// Not to shift on the hill; in legs, only where the rows have it.
+    fn shifting(&self, in_legs: bool) -> &'static str;
     /// What to do in trouble, in order.
     fn in_trouble(&self, card: CardOf<'_>) -> Vec<String> {
         let ramps = card.places_of(PlaceKind::EscapeRamp).map(|it| self.at(card, card.metres(it.index)));

@@ -80,15 +80,15 @@ pub trait ChartWords: CardWords + DescentWords {
     fn bracket(&self, descent: &Bracket, length_m: f64, units: Units) -> Vec<String> {
         let number = descent.number;
         let length = format::length(length_m, units);
-        let [mean, steepest] = [descent.mean, descent.steepest].map(|it| format::grade(f64::from(it)));
+        let [mean, asked] = [descent.mean, descent.asked].map(|it| format::grade(f64::from(it)));
         vec![
-            format!("{number} · {length} · {mean} · {} {steepest}", self.at_steepest()),
+            format!("{number} · {length} · {mean} · {} {asked}", self.before_asked()),
             format!("{number} · {length} · {mean}"),
             format!("{number} · {mean}"),
         ]
     }
-    /// Before the steepest grade.
-    fn at_steepest(&self) -> &'static str;
+    /// Before the even grade that the hill asks for as much as.
+    fn before_asked(&self) -> &'static str;
     /// Name of the cursor.
     fn cursor(&self) -> &'static str;
     /// What the cursor stands on, in one sentence.

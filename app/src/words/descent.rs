@@ -1,8 +1,9 @@
 //! Words of one descent's details, and of its table.
 
 use super::say::{capital, radius};
-use super::{PlanWords, TwoWords};
+use super::{TwoWords, WayWords};
 use crate::cab;
+use crate::down;
 use crate::format::{self, Units};
 use solver::motion::{Answer, Unusable, litres_of_fuel};
 use solver::plan::{Advice, Choice, Descent, Plan, SlowCurve, Totals};
@@ -39,14 +40,14 @@ impl Curves {
 }
 
 /// Words of one descent's details.
-pub trait DescentWords: PlanWords + TwoWords {
+pub trait DescentWords: WayWords + TwoWords {
     /// Label of the sign.
     fn sign_label(&self) -> &'static str;
     /// What a sign would state.
     fn sign(&self, grade: &str, length: &str) -> String;
     /// Label and sentence of the advice in full.
     fn advice_label(&self) -> &'static str;
-    /// Gear, stage, speed, engine speed, reserve, time.
+    /// Gear, stage, speed, engine speed, reserve, time; of several gears those of the slowest part.
     fn advice(&self, descent: &Descent, units: Units) -> String {
         let Choice::Held(advice) = &descent.choice else {
             return self.no_advice().to_owned();
@@ -59,7 +60,10 @@ pub trait DescentWords: PlanWords + TwoWords {
         let speed = format::hold_speed(advice.speed.0, units);
         let engine_speed = format::engine_speed(advice.engine_speed.0);
         let time = capital(&self.time(advice.time.0));
-        self.advice_in_full(advice, [&speed, &engine_speed, &reserve, &time])
+        let (_, stage, _) = down::slowest(descent, advice);
+        let told =
+            self.advice_in_full(&Advice { stage, ..*advice }, [&speed, &engine_speed, &reserve, &time]);
+        if down::in_legs(descent) { format!("{}{}{told}", self.slowest_leg(), self.colon()) } else { told }
     }
     /// That no speed keeps the limits, and what follows from that.
     fn no_advice(&self) -> &'static str;

@@ -3,7 +3,7 @@
 use super::LanguageWords;
 use crate::entries::EntryProblem;
 use crate::format::{Units, shown_as};
-use solver::day::{Load, ServiceBrakes, Surface};
+use solver::day::{Lead, Load, ServiceBrakes, Surface};
 use solver::limits::{self, Entry};
 use solver::report::truck_file::TruckFileError;
 use solver::truck::{AxleGroup, Preset, RetarderKind, Transmission, TruckError};
@@ -160,6 +160,12 @@ pub trait EntryWords: LanguageWords {
     fn service_brakes_label(&self) -> &'static str;
     /// A use of them.
     fn service_brakes(&self, service_brakes: ServiceBrakes) -> &'static str;
+    /// Label of the way down that leads.
+    fn lead_label(&self) -> &'static str;
+    /// A way down that may lead.
+    fn lead(&self, lead: Lead) -> &'static str;
+    /// What it means, in a sentence.
+    fn lead_hint(&self, lead: Lead) -> &'static str;
     /// Back to the usual day.
     fn usual_day(&self) -> &'static str;
     /// Where entries are kept.

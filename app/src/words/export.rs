@@ -1,29 +1,37 @@
 //! Words that stand in a file saved for a device.
 
 use super::say::capital;
-use super::{PlanWords, words};
+use super::{WayWords, words};
+use crate::down::{self, Told};
 use crate::format::{self, Units};
-use solver::plan::{Choice, Descent, Plan};
+use solver::plan::{ChangeHow, Choice, Descent, Leg, Plan};
 use solver::report::gpx::{Captions, Wording};
 use solver::truck::{Gear, Stage};
 
 /// Words of the waypoints.
-pub trait ExportWords: PlanWords {
+pub trait ExportWords: WayWords {
     /// With every advice: what it is not, and who comes first.
     fn mark_caution(&self) -> &'static str;
     /// At a crest.
-    fn mark_crest(&self, number: usize, choice: &Choice, units: Units) -> String {
-        let how = match choice {
-            Choice::Held(held) => format!(
-                "{}, {}, {}",
-                self.gear(held.gear),
-                self.stage(held.stage),
-                self.hold(&format::hold_speed(held.speed.0, units))
-            ),
+    fn mark_crest(&self, descent: &Descent, units: Units) -> String {
+        let how = match &descent.choice {
+            Choice::Held(held) => self.mark_held(down::first(descent, held), units),
             Choice::NoSafeSpeed(_) => self.no_safe_speed().to_owned(),
         };
-        format!("{}{}{how}", self.crest_number(number), self.colon())
+        format!("{}{}{how}", self.crest_number(descent.number), self.colon())
     }
+    /// Gear, stage, and the speed to hold.
+    fn mark_held(&self, (gear, stage, speed): Told, units: Units) -> String {
+        let hold = self.hold(&format::hold_speed(speed.0, units));
+        format!("{}, {}, {hold}", self.gear(gear), self.stage(stage))
+    }
+    /// Where a gear is in, or from where it may be.
+    fn mark_leg(&self, leg: &Leg, stage: Stage, units: Units) -> String {
+        let by = leg.change.map_or("", |change| self.by_here(change.how));
+        capital(&format!("{by}{}{}", self.colon(), self.mark_held((leg.gear, stage, leg.speed), units)))
+    }
+    /// By here, or from here on.
+    fn by_here(&self, how: ChangeHow) -> &'static str;
     /// A crest by the number of its descent.
     fn crest_number(&self, number: usize) -> String;
     /// To hold this speed.
@@ -49,10 +57,13 @@ impl Wording for Chosen {
         words().mark_caution().to_owned()
     }
     fn crest(&self, descent: &Descent) -> String {
-        words().mark_crest(descent.number, &descent.choice, self.0)
+        words().mark_crest(descent, self.0)
     }
     fn change(&self, gear: Gear, stage: Stage) -> String {
         words().mark_change(gear, stage)
+    }
+    fn leg(&self, leg: &Leg, stage: Stage) -> String {
+        words().mark_leg(leg, stage, self.0)
     }
     fn foot(&self, descent: &Descent, next: Option<u8>) -> String {
         words().mark_foot(descent.number, next)

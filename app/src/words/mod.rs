@@ -30,6 +30,7 @@ mod roadside;
 pub mod say;
 mod study;
 mod two;
+mod way;
 mod why;
 
 pub use access::AccessWords;
@@ -50,6 +51,7 @@ pub use road::RoadWords;
 pub use roadside::RoadsideWords;
 pub use study::StudyWords;
 pub use two::{TwoRow, TwoWords};
+pub use way::WayWords;
 pub use why::WhyWords;
 
 use std::ops::Deref;
@@ -63,6 +65,7 @@ pub trait Words:
     + PageWords
     + OfflineWords
     + PlanWords
+    + WayWords
     + WhyWords
     + DescentWords
     + CardWords
@@ -85,6 +88,7 @@ impl<T> Words for T where
         + PageWords
         + OfflineWords
         + PlanWords
+        + WayWords
         + WhyWords
         + DescentWords
         + CardWords

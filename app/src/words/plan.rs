@@ -1,10 +1,10 @@
-//! Words of the plan: the sentence that decides, verdicts, descents.
+//! Words of the plan: verdicts, descents.
 
+use super::LanguageWords;
 use super::say::capital;
-use super::{LanguageWords, Piece};
 use crate::format::{self, Units};
 use solver::day::{Day, ServiceBrakes};
-use solver::plan::{Advice, Choice, Descent, HeatStep, Verdict};
+use solver::plan::{Advice, Choice, Descent, HeatStep, Proof, Verdict};
 use solver::truck::{Gear, Stage};
 
 /// Words of the plan.
@@ -13,16 +13,23 @@ pub trait PlanWords: LanguageWords {
     fn verdict(&self, verdict: Verdict) -> &'static str;
     /// The verdict of a choice. Where no stage is called for, it is the engine alone that holds.
     fn verdict_of(&self, choice: &Choice) -> &'static str {
-        match (choice.verdict(), choice.advice().is_some_and(|it| it.stage.is_off())) {
-            (Verdict::RetarderHolds, true) => self.engine_holds(),
-            (Verdict::LittleInReserve, true) => self.engine_holds_little(),
-            (verdict, _) => self.verdict(verdict),
+        let Some(advice) = choice.advice() else { return self.verdict(choice.verdict()) };
+        match (advice.verdict, advice.proof, advice.stage.is_off()) {
+            (Verdict::RetarderHolds, Proof::OnAverage, _) => self.holds_on_average(),
+            (Verdict::RetarderHolds, Proof::Touches, _) => self.brakes_touch(),
+            (Verdict::RetarderHolds, _, true) => self.engine_holds(),
+            (Verdict::LittleInReserve, _, true) => self.engine_holds_little(),
+            (verdict, ..) => self.verdict(verdict),
         }
     }
     /// The engine alone holds, with the reserve.
     fn engine_holds(&self) -> &'static str;
     /// The engine alone holds, with less than the reserve.
     fn engine_holds_little(&self) -> &'static str;
+    /// It is held on the average: short steep bits cannot be ruled out.
+    fn holds_on_average(&self) -> &'static str;
+    /// It is held, and the service brakes touch on short steep bits.
+    fn brakes_touch(&self) -> &'static str;
     /// A heat step.
     fn heat_step(&self, step: HeatStep) -> &'static str;
     /// “stage 3” or “retarder off”.
@@ -50,48 +57,10 @@ pub trait PlanWords: LanguageWords {
         let speed = format::hold_speed(advice.speed.0, units);
         format!("{}, {}, {speed}", self.gear(advice.gear), self.stage(advice.stage))
     }
-    /// The sentence that decides, for the deciding one of `count` descents.
-    fn decides(&self, descent: &Descent, count: usize, units: Units) -> Vec<Piece>;
     /// Where the road has no descent.
     fn no_descent(&self, partly_unassessed: bool) -> &'static str;
-    /// When to engage the gear, and what the descent was chosen for.
-    fn chosen_for(&self, descent: &Descent, units: Units) -> String {
-        let sustained = descent.sustained;
-        let steepest = self.steepest_part(
-            &format::length(sustained.length.0, units),
-            &format::grade(sustained.grade.0),
-            &format::distance(sustained.from.0, units),
-        );
-        match &descent.choice {
-            Choice::Held(_) => {
-                let foot = format::distance(descent.foot.0, units);
-                match descent.from {
-                    0 => self.chosen_from_start(&foot, &steepest),
-                    _ => self.chosen_to_hold(&foot, &steepest),
-                }
-            }
-            Choice::NoSafeSpeed(_) => self.ruled_out_by(&steepest),
-        }
-    }
-    /// The steepest sustained part: its length, its grade, and where it begins.
-    fn steepest_part(&self, length: &str, grade: &str, from: &str) -> String;
-    /// When to engage the gear, how far to keep it, and that part, for which it was chosen.
-    fn chosen_to_hold(&self, foot: &str, steepest: &str) -> String;
-    /// The same where the road starts in the descent: to engage it before setting off.
-    fn chosen_from_start(&self, foot: &str, steepest: &str) -> String;
-    /// That this part rules it out.
-    fn ruled_out_by(&self, steepest: &str) -> String;
     /// Label of all descents in road order.
     fn along_label(&self) -> &'static str;
-    /// One of them: where it begins, gear, stage, speed.
-    fn along(&self, descent: &Descent, units: Units) -> String {
-        let crest = format::distance(descent.crest.0, units);
-        let how = match &descent.choice {
-            Choice::Held(advice) => self.in_short(advice, units),
-            Choice::NoSafeSpeed(_) => self.no_safe_speed().to_owned(),
-        };
-        format!("{crest}{}{how}", self.colon())
-    }
     /// In place of gear, stage and speed.
     fn no_safe_speed(&self) -> &'static str;
     /// How many more the list below holds.
@@ -171,7 +140,7 @@ pub trait PlanWords: LanguageWords {
     fn worst_first(&self) -> &'static str;
     /// As they come.
     fn road_order(&self) -> &'static str;
-    /// Heads of the list's columns: descent, from, length, drop, mean, steepest, gear,
+    /// Heads of the list's columns: descent, from, length, drop, mean, what the hill asks for, gear,
     /// stage, hold, brakes after a stop.
     fn columns(&self) -> [&'static str; 10];
     /// A descent by its number.

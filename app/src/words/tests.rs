@@ -1,17 +1,21 @@
 //! What is said is complete, plain, and on the cautious side.
 
 mod card;
+mod way;
 
 use super::*;
 use crate::desk::Desk;
 use crate::entries::{Entries, EntryProblem};
-use crate::format::Units::{Imperial, Metric};
+use crate::format::{
+    self,
+    Units::{Imperial, Metric},
+};
 use crate::lesson::Lesson;
 use crate::message::{Reply, Request, Task};
 use crate::test_roads::hill;
 use solver::day::{Day, ServiceBrakes, Withheld};
 use solver::limits::{self, Entry};
-use solver::plan::{Change, Choice, Governs, NoSafeSpeed, Note, Plan, SlowCurve, Verdict};
+use solver::plan::{Change, ChangeHow, Choice, Governs, NoSafeSpeed, Note, Plan, SlowCurve, Verdict};
 use solver::study::{DescentSureness, Input, Lost};
 use solver::truck::{Preset, TruckError};
 use solver::units::{Celsius, Joules, Kilograms, Metres, MetresPerSecond};
@@ -203,7 +207,6 @@ fn sentences_end_and_are_not_empty() {
         Note::StartsInDescent,
         Note::PartlyUnassessed,
         Note::PoorHeights,
-        Note::SteeperBeyond,
         Note::HotElsewhere,
         Note::CannotClimb,
     ];

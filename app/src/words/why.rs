@@ -1,8 +1,8 @@
 //! Words of the reasons.
 
 use crate::format::{self, Units};
-use solver::day::Day;
-use solver::plan::{Advice, Choice, Descent, Governs, NoSafeSpeed, Note};
+use solver::day::{Day, Lead, ServiceBrakes};
+use solver::plan::{Advice, Choice, Descent, Governs, NoSafeSpeed, Note, Verdict};
 
 /// Words of the reasons.
 pub trait WhyWords {
@@ -17,6 +17,13 @@ pub trait WhyWords {
     }
     /// What keeps the speed from being higher.
     fn why_not_faster(&self, advice: &Advice, day: &Day, units: Units) -> String {
+        if day.lead == Lead::Untouched
+            && day.service_brakes == ServiceBrakes::InReserve
+            && advice.governs == Governs::Control
+            && advice.verdict == Verdict::RetarderHolds
+        {
+            return self.untouched_governs().to_owned();
+        }
         self.governed_by(
             advice,
             &format::hold_speed(day.speed_limit_kmh / 3.6, units),
@@ -24,6 +31,8 @@ pub trait WhyWords {
             &format::entered_temperature(day.heat_limit_c, units),
         )
     }
+    /// Faster, the service brakes would not stay untouched, which the day asks for.
+    fn untouched_governs(&self) -> &'static str;
     /// What governs this advice; the limit, the reserve and the heat limit entered.
     fn governed_by(&self, advice: &Advice, limit: &str, reserve: &str, heat_limit: &str) -> String;
     /// Why no speed was found.

@@ -1,7 +1,9 @@
 //! The answer as text.
 
 use solver::motion::{Answer, Trip, Unusable};
-use solver::plan::{Choice, Descent, Governs, Lanes, Note, Plan, Proof, Table, Verdict, WayDown};
+use solver::plan::{
+    ChangeHow, Choice, Descent, Governs, Lanes, Leg, Note, Plan, Proof, Table, Verdict, WayDown,
+};
 use solver::report::gpx::{Captions, Wording, annotated};
 use solver::road::Road;
 use solver::truck::{Gear, Stage};
@@ -264,24 +266,30 @@ pub(crate) fn as_gpx(road: &Road, plan: &Plan, lanes: &Lanes) -> Option<String> 
 
 struct Waypoints;
 
+fn held(leg: &Leg, stage: Stage) -> String {
+    let speed = (leg.speed.kmh() + 1e-6).floor();
+    format!("gear {}, stage {}, hold {speed:.0} km/h", leg.gear.number(), stage.number())
+}
+
 impl Wording for Waypoints {
     fn caution(&self) -> String {
         CAUTION.replace('\n', " ")
     }
     fn crest(&self, descent: &Descent) -> String {
-        match descent.choice.advice() {
-            Some(held) => format!(
-                "Crest {}: gear {}, stage {}, hold {:.0} km/h",
-                descent.number,
-                held.gear.number(),
-                held.stage.number(),
-                (held.speed.kmh() + 1e-6).floor()
-            ),
+        match descent.legs.first() {
+            Some(first) => format!("Crest {}: {}", descent.number, held(first, first.stage)),
             None => format!("Crest {}: no safe speed found", descent.number),
         }
     }
     fn change(&self, gear: Gear, stage: Stage) -> String {
         format!("Gear {}, stage {}", gear.number(), stage.number())
+    }
+    fn leg(&self, leg: &Leg, stage: Stage) -> String {
+        let by = leg.change.map_or("", |change| match change.how {
+            ChangeHow::Down => "By here: ",
+            ChangeHow::Up => "From here on: ",
+        });
+        format!("{by}{}", held(leg, stage))
     }
     fn foot(&self, descent: &Descent, next: Option<u8>) -> String {
         let after = next.map_or_else(String::new, |gear| format!(", then gear {gear}"));

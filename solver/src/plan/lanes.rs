@@ -78,12 +78,19 @@ impl HeatStep {
 
 impl Lanes {
     /// The lanes of a plan. Inside a descent gear and stage are those of the advice from the crest
-    /// on: engaged before it, and the stage changing by grades, not by metres.
+    /// on: engaged before it, and the stage changing by grades, not by metres; between two legs they are
+    /// those of the driver who slows for the next. What was not assessed stays blank.
     pub(super) fn of(trip: Trip<'_>, road: &Road, run: &Run, descents: &[Descent]) -> Self {
         let mut lanes = Self::driven(&|_| trip, road, run);
         for descent in descents {
             match &descent.choice {
-                Choice::Held(_) => lanes.advise(trip, &descent.holds()[0], &descent.stages),
+                Choice::Held(_) => {
+                    for hold in descent.holds() {
+                        let own = |span: &&StageSpan| span.from >= hold.from && span.from < hold.to;
+                        let spans: Vec<StageSpan> = descent.stages.iter().filter(own).copied().collect();
+                        lanes.advise(trip, &hold, &spans);
+                    }
+                }
                 Choice::NoSafeSpeed(_) => lanes.say_nothing(descent.from, descent.to),
             }
         }
@@ -127,12 +134,19 @@ impl Lanes {
         self.heat.push(small(step as u8));
     }
 
-    /// Shows a hold with its stages from the crest on.
+    /// Shows a hold with its stages from its first point on.
     pub(crate) fn advise(&mut self, trip: Trip<'_>, hold: &Hold, stages: &[StageSpan]) {
         for span in stages {
-            self.stage[span.from..=span.to].fill(span.stage.number());
+            for point in span.from..=span.to {
+                if self.gear[point] != Self::BLANK {
+                    self.stage[point] = span.stage.number();
+                }
+            }
         }
         let crest = hold.from;
+        if self.gear[crest] == Self::BLANK {
+            return;
+        }
         let speed = MetresPerSecond(f64::from(self.speed[crest]));
         self.gear[crest] = hold.gear.number();
         self.engine_speed[crest] = trip.truck.engine_speed(hold.gear, speed).0 as f32;
@@ -153,7 +167,39 @@ impl Lanes {
 #[cfg(test)]
 mod tests {
     use super::HeatStep;
+    use crate::day::Day;
+    use crate::plan::plan;
+    use crate::road::Road;
+    use crate::truck::{Preset, Truck};
     use crate::units::Celsius;
+
+    /// A gentle hill, a stretch nearly level, and a steep one.
+    #[test]
+    fn each_leg_shows_its_gear_from_its_first_point_to_where_the_truck_slows() {
+        let rise = |cell: u32| match cell {
+            200..800 => -0.4,
+            800..900 => -0.05,
+            900..1_400 => -0.9,
+            _ => 0.0,
+        };
+        let heights = (0..1_600).scan(900.0, |height, cell| {
+            *height += rise(cell);
+            Some(*height)
+        });
+        let road =
+            Road::from_heights("two hills in one", 10.0, heights.collect()).expect("heights are sound");
+        let truck = Truck::new(Preset::FiveAxle36.spec()).expect("a preset");
+        let (plan, lanes) = plan(&road, &truck, &Day::USUAL, &mut |_| true).expect("not stopped");
+        let [descent] = &plan.descents[..] else { panic!("{}", plan.descents.len()) };
+        let [first, second] = descent.legs[..] else { panic!("{:?}", descent.legs) };
+        assert!(second.gear < first.gear && first.slows_from < first.to, "{:?}", descent.legs);
+        for leg in [first, second] {
+            let shown = &lanes.gear[leg.from..=leg.slows_from];
+            assert!(shown.iter().all(|gear| *gear == leg.gear.number()), "{:?}: {shown:?}", leg.gear);
+        }
+        let between = &lanes.gear[first.slows_from..=second.from];
+        assert!(between.windows(2).all(|it| it[1] <= it[0]), "the driver changes down: {between:?}");
+    }
 
     #[test]
     fn brakes_hot_at_the_start_are_not_called_cool() {

@@ -1,10 +1,10 @@
 //! The annotated road as a GPX 1.1 file that other programs read.
 //!
-//! Written with the crate gpx. Crests, feet and changes of stage are waypoints with plain
+//! Written with the crate gpx. Crests, feet and changes of gear and stage are waypoints with plain
 //! text; the road itself is a track with the filtered heights, so that what was planned on
 //! can be looked at.
 
-use crate::plan::{Descent, Lanes, Plan, StageSpan};
+use crate::plan::{Descent, Lanes, Leg, Plan};
 use crate::road::{OWN_MARK, Road};
 use crate::truck::{Gear, Stage};
 use geo::Point;
@@ -22,6 +22,8 @@ pub trait Wording {
     fn crest(&self, descent: &Descent) -> String;
     /// Where the stage changes on the way down.
     fn change(&self, gear: Gear, stage: Stage) -> String;
+    /// Where a gear is in, or from where it may be, with the stage there.
+    fn leg(&self, leg: &Leg, stage: Stage) -> String;
     /// At the foot, and which gear is next where one is.
     fn foot(&self, descent: &Descent, next: Option<u8>) -> String;
 }
@@ -45,12 +47,14 @@ impl Captions {
     #[must_use]
     pub fn of(plan: &Plan, gears: &[u8], wording: &dyn Wording) -> Self {
         let one = |descent: &Descent| {
-            let gear = descent.choice.advice().map(|held| held.gear);
-            let change = |span: &StageSpan| gear.map(|gear| wording.change(gear, span.stage));
+            let change = |change: Change<'_>| match (change.changed, change.leg) {
+                (true, leg) => wording.leg(leg, change.stage),
+                (false, leg) => wording.change(leg.gear, change.stage),
+            };
             let next = gears.get(descent.to + 1).copied().filter(|gear| *gear != Lanes::BLANK);
             DescentCaptions {
                 crest: wording.crest(descent),
-                changes: changes(descent).filter_map(change).collect(),
+                changes: changes(descent).into_iter().map(change).collect(),
                 foot: wording.foot(descent, next),
             }
         };
@@ -58,10 +62,30 @@ impl Captions {
     }
 }
 
-/// Where the stage changes behind the crest.
-fn changes(descent: &Descent) -> impl Iterator<Item = &StageSpan> {
-    let held = descent.choice.advice().is_some();
-    descent.stages.iter().filter(move |span| held && span.from > descent.from)
+/// A change behind the crest.
+struct Change<'a> {
+    at: usize,
+    stage: Stage,
+    /// The leg that it is on.
+    leg: &'a Leg,
+    /// The gear changes too: the leg begins here.
+    changed: bool,
+}
+
+/// Where gear or stage change behind the crest, along the road; nothing where no speed is safe.
+fn changes(descent: &Descent) -> Vec<Change<'_>> {
+    let mut all = Vec::new();
+    for leg in &descent.legs {
+        let within = |at: usize| (leg.from..leg.to).contains(&at);
+        let first = descent.stages.iter().find(|span| span.from <= leg.from && leg.from < span.to);
+        if leg.from > descent.from {
+            let stage = first.map_or(leg.stage, |span| span.stage);
+            all.push(Change { at: leg.from, stage, leg, changed: true });
+        }
+        let spans = descent.stages.iter().filter(|span| span.from > leg.from && within(span.from));
+        all.extend(spans.map(|span| Change { at: span.from, stage: span.stage, leg, changed: false }));
+    }
+    all
 }
 
 /// Writes the road with its plan as GPX 1.1; `None` for a road that has heights along a distance
@@ -121,7 +145,7 @@ fn at(road: &Road, point: usize) -> Waypoint {
     waypoint
 }
 
-/// Crest, changes of stage, foot.
+/// Crest, changes of gear and stage, foot.
 fn of_descent(road: &Road, descent: &Descent, said: &DescentCaptions, caution: &str) -> Vec<Waypoint> {
     let mark = |point: usize, name: &str, kind: &str| {
         let mut waypoint = at(road, point);
@@ -131,8 +155,10 @@ fn of_descent(road: &Road, descent: &Descent, said: &DescentCaptions, caution: &
         waypoint
     };
     let mut marks = vec![mark(descent.from, &said.crest, "crest")];
-    let on_the_way = changes(descent).zip(&said.changes);
-    marks.extend(on_the_way.map(|(span, name)| mark(span.from, name, "stage")));
+    let on_the_way = changes(descent).into_iter().zip(&said.changes);
+    marks.extend(
+        on_the_way.map(|(change, name)| mark(change.at, name, if change.changed { "gear" } else { "stage" })),
+    );
     marks.push(mark(descent.to, &said.foot, "foot"));
     marks
 }

@@ -3,7 +3,7 @@
 use super::German;
 use crate::words::say::file_name;
 use crate::words::{CardWords, PlanWords};
-use solver::plan::Advice;
+use solver::truck::{Gear, Stage};
 
 impl CardWords for German {
     fn card_head(&self) -> &'static str {
@@ -59,11 +59,14 @@ impl CardWords for German {
     fn mile(&self) -> &'static str {
         "Meile"
     }
-    fn card_worst(&self, grade: &str, length: &str) -> String {
-        format!("schlimmste {grade}, {length}")
+    fn card_asks(&self, grade: &str, length: &str) -> String {
+        format!("verlangt {grade}, {length}")
     }
     fn know_snub(&self, from: &str, to: &str) -> String {
         format!("Intervallbremsung von {from} auf {to}, lösen, wiederholen.")
+    }
+    fn know_in_doubt(&self, grade: &str) -> String {
+        format!("Kurze steile Stücke bis {grade} nicht auszuschließen: Betriebsbremse bereithalten.")
     }
     fn know_easing(&self, at: &str) -> String {
         format!("Wo es bei {at} nachlässt, ist nicht das Ende: im Gang bleiben.")
@@ -123,19 +126,22 @@ impl CardWords for German {
     fn look_ahead(&self) -> &'static str {
         "Wetter, Schilder, Sperrungen: Ist es noch die geplante Strecke?"
     }
-    fn gear_before(&self, advice: &Advice, at: &str) -> String {
+    fn gear_before(&self, gear: Gear, stage: Stage, at: &str) -> String {
+        format!("Schon vor {at}: Gang {} einlegen, {}.", gear.number(), self.stage(stage))
+    }
+    fn gear_at_start(&self, gear: Gear, stage: Stage) -> String {
+        let gear = gear.number();
         format!(
-            "Schon vor {at}: Gang {} einlegen, {}. Am Berg nicht schalten.",
-            advice.gear.number(),
-            self.stage(advice.stage)
+            "Vor dem Losfahren: Gang {gear} einlegen, {}. Die Strecke beginnt im Gefälle.",
+            self.stage(stage)
         )
     }
-    fn gear_at_start(&self, advice: &Advice) -> String {
-        let gear = advice.gear.number();
-        format!(
-            "Vor dem Losfahren: Gang {gear} einlegen, {}. Die Strecke beginnt im Gefälle. Am Berg nicht schalten.",
-            self.stage(advice.stage)
-        )
+    fn shifting(&self, in_legs: bool) -> &'static str {
+        if in_legs {
+            "Am Berg nur so schalten, wie es in den Zeilen steht."
+        } else {
+            "Am Berg nicht schalten."
+        }
     }
     fn in_trouble_head(&self) -> &'static str {
         "Wenn es davonläuft"

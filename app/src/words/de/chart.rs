@@ -69,8 +69,8 @@ impl ChartWords for German {
     fn limit(&self) -> &'static str {
         "Grenze"
     }
-    fn at_steepest(&self) -> &'static str {
-        "am steilsten"
+    fn before_asked(&self) -> &'static str {
+        "verlangt"
     }
     fn cursor(&self) -> &'static str {
         "Stelle auf der Strecke"

@@ -20,11 +20,11 @@ impl DescentWords for German {
     }
     fn falls_short(&self, share: &str) -> String {
         format!(
-            "Bei voller Stufe fehlen auf dem steilsten Stück {share} dessen, was nötig ist: Die Betriebsbremse muss helfen."
+            "Bei voller Stufe fehlen {share} dessen, was das Gefälle verlangt: Die Betriebsbremse muss helfen."
         )
     }
     fn more_than_asked(&self, share: &str) -> String {
-        format!("Bei voller Stufe auf dem steilsten Stück {share} mehr als nötig.")
+        format!("Bei voller Stufe {share} mehr, als das Gefälle verlangt.")
     }
     fn advice_in_full(&self, advice: &Advice, [speed, engine_speed, reserve, time]: [&str; 4]) -> String {
         format!(

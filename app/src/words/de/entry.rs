@@ -4,7 +4,7 @@ use super::{German, telling};
 use crate::format::Units;
 use crate::words::EntryWords;
 use crate::words::say::file_name;
-use solver::day::{Load, ServiceBrakes, Surface};
+use solver::day::{Lead, Load, ServiceBrakes, Surface};
 use solver::limits::Entry;
 use solver::report::truck_file::TruckFileError;
 use solver::truck::{AxleGroup, AxlePlace, BrakeKind, Preset, RetarderKind, Transmission, TruckError};
@@ -340,6 +340,27 @@ impl EntryWords for German {
         match service_brakes {
             ServiceBrakes::InReserve => "nur als Reserve",
             ServiceBrakes::MaySnub => "Intervallbremsung erlaubt",
+        }
+    }
+    fn lead_label(&self) -> &'static str {
+        "Art der Abfahrt"
+    }
+    fn lead(&self, lead: Lead) -> &'static str {
+        match lead {
+            Lead::Usual => "so schnell, wie es hält",
+            Lead::OneGear => "ein Gang",
+            Lead::Untouched => "ohne Betriebsbremse",
+        }
+    }
+    fn lead_hint(&self, lead: Lead) -> &'static str {
+        match lead {
+            Lead::Usual => {
+                "An einem langen Gefälle kann der Gang an genannten Stellen wechseln, wo das Minuten spart."
+            }
+            Lead::OneGear => "Ein Gang von der Kuppe bis zum Fuß, mit seiner Geschwindigkeit.",
+            Lead::Untouched => {
+                "Ein Gang, in dem die Dauerbremse allein auf jedem aufgezeichneten Stück hält, auch wo die Höhen unsicher sind."
+            }
         }
     }
     fn usual_day(&self) -> &'static str {

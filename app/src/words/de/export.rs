@@ -2,6 +2,7 @@
 
 use super::German;
 use crate::words::ExportWords;
+use solver::plan::ChangeHow;
 
 impl ExportWords for German {
     fn mark_caution(&self) -> &'static str {
@@ -12,6 +13,12 @@ impl ExportWords for German {
     }
     fn hold(&self, speed: &str) -> String {
         format!("{speed} halten")
+    }
+    fn by_here(&self, how: ChangeHow) -> &'static str {
+        match how {
+            ChangeHow::Down => "spätestens hier",
+            ChangeHow::Up => "erst ab hier",
+        }
     }
     fn mark_foot(&self, number: usize, next: Option<u8>) -> String {
         let after = next.map_or(String::new(), |gear| format!(", dann Gang {gear}"));

@@ -16,6 +16,8 @@
 //! | foot of the hill | Fuß |
 //! | hairpin; teaching road | Kehre; Lehrstrecke |
 //! | easing | Stelle, an der das Gefälle nachlässt |
+//! | what the hill asks for | was das Gefälle verlangt |
+//! | way down; the service brakes touch | Art der Abfahrt; die Betriebsbremse greift kurz ein |
 //! | truck (coaches too) | Fahrzeug |
 //! | combination with semitrailer | Sattelzug |
 //! | no trailer, bobtail | ohne Anhänger; in sentences: ohne Anhänger oder Auflieger |
@@ -77,6 +79,7 @@ mod roadside;
 mod study;
 mod telling;
 mod two;
+mod way;
 mod why;
 
 use crate::words::say;

@@ -1,11 +1,9 @@
-//! German words of the answer: verdict, deciding sentence, what governs, cautions.
+//! German words of the answer: verdicts, the list, cautions.
 
 use super::{German, minutes};
-use crate::format::{self, Units};
-use crate::words::say::{plain, strong};
-use crate::words::{Piece, PlanWords};
+use crate::words::PlanWords;
 use solver::day::{Day, ServiceBrakes};
-use solver::plan::{Choice, Descent, HeatStep, Verdict};
+use solver::plan::{HeatStep, Verdict};
 
 impl PlanWords for German {
     fn verdict(&self, verdict: Verdict) -> &'static str {
@@ -21,6 +19,12 @@ impl PlanWords for German {
     }
     fn engine_holds_little(&self) -> &'static str {
         "Motor allein hält das Tempo, wenig Reserve"
+    }
+    fn holds_on_average(&self) -> &'static str {
+        "hält im Mittel"
+    }
+    fn brakes_touch(&self) -> &'static str {
+        "hält, Betriebsbremse greift kurz ein"
     }
     fn heat_step(&self, step: HeatStep) -> &'static str {
         match step {
@@ -42,60 +46,12 @@ impl PlanWords for German {
     fn gear_number(&self, number: u8) -> String {
         format!("Gang {number}")
     }
-    fn decides(&self, descent: &Descent, count: usize, units: Units) -> Vec<Piece> {
-        let (place, crest) = if descent.from == 0 {
-            (" ab dem ", "Anfang der Strecke".to_owned())
-        } else {
-            (" ab der Kuppe bei ", format::distance(descent.crest.0, units))
-        };
-        let opening = if count == 1 {
-            "Die Gefällestrecke: ".to_owned()
-        } else {
-            format!("Maßgebend ist Gefällestrecke {} von {count}: ", descent.number)
-        };
-        match &descent.choice {
-            Choice::Held(advice) => vec![
-                plain(opening),
-                strong(self.gear(advice.gear)),
-                plain(", "),
-                strong(self.stage(advice.stage)),
-                plain(", "),
-                strong(format::hold_speed(advice.speed.0, units)),
-                plain(format!(" halten,{place}")),
-                strong(crest),
-                plain("."),
-            ],
-            Choice::NoSafeSpeed(_) => vec![
-                plain(opening),
-                strong("keine sichere Geschwindigkeit gefunden"),
-                plain(place),
-                strong(crest),
-                plain(". Fahren Sie mit diesem Fahrzeug, so wie eingegeben, dort nicht hinunter."),
-            ],
-        }
-    }
     fn no_descent(&self, partly_unassessed: bool) -> &'static str {
         if partly_unassessed {
             "Auf den Teilen, die beurteilt werden konnten, verlangt kein Gefälle einen bestimmten Gang oder eine Stufe der Dauerbremse."
         } else {
             "In dieser Richtung verlangt kein Gefälle dieser Strecke einen bestimmten Gang oder eine Stufe der Dauerbremse."
         }
-    }
-    fn steepest_part(&self, length: &str, grade: &str, from: &str) -> String {
-        format!("die steilsten {length}, {grade}, ab {from}")
-    }
-    fn chosen_to_hold(&self, foot: &str, steepest: &str) -> String {
-        format!(
-            "Legen Sie den Gang vor der Kuppe ein, und behalten Sie ihn bis zum Fuß bei {foot}. Er ist gewählt für {steepest}."
-        )
-    }
-    fn chosen_from_start(&self, foot: &str, steepest: &str) -> String {
-        format!(
-            "Legen Sie den Gang vor dem Losfahren ein, und behalten Sie ihn bis zum Fuß bei {foot}. Er ist gewählt für {steepest}."
-        )
-    }
-    fn ruled_out_by(&self, steepest: &str) -> String {
-        format!("Was es ausschließt: {steepest}.")
     }
     fn along_label(&self) -> &'static str {
         "Jede Gefällestrecke hat ihren eigenen Gang, ab ihrer Kuppe bei:"
@@ -139,7 +95,7 @@ impl PlanWords for German {
     }
     fn snub_between(&self, from: &str, to: &str, on: &str, off: &str, count: u32) -> String {
         format!(
-            "Intervallbremsung: Bremsen Sie bei {from} in etwa {on} s auf {to} ab, lösen Sie die Bremse, und bremsen Sie dann wieder, auf dem steilsten Stück nach etwa {off} s; insgesamt etwa {count}-mal. Lassen Sie die Bremse nicht schleifen."
+            "Intervallbremsung: Bremsen Sie bei {from} in etwa {on} s auf {to} ab, lösen Sie die Bremse, und bremsen Sie dann wieder, wo das Gefälle am meisten verlangt, nach etwa {off} s; insgesamt etwa {count}-mal. Lassen Sie die Bremse nicht schleifen."
         )
     }
     fn parked(&self) -> &'static str {
@@ -178,7 +134,7 @@ impl PlanWords for German {
             "Länge",
             "fällt um",
             "im Mittel",
-            "steilste",
+            "verlangt",
             "Gang",
             "Stufe",
             "Tempo",

@@ -26,6 +26,9 @@ impl WhyWords for German {
             ),
         }
     }
+    fn untouched_governs(&self) -> &'static str {
+        "Ihre Wahl unter „Bedingungen“: Schneller würde ein aufgezeichnetes Stück die Betriebsbremse verlangen."
+    }
     fn no_speed_because(&self, because: Governs, slowest: &str, reached: &str, limit: &str) -> String {
         let reason = match because {
             Governs::SpeedLimit => {
@@ -97,7 +100,7 @@ fn control(advice: &Advice, reserve: &str) -> String {
     match advice.verdict {
         Verdict::RetarderHolds => {
             format!(
-                "Haltekraft: In jedem schnelleren Gang würde die Dauerbremse das Fahrzeug nicht mehr mit {reserve} Reserve halten."
+                "Haltekraft: In jedem schnelleren Gang würde die Dauerbremse das Fahrzeug nicht mehr mit {reserve} Reserve halten, oder ein kurzes steiles Stück würde der Betriebsbremse zu viel abverlangen."
             )
         }
         Verdict::LittleInReserve => format!(
@@ -113,7 +116,7 @@ fn control(advice: &Advice, reserve: &str) -> String {
 /// The same where no stage is called for, or there is no retarder.
 fn engine_alone(verdict: Verdict, reserve: &str) -> String {
     match verdict {
-        Verdict::RetarderHolds => format!("Haltekraft: In jedem schnelleren Gang würde das Fahrzeug nicht mehr mit {reserve} Reserve gehalten."),
+        Verdict::RetarderHolds => format!("Haltekraft: In jedem schnelleren Gang würde das Fahrzeug nicht mehr mit {reserve} Reserve gehalten, oder ein kurzes steiles Stück würde der Betriebsbremse zu viel abverlangen."),
         Verdict::LittleInReserve => format!("Haltekraft: In jedem schnelleren Gang würde das Fahrzeug überhaupt nicht gehalten. Schon hier ist die Reserve von {reserve} nicht vorhanden."),
         Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => "Haltekraft: Bei höherer Geschwindigkeit würde der Motor allein weniger als die Hälfte der nötigen Haltekraft aufbringen, gleich wie heiß die Bremsen sind.".to_owned(),
     }

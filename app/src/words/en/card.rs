@@ -3,7 +3,7 @@
 use super::English;
 use crate::words::say::file_name;
 use crate::words::{CardWords, PlanWords};
-use solver::plan::Advice;
+use solver::truck::{Gear, Stage};
 
 impl CardWords for English {
     fn card_head(&self) -> &'static str {
@@ -59,11 +59,14 @@ impl CardWords for English {
     fn mile(&self) -> &'static str {
         "mile"
     }
-    fn card_worst(&self, grade: &str, length: &str) -> String {
-        format!("worst {grade}, {length}")
+    fn card_asks(&self, grade: &str, length: &str) -> String {
+        format!("asks for {grade}, {length}")
     }
     fn know_snub(&self, from: &str, to: &str) -> String {
         format!("Snub {from} to {to}, release, repeat.")
+    }
+    fn know_in_doubt(&self, grade: &str) -> String {
+        format!("Short steep bits up to {grade} in doubt: keep the service brakes ready.")
     }
     fn know_easing(&self, at: &str) -> String {
         format!("The easing at {at} is not the end: stay in gear.")
@@ -117,19 +120,19 @@ impl CardWords for English {
     fn look_ahead(&self) -> &'static str {
         "Weather, signs, closures: is it still the road that was planned?"
     }
-    fn gear_before(&self, advice: &Advice, at: &str) -> String {
-        let (gear, stage) = (advice.gear.number(), self.stage(advice.stage));
-        if advice.stage.is_off() {
-            return format!("Gear {gear} engaged before {at}, {stage}. No shifting on the hill.");
+    fn gear_before(&self, gear: Gear, stage: Stage, at: &str) -> String {
+        let (gear, named) = (gear.number(), self.stage(stage));
+        if stage.is_off() {
+            return format!("Gear {gear} engaged before {at}, {named}.");
         }
-        format!("Gear {gear} and {stage} engaged before {at}. No shifting on the hill.")
+        format!("Gear {gear} and {named} engaged before {at}.")
     }
-    fn gear_at_start(&self, advice: &Advice) -> String {
-        let gear = advice.gear.number();
-        format!(
-            "Before setting off: gear {gear}, {}. The road starts in the descent. No shifting on the hill.",
-            self.stage(advice.stage)
-        )
+    fn gear_at_start(&self, gear: Gear, stage: Stage) -> String {
+        let gear = gear.number();
+        format!("Before setting off: gear {gear}, {}. The road starts in the descent.", self.stage(stage))
+    }
+    fn shifting(&self, in_legs: bool) -> &'static str {
+        if in_legs { "Shift on the hill only as the rows say." } else { "No shifting on the hill." }
     }
     fn in_trouble_head(&self) -> &'static str {
         "If it gets away"

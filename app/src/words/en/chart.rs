@@ -69,8 +69,8 @@ impl ChartWords for English {
     fn limit(&self) -> &'static str {
         "limit"
     }
-    fn at_steepest(&self) -> &'static str {
-        "steepest"
+    fn before_asked(&self) -> &'static str {
+        "asks for"
     }
     fn cursor(&self) -> &'static str {
         "Place on the road"

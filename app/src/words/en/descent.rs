@@ -19,12 +19,10 @@ impl DescentWords for English {
         "No speed was found that keeps the limits. As entered, do not take this truck down it."
     }
     fn falls_short(&self, share: &str) -> String {
-        format!(
-            "At full stage {share} of what is needed is missing on the steepest part: the service brakes must help."
-        )
+        format!("At full stage {share} of what the hill asks for is missing: the service brakes must help.")
     }
     fn more_than_asked(&self, share: &str) -> String {
-        format!("At full stage {share} more than needed on the steepest part.")
+        format!("At full stage {share} more than the hill asks for.")
     }
     fn advice_in_full(&self, advice: &Advice, [speed, engine_speed, reserve, time]: [&str; 4]) -> String {
         format!(

@@ -4,7 +4,7 @@ use super::English;
 use crate::format::Units;
 use crate::words::EntryWords;
 use crate::words::say::file_name;
-use solver::day::{Load, ServiceBrakes, Surface};
+use solver::day::{Lead, Load, ServiceBrakes, Surface};
 use solver::limits::{self, Entry};
 use solver::report::truck_file::TruckFileError;
 use solver::truck::{AxleGroup, AxlePlace, BrakeKind, Preset, RetarderKind, Transmission, TruckError};
@@ -289,6 +289,27 @@ impl EntryWords for English {
         match service_brakes {
             ServiceBrakes::InReserve => "kept in reserve",
             ServiceBrakes::MaySnub => "may snub",
+        }
+    }
+    fn lead_label(&self) -> &'static str {
+        "Way down"
+    }
+    fn lead(&self, lead: Lead) -> &'static str {
+        match lead {
+            Lead::Usual => "as fast as holds",
+            Lead::OneGear => "one gear",
+            Lead::Untouched => "brakes untouched",
+        }
+    }
+    fn lead_hint(&self, lead: Lead) -> &'static str {
+        match lead {
+            Lead::Usual => {
+                "On a long hill the gear may change by places that are named, where that saves minutes."
+            }
+            Lead::OneGear => "One gear from the crest to the foot, and its speed.",
+            Lead::Untouched => {
+                "One gear in which the retarder alone holds every recorded pitch, also where the heights are in doubt."
+            }
         }
     }
     fn usual_day(&self) -> &'static str {

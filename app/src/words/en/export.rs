@@ -2,6 +2,7 @@
 
 use super::English;
 use crate::words::ExportWords;
+use solver::plan::ChangeHow;
 
 impl ExportWords for English {
     fn mark_caution(&self) -> &'static str {
@@ -12,6 +13,12 @@ impl ExportWords for English {
     }
     fn hold(&self, speed: &str) -> String {
         format!("hold {speed}")
+    }
+    fn by_here(&self, how: ChangeHow) -> &'static str {
+        match how {
+            ChangeHow::Down => "by here",
+            ChangeHow::Up => "from here on",
+        }
     }
     fn mark_foot(&self, number: usize, next: Option<u8>) -> String {
         let after = next.map_or(String::new(), |gear| format!(", then gear {gear}"));

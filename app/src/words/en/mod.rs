@@ -18,6 +18,7 @@ mod road;
 mod roadside;
 mod study;
 mod two;
+mod way;
 mod why;
 
 use crate::words::say;

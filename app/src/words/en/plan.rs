@@ -1,11 +1,9 @@
-//! English words of the answer: verdict, deciding sentence, what governs, cautions.
+//! English words of the answer: verdicts, the list, cautions.
 
 use super::{English, minutes};
-use crate::format::{self, Units};
-use crate::words::say::{plain, strong};
-use crate::words::{Piece, PlanWords};
+use crate::words::PlanWords;
 use solver::day::{Day, ServiceBrakes};
-use solver::plan::{Choice, Descent, HeatStep, Verdict};
+use solver::plan::{HeatStep, Verdict};
 
 impl PlanWords for English {
     fn verdict(&self, verdict: Verdict) -> &'static str {
@@ -21,6 +19,12 @@ impl PlanWords for English {
     }
     fn engine_holds_little(&self) -> &'static str {
         "engine alone holds it, little in reserve"
+    }
+    fn holds_on_average(&self) -> &'static str {
+        "holds it on the average"
+    }
+    fn brakes_touch(&self) -> &'static str {
+        "holds it, service brakes touch"
     }
     fn heat_step(&self, step: HeatStep) -> &'static str {
         match step {
@@ -42,60 +46,12 @@ impl PlanWords for English {
     fn gear_number(&self, number: u8) -> String {
         format!("gear {number}")
     }
-    fn decides(&self, descent: &Descent, count: usize, units: Units) -> Vec<Piece> {
-        let (place, crest) = if descent.from == 0 {
-            (" from the ", "start of the road".to_owned())
-        } else {
-            (" from the crest at ", format::distance(descent.crest.0, units))
-        };
-        let opening = if count == 1 {
-            "The descent: ".to_owned()
-        } else {
-            format!("Descent {} of {count} decides: ", descent.number)
-        };
-        match &descent.choice {
-            Choice::Held(advice) => vec![
-                plain(opening),
-                strong(self.gear(advice.gear)),
-                plain(", "),
-                strong(self.stage(advice.stage)),
-                plain(", hold "),
-                strong(format::hold_speed(advice.speed.0, units)),
-                plain(place),
-                strong(crest),
-                plain("."),
-            ],
-            Choice::NoSafeSpeed(_) => vec![
-                plain(opening),
-                strong("no safe speed was found"),
-                plain(place),
-                strong(crest),
-                plain(". As entered, do not take this truck down it."),
-            ],
-        }
-    }
     fn no_descent(&self, partly_unassessed: bool) -> &'static str {
         if partly_unassessed {
             "On the parts that could be assessed, no hill asks for a gear or a retarder stage."
         } else {
             "Driven this way, no hill on this road asks for a gear or a retarder stage."
         }
-    }
-    fn steepest_part(&self, length: &str, grade: &str, from: &str) -> String {
-        format!("the steepest {length}, {grade}, from {from}")
-    }
-    fn chosen_to_hold(&self, foot: &str, steepest: &str) -> String {
-        format!(
-            "Engage the gear before the crest and keep it to the foot at {foot}. It is chosen for {steepest}."
-        )
-    }
-    fn chosen_from_start(&self, foot: &str, steepest: &str) -> String {
-        format!(
-            "Engage the gear before setting off and keep it to the foot at {foot}. It is chosen for {steepest}."
-        )
-    }
-    fn ruled_out_by(&self, steepest: &str) -> String {
-        format!("What rules it out is {steepest}.")
     }
     fn along_label(&self) -> &'static str {
         "Each descent has its own gear, from its crest at:"
@@ -133,7 +89,7 @@ impl PlanWords for English {
     }
     fn snub_between(&self, from: &str, to: &str, on: &str, off: &str, count: u32) -> String {
         format!(
-            "Snub: at {from} brake down to {to} in about {on} s, release, and again after about {off} s on the steepest part; about {} in all. Do not drag the brakes.",
+            "Snub: at {from} brake down to {to} in about {on} s, release, and again after about {off} s where the hill asks for most; about {} in all. Do not drag the brakes.",
             if count == 1 { "1 snub".to_owned() } else { format!("{} snubs", count) }
         )
     }
@@ -167,7 +123,7 @@ impl PlanWords for English {
         "along the road"
     }
     fn columns(&self) -> [&'static str; 10] {
-        ["descent", "from", "length", "drop", "mean", "steepest", "gear", "stage", "hold", "if stopped"]
+        ["descent", "from", "length", "drop", "mean", "asks for", "gear", "stage", "hold", "if stopped"]
     }
     fn descent(&self, number: usize) -> String {
         format!("Descent {number}")

@@ -27,6 +27,9 @@ impl WhyWords for English {
             ),
         }
     }
+    fn untouched_governs(&self) -> &'static str {
+        "Your choice under Day: faster, a recorded pitch would ask for the service brakes."
+    }
     fn no_speed_because(&self, because: Governs, slowest: &str, reached: &str, limit: &str) -> String {
         let reason = match because {
             Governs::SpeedLimit => {
@@ -93,7 +96,7 @@ fn control(advice: &Advice, reserve: &str) -> String {
     }
     match advice.verdict {
         Verdict::RetarderHolds => {
-            format!("Control: in any faster gear the retarder would not hold with {reserve} in reserve.")
+            format!("Control: in any faster gear the retarder would not hold with {reserve} in reserve, or a steep bit would ask too much of the service brakes.")
         }
         Verdict::LittleInReserve => format!(
             "Control: at no speed is there {reserve} in reserve; faster, the retarder would hold still less."
@@ -109,7 +112,9 @@ fn control(advice: &Advice, reserve: &str) -> String {
 fn engine_alone(verdict: Verdict, reserve: &str) -> String {
     match verdict {
         Verdict::RetarderHolds => {
-            format!("Control: in any faster gear it would not be held with {reserve} in reserve.")
+            format!(
+                "Control: in any faster gear it would not be held with {reserve} in reserve, or a steep bit would ask too much of the service brakes."
+            )
         }
         Verdict::LittleInReserve => format!(
             "Control: in any faster gear it would not be held at all. Even here the {reserve} in reserve is not there."

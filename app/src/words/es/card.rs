@@ -3,7 +3,7 @@
 use super::Spanish;
 use crate::words::say::file_name;
 use crate::words::{CardWords, PlanWords};
-use solver::plan::Advice;
+use solver::truck::{Gear, Stage};
 
 impl CardWords for Spanish {
     fn card_head(&self) -> &'static str {
@@ -59,11 +59,14 @@ impl CardWords for Spanish {
     fn mile(&self) -> &'static str {
         "milla"
     }
-    fn card_worst(&self, grade: &str, length: &str) -> String {
-        format!("la peor {grade}, {length}")
+    fn card_asks(&self, grade: &str, length: &str) -> String {
+        format!("exige {grade}, {length}")
     }
     fn know_snub(&self, from: &str, to: &str) -> String {
         format!("Frenada corta de {from} a {to}, suelte el freno, repita.")
+    }
+    fn know_in_doubt(&self, grade: &str) -> String {
+        format!("En duda tramos cortos de hasta {grade}: tenga listos los frenos de servicio.")
     }
     fn know_easing(&self, at: &str) -> String {
         format!("Donde se suaviza, en el {at}, no es el final: siga en la misma marcha.")
@@ -123,19 +126,22 @@ impl CardWords for Spanish {
     fn look_ahead(&self) -> &'static str {
         "Tiempo, señales, cierres: ¿sigue siendo la carretera que se planificó?"
     }
-    fn gear_before(&self, advice: &Advice, at: &str) -> String {
+    fn gear_before(&self, gear: Gear, stage: Stage, at: &str) -> String {
+        format!("Ya antes del {at}: marcha {} puesta, {}.", gear.number(), self.stage(stage))
+    }
+    fn gear_at_start(&self, gear: Gear, stage: Stage) -> String {
+        let gear = gear.number();
         format!(
-            "Ya antes del {at}: marcha {} puesta, {}. En la bajada no cambie de marcha.",
-            advice.gear.number(),
-            self.stage(advice.stage)
+            "Antes de ponerse en marcha: marcha {gear}, {}. La carretera empieza en la bajada.",
+            self.stage(stage)
         )
     }
-    fn gear_at_start(&self, advice: &Advice) -> String {
-        let gear = advice.gear.number();
-        format!(
-            "Antes de ponerse en marcha: marcha {gear}, {}. La carretera empieza en la bajada. En la bajada no cambie de marcha.",
-            self.stage(advice.stage)
-        )
+    fn shifting(&self, in_legs: bool) -> &'static str {
+        if in_legs {
+            "En la bajada cambie de marcha solo como indican las filas."
+        } else {
+            "En la bajada no cambie de marcha."
+        }
     }
     fn in_trouble_head(&self) -> &'static str {
         "Si pierde el control de la velocidad"

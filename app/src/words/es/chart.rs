@@ -72,8 +72,8 @@ impl ChartWords for Spanish {
     fn limit(&self) -> &'static str {
         "límite"
     }
-    fn at_steepest(&self) -> &'static str {
-        "máxima"
+    fn before_asked(&self) -> &'static str {
+        "exige"
     }
     fn cursor(&self) -> &'static str {
         "Punto de la carretera"

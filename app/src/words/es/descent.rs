@@ -20,13 +20,11 @@ impl DescentWords for Spanish {
     }
     fn falls_short(&self, share: &str) -> String {
         format!(
-            "En la posición máxima falta un {share} de la retención necesaria en la parte más empinada: los frenos de servicio tienen que ayudar."
+            "En la posición máxima falta un {share} de la retención que exige la bajada: los frenos de servicio tienen que ayudar."
         )
     }
     fn more_than_asked(&self, share: &str) -> String {
-        format!(
-            "En la posición máxima hay un {share} más de la retención necesaria en la parte más empinada."
-        )
+        format!("En la posición máxima hay un {share} más de la retención que exige la bajada.")
     }
     fn advice_in_full(&self, advice: &Advice, [speed, engine_speed, reserve, time]: [&str; 4]) -> String {
         format!(

@@ -4,7 +4,7 @@ use super::{Spanish, telling};
 use crate::format::Units;
 use crate::words::EntryWords;
 use crate::words::say::file_name;
-use solver::day::{Load, ServiceBrakes, Surface};
+use solver::day::{Lead, Load, ServiceBrakes, Surface};
 use solver::limits::Entry;
 use solver::report::truck_file::TruckFileError;
 use solver::truck::{AxleGroup, AxlePlace, BrakeKind, Preset, RetarderKind, Transmission, TruckError};
@@ -346,6 +346,27 @@ impl EntryWords for Spanish {
         match service_brakes {
             ServiceBrakes::InReserve => "en reserva",
             ServiceBrakes::MaySnub => "frenadas cortas e intermitentes permitidas",
+        }
+    }
+    fn lead_label(&self) -> &'static str {
+        "Forma de bajar"
+    }
+    fn lead(&self, lead: Lead) -> &'static str {
+        match lead {
+            Lead::Usual => "lo más rápido que se retiene",
+            Lead::OneGear => "una sola marcha",
+            Lead::Untouched => "sin tocar los frenos",
+        }
+    }
+    fn lead_hint(&self, lead: Lead) -> &'static str {
+        match lead {
+            Lead::Usual => {
+                "En una bajada larga la marcha puede cambiar en lugares indicados, si eso ahorra minutos."
+            }
+            Lead::OneGear => "Una sola marcha desde la cima hasta el pie, con su velocidad.",
+            Lead::Untouched => {
+                "Una marcha en la que el ralentizador retiene solo en todas las pendientes grabadas, también donde las altitudes están en duda."
+            }
         }
     }
     fn usual_day(&self) -> &'static str {

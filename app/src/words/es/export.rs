@@ -2,6 +2,7 @@
 
 use super::Spanish;
 use crate::words::ExportWords;
+use solver::plan::ChangeHow;
 
 impl ExportWords for Spanish {
     fn mark_caution(&self) -> &'static str {
@@ -12,6 +13,12 @@ impl ExportWords for Spanish {
     }
     fn hold(&self, speed: &str) -> String {
         format!("mantenga {speed}")
+    }
+    fn by_here(&self, how: ChangeHow) -> &'static str {
+        match how {
+            ChangeHow::Down => "a más tardar aquí",
+            ChangeHow::Up => "desde aquí",
+        }
     }
     fn mark_foot(&self, number: usize, next: Option<u8>) -> String {
         let after = next.map_or(String::new(), |gear| format!(", después marcha {gear}"));

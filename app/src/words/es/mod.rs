@@ -12,6 +12,8 @@
 //! | descent | bajada |
 //! | grade, downgrade | pendiente |
 //! | steepest stretch | tramo más empinado |
+//! | what the hill asks for | lo que exige la bajada |
+//! | way down; the service brakes touch | forma de bajar; los frenos de servicio actúan un poco |
 //! | climb, rise | subida |
 //! | crest, summit | cima, cumbre |
 //! | foot of the hill | pie de la bajada |
@@ -81,6 +83,7 @@ mod roadside;
 mod study;
 mod telling;
 mod two;
+mod way;
 mod why;
 
 use crate::words::say;

@@ -1,11 +1,9 @@
-//! Spanish words of the answer: verdict, deciding sentence, what governs, cautions.
+//! Spanish words of the answer: verdicts, the list, cautions.
 
 use super::{Spanish, minutes};
-use crate::format::{self, Units};
-use crate::words::say::{plain, strong};
-use crate::words::{Piece, PlanWords};
+use crate::words::PlanWords;
 use solver::day::{Day, ServiceBrakes};
-use solver::plan::{Choice, Descent, HeatStep, Verdict};
+use solver::plan::{HeatStep, Verdict};
 
 impl PlanWords for Spanish {
     fn verdict(&self, verdict: Verdict) -> &'static str {
@@ -21,6 +19,12 @@ impl PlanWords for Spanish {
     }
     fn engine_holds_little(&self) -> &'static str {
         "lo retiene el motor solo, con poca reserva"
+    }
+    fn holds_on_average(&self) -> &'static str {
+        "lo retiene en promedio"
+    }
+    fn brakes_touch(&self) -> &'static str {
+        "lo retiene, los frenos de servicio actúan un poco"
     }
     fn heat_step(&self, step: HeatStep) -> &'static str {
         match step {
@@ -42,60 +46,12 @@ impl PlanWords for Spanish {
     fn gear_number(&self, number: u8) -> String {
         format!("marcha {number}")
     }
-    fn decides(&self, descent: &Descent, count: usize, units: Units) -> Vec<Piece> {
-        let (place, crest) = if descent.from == 0 {
-            (" desde el ", "inicio de la carretera".to_owned())
-        } else {
-            (" desde la cima en el punto ", format::distance(descent.crest.0, units))
-        };
-        let opening = if count == 1 {
-            "La bajada: ".to_owned()
-        } else {
-            format!("Decide la bajada {} de {count}: ", descent.number)
-        };
-        match &descent.choice {
-            Choice::Held(advice) => vec![
-                plain(opening),
-                strong(self.gear(advice.gear)),
-                plain(", "),
-                strong(self.stage(advice.stage)),
-                plain(", mantenga "),
-                strong(format::hold_speed(advice.speed.0, units)),
-                plain(place),
-                strong(crest),
-                plain("."),
-            ],
-            Choice::NoSafeSpeed(_) => vec![
-                plain(opening),
-                strong("no se encontró ninguna velocidad segura"),
-                plain(place),
-                strong(crest),
-                plain(". Con los datos introducidos, no baje por ella con este camión."),
-            ],
-        }
-    }
     fn no_descent(&self, partly_unassessed: bool) -> &'static str {
         if partly_unassessed {
             "En las partes que se pudieron evaluar, ninguna pendiente exige una marcha ni una posición del ralentizador."
         } else {
             "En este sentido, ninguna pendiente de esta carretera exige una marcha ni una posición del ralentizador."
         }
-    }
-    fn steepest_part(&self, length: &str, grade: &str, from: &str) -> String {
-        format!("el tramo más empinado: {length}, {grade}, desde el punto {from}")
-    }
-    fn chosen_to_hold(&self, foot: &str, steepest: &str) -> String {
-        format!(
-            "Ponga la marcha antes de la cima y consérvela hasta el pie de la bajada, en el punto {foot}. Se ha elegido para {steepest}."
-        )
-    }
-    fn chosen_from_start(&self, foot: &str, steepest: &str) -> String {
-        format!(
-            "Ponga la marcha antes de arrancar y consérvela hasta el pie de la bajada, en el punto {foot}. Se ha elegido para {steepest}."
-        )
-    }
-    fn ruled_out_by(&self, steepest: &str) -> String {
-        format!("Lo que impide esta bajada es {steepest}.")
     }
     fn along_label(&self) -> &'static str {
         "Cada bajada tiene su propia marcha, desde su cima en el punto:"
@@ -135,7 +91,7 @@ impl PlanWords for Spanish {
     }
     fn snub_between(&self, from: &str, to: &str, on: &str, off: &str, count: u32) -> String {
         format!(
-            "Frenadas cortas e intermitentes: al llegar a {from}, frene hasta {to} en aproximadamente {on} s, suelte el freno y repita después de aproximadamente {off} s en la parte más empinada; en total, aproximadamente {}. No baje pisando el freno de forma continua.",
+            "Frenadas cortas e intermitentes: al llegar a {from}, frene hasta {to} en aproximadamente {on} s, suelte el freno y repita después de aproximadamente {off} s donde la bajada exige más; en total, aproximadamente {}. No baje pisando el freno de forma continua.",
             if count == 1 { "1 frenada".to_owned() } else { format!("{} frenadas", count) }
         )
     }
@@ -175,7 +131,7 @@ impl PlanWords for Spanish {
             "longitud",
             "desnivel",
             "pend. media",
-            "pend. máxima",
+            "exige",
             "marcha",
             "posición",
             "mantener",

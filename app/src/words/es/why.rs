@@ -27,6 +27,9 @@ impl WhyWords for Spanish {
             ),
         }
     }
+    fn untouched_governs(&self) -> &'static str {
+        "Su elección en «Condiciones»: a más velocidad, alguna pendiente grabada exigiría los frenos de servicio."
+    }
     fn no_speed_because(&self, because: Governs, slowest: &str, reached: &str, limit: &str) -> String {
         let reason = match because {
             Governs::SpeedLimit => {
@@ -98,7 +101,7 @@ fn control(advice: &Advice, reserve: &str) -> String {
     match advice.verdict {
         Verdict::RetarderHolds => {
             format!(
-                "El control de la velocidad: en cualquier marcha más rápida, el ralentizador no retendría el vehículo con {reserve} en reserva."
+                "El control de la velocidad: en cualquier marcha más rápida, el ralentizador no retendría el vehículo con {reserve} en reserva, o un tramo corto exigiría demasiado de los frenos de servicio."
             )
         }
         Verdict::LittleInReserve => format!(
@@ -114,7 +117,7 @@ fn control(advice: &Advice, reserve: &str) -> String {
 /// The same where no stage is called for, or there is no retarder.
 fn engine_alone(verdict: Verdict, reserve: &str) -> String {
     match verdict {
-        Verdict::RetarderHolds => format!("El control de la velocidad: en cualquier marcha más rápida, el vehículo no quedaría retenido con {reserve} en reserva."),
+        Verdict::RetarderHolds => format!("El control de la velocidad: en cualquier marcha más rápida, el vehículo no quedaría retenido con {reserve} en reserva, o un tramo corto exigiría demasiado de los frenos de servicio."),
         Verdict::LittleInReserve => format!("El control de la velocidad: en cualquier marcha más rápida, el vehículo no quedaría retenido, ni siquiera sin reserva. Ya aquí no se alcanza la reserva de {reserve}."),
         Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => "El control de la velocidad: a más velocidad, el motor solo haría menos de la mitad de la retención, sea cual sea el calor de los frenos.".to_owned(),
     }

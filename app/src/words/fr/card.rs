@@ -3,7 +3,7 @@
 use super::French;
 use crate::words::say::file_name;
 use crate::words::{CardWords, PlanWords};
-use solver::plan::Advice;
+use solver::truck::{Gear, Stage};
 
 impl CardWords for French {
     fn card_head(&self) -> &'static str {
@@ -61,11 +61,14 @@ impl CardWords for French {
     fn mile(&self) -> &'static str {
         "mi"
     }
-    fn card_worst(&self, grade: &str, length: &str) -> String {
-        format!("au pire {grade} sur {length}")
+    fn card_asks(&self, grade: &str, length: &str) -> String {
+        format!("demande {grade}, {length}")
     }
     fn know_snub(&self, from: &str, to: &str) -> String {
         format!("Freinage intermittent\u{a0}: freinez de {from} à {to}, relâchez, recommencez.")
+    }
+    fn know_in_doubt(&self, grade: &str) -> String {
+        format!("Courts passages jusqu’à {grade} non exclus\u{a0}: tenez les freins de service prêts.")
     }
     fn know_easing(&self, at: &str) -> String {
         format!("Au {at}, la pente s’adoucit, mais la descente continue\u{a0}: gardez le rapport.")
@@ -125,19 +128,22 @@ impl CardWords for French {
     fn look_ahead(&self) -> &'static str {
         "Météo, signalisation, fermetures\u{a0}: est-ce toujours la route planifiée\u{a0}?"
     }
-    fn gear_before(&self, advice: &Advice, at: &str) -> String {
+    fn gear_before(&self, gear: Gear, stage: Stage, at: &str) -> String {
+        format!("Avant le {at}\u{a0}: rapport {} engagé, {}.", gear.number(), self.stage(stage))
+    }
+    fn gear_at_start(&self, gear: Gear, stage: Stage) -> String {
+        let gear = gear.number();
         format!(
-            "Avant le {at}\u{a0}: rapport {} engagé, {}. Ne changez pas de rapport dans la descente.",
-            advice.gear.number(),
-            self.stage(advice.stage)
+            "Avant de démarrer\u{a0}: rapport {gear} engagé, {}. La route commence dans la descente.",
+            self.stage(stage)
         )
     }
-    fn gear_at_start(&self, advice: &Advice) -> String {
-        let gear = advice.gear.number();
-        format!(
-            "Avant de démarrer\u{a0}: rapport {gear} engagé, {}. La route commence dans la descente. Ne changez pas de rapport dans la descente.",
-            self.stage(advice.stage)
-        )
+    fn shifting(&self, in_legs: bool) -> &'static str {
+        if in_legs {
+            "Dans la descente, ne changez de rapport que comme l’indiquent les lignes."
+        } else {
+            "Ne changez pas de rapport dans la descente."
+        }
     }
     fn in_trouble_head(&self) -> &'static str {
         "Si le véhicule s’emballe"

@@ -69,8 +69,8 @@ impl ChartWords for French {
     fn limit(&self) -> &'static str {
         "limite"
     }
-    fn at_steepest(&self) -> &'static str {
-        "au plus raide"
+    fn before_asked(&self) -> &'static str {
+        "demande"
     }
     fn cursor(&self) -> &'static str {
         "Endroit sur la route"

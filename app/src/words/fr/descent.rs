@@ -21,11 +21,11 @@ impl DescentWords for French {
     }
     fn falls_short(&self, share: &str) -> String {
         format!(
-            "À plein cran, il manque {share} du nécessaire sur la partie la plus raide\u{a0}: les freins de service doivent aider."
+            "À plein cran, il manque {share} de ce que demande la descente\u{a0}: les freins de service doivent aider."
         )
     }
     fn more_than_asked(&self, share: &str) -> String {
-        format!("À plein cran, {share} de plus que nécessaire sur la partie la plus raide.")
+        format!("À plein cran, {share} de plus que ce que demande la descente.")
     }
     fn advice_in_full(&self, advice: &Advice, [speed, engine_speed, reserve, time]: [&str; 4]) -> String {
         let name = self.stage(advice.stage);

@@ -4,7 +4,7 @@ use super::{French, telling};
 use crate::format::Units;
 use crate::words::EntryWords;
 use crate::words::say::file_name;
-use solver::day::{Load, ServiceBrakes, Surface};
+use solver::day::{Lead, Load, ServiceBrakes, Surface};
 use solver::limits::Entry;
 use solver::report::truck_file::TruckFileError;
 use solver::truck::{AxleGroup, AxlePlace, BrakeKind, Preset, RetarderKind, Transmission, TruckError};
@@ -352,6 +352,27 @@ impl EntryWords for French {
         match service_brakes {
             ServiceBrakes::InReserve => "gardés en réserve",
             ServiceBrakes::MaySnub => "freinage intermittent permis",
+        }
+    }
+    fn lead_label(&self) -> &'static str {
+        "Façon de descendre"
+    }
+    fn lead(&self, lead: Lead) -> &'static str {
+        match lead {
+            Lead::Usual => "au plus vite qui tienne",
+            Lead::OneGear => "un seul rapport",
+            Lead::Untouched => "sans les freins",
+        }
+    }
+    fn lead_hint(&self, lead: Lead) -> &'static str {
+        match lead {
+            Lead::Usual => {
+                "Dans une longue descente, le rapport peut changer à des endroits indiqués, si cela gagne des minutes."
+            }
+            Lead::OneGear => "Un seul rapport du sommet au pied, avec sa vitesse.",
+            Lead::Untouched => {
+                "Un rapport sur lequel le ralentisseur retient seul sur toutes les pentes enregistrées, même là où les altitudes sont incertaines."
+            }
         }
     }
     fn usual_day(&self) -> &'static str {

@@ -2,6 +2,7 @@
 
 use super::French;
 use crate::words::ExportWords;
+use solver::plan::ChangeHow;
 
 impl ExportWords for French {
     fn mark_caution(&self) -> &'static str {
@@ -12,6 +13,12 @@ impl ExportWords for French {
     }
     fn hold(&self, speed: &str) -> String {
         format!("tenir {speed}")
+    }
+    fn by_here(&self, how: ChangeHow) -> &'static str {
+        match how {
+            ChangeHow::Down => "au plus tard ici",
+            ChangeHow::Up => "à partir d’ici",
+        }
     }
     fn mark_foot(&self, number: usize, next: Option<u8>) -> String {
         let after = next.map_or(String::new(), |gear| format!(", puis rapport {gear}"));

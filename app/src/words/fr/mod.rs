@@ -13,6 +13,8 @@
 //! | descent, downgrade | descente |
 //! | grade (signed) | pente |
 //! | steepest part | partie la plus raide |
+//! | what the hill asks for | ce que demande la descente |
+//! | way down; the service brakes touch | façon de descendre; les freins de service agissent un peu |
 //! | climb, rise | montée |
 //! | crest | sommet |
 //! | foot of the hill | pied de la descente |
@@ -81,6 +83,7 @@ mod roadside;
 mod study;
 mod telling;
 mod two;
+mod way;
 mod why;
 
 use crate::words::say;

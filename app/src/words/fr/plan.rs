@@ -1,11 +1,9 @@
-//! French words of the answer: verdict, deciding sentence, what governs, cautions.
+//! French words of the answer: verdicts, the list, cautions.
 
 use super::{French, minutes};
-use crate::format::{self, Units};
-use crate::words::say::{plain, strong};
-use crate::words::{Piece, PlanWords};
+use crate::words::PlanWords;
 use solver::day::{Day, ServiceBrakes};
-use solver::plan::{Choice, Descent, HeatStep, Verdict};
+use solver::plan::{HeatStep, Verdict};
 
 impl PlanWords for French {
     fn verdict(&self, verdict: Verdict) -> &'static str {
@@ -21,6 +19,12 @@ impl PlanWords for French {
     }
     fn engine_holds_little(&self) -> &'static str {
         "le moteur seul retient le véhicule, peu de réserve"
+    }
+    fn holds_on_average(&self) -> &'static str {
+        "retient le véhicule en moyenne"
+    }
+    fn brakes_touch(&self) -> &'static str {
+        "retient le véhicule, les freins de service agissent un peu"
     }
     fn heat_step(&self, step: HeatStep) -> &'static str {
         match step {
@@ -42,60 +46,12 @@ impl PlanWords for French {
     fn gear_number(&self, number: u8) -> String {
         format!("rapport {number}")
     }
-    fn decides(&self, descent: &Descent, count: usize, units: Units) -> Vec<Piece> {
-        let (place, crest) = if descent.from == 0 {
-            (" à partir du ", "début de la route".to_owned())
-        } else {
-            (" à partir du sommet à ", format::distance(descent.crest.0, units))
-        };
-        let opening = if count == 1 {
-            "La descente\u{a0}: ".to_owned()
-        } else {
-            format!("La descente {} sur {count} est décisive\u{a0}: ", descent.number)
-        };
-        match &descent.choice {
-            Choice::Held(advice) => vec![
-                plain(opening),
-                strong(self.gear(advice.gear)),
-                plain(", "),
-                strong(self.stage(advice.stage)),
-                plain(", tenir "),
-                strong(format::hold_speed(advice.speed.0, units)),
-                plain(place),
-                strong(crest),
-                plain("."),
-            ],
-            Choice::NoSafeSpeed(_) => vec![
-                plain(opening),
-                strong("aucune vitesse sûre n’a été trouvée"),
-                plain(place),
-                strong(crest),
-                plain(". Avec les données saisies, n’engagez pas ce véhicule dans cette descente."),
-            ],
-        }
-    }
     fn no_descent(&self, partly_unassessed: bool) -> &'static str {
         if partly_unassessed {
             "Sur les parties qui ont pu être évaluées, aucune côte ne demande de rapport ni de cran de ralentisseur particulier."
         } else {
             "Dans ce sens, aucune côte de cette route ne demande de rapport ni de cran de ralentisseur particulier."
         }
-    }
-    fn steepest_part(&self, length: &str, grade: &str, from: &str) -> String {
-        format!("la partie la plus raide ({grade} sur {length}, à partir de {from})")
-    }
-    fn chosen_to_hold(&self, foot: &str, steepest: &str) -> String {
-        format!(
-            "Engagez ce rapport avant le sommet et gardez-le jusqu’au pied de la descente, à {foot}. Il est choisi pour {steepest}."
-        )
-    }
-    fn chosen_from_start(&self, foot: &str, steepest: &str) -> String {
-        format!(
-            "Engagez ce rapport avant de démarrer et gardez-le jusqu’au pied de la descente, à {foot}. Il est choisi pour {steepest}."
-        )
-    }
-    fn ruled_out_by(&self, steepest: &str) -> String {
-        format!("Ce qui l’exclut, c’est {steepest}.")
     }
     fn along_label(&self) -> &'static str {
         "Chaque descente a son propre rapport, à partir de son sommet à\u{a0}:"
@@ -139,7 +95,7 @@ impl PlanWords for French {
     }
     fn snub_between(&self, from: &str, to: &str, on: &str, off: &str, count: u32) -> String {
         format!(
-            "Freinage intermittent\u{a0}: à {from}, freinez jusqu’à {to} en environ {on}\u{a0}s, relâchez, et recommencez après environ {off}\u{a0}s sur la partie la plus raide\u{a0}; environ {} en tout. Ne freinez pas en continu.",
+            "Freinage intermittent\u{a0}: à {from}, freinez jusqu’à {to} en environ {on}\u{a0}s, relâchez, et recommencez après environ {off}\u{a0}s là où la descente demande le plus\u{a0}; environ {} en tout. Ne freinez pas en continu.",
             if count == 1 { "1 freinage".to_owned() } else { format!("{} freinages", count) }
         )
     }
@@ -179,7 +135,7 @@ impl PlanWords for French {
             "longueur",
             "dénivelé",
             "moyenne",
-            "plus raide",
+            "demande",
             "rapport",
             "cran",
             "à tenir",

@@ -26,6 +26,9 @@ impl WhyWords for French {
             ),
         }
     }
+    fn untouched_governs(&self) -> &'static str {
+        "Votre choix parmi les conditions du jour\u{a0}: plus vite, une pente enregistrée demanderait les freins de service."
+    }
     fn no_speed_because(&self, because: Governs, slowest: &str, reached: &str, limit: &str) -> String {
         let reason = match because {
             Governs::SpeedLimit => {
@@ -97,7 +100,7 @@ fn control(advice: &Advice, reserve: &str) -> String {
     match advice.verdict {
         Verdict::RetarderHolds => {
             format!(
-                "Retenue\u{a0}: sur tout rapport plus rapide, le ralentisseur ne retiendrait pas le véhicule avec {reserve} de réserve."
+                "Retenue\u{a0}: sur tout rapport plus rapide, le ralentisseur ne retiendrait pas le véhicule avec {reserve} de réserve, ou un court passage demanderait trop aux freins de service."
             )
         }
         Verdict::LittleInReserve => format!(
@@ -113,7 +116,7 @@ fn control(advice: &Advice, reserve: &str) -> String {
 /// The same where no stage is called for, or there is no retarder.
 fn engine_alone(verdict: Verdict, reserve: &str) -> String {
     match verdict {
-        Verdict::RetarderHolds => format!("Retenue\u{a0}: sur tout rapport plus rapide, le véhicule ne serait pas retenu avec {reserve} de réserve."),
+        Verdict::RetarderHolds => format!("Retenue\u{a0}: sur tout rapport plus rapide, le véhicule ne serait pas retenu avec {reserve} de réserve, ou un court passage demanderait trop aux freins de service."),
         Verdict::LittleInReserve => format!("Retenue\u{a0}: sur tout rapport plus rapide, le véhicule ne serait plus retenu, même sans réserve. Même ici, la réserve de {reserve} n’est pas atteinte."),
         Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => "Retenue\u{a0}: plus vite, le moteur seul prendrait moins de la moitié de l’effort, quelle que soit la chaleur des freins.".to_owned(),
     }

@@ -8,19 +8,19 @@ use crate::paper::{self, Size};
 use crate::test_roads::road;
 use solver::day::Surface;
 use solver::plan::SlowCurve;
-use solver::road::{Curve, Turn};
+use solver::road::{Curve, Span, Turn, Unassessed};
 use solver::truck::{Retarder, RetarderKind, TruckSpec};
 
-const LANGUAGES: [&dyn Words; 4] = [&en::English, &es::Spanish, &fr::French, &de::German];
+pub(super) const LANGUAGES: [&dyn Words; 4] = [&en::English, &es::Spanish, &fr::French, &de::German];
 /// What each language calls a retarder that is said to hold, or to be tried.
 const RETARDERS: [&str; 4] = ["retarder", "ralentizador", "ralentisseur", "Dauerbremse"];
 
 /// A road planned, and what it was planned for.
-struct Case {
-    road: RoadFacts,
-    plan: Plan,
-    truck: TruckSpec,
-    day: Day,
+pub(super) struct Case {
+    pub(super) road: RoadFacts,
+    pub(super) plan: Plan,
+    pub(super) truck: TruckSpec,
+    pub(super) day: Day,
 }
 
 impl Case {
@@ -29,7 +29,10 @@ impl Case {
         if !retarder {
             truck.retarder = Retarder::None;
         }
-        let day = Day { surface, ..Day::USUAL };
+        Self::on(Day { surface, ..Day::USUAL }, file, truck, reversed)
+    }
+
+    pub(super) fn on(day: Day, file: Vec<u8>, truck: TruckSpec, reversed: bool) -> Self {
         let task = Task { course: None, part: None, reversed, roadside: None, truck: truck.clone(), day };
         let (mut facts, mut plan) = (None, None);
         Desk::new().answer(Request::Open(task, vec![false]), vec![file], &mut |reply, _| match reply {
@@ -40,7 +43,7 @@ impl Case {
         Self { road: facts.expect("a road"), plan: plan.expect("a plan"), truck, day }
     }
 
-    fn card(&self) -> CardOf<'_> {
+    pub(super) fn card(&self) -> CardOf<'_> {
         CardOf {
             plan: &self.plan,
             truck: &self.truck,
@@ -57,7 +60,7 @@ impl Case {
     }
 
     /// What is to know of a descent.
-    fn know(&self, language: &dyn Words, index: usize) -> String {
+    pub(super) fn know(&self, language: &dyn Words, index: usize) -> String {
         let know = self.card().know(&self.plan.descents[index]);
         let told: Vec<String> = know.iter().map(|it| language.card_know(self.card(), it)).collect();
         told.join(" ")
@@ -220,10 +223,12 @@ fn a_descent_at_the_start_is_prepared_before_setting_off() {
         let advice = case.plan.descents[0].choice.advice().expect("held");
         let before = language.before_crest(case.card());
         let last = before.last().expect("a list");
-        assert_eq!(*last, language.gear_at_start(advice));
+        let engaged = language.gear_at_start(advice.gear, advice.stage);
+        assert_eq!(*last, format!("{engaged} {}", language.shifting(false)));
         assert!(!last.contains("km") && last.contains(&advice.gear.number().to_string()), "{last}");
         let before = language.before_crest(later.card());
-        assert!(before.last().is_some_and(|it| it.contains("km\u{a0}2.")), "{before:?}");
+        let crest = language.at(later.card(), later.plan.descents[0].crest.0);
+        assert!(before.last().is_some_and(|it| it.contains(&crest)), "{before:?}");
         let [start, crest] = [&case, &later].map(|it| language.chosen_for(&it.plan.descents[0], Metric));
         let crest_word = ["crest", "cima", "sommet", "Kuppe"];
         assert!(crest_word.iter().any(|it| crest.contains(it)), "{crest}");
@@ -253,12 +258,11 @@ fn a_row_counts_the_curves_that_ask_for_less_than_the_hold_speed() {
 
 const CURVE: Curve = Curve { from: 0, to: 1, radius_m: 30.0, turn: Turn::Left, hairpin: false };
 
-#[test]
-fn a_descent_behind_a_blank_stretch_says_that_its_beginning_is_not_known() {
-    // A kilometre and a half in the middle of the fall without heights.
+/// The hill of the tests without heights on some of its points, 20 m apart.
+fn blank_on(points: std::ops::Range<usize>) -> Case {
     let text = String::from_utf8(hill()).expect("text");
     let blank = |(number, point): (usize, &str)| match (point.find("<ele>"), point.find("</ele>")) {
-        (Some(from), Some(to)) if (170..245).contains(&number) => {
+        (Some(from), Some(to)) if points.contains(&number) => {
             format!("{}{}", &point[..from], &point[to + "</ele>".len()..])
         }
         _ => point.to_owned(),
@@ -266,14 +270,40 @@ fn a_descent_behind_a_blank_stretch_says_that_its_beginning_is_not_known() {
     let file: Vec<String> = text.split("<trkpt").enumerate().map(blank).collect();
     let case = Case::of(file.join("<trkpt").into_bytes(), true, Surface::Dry, false);
     assert_eq!(case.road.unassessed.len(), 1, "{:?}", case.road.unassessed);
-    assert_eq!(case.plan.descents.len(), 2);
+    case
+}
+
+#[test]
+fn what_was_not_assessed_of_a_descent_is_named_with_it() {
+    let case = blank_on(170..245);
+    assert_eq!(case.plan.descents.len(), 1, "the hill goes on behind it");
+    let span = case.road.unassessed[0];
+    let know = case.card().know(&case.plan.descents[0]);
+    let (from_m, to_m) = (case.card().metres(span.from), case.card().metres(span.to));
+    assert_eq!(know[1], Know::NotAssessed { from_m, to_m }, "right behind the verdict");
     for language in LANGUAGES {
-        let told = [0, 1].map(|index| case.know(language, index));
-        assert_eq!(told.each_ref().map(|it| it.contains(language.know_begins_unknown())), [false, true]);
-        assert!(told[0].contains(language.know_cut_short()), "{}", told[0]);
+        let told = case.know(language, 0);
+        assert!(told.contains("km\u{a0}3.") || told.contains("km 3."), "{told}");
     }
-    let know = case.card().know(&case.plan.descents[1]);
+    let whole = Case::of(hill(), true, Surface::Dry, false);
+    let named = |it: &Know| matches!(it, Know::NotAssessed { .. });
+    assert!(!whole.card().know(&whole.plan.descents[0]).iter().any(named));
+}
+
+#[test]
+fn a_descent_that_begins_or_ends_at_a_blank_stretch_says_what_is_not_known() {
+    let mut case = Case::of(hill(), true, Surface::Dry, false);
+    let descent = &mut case.plan.descents[0];
+    descent.cut_short = true;
+    let blank = Span { from: descent.from - 20, to: descent.from, why: Unassessed::Step };
+    case.road.unassessed = vec![blank];
+    let know = case.card().know(&case.plan.descents[0]);
     assert_eq!(know[1], Know::BeginsUnknown, "right behind the verdict");
+    for language in LANGUAGES {
+        let told = case.know(language, 0);
+        assert!(told.contains(language.know_begins_unknown()), "{told}");
+        assert!(told.contains(language.know_cut_short()), "{told}");
+    }
 }
 
 #[test]
