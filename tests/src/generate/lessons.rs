@@ -104,8 +104,8 @@ fn three_steps() -> BuiltIn {
         seed: 31_002,
         places: vec![
             (1_000.0, "Sallow Head, brake check", "brake check"),
-            (9_300.0, "Sallow escape ramp", "escape ramp"),
-            (10_600.0, "Sallow Foot, junction", "junction"),
+            (10_300.0, "Sallow escape ramp", "escape ramp"),
+            (11_600.0, "Sallow Foot, junction", "junction"),
         ],
     }
 }
