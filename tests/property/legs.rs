@@ -18,13 +18,6 @@ const USUAL_CASES: u64 = 150;
 /// A leg is begun no faster than told by more than this, km/h: what a grid of 10 m may cost.
 const COMES_KMH: f64 = 3.5;
 
-/// DIFFERENCE: wanted at most 3.5 km/h. Rolling resistance is counted twice where a leg slows for the
-/// next one: with twice the rolling resistance the truck comes 3.1 km/h too fast at most.
-const KNOWN_COMES: Option<f64> = Some(30.2);
-
-/// DIFFERENCE: wanted at most 2.1 %; the push, which is the fall less rolling, is held to 2 %.
-const KNOWN_STEEP: Option<f64> = Some(2.5);
-
 /// A long way down in parts of 2 to 5 km, mild and steep by chance.
 fn long_hill(chance: &mut Chance) -> TrueRoad {
     let mut tangents = vec![Tangent { length_m: 900.0, grade: -0.002, curve_m: 100.0 }];
@@ -137,9 +130,9 @@ fn each_leg_begins_where_it_is_told() {
     }
     println!("{down} changes down, {too_fast} of them too fast, {up} up");
     assert!(down + up >= 20, "{down} changes down, {up} up: too few to say anything");
-    at_most("comes to a leg too fast, km/h", late, COMES_KMH, KNOWN_COMES, *usual);
+    at_most("comes to a leg too fast, km/h", late, COMES_KMH, None, *usual);
     at_most("runs away while the gear is out, km/h", free, 5.0, None, *usual);
-    at_most("by hand down on, %", steep, 2.1, KNOWN_STEEP, *usual);
+    at_most("by hand down on, %", steep, 2.1, None, *usual);
 }
 
 /// Touches together warm the brakes by no more than 60 K where the retarder is said to hold, and one gear

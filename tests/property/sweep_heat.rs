@@ -81,15 +81,16 @@ fn percent(part: u32, whole: u32) -> f64 {
     100.0 * f64::from(part) / f64::from(whole.max(1))
 }
 
-/// The run that heat is told from goes along filtered heights, which have no stairs.
+/// The run that heat is told from goes along filtered heights, which have no stairs; what the road as
+/// recorded adds is told beside it.
 #[test]
 fn the_heat_told_is_that_of_the_true_road() {
     let (sums, usual) = swept();
     let share = percent(sums.cool, sums.held);
-    at_most(&format!("told 20 K too cool, % of {}", sums.held), share, 0.0, KNOWN_COOL, *usual);
-    at_most("told too cool by, K", sums.worst_k, NEAR_K, KNOWN_WORST, *usual);
+    at_most(&format!("told 20 K too cool, % of {}", sums.held), share, 0.0, None, *usual);
+    at_most("told too cool by, K", sums.worst_k, NEAR_K, None, *usual);
     let share = percent(sums.snubs_cool, sums.snubs);
-    at_most(&format!("in snubs 20 K too cool, % of {}", sums.snubs), share, 0.0, KNOWN_SNUBS, *usual);
+    at_most(&format!("in snubs 20 K too cool, % of {}", sums.snubs), share, 0.0, None, *usual);
     let all = sums.held + sums.snubs;
     at_most(
         &format!("over the limit in truth, % of {all}"),
@@ -100,16 +101,8 @@ fn the_heat_told_is_that_of_the_true_road() {
     );
 }
 
-/// DIFFERENCE: wanted none; 4.0 % of descents, and 6.0 % of those in snubs. Dry it is stairs: 15 km/h held
-/// by the retarder, 74 °C told and 163 in truth.
-const KNOWN_COOL: Option<f64> = Some(4.1);
-const KNOWN_SNUBS: Option<f64> = Some(6.1);
-
-/// DIFFERENCE: wanted at most 20 K; on snow, where the motoring engine breaks away on a step, 183 K.
-const KNOWN_WORST: Option<f64> = Some(182.9);
-
-/// DIFFERENCE: wanted none; 1.9 %, after one hard stop.
-const KNOWN_OVER: Option<f64> = Some(1.9);
+/// DIFFERENCE: wanted none; 0.5 %, after one hard stop.
+const KNOWN_OVER: Option<f64> = Some(0.5);
 
 /// Where the retarder is said to hold, what is told of touches does not add up to more than 60 K.
 #[test]
@@ -119,6 +112,5 @@ fn touches_do_not_add_up_to_a_descent_on_the_brakes() {
     at_most(&format!("touches above 60 K, % of {}", sums.alone), share, 0.0, KNOWN_TOUCHED, *usual);
 }
 
-/// DIFFERENCE: wanted none; 6.8 %, up to 172 K in 6,000 cases. The run that is held to 60 K goes along
-/// filtered heights, and touches that are not certain are not counted.
-const KNOWN_TOUCHED: Option<f64> = Some(6.8);
+/// DIFFERENCE: wanted none; 2.0 %. The plan holds them to 60 K with their cooling counted, and here it is not.
+const KNOWN_TOUCHED: Option<f64> = Some(2.1);

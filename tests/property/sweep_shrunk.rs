@@ -53,33 +53,33 @@ fn kmh(stretches: Stretches, truck: &Truck, day: &Day) -> f64 {
 const WET: Day = Day { surface: Surface::Wet, ..Day::USUAL };
 const BOTH: Option<RetarderKind> = Some(RetarderKind::CompressionAndHydrodynamic);
 
-/// 40 t with engine brake and hydrodynamic retarder. DIFFERENCE: dry 24 km/h, wet 80.
+/// 40 t with engine brake and hydrodynamic retarder.
 #[test]
 fn rain_does_not_make_a_steep_hill_fast() {
     let (truck, hill): (_, Stretches) = (with(Preset::FiveAxle40, BOTH), &[(600.0, -0.11)]);
     let more = kmh(hill, &truck, &WET) - kmh(hill, &truck, &Day::USUAL);
-    at_most("600 m of −11 %: faster in the wet, km/h", more, 1.01, Some(56.1), true);
+    at_most("600 m of −11 %: faster in the wet, km/h", more, 1.01, None, true);
 }
 
-/// 40 t with its own retarder. DIFFERENCE: 21 km/h, with 1 % more mass 36.
+/// 40 t with its own retarder.
 #[test]
 fn a_little_more_mass_does_not_make_a_steep_foot_fast() {
     let (truck, hill): (_, Stretches) = (with(Preset::FiveAxle40, None), &[(2_000.0, -0.04), (300.0, -0.09)]);
     let heavier = truck.heavier(1.01).expect("in range");
     let more = kmh(hill, &heavier, &Day::USUAL) - kmh(hill, &truck, &Day::USUAL);
-    at_most("300 m of −9 % at the foot: faster by mass, km/h", more, 1.01, Some(15.1), true);
+    at_most("300 m of −9 % at the foot: faster by mass, km/h", more, 1.01, None, true);
 }
 
-/// 62.5 t with a hydrodynamic retarder. DIFFERENCE: 7 km/h, with a tenth less of the retarder 55.
+/// 62.5 t with a hydrodynamic retarder.
 #[test]
 fn a_weaker_retarder_does_not_make_a_hill_fast() {
     let (truck, hill): (_, Stretches) =
         (with(Preset::BDouble, Some(RetarderKind::Hydrodynamic)), &[(600.0, -0.07)]);
     let more = kmh(hill, &truck.with_retarding(0.9), &Day::USUAL) - kmh(hill, &truck, &Day::USUAL);
-    at_most("600 m of −7 %: faster by less retarding, km/h", more, 1.01, Some(48.1), true);
+    at_most("600 m of −7 %: faster by less retarding, km/h", more, 1.01, None, true);
 }
 
-/// 62.5 t with both. DIFFERENCE: told 10 km/h in gear 6, and gear 7 holds every metre at 20 km/h.
+/// 62.5 t with both.
 #[test]
 fn a_gear_that_holds_every_metre_is_not_passed_over() {
     let (truck, hill): (_, Stretches) = (with(Preset::BDouble, BOTH), &[(1_000.0, -0.03), (600.0, -0.09)]);
@@ -88,5 +88,5 @@ fn a_gear_that_holds_every_metre_is_not_passed_over() {
     let (_, fast) =
         held_everywhere(trip, &truth, (LEVEL_M.0, end), Day::USUAL.reserve).expect("some speed holds");
     let times = fast.kmh() / kmh(hill, &truck, &Day::USUAL);
-    at_most("600 m of −9 % at the foot: holds everywhere, times faster", times, 1.1, Some(2.01), true);
+    at_most("600 m of −9 % at the foot: holds everywhere, times faster", times, 1.1, None, true);
 }

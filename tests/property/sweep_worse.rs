@@ -34,10 +34,10 @@ enum Change {
 /// What gets worse, with the shares of cases that are faster somewhere and sooner in all, %, that are
 /// recorded as missed. DIFFERENCE: wanted none.
 const CHANGES: [(Change, Option<f64>, Option<f64>); 6] = [
-    (Change::Heavier, Some(2.0), Some(3.4)),
-    (Change::Steeper, Some(2.7), Some(4.7)),
-    (Change::Wet, Some(2.3), Some(4.5)),
-    (Change::Weaker, Some(3.7), Some(6.0)),
+    (Change::Heavier, Some(0.7), Some(1.7)),
+    (Change::Steeper, Some(1.1), Some(4.4)),
+    (Change::Wet, None, Some(0.5)),
+    (Change::Weaker, Some(1.7), Some(3.4)),
     (Change::Curve, Some(1.2), Some(0.8)),
     // At 10,000 cases 0.2 % are faster.
     (Change::HotBrakes, None, None),

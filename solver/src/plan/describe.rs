@@ -230,13 +230,16 @@ impl Ask<'_> {
         holds.iter().flat_map(|hold| self.hill.touches(&self.ladder, &held(hold))).collect()
     }
 
-    /// By how much more than on the average the road as felt warms brakes that hold the truck, K.
+    /// By how much more than the filtered heights, along which it is driven, the road as felt warms brakes
+    /// that hold the truck, K.
     pub(super) fn unevenness_k(&self, holds: &[Hold]) -> f64 {
+        let rolling = self.trip.truck.spec().rolling_resistance;
         let more = |hold: &Hold| {
             let held = self.ladder.held(hold.gear, hold.speed, 0.0) * self.hill.step_m;
             let (from, to) = (hold.from - self.hill.from, hold.to - self.hill.from);
-            let cells = self.hill.fine[from..to].iter().zip(&self.hill.pushes[from..to]);
-            cells.map(|(fine, push)| (fine - held).max(0.0) - (push - held).max(0.0)).sum::<f64>()
+            let cells = self.hill.fine[from..to].iter().zip(&self.road.grades()[hold.from..hold.to]);
+            let left = |push: f64| (push - held).max(0.0);
+            cells.map(|(fine, grade)| left(*fine) - left(-(grade + rolling) * self.hill.step_m)).sum::<f64>()
         };
         let height_m = holds.iter().map(more).sum::<f64>().max(0.0);
         height_m * self.trip.weight().0 / joules_per_kelvin(self.trip)

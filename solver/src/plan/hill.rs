@@ -111,6 +111,11 @@ impl Buckets {
         Self { average: (0.0, cell), pitch: (0.0, cell), excess: 0.0 }
     }
 
+    /// How full the bucket of the averages is, 1 at its bound.
+    pub(super) fn share(&self, hill: &Hill<'_>) -> f64 {
+        self.average.0 / hill.bound_m
+    }
+
     /// Whether nothing is left over.
     pub(super) fn are_empty(&self) -> bool {
         self.average.0 <= 0.0

@@ -1,7 +1,6 @@
 //! A descent in legs: a gear and a speed for each, where the hill lets them follow one another.
 //!
-//! A leg ends only where its bucket is empty, so that heat does not start afresh by a change and an even
-//! hill is not cut to fit the bucket. Of all
+//! A leg ends only where its bucket is empty, so that heat does not start afresh by a change. Of all
 //! sequences the one with the least time is taken, each change priced. Down a gear only where the
 //! retarder alone brings the speed down in time and the truck does not run away while the gear is out.
 
@@ -25,6 +24,10 @@ const PRICE_S: f64 = 120.0;
 /// By hand a gear is changed down only where the road falls less than this. Print conflicts: some
 /// manuals give a procedure for changing down on a hill, others forbid it; the cautious reading wins.
 const EASING: f64 = 0.02;
+
+/// A leg is held on the average with the bucket this full at most: an even hill is not cut into legs each
+/// of which just fits. Assumed.
+const FILLED: f64 = 0.2;
 
 /// Most speeds that are tried.
 const MOST_RUNGS: usize = 16;
@@ -142,10 +145,12 @@ impl<'s, 'a> Search<'s, 'a> {
         let last = self.at.len() - 1;
         let mut cell = self.at[start];
         let begin = cell;
+        let faster = rung + 1 < self.rungs.len();
         let mut buckets = Buckets::empty(cell);
         for end in start + 1..=last {
             while cell < self.at[end] {
-                if buckets.fill(hill, cell, with_reserve).is_some() {
+                let full = buckets.fill(hill, cell, with_reserve).is_some();
+                if full || faster && buckets.share(hill) > FILLED {
                     return;
                 }
                 let cap = self.ask.reach.cap(cell);
@@ -155,7 +160,7 @@ impl<'s, 'a> Search<'s, 'a> {
             }
             let whole = start == 0 && end == last;
             let long = cell - begin >= shortest;
-            let driven = 2 * reached >= cell - begin || rung == self.rungs.len() - 1;
+            let driven = 2 * reached >= cell - begin || !faster;
             if (whole || long && buckets.are_empty()) && driven {
                 told(end, time);
             }
