@@ -210,7 +210,7 @@ fn of_note(note: Note) -> &'static str {
         Note::PartlyUnassessed => "Parts of the road could not be assessed; nothing is said there.",
         Note::PoorHeights => "The heights are poor: grades are advisory only.",
         Note::HotElsewhere => {
-            "Away from the descents a hard stop would pass the heat limit on a falling stretch."
+            "Away from the descents there is a place where a hard stop would pass the heat limit."
         }
         Note::CannotClimb => "The truck cannot climb part of this road.",
     }

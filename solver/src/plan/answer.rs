@@ -105,7 +105,7 @@ pub enum Note {
     PartlyUnassessed,
     /// Heights are poor: grades are advisory only.
     PoorHeights,
-    /// Away from the descents the road falls where one hard stop would pass the heat limit.
+    /// Away from the descents there is a place where one hard stop would pass the heat limit.
     HotElsewhere,
     /// The truck cannot climb part of this road at full load.
     CannotClimb,

@@ -69,7 +69,7 @@ impl WhyWords for German {
                 "Die Höhen dieser Datei sind schlecht: Neigungen sind nur ein Anhaltspunkt. Vergleichen Sie sie mit den Schildern."
             }
             Note::HotElsewhere => {
-                "Außerhalb der Gefälle fällt die Strecke dort, wo eine kräftige Bremsung bis zum Stillstand die Grenze der Bremsen überschreiten würde. Suchen Sie die Stelle im Bild, und fahren Sie dort langsamer."
+                "Außerhalb der Gefälle gibt es eine Stelle, an der eine kräftige Bremsung bis zum Stillstand die Grenze der Bremsen überschreiten würde. Suchen Sie die Stelle im Bild, und fahren Sie dort langsamer."
             }
             Note::CannotClimb => {
                 "Unter Volllast kommt dieses Fahrzeug einen Teil dieser Strecke in keinem Gang hinauf."

@@ -68,7 +68,7 @@ impl WhyWords for English {
                 "The heights of this file are poor: grades are advisory only. Check them against the signs."
             }
             Note::HotElsewhere => {
-                "Away from the descents the road falls where a hard stop would pass the limit of the brakes. Look for it in the picture, and go slower there."
+                "Away from the descents there is a place where a hard stop would take the brakes past their limit. Look for it in the picture, and go slower there."
             }
             Note::CannotClimb => "At full load this truck cannot climb a part of this road in any gear.",
         }

@@ -70,7 +70,7 @@ impl WhyWords for Spanish {
                 "Las altitudes de este archivo son malas: las pendientes son solo orientativas. Compárelas con las señales."
             }
             Note::HotElsewhere => {
-                "Fuera de las bajadas la carretera desciende donde una frenada fuerte hasta parar superaría el límite de los frenos. Búsquelo en el gráfico y vaya más despacio ahí."
+                "Fuera de las bajadas hay un lugar donde una frenada fuerte hasta parar superaría el límite de los frenos. Búsquelo en el gráfico y vaya más despacio ahí."
             }
             Note::CannotClimb => {
                 "Ni siquiera con el acelerador a fondo puede este camión subir una parte de esta carretera, en ninguna marcha."

@@ -69,7 +69,7 @@ impl WhyWords for French {
                 "Les altitudes de ce fichier sont mauvaises\u{a0}: les pentes sont données à titre indicatif seulement. Vérifiez-les d’après les panneaux."
             }
             Note::HotElsewhere => {
-                "En dehors des descentes, la route descend là où un freinage énergique jusqu’à l’arrêt dépasserait la limite des freins. Cherchez l’endroit dans l’image, et roulez-y moins vite."
+                "En dehors des descentes, il y a un endroit où un freinage énergique jusqu’à l’arrêt dépasserait la limite des freins. Cherchez l’endroit dans l’image, et roulez-y moins vite."
             }
             Note::CannotClimb => {
                 "Même moteur à pleine charge, ce véhicule ne peut pas monter une partie de cette route, quel que soit le rapport."
