@@ -107,8 +107,8 @@ fn pair(profile: &Profile, heights: &[f64], cliffs: &[Cliff]) -> Vec<(usize, usi
         used[i..=j].fill(true);
         taken.push((i, j));
     }
-    taken.sort_unstable();
-    taken
+    let along = ascending(taken.iter().map(|(first, _)| *first as f64));
+    along.into_iter().map(|index| taken[index]).collect()
 }
 
 fn fits(profile: &Profile, heights: &[f64], first: &Cliff, second: &Cliff) -> bool {

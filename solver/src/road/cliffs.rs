@@ -4,6 +4,7 @@
 //! below a bridge terrain data show a hillside. So what counts is not how steep a short stretch is,
 //! which noise can be too, but how much more it rises than the steepest road would.
 
+use crate::order::ascending;
 use std::ops::Range;
 
 /// No road for trucks is steeper than this for long (common practice, no source).
@@ -33,8 +34,8 @@ impl Cliff {
 pub(super) fn find(heights_m: &[f64], span: &Range<usize>, step_m: f64) -> Vec<Cliff> {
     let mut cliffs = find_side(heights_m, span, step_m, true);
     cliffs.extend(find_side(heights_m, span, step_m, false));
-    cliffs.sort_by_key(|cliff| (cliff.from, cliff.to));
-    cliffs
+    let along = ascending(cliffs.iter().map(|cliff| cliff.from as f64));
+    along.into_iter().map(|index| cliffs[index].clone()).collect()
 }
 
 /// Those that rise, or those that fall: the runs with the most height over what a road could have.

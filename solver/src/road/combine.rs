@@ -13,6 +13,7 @@ use super::profile::{cells_in, spans};
 use super::shown::{Mended, Shown};
 use super::survey::unassessed;
 use super::{Parts, Road};
+use crate::order::ascending;
 use std::ops::Range;
 
 /// Lengths over which the two are compared, metres.
@@ -109,6 +110,7 @@ struct Pair<'a> {
 }
 
 /// A stretch on which the two differ by more than both doubts allow.
+#[derive(Clone)]
 struct Disagreement {
     cells: Range<usize>,
     /// How far they are apart at most, metres, and over which length.
@@ -243,10 +245,10 @@ fn median(values: impl Iterator<Item = f64>) -> f64 {
 }
 
 /// Stretches that touch become one.
-fn joined(mut found: Vec<Disagreement>) -> Vec<Disagreement> {
-    found.sort_by_key(|it| it.cells.start);
+fn joined(found: Vec<Disagreement>) -> Vec<Disagreement> {
+    let along = ascending(found.iter().map(|it| it.cells.start as f64));
     let mut joined: Vec<Disagreement> = Vec::new();
-    for it in found {
+    for it in along.into_iter().map(|index| found[index].clone()) {
         match joined.last_mut() {
             Some(last) if it.cells.start <= last.cells.end => {
                 last.cells.end = last.cells.end.max(it.cells.end);
