@@ -72,7 +72,9 @@ test("a road recorded uphill says that it climbs, and is turned where that stand
 test("what could not be assessed comes before the sentence, with the drop that lies in it", async () => {
   const visit = await openRoad(holed, "Holed hill");
   assert.match(await read(visit, "blank"), /^5\.\d km could not be assessed; the road is (39|40|41)\d m lower behind them/);
-  assert.match(await read(visit, "verdict-sentence"), /^On the parts that could be assessed/);
+  // The hill goes on behind it: what is not known is said of the descent too.
+  assert.match(await read(visit, "verdict-sentence"), /^The descent: /);
+  assert.match(await read(visit, "sheet"), /Not assessed: km /);
   assert.ok(await stands(visit, "blank", "verdict-sentence"));
   visit.assertClean();
   await visit.close();

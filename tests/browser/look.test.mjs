@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { dropFile, openDemo, settle, startBrowser } from "./page.mjs";
-import { hill } from "./roads.mjs";
+import { hill, twoHills } from "./roads.mjs";
 import { read } from "./read.mjs";
 
 let browser;
@@ -83,6 +83,11 @@ test("a descent opens to its table, with every gear and stage answered", async (
 
 test("the list stands worst first, or along the road", async () => {
   const visit = await openWorked();
+  await dropFile(visit, "drop-zone", twoHills);
+  await visit.byId("road-name").filter({ hasText: "Two hills" }).waitFor();
+  await settle(visit);
+  const first = visit.byId("descent-row").first().locator("h3");
+  assert.match(await first.innerText(), /2/);
   await visit.byId("order-road").click();
   const numbers = await visit.byId("descent-row").locator("h3").allInnerTexts();
   const sorted = [...numbers].sort((a, b) => a.match(/\d+/) - b.match(/\d+/));

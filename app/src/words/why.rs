@@ -24,8 +24,11 @@ pub trait WhyWords {
         {
             return self.untouched_governs().to_owned();
         }
+        // Where no snubs are told the gear holds it by itself; single places need the service brakes.
+        let alone = advice.snub.is_none() && advice.verdict == Verdict::NeedsServiceBrakes;
+        let verdict = if alone { Verdict::RetarderHolds } else { advice.verdict };
         self.governed_by(
-            advice,
+            &Advice { verdict, ..*advice },
             &format::hold_speed(day.speed_limit_kmh / 3.6, units),
             &format::margin(day.reserve),
             &format::entered_temperature(day.heat_limit_c, units),

@@ -46,6 +46,7 @@ pub fn read(text: &str) -> Result<(TruckSpec, Day), TruckFileError> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::day::Lead;
     use crate::truck::Preset;
 
     #[test]
@@ -55,6 +56,21 @@ mod tests {
             let day = Day { headwind_kmh: -12.5, ..Day::USUAL };
             assert_eq!(read(&write(&truck, &day)), Ok((truck, day)));
         }
+    }
+
+    /// Links lie in messages and bookmarks for years.
+    #[test]
+    fn which_way_leads_is_carried_and_a_link_from_before_means_the_usual_one() {
+        for lead in Lead::ALL {
+            let day = Day { lead, ..Day::USUAL };
+            assert_eq!(read(&write(&Preset::Coach.spec(), &day)), Ok((Preset::Coach.spec(), day)));
+        }
+        let text = write(&Preset::Coach.spec(), &Day::USUAL);
+        let before = text.replace("\"lead\":\"usual\",", "");
+        assert!(before.len() < text.len(), "{text}");
+        assert_eq!(read(&before), Ok((Preset::Coach.spec(), Day::USUAL)));
+        let unknown = text.replace("\"lead\":\"usual\"", "\"lead\":\"fastest\"");
+        assert!(matches!(read(&unknown), Err(TruckFileError::Broken { .. })));
     }
 
     #[test]

@@ -124,6 +124,7 @@ fn header<T: DeserializeOwned>(line: &str) -> Result<T, TruckFileError> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::day::Lead;
     use crate::road::{Place, PlaceKind, PostedLimit};
     use crate::truck::Preset;
 
@@ -136,7 +137,7 @@ mod tests {
             Place { name: "Inn “Nº 2”\n".to_owned(), kind: PlaceKind::Stop, index: 12, off_m: 3.5 };
         ProjectRoad {
             truck: Preset::Tipper26.spec(),
-            day: Day { headwind_kmh: 12.5, ..Day::USUAL },
+            day: Day { headwind_kmh: 12.5, lead: Lead::Untouched, ..Day::USUAL },
             course: Some(1),
             part: Some((10, 400)),
             reversed: true,

@@ -347,7 +347,7 @@ impl EntryWords for German {
     }
     fn lead(&self, lead: Lead) -> &'static str {
         match lead {
-            Lead::Usual => "so schnell, wie es hält",
+            Lead::Usual => "die schnellste",
             Lead::OneGear => "ein Gang",
             Lead::Untouched => "ohne Betriebsbremse",
         }

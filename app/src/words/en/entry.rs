@@ -296,7 +296,7 @@ impl EntryWords for English {
     }
     fn lead(&self, lead: Lead) -> &'static str {
         match lead {
-            Lead::Usual => "as fast as holds",
+            Lead::Usual => "fastest held",
             Lead::OneGear => "one gear",
             Lead::Untouched => "brakes untouched",
         }

@@ -353,7 +353,7 @@ impl EntryWords for Spanish {
     }
     fn lead(&self, lead: Lead) -> &'static str {
         match lead {
-            Lead::Usual => "lo más rápido que se retiene",
+            Lead::Usual => "la más rápida",
             Lead::OneGear => "una sola marcha",
             Lead::Untouched => "sin tocar los frenos",
         }

@@ -359,7 +359,7 @@ impl EntryWords for French {
     }
     fn lead(&self, lead: Lead) -> &'static str {
         match lead {
-            Lead::Usual => "au plus vite qui tienne",
+            Lead::Usual => "la plus rapide",
             Lead::OneGear => "un seul rapport",
             Lead::Untouched => "sans les freins",
         }

@@ -6,7 +6,7 @@ use crate::cab::Know;
 use crate::down;
 use crate::test_roads::road;
 use solver::day::Lead;
-use solver::plan::{Descent, Proof, Touch};
+use solver::plan::{Advice, Descent, Proof, Touch};
 use solver::units::Grade;
 
 /// A gentle hill, a stretch nearly level, and a steep one: a descent in two legs.
@@ -212,6 +212,19 @@ fn an_easing_in_which_the_gear_is_changed_is_not_said_to_be_one_to_stay_in() {
     assert_eq!(easings.count(), 1);
     descent.legs.truncate(1);
     assert_eq!(down::easings(&descent).count(), 2);
+}
+
+/// The deciding gear holds; it is at one place that the service brakes are needed.
+#[test]
+fn a_place_that_needs_the_service_brakes_does_not_make_the_gear_one_that_does_not_hold() {
+    let case = two_hills(Lead::OneGear);
+    let mut held = *only(&case).choice.advice().expect("held");
+    (held.governs, held.proof) = (Governs::Control, Proof::NeedsBrakes);
+    let needs = Advice { verdict: Verdict::NeedsServiceBrakes, ..held };
+    for language in LANGUAGES {
+        let why = |advice: &Advice| language.why_not_faster(advice, &case.day, Metric);
+        assert_eq!(why(&needs), why(&held));
+    }
 }
 
 #[test]
