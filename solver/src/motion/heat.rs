@@ -58,6 +58,15 @@ impl BrakeHeat {
         self
     }
 
+    /// Each group as much warmer as another is above a temperature.
+    #[must_use]
+    pub fn warmer_by(mut self, other: Self, above: Celsius) -> Self {
+        for (temperature, other) in self.temperatures.iter_mut().zip(other.temperatures) {
+            *temperature += other - above.0;
+        }
+        self
+    }
+
     /// Group by group the warmer of the two.
     #[must_use]
     pub fn at_least(mut self, other: Self) -> Self {

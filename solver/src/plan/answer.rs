@@ -287,7 +287,7 @@ pub struct Advice {
     pub proof: Proof,
     /// Gear of the slowest leg; of the only one engaged before the crest and kept to the foot.
     pub gear: Gear,
-    /// Strongest stage needed on the way.
+    /// Strongest stage needed on the slowest leg.
     pub stage: Stage,
     /// Speed to hold on the slowest leg.
     pub speed: MetresPerSecond,

@@ -11,11 +11,15 @@ use super::ground::Ground;
 use super::hill::{Asked, Hill};
 use super::ladder::{Ladder, Rung};
 use super::reach::Reach;
+use crate::constants::GRAVITY;
 use crate::day::{Day, Surface};
 use crate::motion::{Hold, Trip};
 use crate::road::Road;
 use crate::truck::Gear;
 use crate::units::{Grade, Metres, MetresPerSecond};
+
+/// On a slippery road the truck is to be stopped within this, m. Assumed.
+const IN_SIGHT_M: f64 = 100.0;
 
 /// What is asked: this truck, down this stretch.
 pub(super) struct Ask<'a> {
@@ -60,9 +64,15 @@ impl<'a> Ask<'a> {
             reach: Reach::of(trip, road, &stretch),
         };
         if trip.day.surface != Surface::Dry {
-            ask.at_most = ask.dry_speed();
+            ask.at_most = MetresPerSecond(ask.dry_speed().0.min(ask.stopping_speed()));
         }
         ask
+    }
+
+    /// The fastest from which the tyres still stop the truck in sight on what is asked for.
+    fn stopping_speed(&self) -> f64 {
+        let room = (self.trip.day.surface.friction() + self.sustained().grade.0) * GRAVITY;
+        (2.0 * room.max(0.0) * IN_SIGHT_M).sqrt()
     }
 
     /// The speed of the same stretch on a dry road: no slippery one is taken faster.

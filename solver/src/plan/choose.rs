@@ -77,7 +77,13 @@ impl Ask<'_> {
             Chosen::None(..) => MetresPerSecond(0.0),
         };
         let most = self.snubbed_without_limits(approach, ahead, limit);
-        self.snubbed(approach, ahead, limit, (least, most)).map(Chosen::Down)
+        let snubbed = self.snubbed(approach, ahead, limit, (least, most))?;
+        // A faster speed in one gear may still be later at the foot than legs.
+        let sooner = match reserve {
+            Chosen::Down(down) => snubbed.driven.figures.time.0 < down.driven.figures.time.0,
+            Chosen::None(..) => true,
+        };
+        sooner.then_some(Chosen::Down(snubbed))
     }
 
     /// A posted limit makes no other speed faster: with snubs the cooler stretch that it leaves would.
@@ -113,7 +119,7 @@ impl Ask<'_> {
             {
                 return Chosen::Down(down);
             }
-            match self.one_gear(way, approach, ahead, limit) {
+            match self.in_a_gear(way, approach, ahead, limit) {
                 Ok(down) => return Chosen::Down(down),
                 Err(by) => rejected = Some(by),
             }
@@ -126,6 +132,24 @@ impl Ask<'_> {
             }
         }
         self.none(approach, ahead, rejected.unwrap_or(Governs::Control))
+    }
+
+    /// The gear of a way, or where the drive rules that out the one that holds most at its speed.
+    fn in_a_gear(
+        &self,
+        way: Way,
+        approach: &Approach,
+        ahead: &Ahead,
+        limit: Celsius,
+    ) -> Result<Down, Governs> {
+        let driven = self.one_gear(way, approach, ahead, limit);
+        let strongest = self.ladder.rung_at(way.speed).map_or(way.gear, |rung| rung.gear);
+        match driven {
+            Err(_) if strongest != way.gear => {
+                self.one_gear(Way { gear: strongest, ..way }, approach, ahead, limit)
+            }
+            driven => driven,
+        }
     }
 
     fn in_legs(&self, one: &Way, approach: &Approach, ahead: &Ahead, limit: Celsius) -> Option<Down> {
@@ -143,7 +167,10 @@ impl Ask<'_> {
             Hold { from: part.from, to: part.slows_from, gear, speed: part.rung.speed, snub: None }
         });
         let driven = self.drive(approach, holds.collect(), ahead, limit)?;
-        self.down(*one, parts, driven, limit).ok()
+        let down = self.down(*one, parts, driven, limit).ok()?;
+        // No minute is worth a worse word.
+        let alone = self.touches(&[self.hold(one.gear, one.speed, None)]);
+        (proof(&down.touches) <= proof(&alone)).then_some(down)
     }
 
     /// What is said to be held must be held on the way too: in curves, in thicker air, and on every pitch
@@ -151,20 +178,21 @@ impl Ask<'_> {
     fn down(&self, way: Way, parts: Vec<Part>, driven: Driven, limit: Celsius) -> Result<Down, Governs> {
         let held = way.verdict <= Verdict::LittleInReserve;
         let touches = self.touches(&driven.holds);
-        let touched_k =
-            if held { self.touched_k(&touches, &driven.holds) } else { self.unevenness_k(&driven.holds) };
+        let (touched_k, left) = if held { self.touched(&touches, &driven) } else { self.uneven(&driven) };
         let figures = &driven.figures;
         if figures.hottest_after_stop.0 + touched_k > limit.0 {
             return Err(Governs::Heat);
         }
         // On snow and ice nobody should count on the service brakes.
-        if self.trip.day.retarding_share() <= 0.0 && proof(&touches) == Proof::NeedsBrakes {
+        if self.trip.day.retarding_share() <= 0.0 && proof(&touches) != Proof::Holds {
             return Err(Governs::Grip);
         }
         let warmed = figures.hottest.0 - driven.at_crest.0 + touched_k;
         if held && (figures.service_share() > MOST_SERVICE || warmed > ALL_TOUCHES_K) {
             return Err(if self.reach.slowest_curve < way.speed { Governs::Curve } else { Governs::Control });
         }
+        let mut driven = driven;
+        driven.at_foot.brakes = driven.at_foot.brakes.warmer_by(left, self.trip.day.air());
         Ok(Down { way, parts, driven, touches, touched_k })
     }
 

@@ -4,17 +4,16 @@ use super::answer::{Advice, Choice, Descent, Relief, Snub, Steepest, Verdict};
 use super::approach::Approach;
 use super::ask::{Ask, Way};
 use super::choose::{Chosen, Down, snub_to};
-use super::drive::Figures;
+use super::drive::{Ahead, Figures};
 use super::free_run::{HELD, Held, NEEDED, RUNS_AWAY};
-use super::hill::joules_per_kelvin;
 use super::ladder::Ladder;
 use super::stages::stage_spans;
 use super::table::table;
 use super::ways::{ChangeHow, Leg, LegChange, Proof, Touch, WayDown};
-use crate::motion::{BrakeHeat, Hold, Run, crawl};
+use crate::motion::{Hold, crawl};
 use crate::road::Road;
 use crate::truck::Stage;
-use crate::units::{Celsius, Grade, Joules, Metres, Newtons, Seconds, Watts};
+use crate::units::{Celsius, Grade, Joules, Metres, Newtons, Seconds};
 
 /// A snub takes about 3 s.
 const SNUB_TIME: f64 = 3.0;
@@ -36,12 +35,13 @@ pub(super) fn choice(ask: &Ask<'_>, chosen: &Chosen) -> Choice {
 fn advice(ask: &Ask<'_>, down: &Down) -> Advice {
     let Down { way, driven, .. } = down;
     let margin = margin(ask, way);
-    let stage = driven.holds.iter().map(|hold| stage_of(ask, hold)).max().unwrap_or(Stage::OFF);
     let proof = proof(&down.touches);
     let held = way.verdict <= Verdict::LittleInReserve;
     let verdict = if held && proof == Proof::NeedsBrakes { Verdict::NeedsServiceBrakes } else { way.verdict };
-    let Figures { hottest, hottest_after_stop, holding_work, service_work, time } = driven.figures;
+    let Figures { holding_work, service_work, time, .. } = driven.figures;
+    let warmer = Celsius(down.touched_k);
     let slowest = slowest(&driven.holds);
+    let stage = stage_of(ask, &slowest);
     Advice {
         verdict,
         proof,
@@ -51,8 +51,8 @@ fn advice(ask: &Ask<'_>, down: &Down) -> Advice {
         engine_speed: ask.trip.truck.engine_speed(slowest.gear, slowest.speed),
         margin,
         governs: way.governs,
-        hottest,
-        hottest_after_stop,
+        hottest: driven.figures.hottest + warmer,
+        hottest_after_stop: driven.figures.hottest_after_stop + warmer,
         touched_k: down.touched_k,
         holding_work,
         service_work,
@@ -61,7 +61,7 @@ fn advice(ask: &Ask<'_>, down: &Down) -> Advice {
     }
 }
 
-fn slowest(holds: &[Hold]) -> Hold {
+pub(super) fn slowest(holds: &[Hold]) -> Hold {
     let mut slowest = holds[0];
     for hold in holds {
         if hold.speed < slowest.speed {
@@ -136,7 +136,7 @@ fn snub(ask: &Ask<'_>, way: &Way, work: Joules) -> Option<Snub> {
 /// Everything that is told of a descent; the other choices are the caller's.
 pub(super) fn descent(
     ask: &Ask<'_>,
-    approach: &Approach,
+    (approach, ahead): (&Approach, &Ahead),
     number: usize,
     chosen: &Chosen,
     choice: Choice,
@@ -169,7 +169,7 @@ pub(super) fn descent(
         reliefs: reliefs(ask),
         legs: down.map_or(Vec::new(), |down| legs(ask, down)),
         one_gear: down.map(|down| way_down(ask, down, &down.way)),
-        untouched: down.and_then(|down| Some(way_down(ask, down, &ask.untouched()?))),
+        untouched: down.and_then(|down| untouched(ask, down, approach, ahead)),
         touches: down.map_or(Vec::new(), |down| down.touches.clone()),
         change: ask.change(&choice, approach),
         carried: None,
@@ -211,6 +211,15 @@ fn way_down(ask: &Ask<'_>, down: &Down, way: &Way) -> WayDown {
     WayDown { gear: way.gear, stage: stage_of(ask, &hold), speed: way.speed, time }
 }
 
+/// Gear and speed that no recorded pitch touches; a faster one than told is driven first, since heat may
+/// bind it.
+fn untouched(ask: &Ask<'_>, down: &Down, approach: &Approach, ahead: &Ahead) -> Option<WayDown> {
+    let way = ask.untouched()?;
+    let limit = Celsius(ask.trip.day.heat_limit_c);
+    let slower = way.speed <= slowest(&down.driven.holds).speed;
+    (slower || ask.one_gear(way, approach, ahead, limit).is_ok()).then(|| way_down(ask, down, &way))
+}
+
 /// The time that holds take one after the other.
 fn reckoned(ask: &Ask<'_>, holds: &[Hold]) -> f64 {
     let mut hold = holds.iter().peekable();
@@ -222,46 +231,6 @@ fn reckoned(ask: &Ask<'_>, holds: &[Hold]) -> f64 {
         ask.road.step_m() / ask.reach.cap(cell).min(speed)
     };
     (0..ask.hill.cells()).map(pace).sum()
-}
-
-impl Ask<'_> {
-    /// Where the truck gains speed with the full stage.
-    pub(super) fn touches(&self, holds: &[Hold]) -> Vec<Touch> {
-        holds.iter().flat_map(|hold| self.hill.touches(&self.ladder, &held(hold))).collect()
-    }
-
-    /// By how much more than the filtered heights, along which it is driven, the road as felt warms brakes
-    /// that hold the truck, K.
-    pub(super) fn unevenness_k(&self, holds: &[Hold]) -> f64 {
-        let rolling = self.trip.truck.spec().rolling_resistance;
-        let more = |hold: &Hold| {
-            let held = self.ladder.held(hold.gear, hold.speed, 0.0) * self.hill.step_m;
-            let (from, to) = (hold.from - self.hill.from, hold.to - self.hill.from);
-            let cells = self.hill.fine[from..to].iter().zip(&self.road.grades()[hold.from..hold.to]);
-            let left = |push: f64| (push - held).max(0.0);
-            cells.map(|(fine, grade)| left(*fine) - left(-(grade + rolling) * self.hill.step_m)).sum::<f64>()
-        };
-        let height_m = holds.iter().map(more).sum::<f64>().max(0.0);
-        height_m * self.trip.weight().0 / joules_per_kelvin(self.trip)
-    }
-
-    /// What touches warm the brakes by, all together, cooling counted, K.
-    pub(super) fn touched_k(&self, touches: &[Touch], holds: &[Hold]) -> f64 {
-        let (trip, air) = (self.trip, self.trip.day.air());
-        let speed = slowest(holds).speed;
-        let mut brakes = BrakeHeat::uniform(air);
-        let (mut most, mut at) = (0.0, self.stretch.from as f64 * self.road.step_m());
-        for touch in touches {
-            let rested = (touch.from.0 - at).max(0.0) / speed.0;
-            brakes = brakes.after(trip, Watts(0.0), speed, Seconds(rested));
-            let time = (touch.to.0 - touch.from.0).max(self.road.step_m()) / speed.0;
-            let power = touch.kelvin * joules_per_kelvin(trip) / time;
-            brakes = brakes.after(trip, Watts(power), speed, Seconds(time));
-            most = f64::max(most, brakes.hottest(trip).0 - air.0);
-            at = touch.to.0;
-        }
-        most
-    }
 }
 
 fn steepest(road: &Road, from: usize, to: usize) -> Vec<Steepest> {
@@ -292,17 +261,4 @@ fn reliefs(ask: &Ask<'_>) -> Vec<Relief> {
         }
     }
     found
-}
-
-/// The figures of the chosen way as the run along the whole road has them.
-pub(super) fn as_driven(road: &Road, run: &Run, descent: &mut Descent) {
-    let before = descent.from.checked_sub(1).map_or(Seconds(0.0), |cell| run.samples[cell].time);
-    let figures = Figures::of(road, descent.from, &run.samples[descent.from..descent.to], before);
-    if let Choice::Held(advice) = &mut descent.choice {
-        advice.hottest = figures.hottest;
-        advice.hottest_after_stop = figures.hottest_after_stop;
-        advice.holding_work = figures.holding_work;
-        advice.service_work = figures.service_work;
-        advice.time = figures.time;
-    }
 }

@@ -57,7 +57,8 @@ impl Hill<'_> {
         let place = |cell: usize| Metres((self.from + cell) as f64 * self.step_m);
         let mean: f64 = self.pushes[gained.from..gained.peak].iter().sum();
         let fall: f64 = self.fine[gained.from..gained.peak].iter().sum();
-        let length_m = (gained.peak - gained.from) as f64 * self.step_m;
+        let (from, to) = (self.from + gained.from, self.from + gained.peak);
+        let length_m = (to - from) as f64 * self.step_m;
         let rolling = self.trip.truck.spec().rolling_resistance;
         Touch {
             from: place(gained.from),
@@ -65,7 +66,8 @@ impl Hill<'_> {
             kelvin: gained.height_m * self.trip.weight().0 / joules_per_kelvin(self.trip),
             gains: MetresPerSecond(gained.most),
             grade: crate::units::Grade(-(fall / length_m + rolling)),
-            certain: self.ground.stands_out(fall - mean, length_m),
+            // What not even the average is held on is no matter of a pitch.
+            certain: mean > gained.held_m || self.ground.stands_out(fall - mean, from, to),
         }
     }
 
@@ -91,6 +93,7 @@ impl Hill<'_> {
                 to: cell,
                 peak: cell,
                 most: 0.0,
+                held_m: 0.0,
                 height_m: 0.0,
                 sum_m: 0.0,
             });
@@ -99,6 +102,7 @@ impl Hill<'_> {
             gained.height_m = gained.height_m.max(gained.sum_m);
             if speed - hold > gained.most {
                 (gained.most, gained.peak) = (speed - hold, cell + 1);
+                gained.held_m = (cell + 1 - gained.from) as f64 * at_hold;
             }
             if speed <= hold {
                 let whole = now.take();
@@ -121,6 +125,8 @@ struct Gained {
     peak: usize,
     /// By how much at most, m/s.
     most: f64,
+    /// What is held at the hold speed up to the peak, m of height.
+    held_m: f64,
     /// Height that the service brakes would take to hold it, m.
     height_m: f64,
     sum_m: f64,

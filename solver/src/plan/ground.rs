@@ -15,8 +15,11 @@ const BESIDE_M: f64 = 200.0;
 const NO_ROAD_M: f64 = 100.0;
 
 /// …no road for trucks is steeper than this (common practice, no source). Heights that are, are those of
-/// the ground beside it, and so may be all pitches of the file.
+/// the ground beside it…
 const NO_ROAD: f64 = 0.20;
+
+/// …and so may be what pitches lie within this of them, m. Assumed.
+const BESIDE_WALL_M: f64 = 500.0;
 
 /// Height is more than the heights' doubt beyond this many σ.
 const SIGMAS: f64 = 6.0;
@@ -29,8 +32,8 @@ pub(super) struct Ground {
     down: Vec<f64>,
     /// σ of a height difference, m, for a number of cells: see [`Road::doubt`].
     doubt: Doubt,
-    /// Nowhere is it steeper than a road can be: its pitches may be those of the road.
-    believed: bool,
+    /// Cells from which on it is steeper than a road can be.
+    walls: Vec<usize>,
 }
 
 impl Ground {
@@ -66,8 +69,9 @@ impl Ground {
         }
         let width = cells(NO_ROAD_M, step_m);
         let steepest = NO_ROAD * width as f64 * step_m;
-        let believed = down.windows(width + 1).all(|all| (all[width] - all[0]).abs() <= steepest);
-        Self { step_m, down, doubt: road.doubt(), believed }
+        let is_wall = |cell: &usize| (down[cell + width] - down[*cell]).abs() > steepest;
+        let walls = (0..down.len().saturating_sub(width)).filter(is_wall).collect();
+        Self { step_m, down, doubt: road.doubt(), walls }
     }
 
     pub(super) fn step_m(&self) -> f64 {
@@ -100,9 +104,15 @@ impl Ground {
         self.falls(from, to, FINE_M - self.step_m)
     }
 
-    /// Whether so much height over a length is more than heights of this road may be off.
-    pub(super) fn stands_out(&self, height_m: f64, length_m: f64) -> bool {
-        self.believed && height_m > SIGMAS * self.doubt.usual_sigma_m(length_m)
+    /// Whether so much height between two grid points is more than heights of this road may be off.
+    pub(super) fn stands_out(&self, height_m: f64, from: usize, to: usize) -> bool {
+        let length_m = (to - from) as f64 * self.step_m;
+        if height_m <= SIGMAS * self.doubt.usual_sigma_m(length_m) {
+            return false;
+        }
+        let beside = cells(BESIDE_WALL_M, self.step_m);
+        let first = self.walls.partition_point(|wall| *wall + beside < from);
+        self.walls.get(first).is_none_or(|wall| *wall > to + beside)
     }
 }
 

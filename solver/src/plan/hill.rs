@@ -13,6 +13,9 @@ use crate::motion::Trip;
 /// some 16 m of height.
 pub(super) const TOUCH_K: f64 = 15.0;
 
+/// …and no more than this share of what the hill falls: a small hill is not to fit into the bucket. Assumed.
+const FREE_SHARE: f64 = 0.2;
+
 /// The gear is chosen on grades over this length, m, and never on more than half of the hill. Two
 /// recordings of one road differ by 1.6 points of grade over 500 m, by 1.0 over 1 km, and by less over
 /// this; what is steeper for less is seen by the free run.
@@ -59,7 +62,8 @@ impl<'a> Hill<'a> {
             step_m,
             pushes: less(ground.falls(from, to, over_m)),
             fine: less(ground.fine(from, to)),
-            bound_m: TOUCH_K * joules_per_kelvin(trip) / trip.weight().0,
+            bound_m: (TOUCH_K * joules_per_kelvin(trip) / trip.weight().0)
+                .min(FREE_SHARE * ground.fall(from, to).max(0.0)),
         }
     }
 
@@ -135,8 +139,8 @@ impl Buckets {
         if self.pitch.0 <= 0.0 {
             (self.pitch, self.excess) = ((0.0, cell + 1), 0.0);
         } else if self.pitch.0 > hill.bound_m {
-            let length_m = (cell + 1 - self.pitch.1) as f64 * hill.step_m;
-            if hill.ground.stands_out(self.excess, length_m) {
+            let (from, to) = (hill.from + self.pitch.1, hill.from + cell + 1);
+            if hill.ground.stands_out(self.excess, from, to) {
                 return Some(self.pitch.1);
             }
         }

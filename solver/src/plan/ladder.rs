@@ -81,7 +81,7 @@ impl<'a> Ladder<'a> {
 
     fn rung(&self, gear: Gear, speed: MetresPerSecond) -> Rung {
         let here = self.parts(gear, speed);
-        let above = self.parts(gear, above(speed));
+        let above = self.parts_above(gear, speed, here);
         let least = |reserve: f64| sum(here, reserve).min(sum(above, reserve));
         let by_gear = here.0.min(above.0);
         Rung { speed, gear, holds: least(0.0), with_reserve: least(self.trip.day.reserve), by_gear }
@@ -90,12 +90,22 @@ impl<'a> Ladder<'a> {
     /// What a gear holds at a speed and a little above it, whichever is less: nothing that slips away
     /// when the truck has got a little faster is counted on.
     pub(super) fn holds(&self, gear: Gear, speed: MetresPerSecond, reserve: f64) -> f64 {
-        self.held(gear, speed, reserve).min(self.held(gear, above(speed), reserve))
+        let here = self.parts(gear, speed);
+        sum(here, reserve).min(sum(self.parts_above(gear, speed, here), reserve))
     }
 
     /// Fall that gear and air hold at a speed, m for each metre of road.
     pub(super) fn held(&self, gear: Gear, speed: MetresPerSecond, reserve: f64) -> f64 {
         sum(self.parts(gear, speed), reserve)
+    }
+
+    /// The parts a little above a speed. Where the stage would only there pass the grip of the driven axles it
+    /// still gives what they grip.
+    fn parts_above(&self, gear: Gear, speed: MetresPerSecond, here: (f64, f64)) -> (f64, f64) {
+        let (held, air) = self.parts(gear, above(speed));
+        let full = self.trip.holding(gear, self.stage, above(speed), self.air);
+        let slips = full > self.trip.grip_for_retarding(ON_GRADE) && !self.stage.is_off();
+        (if slips { held.max(here.0) } else { held }, air)
     }
 
     /// The parts of gear and air.

@@ -5,6 +5,7 @@
 //! retarder alone brings the speed down in time and the truck does not run away while the gear is out.
 
 use super::ask::{Ask, Way};
+use super::free_run::{HELD, Held};
 use super::hill::Buckets;
 use super::ladder::Rung;
 use crate::constants::{GRAVITY, LEAST_SLOWING, SPEED_SLACK};
@@ -28,6 +29,9 @@ const EASING: f64 = 0.02;
 /// A leg is held on the average with the bucket this full at most: an even hill is not cut into legs each
 /// of which just fits. Assumed.
 const FILLED: f64 = 0.2;
+
+/// Up a gear only where it holds the truck over this, m. Assumed.
+const BEHIND_M: f64 = 500.0;
 
 /// Most speeds that are tried.
 const MOST_RUNGS: usize = 16;
@@ -171,9 +175,6 @@ impl<'s, 'a> Search<'s, 'a> {
     /// `None` where it may not.
     fn changes(&self, at: usize, before: usize, after: usize) -> Option<usize> {
         let (fast, slow) = (&self.rungs[before], &self.rungs[after]);
-        if slow.speed > fast.speed {
-            return Some(at);
-        }
         let step_m = self.ask.hill.step_m;
         let trip = self.ask.trip;
         let spec = trip.truck.spec();
@@ -183,6 +184,9 @@ impl<'s, 'a> Search<'s, 'a> {
         let here = fall_of(at.saturating_sub(1));
         if here * GRAVITY * open > SPEED_SLACK {
             return None;
+        }
+        if slow.speed > fast.speed {
+            return self.holds_behind(at, slow).then_some(at);
         }
         let by_hand = spec.transmission == Transmission::Manual;
         let mut speed = slow.speed.0;
@@ -203,6 +207,14 @@ impl<'s, 'a> Search<'s, 'a> {
             speed = (speed * speed + 2.0 * slowing * step_m).sqrt();
         }
         Some(cell)
+    }
+
+    /// Whether the truck is held in the higher gear on the first stretch behind a change up.
+    fn holds_behind(&self, at: usize, rung: &Rung) -> bool {
+        let hill = &self.ask.hill;
+        let to = (at + (BEHIND_M / hill.step_m) as usize).min(hill.cells());
+        let held = Held { from: hill.from + at, to: hill.from + to, gear: rung.gear, speed: rung.speed };
+        hill.gains_at_most(&self.ask.ladder, &held, HELD)
     }
 
     fn backwards(&self, best: &[Vec<Option<Best>>]) -> Option<Vec<Part>> {

@@ -25,6 +25,7 @@ mod reach;
 mod stages;
 mod table;
 mod totals;
+mod touched;
 mod ways;
 
 pub use answer::{
@@ -37,6 +38,7 @@ pub use stages::StageSpan;
 pub(crate) use stages::stage_spans;
 pub use table::{GearRow, Table, table};
 pub use totals::Totals;
+pub(crate) use touched::warm;
 pub use ways::{ChangeHow, Leg, LegChange, Proof, Touch, WayDown};
 
 use crate::day::{Day, ServiceBrakes};
@@ -88,9 +90,10 @@ pub fn plan(
     }
     let holds: Vec<Hold> = told.iter().flat_map(Descent::holds).collect();
     let start = start_state(trip, road);
-    let run = Run::along(trip, road, 0, road.cells(), &holds, start);
+    let mut run = Run::along(trip, road, 0, road.cells(), &holds, start);
+    touched::warm(trip, road, &mut run, &told);
     for descent in &mut told {
-        describe::as_driven(road, &run, descent);
+        touched::as_driven(road, &run, descent);
     }
     let lanes = Lanes::of(trip, road, &run, &told);
     let curves = curves_between(trip, road, 0, road.cells());
@@ -176,7 +179,8 @@ impl<'a> Way<'a> {
             ServiceBrakes::InReserve => (reserve, in_reserve),
             ServiceBrakes::MaySnub => (snubs.unwrap_or(reserve), snubbing),
         };
-        let mut descent = describe::descent(ask, &self.approach, index + 1, &chosen, choice);
+        let mut descent =
+            describe::descent(ask, (&self.approach, &self.ahead(index)), index + 1, &chosen, choice);
         (descent.in_reserve, descent.snubbing, descent.heavier) = (in_reserve, snubbing, heavier);
         self.go_on(index, &chosen);
         descent

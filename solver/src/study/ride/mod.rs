@@ -13,7 +13,7 @@ pub use lanes::RideLanes;
 
 use crate::day::Day;
 use crate::motion::{Run, Trip};
-use crate::plan::{Choice, Plan, start_state};
+use crate::plan::{Choice, Plan, start_state, warm};
 use crate::road::Road;
 use crate::truck::Truck;
 use crate::units::{Celsius, Grade, Joules, Metres, MetresPerSecond, Seconds};
@@ -99,7 +99,9 @@ pub fn ride(road: &Road, truck: &Truck, day: &Day, plan: &Plan, slip: Slip) -> O
     let setting = Setting::of(road, Trip { truck, day }, plan, slip)?;
     let trip = setting.trip_on(0);
     let start = start_state(trip, road);
-    let run = Run::by_card_then(trip, road, &setting.caps, &setting.holds, start, setting.then());
+    let mut run = Run::by_card_then(trip, road, &setting.caps, &setting.holds, start, setting.then());
+    // Pitches as recorded warm the brakes on this ride as on that of the plan.
+    warm(trip, road, &mut run, &plan.descents);
     let end = end(road, plan, &setting, &run);
     Some((end, RideLanes::of(road, plan, &setting, &run)))
 }
