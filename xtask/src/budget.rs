@@ -1,7 +1,7 @@
 //! Size budgets: what a first visit loads, compressed as a host would (brotli, quality 11).
 //!
 //! The limits are our own. A phone in a lay-by with a poor connection (about 1 Mbit/s) has the
-//! page in less than four seconds at 468 KB. They were 350 KB for all and 220 KB for the
+//! page in a little over four seconds at 515 KB. They were 350 KB for all and 220 KB for the
 //! page until it learnt to show retarders of every kind, what is sure, what if, the evidence, the
 //! card, trucks of one's own, places and two roads, and until the demo was counted: see DEVELOPERS.md.
 //! What is loaded when the first answer stands (the study worker, what keeps the page for use
@@ -12,21 +12,22 @@ use std::{collections::BTreeSet, fs, path::Path};
 
 /// Kilobytes here are 1000 bytes: the stricter reading.
 const KB: usize = 1000;
-const FIRST_LOAD_KB: usize = 488;
-const PAGE_MODULE_KB: usize = 332;
-const WORKER_MODULE_KB: usize = 110;
-const STUDY_MODULE_KB: usize = 166;
+const FIRST_LOAD_KB: usize = 515;
+const PAGE_MODULE_KB: usize = 337;
+/// Raised from 110 with the plan that is driven and proved, and with what is a road.
+const WORKER_MODULE_KB: usize = 121;
+const STUDY_MODULE_KB: usize = 184;
 const SERVICE_WORKER_KB: usize = 4;
 const MANIFEST_KB: usize = 1;
 /// The page as one file, as it lies on a stick, in the language that makes it largest. Raised from
-/// 2,700 when the other languages began to be counted: three of them are above that.
-const ONE_FILE_KB: usize = 2_800;
+/// 2,700 when the other languages began to be counted, and from 2,800 with the plan in legs.
+const ONE_FILE_KB: usize = 2_950;
 /// The teaching roads, each of which is fetched by itself.
 const LESSONS_KB: usize = 25;
 
 /// The class view, a page of its own: its module, and all of it as one file; of every language.
 const CLASS_MODULE_KB: usize = 255;
-const CLASS_FILE_KB: usize = 2_600;
+const CLASS_FILE_KB: usize = 2_620;
 
 /// Beginnings of files that are named in the page but loaded only when the first answer stands.
 const LATER: [&str; 2] = ["study-", "evidence-"];
