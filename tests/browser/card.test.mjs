@@ -3,8 +3,9 @@
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
-import { openDemo, openPage, phone, settle, startBrowser } from "./page.mjs";
+import { dropFile, openDemo, openPage, phone, settle, startBrowser } from "./page.mjs";
 import { pages, read } from "./read.mjs";
+import { easing } from "./roads.mjs";
 
 let browser;
 before(async () => {
@@ -51,10 +52,22 @@ test("the card has gear, stage and speed of each descent, both units, places, or
   const text = await read(visit, "sheet");
   const rows = visit.byId("sheet").locator("tbody tr:not(.leg)");
   assert.equal(await rows.count(), await visit.byId("descent-row").count());
-  for (const expected of [/km 10\.\d – 22\.\d/, /mile 6\.\d – 13\.\d/, /km\/h/, /mph/, /From km 19\.\d \(mile 12\.\d\) on/, /service brakes are needed at: km 19/]) assert.match(text, expected);
+  for (const expected of [/km 10\.\d – 22\.\d/, /mile 6\.\d – 13\.\d/, /km\/h/, /mph/, /Retarder holds it\./]) assert.match(text, expected);
   for (const expected of [/Brake check area/, /Escape ramp/, /Before the crest/, /If it gets away/, /not permission to descend/]) {
     assert.match(text, expected);
   }
+  visit.assertClean();
+  await visit.close();
+});
+
+test("the card has a row for each change of gear on the hill", async () => {
+  const visit = await openDemo(browser);
+  await dropFile(visit, "drop-zone", easing);
+  await visit.byId("sheet").filter({ hasText: "Steep, then easing" }).waitFor();
+  await settle(visit);
+  const text = await read(visit, "sheet");
+  for (const expected of [/gear 5/i, /From km [56]\.\d \(mile [34]\.\d\) on/]) assert.match(text, expected);
+  assert.equal(await visit.byId("sheet").locator("tbody tr.leg").count(), 1);
   visit.assertClean();
   await visit.close();
 });

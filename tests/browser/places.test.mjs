@@ -107,7 +107,7 @@ test("a posted limit slows its stretch, may decide the gear, and is gone when it
   await row.locator(".kind-caution").filter({ hasText: "sign says" }).waitFor({ state: "detached" });
   await settle(visit);
   await visit.byId("sheet").filter({ hasText: "Posted 20 km/h, km 10.7 – 22.0" }).waitFor();
-  const first = visit.byId("descent-row").filter({ hasText: /2[01]\skm\/h/ });
+  const first = visit.byId("descent-row").filter({ hasText: /20\skm\/h/ });
   assert.ok(await first.count(), "the first descent is held to the limit posted on it");
   assert.ok((await visit.page.locator(".road-view path.posted").getAttribute("d")).length > 10);
   await fill(row, "to", "9");

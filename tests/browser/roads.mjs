@@ -41,6 +41,9 @@ function track(name, pieces, { start = 900, from = 0, homewards = false } = {}) 
 /** 2 km level, 5 km of 8 % down, 2 km level. */
 export const hill = roadFile("Test hill", [[2000, 0], [5000, -0.08], [2000, 0]]);
 
+/** A steep hill that goes on gently: the gear is changed up on it. */
+export const easing = roadFile("Steep, then easing", [[1000, 0], [4000, -0.08], [5000, -0.035], [1000, 0]]);
+
 /** Two descents with a climb between them, the second the worse. */
 export const twoHills = roadFile("Two hills", [[1000, 0], [3000, -0.05], [1500, 0.05], [3000, -0.08], [1000, 0]]);
 
