@@ -54,5 +54,8 @@ pub const SPEED_SLACK: f64 = 5.0 / 3.6;
 /// Assumed; the gearbox itself takes less (`Transmission::shift_time`).
 pub const DRIVER_SHIFT_TIME: f64 = 2.0;
 
+/// Time that a snub takes, s: about 3 (SNUB).
+pub const SNUB_TIME: f64 = 3.0;
+
 /// Slowest road speed that the run considers, m/s: below it the truck is as good as standing.
 pub const WALKING_SPEED: f64 = 1.0;

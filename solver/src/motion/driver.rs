@@ -5,7 +5,7 @@ use super::forces::{Air, Trip};
 use super::fuel::fuel_power;
 use super::ledger::Ledger;
 use super::step::{Hold, Sample, Shift, State};
-use crate::constants::{SPEED_SLACK, WALKING_SPEED};
+use crate::constants::{SNUB_TIME, SPEED_SLACK, WALKING_SPEED};
 use crate::truck::{Gear, Stage, Warmth};
 use crate::units::{Grade, Joules, Metres, MetresPerSecond, Newtons, Seconds, Watts};
 
@@ -28,9 +28,6 @@ const REVVED_OUT: f64 = 0.97;
 
 /// Above its lowest useful speed by this factor the engine takes a higher gear again. Assumed.
 const TURNS_AGAIN: f64 = 1.1;
-
-/// A snub takes about 3 s (SNUB).
-const SNUB_S: f64 = 3.0;
 
 /// Within this of its cap, m/s, the truck cruises.
 const AT_CAP: f64 = 0.3;
@@ -282,7 +279,7 @@ impl Driver<'_> {
         if !(self.state.snubbing || begins) {
             return rolled.min(hold.0);
         }
-        let slowing = (hold.0 - to.0) / SNUB_S;
+        let slowing = (hold.0 - to.0) / SNUB_TIME;
         let next = (v * v - 2.0 * slowing * way).max(0.0).sqrt();
         self.state.snubbing = next > to.0;
         next.max(to.0)

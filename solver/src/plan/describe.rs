@@ -10,13 +10,11 @@ use super::ladder::Ladder;
 use super::stages::stage_spans;
 use super::table::table;
 use super::ways::{ChangeHow, Leg, LegChange, Proof, Touch, WayDown};
+use crate::constants::SNUB_TIME;
 use crate::motion::{Hold, crawl};
 use crate::road::Road;
 use crate::truck::Stage;
 use crate::units::{Celsius, Grade, Joules, Metres, Newtons, Seconds};
-
-/// A snub takes about 3 s.
-const SNUB_TIME: f64 = 3.0;
 
 /// Lengths over which the steepest grade of a descent is told, m.
 const STEEPEST_OVER: [f64; 3] = [100.0, 500.0, 1_000.0];
