@@ -38,7 +38,7 @@ const CHANGES: [(Change, Option<f64>, Option<f64>); 6] = [
     (Change::Steeper, Some(0.4), Some(3.4)),
     (Change::Wet, None, Some(0.9)),
     (Change::Weaker, Some(0.4), Some(1.7)),
-    (Change::Curve, Some(1.6), Some(0.4)),
+    (Change::Curve, Some(1.6), None),
     // At 10,000 cases 0.2 % are faster.
     (Change::HotBrakes, None, None),
 ];

@@ -8,7 +8,7 @@ use solver::road::PlaceKind;
 use solver::study::{
     Adjustment, DescentSureness, Input, Lost, Measured, NotMeasured, Reach, SlowFor, Slowing,
 };
-use solver::truck::AxlePlace;
+use solver::truck::{AxlePlace, BrakeKind, SLACK_STROKE, stroke_limit_at};
 use solver::units::{Metres, MetresPerSecond};
 
 /// Words of a study.
@@ -144,9 +144,18 @@ pub trait StudyWords: PlanWords + RoadsideWords {
             let over = format!(", {}", self.heat_step(HeatStep::OverLimit));
             self.out_of_adjustment(self.axles(it.place), &heat, if it.kept { "" } else { &over })
         };
-        std::iter::once(self.half_braked().to_owned()).chain(all.iter().map(one)).collect()
+        let has = |brake: BrakeKind| all.iter().any(|it| it.brake == brake);
+        let at = |cold_in: f64| format::temperature(stroke_limit_at(cold_in).0, units);
+        let drums = has(BrakeKind::Drum).then(|| {
+            self.long_stroke(&at(SLACK_STROKE), &at(SLACK_STROKE - 0.125), &at(SLACK_STROKE - 0.25))
+        });
+        let discs = has(BrakeKind::Disc).then(|| self.half_braked().to_owned());
+        drums.into_iter().chain(discs).chain(all.iter().map(one)).collect()
     }
-    /// What is taken to be the case.
+    /// What is taken to be the case with drums: at which temperature a cold stroke of 1¾ in reaches the limit of 2 in,
+    /// and one of 1⅝ and 1½.
+    fn long_stroke(&self, at: &str, shorter: &str, short: &str) -> String;
+    /// What is taken to be the case with discs.
     fn half_braked(&self) -> &'static str;
     /// How hot a group would be after a hard stop, and whether that is over the limit.
     fn out_of_adjustment(&self, axles: &str, heat: &str, over: &str) -> String;

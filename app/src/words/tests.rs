@@ -177,7 +177,7 @@ fn how_sure_it_is_is_told_in_runs() {
     let text = words().sure(&sure, 256, Metric).join(" ");
     assert!(text.contains("held the speed in all 256.") && text.contains("in 12 of 256."), "{text}");
     assert!(text.contains("between 105\u{a0}°C and 150\u{a0}°C"), "{text}");
-    assert!(text.contains("from how well the brakes cool, then the mass."), "{text}");
+    assert!(text.contains("from how much heat the brakes store and give off, then the mass."), "{text}");
 }
 
 #[test]

@@ -13,7 +13,7 @@ use super::{Origin, Row, Status, near, number};
 use crate::trucks::{HORSEPOWER, MPH, POUND, preset, truck};
 use solver::day::Day;
 use solver::motion::{BrakeHeat, HeatLump, Trip};
-use solver::truck::{Preset, Truck};
+use solver::truck::{AxleGroup, AxlePlace, Preset, Truck};
 use solver::units::{Celsius, Grade, MetresPerSecond, Seconds, Watts};
 
 /// °F.
@@ -32,12 +32,14 @@ fn celsius(fahrenheit: f64) -> Celsius {
     Celsius((fahrenheit - 32.0) / 1.8)
 }
 
-/// The five axles of the preset as one lump at a road speed.
+/// Five axles of drums as one lump at a road speed, each cooling as a trailer's: the plan takes the source's law as it
+/// is for those, and lets the tractor's cool better (RECOVER).
 fn whole_truck(truck: &Truck, mph: f64) -> HeatLump {
-    let groups = &truck.spec().axle_groups;
+    let groups = truck.spec().axle_groups.iter().map(|it| AxleGroup { place: AxlePlace::Trailer, ..*it });
+    let groups: Vec<AxleGroup> = groups.collect();
     let speed = MetresPerSecond(mph * MPH);
     HeatLump {
-        capacity: groups.iter().map(|g| g.heat_capacity()).sum(),
+        capacity: groups.iter().map(AxleGroup::heat_capacity).sum(),
         cooling: groups.iter().map(|g| g.cooling(speed)).sum(),
     }
 }

@@ -77,7 +77,7 @@ impl StudyWords for German {
             Input::Retarder => "was die Dauerbremse leistet",
             Input::Wind => "der Wind",
             Input::BrakesAtStart => "die Bremsen am Anfang",
-            Input::Cooling => "wie gut die Bremsen abkühlen",
+            Input::Cooling => "wie viel Wärme die Bremsen speichern und abgeben",
         }
     }
     fn and_then(&self) -> &'static str {
@@ -131,8 +131,13 @@ impl StudyWords for German {
     fn adjustment_label(&self) -> &'static str {
         "Verstellte Bremsen"
     }
+    fn long_stroke(&self, at: &str, shorter: &str, short: &str) -> String {
+        format!(
+            "Hätten die Trommelbremsen einer Achsgruppe kalt einen Hub von 1¾ Zoll (44 mm), käme ein Bremszylinder der Größe 30 bei {at} an seine Grenze von 2 Zoll (51 mm): Darüber zählen sie hier nicht, und die anderen sind heißer. Bei 1⅝ Zoll (41 mm) sind es {shorter}, bei 1½ Zoll (38 mm) {short}."
+        )
+    }
     fn half_braked(&self) -> &'static str {
-        "Würde eine Achsgruppe nur halb so stark bremsen, wären die anderen auf der ganzen Strecke heißer."
+        "Würden die Scheibenbremsen einer Achsgruppe nur halb so stark bremsen, wären die anderen auf der ganzen Strecke heißer."
     }
     fn out_of_adjustment(&self, axles: &str, heat: &str, over: &str) -> String {
         format!("{axles}: etwa {heat} nach einer kräftigen Bremsung bis zum Stillstand{over}.")

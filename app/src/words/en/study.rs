@@ -71,7 +71,7 @@ impl StudyWords for English {
             Input::Retarder => "what the retarder gives",
             Input::Wind => "the wind",
             Input::BrakesAtStart => "the brakes at the start",
-            Input::Cooling => "how well the brakes cool",
+            Input::Cooling => "how much heat the brakes store and give off",
         }
     }
     fn and_then(&self) -> &'static str {
@@ -125,8 +125,13 @@ impl StudyWords for English {
     fn adjustment_label(&self) -> &'static str {
         "Brakes out of adjustment"
     }
+    fn long_stroke(&self, at: &str, shorter: &str, short: &str) -> String {
+        format!(
+            "If the drum brakes of one axle group had a cold stroke of 1¾ in (44 mm), a size 30 chamber would reach its limit of 2 in (51 mm) at {at}: above that they are not counted here, and the others are hotter. At 1⅝ in (41 mm) that is {shorter}, at 1½ in (38 mm) {short}."
+        )
+    }
     fn half_braked(&self) -> &'static str {
-        "If one axle group braked only half as much, the others would be hotter on the whole road."
+        "If the disc brakes of one axle group braked only half as much, the others would be hotter on the whole road."
     }
     fn out_of_adjustment(&self, axles: &str, heat: &str, over: &str) -> String {
         format!("{axles}: about {heat} after a hard stop{over}.")

@@ -77,7 +77,7 @@ impl StudyWords for Spanish {
             Input::Retarder => "de lo que da el ralentizador",
             Input::Wind => "del viento",
             Input::BrakesAtStart => "de la temperatura de los frenos al inicio",
-            Input::Cooling => "de lo bien o mal que se enfrían los frenos",
+            Input::Cooling => "de cuánto calor almacenan y ceden los frenos",
         }
     }
     fn and_then(&self) -> &'static str {
@@ -131,8 +131,13 @@ impl StudyWords for Spanish {
     fn adjustment_label(&self) -> &'static str {
         "Frenos desajustados"
     }
+    fn long_stroke(&self, at: &str, shorter: &str, short: &str) -> String {
+        format!(
+            "Si los frenos de tambor de un grupo de ejes tuvieran en frío una carrera de 1¾ pulgadas (44 mm), una cámara de freno del tamaño 30 llegaría a su límite de 2 pulgadas (51 mm) a {at}: por encima no se cuentan aquí, y los demás están más calientes. Con 1⅝ pulgadas (41 mm) son {shorter}; con 1½ pulgadas (38 mm), {short}."
+        )
+    }
     fn half_braked(&self) -> &'static str {
-        "Si un grupo de ejes frenara solo la mitad, los demás estarían más calientes en toda la carretera."
+        "Si los frenos de disco de un grupo de ejes frenaran solo la mitad, los demás estarían más calientes en toda la carretera."
     }
     fn out_of_adjustment(&self, axles: &str, heat: &str, over: &str) -> String {
         format!("{axles}: aproximadamente {heat} tras una frenada fuerte hasta parar{over}.")

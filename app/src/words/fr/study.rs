@@ -75,7 +75,7 @@ impl StudyWords for French {
             Input::Retarder => "de ce que donne le ralentisseur",
             Input::Wind => "du vent",
             Input::BrakesAtStart => "de la température des freins au départ",
-            Input::Cooling => "du refroidissement des freins",
+            Input::Cooling => "de la chaleur que les freins stockent et cèdent",
         }
     }
     fn and_then(&self) -> &'static str {
@@ -129,8 +129,13 @@ impl StudyWords for French {
     fn adjustment_label(&self) -> &'static str {
         "Freins mal réglés"
     }
+    fn long_stroke(&self, at: &str, shorter: &str, short: &str) -> String {
+        format!(
+            "Si les freins à tambour d’un groupe d’essieux avaient à froid une course de 1¾\u{a0}pouce (44\u{a0}mm), un cylindre de frein de taille\u{a0}30 atteindrait sa limite de 2\u{a0}pouces (51\u{a0}mm) à {at}\u{a0}: au-delà, ils ne comptent pas ici, et les autres sont plus chauds. À 1⅝\u{a0}pouce (41\u{a0}mm), c’est {shorter}\u{a0}; à 1½\u{a0}pouce (38\u{a0}mm), {short}."
+        )
+    }
     fn half_braked(&self) -> &'static str {
-        "Si un groupe d’essieux ne freinait qu’à moitié, les autres seraient plus chauds sur toute la route."
+        "Si les freins à disque d’un groupe d’essieux ne freinaient qu’à moitié, les autres seraient plus chauds sur toute la route."
     }
     fn out_of_adjustment(&self, axles: &str, heat: &str, over: &str) -> String {
         format!("{axles}\u{a0}: environ {heat} après un freinage énergique jusqu’à l’arrêt{over}.")
