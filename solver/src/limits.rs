@@ -241,7 +241,14 @@ pub const ALL: [Limit; 37] = [
     limit!(LockUpGear, Number, 1.0, 12.0, 1.0, "Lowest gear with lock-up"),
     limit!(LockUpSpeed, EngineSpeed, 700.0, 2_000.0, 50.0, "Engine speed at which the lock-up opens"),
     limit!(BrakeCheckStop, Minutes, 0.0, 120.0, 5.0, "Time at each brake check"),
-    limit!(ShiftsUpSpeed, EngineSpeed, 300.0, 5_000.0, 50.0, "Engine speed at which the box shifts up by itself"),
+    limit!(
+        ShiftsUpSpeed,
+        EngineSpeed,
+        300.0,
+        5_000.0,
+        50.0,
+        "Engine speed at which the box shifts up by itself"
+    ),
 ];
 
 /// Bounds of lists and of the search, each named so that no loop runs without one.

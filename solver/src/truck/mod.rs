@@ -16,8 +16,8 @@ pub use brakes::{AxleGroup, AxlePlace, BrakeKind};
 pub use engine::TorquePoint;
 pub use presets::{Preset, gear_sets};
 pub use retarder::{
-    Ambient, Driveline, Electromagnetic, EngineBrake, EngineCurve, EnteredTable, Hydrodynamic, Retarder, RetarderKind,
-    TableOf, TableRow, Warmth,
+    Ambient, Driveline, Electromagnetic, EngineBrake, EngineCurve, EnteredTable, Hydrodynamic, Retarder,
+    RetarderKind, TableOf, TableRow, Warmth,
 };
 pub use spec::{TruckError, TruckSpec};
 pub use transmission::Transmission;
@@ -217,6 +217,12 @@ impl Truck {
         f64::from(gear.0) >= self.spec.transmission.lock_up().0
     }
 
+    /// Whether it may roll through a bend slower than its engine must turn: behind a torque converter.
+    #[must_use]
+    pub fn creeps(&self) -> bool {
+        matches!(self.spec.transmission, Transmission::TorqueConverter { .. })
+    }
+
     fn is_locked(&self, gear: Gear, speed: RevPerMin) -> bool {
         let (_, open_below) = self.spec.transmission.lock_up();
         // A speed held at the very edge of the lock-up is rounded both ways.
@@ -227,7 +233,8 @@ impl Truck {
     /// engine, or what a box that chooses gears bears before it shifts up by itself and drops the retarder.
     #[must_use]
     pub fn highest_engine_speed(&self) -> RevPerMin {
-        self.shifts_up_at().map_or(RevPerMin(self.spec.highest_rpm), |it| RevPerMin(it.0.min(self.spec.highest_rpm)))
+        self.shifts_up_at()
+            .map_or(RevPerMin(self.spec.highest_rpm), |it| RevPerMin(it.0.min(self.spec.highest_rpm)))
     }
 
     /// Engine speed at which the box shifts up by itself: as entered, or governed. `None` where it never does.

@@ -14,5 +14,10 @@ pub(super) const CUT_OUT_RPM: f64 = 900.0;
 pub(super) fn assumed(litres: f64, rated_kw: f64, highest_rpm: f64) -> EngineCurve {
     let (least, most) = SHARE_OF_RATED;
     let peak = (KW_PER_LITRE * litres).clamp(least * rated_kw, (most * rated_kw).max(least * rated_kw));
-    EngineCurve { peak_power_kw: peak.round(), peak_rpm: highest_rpm, exponent: None, cut_out_rpm: CUT_OUT_RPM }
+    EngineCurve {
+        peak_power_kw: peak.round(),
+        peak_rpm: highest_rpm,
+        exponent: None,
+        cut_out_rpm: CUT_OUT_RPM,
+    }
 }

@@ -53,7 +53,7 @@ impl Hydrodynamic {
     const STEP_UP: f64 = 2.0;
     /// Rotor speed below which torque falls, 1/min (RET-HYD: steeply a little below 1,000, handbook text,
     /// second-hand).
-    const ROTOR_RPM: f64 = 960.0;
+    const ROTOR_RPM: f64 = 900.0;
 
     /// One that nobody has described further: 3,500 N·m (HYD-TORQUE), all else assumed.
     pub(super) fn assumed(rated_kw: f64) -> Self {
