@@ -201,7 +201,15 @@ fn the_next_weaker_stage_is_the_strongest_then() {
         assert_eq!(without.full_stage(), weaker, "{}", kind.key());
         for gear in whole.gears() {
             let held = |truck: &Truck, stage| {
-                truck.holding_force(gear, stage, speed, 0.9, solver::truck::Warmth::SUSTAINED).0
+                truck
+                    .holding_force(
+                        gear,
+                        stage,
+                        speed,
+                        solver::truck::Ambient { altitude_factor: 0.9, ..solver::truck::Ambient::STANDARD },
+                        solver::truck::Warmth::SUSTAINED,
+                    )
+                    .0
             };
             assert_eq!(held(&without, weaker).to_bits(), held(&whole, weaker).to_bits(), "{}", kind.key());
         }

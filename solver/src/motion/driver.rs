@@ -349,10 +349,10 @@ impl Driver<'_> {
         if truck.spec().retarder.driveline().is_none() {
             return from;
         }
-        let force = |stage| truck.holding_force(gear, stage, speed, scene.air.altitude_factor, from).0;
+        let force = |stage| truck.holding_force(gear, stage, speed, scene.air.ambient, from).0;
         let (off, full) = (force(Stage::OFF), force(truck.full_stage()));
         let share = if full > off { ((held.0 - off) / (full - off)).clamp(0.0, 1.0) } else { 0.0 };
-        let power = truck.shaft_power(gear, truck.full_stage(), speed, from) * share;
-        truck.warmed(from, power, truck.engine_speed(gear, speed), time)
+        let power = truck.shaft_power(gear, truck.full_stage(), speed, scene.air.ambient, from) * share;
+        truck.warmed(from, power, truck.engine_speed(gear, speed), scene.air.ambient, time)
     }
 }
