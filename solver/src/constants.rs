@@ -37,8 +37,8 @@ pub const TRACTOR_COOLING_STILL: f64 = 2.0;
 
 /// Heat that the discs of one axle give off at rest, W/K: 5 W/(m² K), the upper end of what is printed for
 /// discs at rest (DISC-REST), over two discs of 434 mm with channels 101 mm long (DISC-CV), both faces
-/// and both walls of the channel: 0.85 m².
-pub const DISC_COOLING_AT_REST: f64 = 5.0 * 0.85;
+/// and both walls of the channel: 0.845 m².
+pub const DISC_COOLING_AT_REST: f64 = 5.0 * 0.845;
 
 /// Road speed at which air that flows past a disc carries away as much as what does not depend on speed, m/s
 /// (DISC-SHARE: measured, a vented disc of car size).

@@ -1,5 +1,6 @@
 //! Service brakes as lumps of heat, one for each axle group.
 
+use super::Truck;
 use crate::constants::{
     AXLE_COOLING_PER_SPEED, AXLE_COOLING_STILL, AXLE_HEAT_CAPACITY_DISC, AXLE_HEAT_CAPACITY_DRUM,
     DISC_BENDS_AT, DISC_COOLING_AT_REST, DISC_LIKE_DRUM_AT, DISC_STILL_OVER_SLOPE, NEWER_COOLING,
@@ -126,6 +127,51 @@ pub const SLACK_STROKE: f64 = 1.75;
 #[must_use]
 pub fn stroke_limit_at(cold_stroke_in: f64) -> Celsius {
     Celsius(STROKE_COLD_AT + (STROKE_LIMIT - cold_stroke_in) / STROKE_PER_KELVIN)
+}
+
+impl Truck {
+    /// The same truck with one axle group out of adjustment: drums with a long cold stroke no longer
+    /// brake above the temperature at which they reach its limit, discs do half of their work (assumed), and the
+    /// others do the rest. `None` where there is no other.
+    #[must_use]
+    pub(crate) fn out_of_adjustment(&self, group: usize) -> Option<Self> {
+        const STILL_DOES: f64 = 0.5;
+        let mut truck = self.clone();
+        let groups = &mut truck.spec.axle_groups;
+        let AxleGroup { effort_share: own, brake, .. } = *groups.get(group)?;
+        let others = 1.0 - own;
+        if groups.len() < 2 || others <= 0.0 {
+            return None;
+        }
+        match brake {
+            BrakeKind::Drum => truck.out_above = Some((group, stroke_limit_at(SLACK_STROKE))),
+            BrakeKind::Disc => {
+                for (index, it) in groups.iter_mut().enumerate() {
+                    it.effort_share *=
+                        if index == group { STILL_DOES } else { (1.0 - own * STILL_DOES) / others };
+                }
+            }
+        }
+        Some(truck)
+    }
+
+    /// An axle group, by its index, that no longer brakes above a temperature.
+    #[must_use]
+    pub(crate) fn out_above(&self) -> Option<(usize, Celsius)> {
+        self.out_above
+    }
+
+    /// Heat that the brakes of a group give to the air per kelvin above it, W/K.
+    #[must_use]
+    pub fn cooling(&self, group: &AxleGroup, speed: MetresPerSecond) -> f64 {
+        group.cooling(speed) * self.brakes.cooling(speed)
+    }
+
+    /// Heat that the brakes of a group store per kelvin, J/K.
+    #[must_use]
+    pub fn heat_capacity(&self, group: &AxleGroup) -> f64 {
+        group.heat_capacity() * self.brakes.capacity(group.brake)
+    }
 }
 
 #[cfg(test)]

@@ -133,49 +133,6 @@ impl Truck {
         truck
     }
 
-    /// The same truck with one axle group out of adjustment: drums with a long cold stroke no longer
-    /// brake above the temperature at which they reach its limit, discs do half of their work (assumed), and the
-    /// others do the rest. `None` where there is no other.
-    #[must_use]
-    pub(crate) fn out_of_adjustment(&self, group: usize) -> Option<Self> {
-        const STILL_DOES: f64 = 0.5;
-        let mut truck = self.clone();
-        let groups = &mut truck.spec.axle_groups;
-        let AxleGroup { effort_share: own, brake, .. } = *groups.get(group)?;
-        let others = 1.0 - own;
-        if groups.len() < 2 || others <= 0.0 {
-            return None;
-        }
-        match brake {
-            BrakeKind::Drum => truck.out_above = Some((group, stroke_limit_at(SLACK_STROKE))),
-            BrakeKind::Disc => {
-                for (index, it) in groups.iter_mut().enumerate() {
-                    it.effort_share *=
-                        if index == group { STILL_DOES } else { (1.0 - own * STILL_DOES) / others };
-                }
-            }
-        }
-        Some(truck)
-    }
-
-    /// An axle group, by its index, that no longer brakes above a temperature.
-    #[must_use]
-    pub(crate) fn out_above(&self) -> Option<(usize, Celsius)> {
-        self.out_above
-    }
-
-    /// Heat that the brakes of a group give to the air per kelvin above it, W/K.
-    #[must_use]
-    pub fn cooling(&self, group: &AxleGroup, speed: MetresPerSecond) -> f64 {
-        group.cooling(speed) * self.brakes.cooling(speed)
-    }
-
-    /// Heat that the brakes of a group store per kelvin, J/K.
-    #[must_use]
-    pub fn heat_capacity(&self, group: &AxleGroup) -> f64 {
-        group.heat_capacity() * self.brakes.capacity(group.brake)
-    }
-
     /// Gross combination mass.
     #[must_use]
     pub fn mass(&self) -> Kilograms {
