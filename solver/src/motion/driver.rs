@@ -106,7 +106,10 @@ impl Driver<'_> {
                 self.gear_to_pull_at(MetresPerSecond(scene.cap.max(WALKING_SPEED)))
             };
         }
-        if demand.0 > 0.0 { self.gear_to_hold(scene, demand) } else { self.gear_to_pull(scene, -demand) }
+        let suits =
+            if demand.0 > 0.0 { self.gear_to_hold(scene, demand) } else { self.gear_to_pull(scene, -demand) };
+        // Nobody changes up on the last metres before a change down.
+        scene.ahead.map_or(suits, |hold| suits.min(now.gear.max(hold.gear)))
     }
 
     /// The gear of the hold; in a bend so slow that the engine would not turn, the highest in which it
