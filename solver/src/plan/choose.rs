@@ -26,7 +26,7 @@ const SNUB_BY: f64 = 5.0 * MPH;
 /// With snubs no speed is told above this multiple of the one that is told without. Assumed: who may
 /// touch the brakes goes faster, and is not on another journey. Heat alone let 36 t with an electromagnetic
 /// retarder go 80 km/h where it holds 10.
-const MOST_BY_SNUBS: f64 = 3.0;
+const MOST_BY_SNUBS: f64 = 4.0;
 
 /// Up to this, km/h, heat alone bounds them: approval lets brakes hold a truck at 30 km/h down 6 km of
 /// −6 % (R13).

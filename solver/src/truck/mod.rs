@@ -5,6 +5,7 @@
 
 mod brakes;
 mod engine;
+pub mod gear_sets;
 mod gearbox;
 mod presets;
 mod retarder;
@@ -14,7 +15,7 @@ mod tyres;
 
 pub use brakes::{AxleGroup, AxlePlace, BrakeKind, SLACK_STROKE, stroke_limit_at};
 pub use engine::TorquePoint;
-pub use presets::{Preset, gear_sets};
+pub use presets::Preset;
 pub use retarder::{
     Ambient, Driveline, Electromagnetic, EngineBrake, EngineCurve, EnteredTable, Hydrodynamic, Retarder,
     RetarderKind, TableOf, TableRow, Warmth,
@@ -249,7 +250,7 @@ impl Truck {
         let Some(index) = stage.0.checked_sub(1) else { return motoring };
         match self.spec.retarder.engine_power(usize::from(index), speed, motoring) {
             None => motoring,
-            Some(full) => motoring + (full - motoring).max_zero() * self.spec.retarding_scale,
+            Some(full) => motoring + Watts((full - motoring).0.max(0.0)) * self.spec.retarding_scale,
         }
     }
 
@@ -370,11 +371,5 @@ impl Truck {
         let turns = self.turns(gear);
         let engine = engine::inertia(self.spec.displacement_l) * turns * turns;
         1.0 + (self.wheels_as_mass().0 + engine) / self.spec.gross_mass_kg
-    }
-}
-
-impl Watts {
-    fn max_zero(self) -> Self {
-        Self(self.0.max(0.0))
     }
 }
