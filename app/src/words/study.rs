@@ -145,7 +145,7 @@ pub trait StudyWords: PlanWords + RoadsideWords {
             self.out_of_adjustment(self.axles(it.place), &heat, if it.kept { "" } else { &over })
         };
         let has = |brake: BrakeKind| all.iter().any(|it| it.brake == brake);
-        let at = |cold_in: f64| format::temperature(stroke_limit_at(cold_in).0, units);
+        let at = |cold_in: f64| format::entered_temperature(stroke_limit_at(cold_in).0, units);
         let drums = has(BrakeKind::Drum).then(|| {
             self.long_stroke(&at(SLACK_STROKE), &at(SLACK_STROKE - 0.125), &at(SLACK_STROKE - 0.25))
         });

@@ -16,8 +16,8 @@ use crate::test_roads::hill;
 use solver::day::{Day, ServiceBrakes, Withheld};
 use solver::limits::{self, Entry};
 use solver::plan::{Change, ChangeHow, Choice, Governs, NoSafeSpeed, Note, Plan, SlowCurve, Verdict};
-use solver::study::{DescentSureness, Input, Lost};
-use solver::truck::{Preset, TruckError};
+use solver::study::{Adjustment, DescentSureness, Input, Lost};
+use solver::truck::{AxlePlace, BrakeKind, Preset, TruckError};
 use solver::units::{Celsius, Joules, Kilograms, Metres, MetresPerSecond};
 
 fn planned(service_brakes: ServiceBrakes) -> (Plan, Day) {
@@ -163,6 +163,26 @@ fn a_lost_retarder_is_told_with_what_is_left() {
     assert!(text.contains("as far as 4.0\u{a0}km; not behind it"), "{text}");
     assert!(text.contains("could not hold it to the foot: stop."), "{text}");
     assert!(text.contains("From 4.0\u{a0}km on neither"), "{text}");
+}
+
+#[test]
+fn out_of_adjustment_is_told_by_stroke_of_drums_and_by_half_of_discs() {
+    let of = |brake| Adjustment {
+        place: AxlePlace::Trailer,
+        brake,
+        hottest: Celsius(150.0),
+        hottest_after_stop: Celsius(281.0),
+        kept: false,
+    };
+    let text = words().adjustment(&[of(BrakeKind::Drum)], Metric).join(" ");
+    for said in ["1¾ in (44 mm)", "139\u{a0}°C", "198\u{a0}°C", "257\u{a0}°C"] {
+        assert!(text.contains(said), "{said}: {text}");
+    }
+    assert!(!text.contains("half as much") && text.contains("over the limit"), "{text}");
+    let text = words().adjustment(&[of(BrakeKind::Disc)], Metric).join(" ");
+    assert!(text.contains("half as much") && !text.contains("stroke"), "{text}");
+    let both = words().adjustment(&[of(BrakeKind::Drum), of(BrakeKind::Disc)], Metric);
+    assert_eq!(both.len(), 4);
 }
 
 #[test]
