@@ -124,8 +124,7 @@ fn cells(length_m: f64, step_m: f64) -> usize {
 /// their difference says nothing.
 fn blanks(road: &Road) -> Vec<(usize, usize, bool)> {
     let mut found: Vec<(usize, usize, bool)> = Vec::new();
-    // What is only steeper than roads usually are has heights.
-    for span in road.unassessed().iter().filter(|span| span.why != Unassessed::TooSteep) {
+    for span in road.unassessed() {
         let jumps = span.why == Unassessed::Step;
         match found.last_mut() {
             Some(last) if last.1 == span.from => {

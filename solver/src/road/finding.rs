@@ -27,9 +27,6 @@ pub enum Unassessed {
     NoHeights,
     /// Heights jump and do not come back: one side is wrong, and nobody knows which.
     Step,
-    /// Steeper for longer than a road for trucks is. No survey withdraws a stretch for that any more: it is
-    /// told ([`FindingKind::VerySteep`]) and planned for.
-    TooSteep,
     /// Too short a stretch between two others that are not assessed.
     Sliver,
 }

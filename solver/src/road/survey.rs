@@ -151,7 +151,7 @@ fn tell_unassessed(profile: &Profile, findings: &mut Vec<Finding>) {
                 from_m: Some(span.from as f64 * profile.step_m),
                 to_m: Some(span.to as f64 * profile.step_m),
             }),
-            Unassessed::Step | Unassessed::TooSteep | Unassessed::Sliver => {}
+            Unassessed::Step | Unassessed::Sliver => {}
         }
     }
 }

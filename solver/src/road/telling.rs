@@ -20,7 +20,6 @@ impl fmt::Display for Unassessed {
             Unassessed::Gap => "the file has no points there",
             Unassessed::NoHeights => "the file has no heights there",
             Unassessed::Step => "the heights jump there and do not come back",
-            Unassessed::TooSteep => "the heights there are steeper than a road for trucks",
             Unassessed::Sliver => "the stretch between two others without assessment is too short",
         })
     }

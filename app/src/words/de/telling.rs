@@ -288,9 +288,6 @@ fn reason(why: Unassessed) -> &'static str {
         Unassessed::Gap => "Die Datei hat dort keine Punkte",
         Unassessed::NoHeights => "Die Datei hat dort keine Höhen",
         Unassessed::Step => "Die Höhen springen dort und kehren nicht zurück",
-        Unassessed::TooSteep => {
-            "Nach den Höhen ist es dort steiler als auf einer Straße für schwere Fahrzeuge"
-        }
         Unassessed::Sliver => "Der Abschnitt zwischen zwei anderen ohne Beurteilung ist zu kurz",
     }
 }

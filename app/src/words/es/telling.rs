@@ -307,9 +307,6 @@ fn reason(why: Unassessed) -> &'static str {
         Unassessed::Gap => "el archivo no tiene puntos ahí",
         Unassessed::NoHeights => "el archivo no tiene altitudes ahí",
         Unassessed::Step => "las altitudes dan ahí un salto y no vuelven",
-        Unassessed::TooSteep => {
-            "según las altitudes, la pendiente es ahí mayor que la de una carretera para camiones"
-        }
         Unassessed::Sliver => "el tramo entre otros dos sin evaluar es demasiado corto",
     }
 }

@@ -275,7 +275,6 @@ fn reason(why: Unassessed) -> &'static str {
         Unassessed::Gap => "le fichier n’y a pas de points",
         Unassessed::NoHeights => "le fichier n’y a pas d’altitudes",
         Unassessed::Step => "les altitudes y font un saut et ne reviennent pas",
-        Unassessed::TooSteep => "d’après les altitudes, c’est plus raide qu’une route pour poids lourds",
         Unassessed::Sliver => "le tronçon entre deux autres non évalués est trop court",
     }
 }
