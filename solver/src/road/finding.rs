@@ -148,6 +148,12 @@ pub enum FindingKind {
         /// Steepest mean grade over 200 m, as a fraction without sign.
         grade: f64,
     },
+    /// The road was made of several recordings, `count` of them; the heights of all are used as far as they
+    /// lie on each other.
+    RecordingsCombined {
+        /// How much of the road at least two of them know, metres.
+        common_m: f64,
+    },
     /// Two recordings of one road differ by more than both may be off; the steeper is used.
     RecordingsDisagree {
         /// How far they are apart at most, metres of height …

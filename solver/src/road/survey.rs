@@ -66,6 +66,7 @@ pub fn survey(
         recorded_m: profile.heights_m,
         surface_m: surface,
         doubt,
+        alone: Vec::new(),
         heights_m: shown.heights_m,
         positions: profile.positions,
         segments: shown.segments,

@@ -125,6 +125,7 @@ impl Finding {
             | Kind::TunnelBridged { .. }
             | Kind::ViaductBridged { .. }
             | Kind::VerySteep { .. }
+            | Kind::RecordingsCombined { .. }
             | Kind::RecordingsDisagree { .. }
             | Kind::RoughHeights { .. } => Ok(()),
         }
@@ -180,6 +181,7 @@ impl Finding {
             | Kind::TunnelBridged { .. }
             | Kind::ViaductBridged { .. }
             | Kind::VerySteep { .. }
+            | Kind::RecordingsCombined { .. }
             | Kind::RecordingsDisagree { .. }
             | Kind::RoughHeights { .. } => Ok(()),
         }
@@ -215,6 +217,12 @@ impl Finding {
                 "Steeper than most roads for trucks at {}, by up to {:.1} % over 200 m; check it against the signs",
                 counted("place"),
                 grade * 100.0
+            ),
+            Kind::RecordingsCombined { common_m } => write!(
+                f,
+                "{} of this road combined to one; at least two of them know {:.1} km of it",
+                counted("recording"),
+                common_m / 1000.0
             ),
             Kind::RecordingsDisagree { apart_m, length_m } => write!(
                 f,

@@ -57,6 +57,9 @@ pub(super) fn file_error(error: &FileError) -> String {
             format::tenths(gap_m / 1000.0),
             leg - 1
         ),
+        FileError::NotOneRoad { recording } => format!(
+            "La grabación {recording} no es otra grabación de la misma carretera: muy poco de ella coincide con las anteriores, o es una de ellas repetida. Compare los archivos o únalos."
+        ),
         FileError::Cancelled => "Detenido a petición suya; elija un archivo para empezar otra vez.".to_owned(),
     }
 }
@@ -269,6 +272,10 @@ pub(super) fn finding(finding: &Finding) -> String {
             "Más empinado que la mayoría de las carreteras para camiones en {}, hasta {} % en 200 m; compárelo con las señales",
             places(),
             format::tenths(grade * 100.0)
+        ),
+        Kind::RecordingsCombined { common_m } => format!(
+            "{count} grabaciones de esta carretera combinadas en una; al menos dos de ellas conocen {} km",
+            format::tenths(common_m / 1000.0)
         ),
         Kind::RecordingsDisagree { apart_m, length_m } => format!(
             "Las dos grabaciones difieren hasta {} m de altitud en {} m; se usa la más empinada",

@@ -58,6 +58,9 @@ pub(super) fn file_error(error: &FileError) -> String {
             format::tenths(gap_m / 1000.0),
             leg - 1
         ),
+        FileError::NotOneRoad { recording } => format!(
+            "L’enregistrement {recording} n’est pas un autre enregistrement de la même route\u{a0}: trop peu de son tracé coïncide avec les précédents, ou c’est l’un d’eux une seconde fois. Comparez les fichiers, ou joignez-les."
+        ),
         FileError::Cancelled => {
             "Interrompu à votre demande\u{a0}; choisissez un fichier pour recommencer.".to_owned()
         }
@@ -237,6 +240,10 @@ pub(super) fn finding(finding: &Finding) -> String {
         Kind::VerySteep { grade } => format!(
             "Plus raide que la plupart des routes pour poids lourds à {count} endroit{s}, jusqu’à {}\u{a0}% sur 200\u{a0}m\u{a0}; vérifiez d’après les panneaux",
             format::tenths(grade * 100.0)
+        ),
+        Kind::RecordingsCombined { common_m } => format!(
+            "{count} enregistrements de cette route combinés en un seul\u{a0}; deux au moins en connaissent {}\u{a0}km",
+            format::tenths(common_m / 1000.0)
         ),
         Kind::RecordingsDisagree { apart_m, length_m } => format!(
             "Les deux enregistrements diffèrent jusqu’à {}\u{a0}m d’altitude sur {}\u{a0}m\u{a0}; le plus raide est utilisé",
