@@ -138,7 +138,7 @@ mod tests {
     use crate::chart::sample;
     use crate::desk::Desk;
     use crate::entries::Entries;
-    use crate::message::{LANE_FLOATS, Reply, Request, Task};
+    use crate::message::{Given, LANE_FLOATS, Reply, Request, Task};
     use crate::test_roads::hill;
     use solver::truck::Preset;
 
@@ -155,7 +155,7 @@ mod tests {
         };
         let (mut facts, mut plan, mut picture) = (None, None, sample::pass());
         Desk::new().answer(
-            Request::Open(task, vec![false]),
+            Request::Open(task, Given::joined(vec![false])),
             vec![hill()],
             &mut |reply, arrays| match reply {
                 Reply::Surveyed(road) => {
