@@ -87,10 +87,10 @@ fn percent(part: u32, whole: u32) -> f64 {
 fn the_heat_told_is_that_of_the_true_road() {
     let (sums, usual) = swept();
     let share = percent(sums.cool, sums.held);
-    at_most(&format!("told 20 K too cool, % of {}", sums.held), share, 0.0, KNOWN_COOL, *usual);
-    at_most("told too cool by, K", sums.worst_k, NEAR_K, KNOWN_WORST, *usual);
+    at_most(&format!("told 20 K too cool, % of {}", sums.held), share, 0.0, None, *usual);
+    at_most("told too cool by, K", sums.worst_k, NEAR_K, None, *usual);
     let share = percent(sums.snubs_cool, sums.snubs);
-    at_most(&format!("in snubs 20 K too cool, % of {}", sums.snubs), share, 0.0, None, *usual);
+    at_most(&format!("in snubs 20 K too cool, % of {}", sums.snubs), share, 0.0, KNOWN_SNUBS, *usual);
     let all = sums.held + sums.snubs;
     at_most(
         &format!("over the limit in truth, % of {all}"),
@@ -101,13 +101,11 @@ fn the_heat_told_is_that_of_the_true_road() {
     );
 }
 
-/// DIFFERENCE: wanted none, and at most 20 K; one of 373, by 22 K, at 12 km/h: what gains less than 4 km/h
-/// is no touch.
-const KNOWN_COOL: Option<f64> = Some(0.3);
-const KNOWN_WORST: Option<f64> = Some(22.9);
+/// DIFFERENCE: wanted none; two in snubs, by 31 and 36 K, down stairs of 9 %.
+const KNOWN_SNUBS: Option<f64> = Some(3.23);
 
-/// DIFFERENCE: wanted none; 0.9 %, after one hard stop.
-const KNOWN_OVER: Option<f64> = Some(0.91);
+/// DIFFERENCE: wanted none; one of 421, after one hard stop.
+const KNOWN_OVER: Option<f64> = Some(0.24);
 
 /// Where the retarder is said to hold, what is told of touches does not add up to more than 60 K.
 #[test]
@@ -117,5 +115,5 @@ fn touches_do_not_add_up_to_a_descent_on_the_brakes() {
     at_most(&format!("touches above 60 K, % of {}", sums.alone), share, 0.0, KNOWN_TOUCHED, *usual);
 }
 
-/// DIFFERENCE: wanted none; 2.0 %. The plan holds them to 60 K with their cooling counted, and here it is not.
-const KNOWN_TOUCHED: Option<f64> = Some(2.1);
+/// DIFFERENCE: wanted none; 0.8 %. The plan holds them to 60 K with their cooling counted, and here it is not.
+const KNOWN_TOUCHED: Option<f64> = Some(0.77);
