@@ -82,6 +82,24 @@ pub trait PageWords {
     fn turn_leg(&self) -> &'static str;
     /// Leaves a file out.
     fn leave_leg(&self, name: &str) -> String;
+    /// Asks whether files that lie on each other are the same road.
+    fn same_question(&self, count: usize) -> String;
+    /// What comes of each choice.
+    fn same_sentence(&self) -> &'static str;
+    /// Makes one road of recordings.
+    fn combine(&self, count: usize) -> String;
+    /// That two files of several lie on each other, and how to make one road of them.
+    fn two_alike(&self, first: &str, second: &str) -> String;
+    /// Asks the same of a file that was opened and one that was there before.
+    fn meets(&self, new: &str, before: &str) -> String;
+    /// Keeps the one before beside it.
+    fn compare_both(&self) -> &'static str;
+    /// Puts both in order, to be driven one after the other.
+    fn join_both(&self) -> &'static str;
+    /// Of how many recordings a road was made.
+    fn combined(&self, count: usize, files: &str) -> String;
+    /// Has these files in hand again.
+    fn take_apart(&self) -> &'static str;
     /// What part of the road is shown, m from its start as recorded.
     fn part_of(&self, from_m: f64, to_m: f64, units: Units) -> String;
     /// Back to the whole road.

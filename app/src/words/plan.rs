@@ -52,11 +52,18 @@ pub trait PlanWords: LanguageWords {
     }
     /// The same by its number.
     fn gear_number(&self, number: u8) -> String;
-    /// “gear 5, stage 3, 38 km/h”.
+    /// “gear 5, stage 3, 38 km/h”; of several legs from which gear and speed to which.
     fn in_short(&self, advice: &Advice, units: Units) -> String {
         let speed = format::hold_speed(advice.speed.0, units);
-        format!("{}, {}, {speed}", self.gear(advice.gear), self.stage(advice.stage))
+        let stage = self.stage(advice.stage);
+        let Some((gear, fastest)) = advice.fastest_leg else {
+            return format!("{}, {stage}, {speed}", self.gear(advice.gear));
+        };
+        let fastest = format::hold_speed(fastest.0, units);
+        self.in_legs([advice.gear.number(), gear.number()], &stage, [&speed, &fastest])
     }
+    /// Legs from the slowest to the fastest: their gears, the stage of the slowest, their speeds.
+    fn in_legs(&self, gears: [u8; 2], stage: &str, speeds: [&str; 2]) -> String;
     /// Where the road has no descent.
     fn no_descent(&self, partly_unassessed: bool) -> &'static str;
     /// Label of all descents in road order.
@@ -78,6 +85,7 @@ pub trait PlanWords: LanguageWords {
         };
         let same = here.gear == there.gear
             && here.stage == there.stage
+            && here.fastest_leg == there.fastest_leg
             && format::hold_number(here.speed.0, units) == format::hold_number(there.speed.0, units);
         if same {
             return self.same_choice().to_owned();

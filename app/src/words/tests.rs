@@ -11,7 +11,7 @@ use crate::format::{
     Units::{Imperial, Metric},
 };
 use crate::lesson::Lesson;
-use crate::message::{Reply, Request, Task};
+use crate::message::{Given, Reply, Request, Task};
 use crate::test_roads::hill;
 use solver::day::{Day, ServiceBrakes, Withheld};
 use solver::limits::{self, Entry};
@@ -25,7 +25,7 @@ fn planned(service_brakes: ServiceBrakes) -> (Plan, Day) {
     let day = Day { service_brakes, ..Day::USUAL };
     let task = Task { course: None, part: None, reversed: false, roadside: None, truck: entries.truck, day };
     let mut plan = None;
-    Desk::new().answer(Request::Open(task, vec![false]), vec![hill()], &mut |reply, _| {
+    Desk::new().answer(Request::Open(task, Given::joined(vec![false])), vec![hill()], &mut |reply, _| {
         if let Reply::Planned(it) = reply {
             plan = Some(it);
         }

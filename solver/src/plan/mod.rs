@@ -6,6 +6,7 @@
 //! (`choose`, `legs`, `drive`), and proved by rolling down without the service brakes
 //! (`free_run`). Every number told is from the run along the whole road.
 
+mod alone;
 mod answer;
 mod approach;
 mod ask;
@@ -65,7 +66,7 @@ pub fn plan(
     progress: &mut dyn FnMut(f32) -> bool,
 ) -> Option<(Plan, Lanes)> {
     let trip = Trip { truck, day };
-    let ground = Ground::of(road);
+    let ground = Ground::of(road, alone::fastest(road, truck, day, progress)?);
     let stretches = descents::cut(trip, road, &ground);
     let mut way = Way::from_start(trip, road, &ground, &stretches);
     // The heavier truck comes to each descent with its own speed and heat.

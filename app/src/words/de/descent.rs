@@ -145,6 +145,12 @@ impl DescentWords for German {
     fn table_chosen(&self) -> &'static str {
         "empfohlen"
     }
+    fn fall_in_part(&self, all: &str, blank: &str) -> String {
+        format!("{all} (davon {blank} nicht beurteilt)")
+    }
+    fn no_work_counted(&self, length: &str) -> String {
+        format!("Auf {length} ohne Beurteilung ist keine Bremsarbeit mitgezählt.")
+    }
     fn whole_way(&self, time: &str, fall: &str, holding: &str, service: &str) -> String {
         format!(
             "Ganze Strecke: {time}, {fall} hinunter. Dauerbremse und Motor nehmen {holding} auf, die Betriebsbremse {service}."

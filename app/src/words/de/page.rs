@@ -122,6 +122,35 @@ impl PageWords for German {
     fn leave_leg(&self, name: &str) -> String {
         format!("{name} weglassen")
     }
+    fn same_question(&self, count: usize) -> String {
+        format!("{count} Dateien liegen aufeinander. Zeigen sie dieselbe Strecke?")
+    }
+    fn same_sentence(&self) -> &'static str {
+        "Als dieselbe Strecke werden sie zu einer: Die Höhen aller werden verwendet; wo sie sich um mehr unterscheiden, als sie falsch sein dürften, wird die steilere verwendet und die Stelle genannt. Der Plan ist nie schneller als der schnellere von jeder allein. Nichts wird von selbst zusammengeführt."
+    }
+    fn combine(&self, count: usize) -> String {
+        format!("Dieselbe Strecke: {count} Aufzeichnungen zusammenführen")
+    }
+    fn two_alike(&self, first: &str, second: &str) -> String {
+        format!(
+            "{first} und {second} liegen aufeinander. Um sie zu einer Strecke zusammenzuführen, lassen Sie die anderen Dateien weg."
+        )
+    }
+    fn meets(&self, new: &str, before: &str) -> String {
+        format!("{new} liegt auf {before}. Zeigen sie dieselbe Strecke?")
+    }
+    fn compare_both(&self) -> &'static str {
+        "Vergleichen: beide nebeneinander"
+    }
+    fn join_both(&self) -> &'static str {
+        "Verbinden: eine nach der anderen"
+    }
+    fn combined(&self, count: usize, files: &str) -> String {
+        format!("Eine Strecke aus {count} Aufzeichnungen: {files}")
+    }
+    fn take_apart(&self) -> &'static str {
+        "Wieder trennen"
+    }
     fn part_of(&self, from_m: f64, to_m: f64, units: Units) -> String {
         format!("Ein Teil der Strecke: {} der Aufzeichnung.", format::span(from_m, to_m, units))
     }

@@ -43,6 +43,9 @@ impl PlanWords for German {
     fn off(&self) -> &'static str {
         "aus"
     }
+    fn in_legs(&self, [from, to]: [u8; 2], stage: &str, [slow, fast]: [&str; 2]) -> String {
+        format!("Gänge {from} bis {to}, {stage} im niedrigsten, {slow} bis {fast}")
+    }
     fn gear_number(&self, number: u8) -> String {
         format!("Gang {number}")
     }

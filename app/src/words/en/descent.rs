@@ -134,6 +134,12 @@ impl DescentWords for English {
     fn table_chosen(&self) -> &'static str {
         "advised"
     }
+    fn fall_in_part(&self, all: &str, blank: &str) -> String {
+        format!("{all} (of which {blank} not assessed)")
+    }
+    fn no_work_counted(&self, length: &str) -> String {
+        format!("On the {length} that are not assessed no braking is counted.")
+    }
     fn whole_way(&self, time: &str, fall: &str, holding: &str, service: &str) -> String {
         format!(
             "Whole road: {time}, {fall} down. Retarder and engine take {holding}, the service brakes {service}."

@@ -122,6 +122,35 @@ impl PageWords for English {
     fn leave_leg(&self, name: &str) -> String {
         format!("Leave {name} out")
     }
+    fn same_question(&self, count: usize) -> String {
+        format!("{count} files lie on each other. Do they show the same road?")
+    }
+    fn same_sentence(&self) -> &'static str {
+        "As the same road they become one: the heights of all are used, and where they differ by more than they may be off, the steeper one is used and the place is told. The plan is never faster than the faster of them alone. Nothing is combined by itself."
+    }
+    fn combine(&self, count: usize) -> String {
+        format!("Same road: combine {count} recordings")
+    }
+    fn two_alike(&self, first: &str, second: &str) -> String {
+        format!(
+            "{first} and {second} lie on each other. To combine them into one road, leave the other files out."
+        )
+    }
+    fn meets(&self, new: &str, before: &str) -> String {
+        format!("{new} lies on {before}. Do they show the same road?")
+    }
+    fn compare_both(&self) -> &'static str {
+        "Compare: both side by side"
+    }
+    fn join_both(&self) -> &'static str {
+        "Join: one after the other"
+    }
+    fn combined(&self, count: usize, files: &str) -> String {
+        format!("One road of {count} recordings: {files}")
+    }
+    fn take_apart(&self) -> &'static str {
+        "Take them apart"
+    }
     fn part_of(&self, from_m: f64, to_m: f64, units: Units) -> String {
         format!("A part of the road: {} as recorded.", format::span(from_m, to_m, units))
     }

@@ -43,6 +43,9 @@ impl PlanWords for English {
     fn off(&self) -> &'static str {
         "off"
     }
+    fn in_legs(&self, [from, to]: [u8; 2], stage: &str, [slow, fast]: [&str; 2]) -> String {
+        format!("gears {from} to {to}, {stage} in the lowest, {slow} to {fast}")
+    }
     fn gear_number(&self, number: u8) -> String {
         format!("gear {number}")
     }

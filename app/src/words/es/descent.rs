@@ -147,6 +147,12 @@ impl DescentWords for Spanish {
     fn table_chosen(&self) -> &'static str {
         "aconsejada"
     }
+    fn fall_in_part(&self, all: &str, blank: &str) -> String {
+        format!("{all} (de ellos, {blank} sin evaluar)")
+    }
+    fn no_work_counted(&self, length: &str) -> String {
+        format!("En {length} sin evaluar no se cuenta ningún trabajo de frenado.")
+    }
     fn whole_way(&self, time: &str, fall: &str, holding: &str, service: &str) -> String {
         format!(
             "Toda la carretera: {time}, {fall} de desnivel en bajada. El ralentizador y el motor absorben {holding}; los frenos de servicio, {service}."

@@ -122,6 +122,35 @@ impl PageWords for Spanish {
     fn leave_leg(&self, name: &str) -> String {
         format!("Omitir {name}")
     }
+    fn same_question(&self, count: usize) -> String {
+        format!("{count} archivos coinciden sobre el terreno. ¿Muestran la misma carretera?")
+    }
+    fn same_sentence(&self) -> &'static str {
+        "Como la misma carretera, se convierten en una: se usan las altitudes de todos; donde difieren más de lo que pueden errar, se usa la más empinada y se indica el lugar. El plan nunca es más rápido que el más rápido de cada uno por separado. Nada se combina por sí solo."
+    }
+    fn combine(&self, count: usize) -> String {
+        format!("La misma carretera: combinar {count} grabaciones")
+    }
+    fn two_alike(&self, first: &str, second: &str) -> String {
+        format!(
+            "{first} y {second} coinciden sobre el terreno. Para combinarlos en una carretera, deje fuera los demás archivos."
+        )
+    }
+    fn meets(&self, new: &str, before: &str) -> String {
+        format!("{new} coincide con {before}. ¿Muestran la misma carretera?")
+    }
+    fn compare_both(&self) -> &'static str {
+        "Comparar: ambos lado a lado"
+    }
+    fn join_both(&self) -> &'static str {
+        "Unir: uno después del otro"
+    }
+    fn combined(&self, count: usize, files: &str) -> String {
+        format!("Una carretera de {count} grabaciones: {files}")
+    }
+    fn take_apart(&self) -> &'static str {
+        "Volver a separarlas"
+    }
     fn part_of(&self, from_m: f64, to_m: f64, units: Units) -> String {
         format!("Una parte de la carretera: {} según lo grabado.", format::span(from_m, to_m, units))
     }

@@ -43,6 +43,9 @@ impl PlanWords for Spanish {
     fn off(&self) -> &'static str {
         "desconectado"
     }
+    fn in_legs(&self, [from, to]: [u8; 2], stage: &str, [slow, fast]: [&str; 2]) -> String {
+        format!("marchas {from} a {to}, {stage} en la más baja, de {slow} a {fast}")
+    }
     fn gear_number(&self, number: u8) -> String {
         format!("marcha {number}")
     }

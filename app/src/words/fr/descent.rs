@@ -148,6 +148,12 @@ impl DescentWords for French {
     fn table_chosen(&self) -> &'static str {
         "conseillé"
     }
+    fn fall_in_part(&self, all: &str, blank: &str) -> String {
+        format!("{all} (dont {blank} non évalués)")
+    }
+    fn no_work_counted(&self, length: &str) -> String {
+        format!("Sur {length} non évalués, aucun travail de freinage n’est compté.")
+    }
     fn whole_way(&self, time: &str, fall: &str, holding: &str, service: &str) -> String {
         format!(
             "Toute la route\u{a0}: {time}, {fall} de dénivelé négatif. Le ralentisseur et le moteur absorbent {holding}, les freins de service {service}."

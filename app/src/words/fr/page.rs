@@ -122,6 +122,35 @@ impl PageWords for French {
     fn leave_leg(&self, name: &str) -> String {
         format!("Retirer {name}")
     }
+    fn same_question(&self, count: usize) -> String {
+        format!("{count} fichiers coïncident. Montrent-ils la même route\u{a0}?")
+    }
+    fn same_sentence(&self) -> &'static str {
+        "Comme une même route, ils n’en font qu’une\u{a0}: les altitudes de tous sont utilisées\u{a0}; là où elles diffèrent de plus que leur erreur possible, la plus raide est utilisée et l’endroit est indiqué. Le plan n’est jamais plus rapide que le plus rapide de chacun pris seul. Rien n’est combiné de soi-même."
+    }
+    fn combine(&self, count: usize) -> String {
+        format!("Même route\u{a0}: combiner {count} enregistrements")
+    }
+    fn two_alike(&self, first: &str, second: &str) -> String {
+        format!(
+            "{first} et {second} coïncident. Pour les combiner en une route, laissez les autres fichiers de côté."
+        )
+    }
+    fn meets(&self, new: &str, before: &str) -> String {
+        format!("{new} coïncide avec {before}. Montrent-ils la même route\u{a0}?")
+    }
+    fn compare_both(&self) -> &'static str {
+        "Comparer\u{a0}: les deux côte à côte"
+    }
+    fn join_both(&self) -> &'static str {
+        "Joindre\u{a0}: l’un après l’autre"
+    }
+    fn combined(&self, count: usize, files: &str) -> String {
+        format!("Une route de {count} enregistrements\u{a0}: {files}")
+    }
+    fn take_apart(&self) -> &'static str {
+        "Les séparer de nouveau"
+    }
     fn part_of(&self, from_m: f64, to_m: f64, units: Units) -> String {
         format!("Une partie de la route\u{a0}: {} selon l’enregistrement.", format::span(from_m, to_m, units))
     }

@@ -43,6 +43,9 @@ impl PlanWords for French {
     fn off(&self) -> &'static str {
         "coupé"
     }
+    fn in_legs(&self, [from, to]: [u8; 2], stage: &str, [slow, fast]: [&str; 2]) -> String {
+        format!("rapports {from} à {to}, {stage} sur le plus bas, de {slow} à {fast}")
+    }
     fn gear_number(&self, number: u8) -> String {
         format!("rapport {number}")
     }
