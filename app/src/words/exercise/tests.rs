@@ -85,7 +85,7 @@ fn gravity_is_written_as_a_class_writes_it() {
     );
     let question = English.question(&sheet.exercises[0], Units::Metric);
     assert!(
-        question.contains("22\u{a0}t") && question.contains("8.5\u{a0}% in gear 6, stage 2"),
+        question.contains("22\u{a0}t") && question.contains("8.5\u{a0}% in gear 5, stage 3"),
         "{question}"
     );
 }
