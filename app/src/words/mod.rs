@@ -105,18 +105,33 @@ impl<T> Words for T where
 
 /// The language of this build, by its feature. One that were chosen when the page starts would keep
 /// calls from being resolved: 3 KB more of the compressed page. So would a pointer to it that
-/// closures keep: of each word, called or not, they would keep a function.
+/// closures keep: of each word, called or not, they would keep a function. Tests ask all languages.
 #[derive(Debug, Clone, Copy)]
-pub struct Spoken;
+pub struct Spoken {
+    #[cfg(test)]
+    tongue: Tongue,
+}
 
 impl Deref for Spoken {
     type Target = dyn Words;
 
+    #[cfg(not(test))]
     fn deref(&self) -> &(dyn Words + 'static) {
         SPOKEN
     }
+
+    #[cfg(test)]
+    fn deref(&self) -> &(dyn Words + 'static) {
+        match self.tongue {
+            Tongue::En => &en::English,
+            Tongue::Es => &es::Spanish,
+            Tongue::Fr => &fr::French,
+            Tongue::De => &de::German,
+        }
+    }
 }
 
+#[cfg(not(test))]
 const SPOKEN: &dyn Words = if cfg!(feature = "es") {
     &es::Spanish
 } else if cfg!(feature = "fr") {
@@ -130,7 +145,33 @@ const SPOKEN: &dyn Words = if cfg!(feature = "es") {
 /// The words of the language that this page is built in. Tests speak English.
 #[must_use]
 pub fn words() -> Spoken {
-    Spoken
+    Spoken {
+        #[cfg(test)]
+        tongue: Tongue::En,
+    }
+}
+
+/// A language, where tests ask all of them.
+#[cfg(test)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Tongue {
+    En,
+    Es,
+    Fr,
+    De,
+}
+
+#[cfg(test)]
+impl Tongue {
+    pub(crate) const ALL: [Self; 4] = [Self::En, Self::Es, Self::Fr, Self::De];
+
+    pub(crate) fn words(self) -> Spoken {
+        Spoken { tongue: self }
+    }
+
+    pub(crate) fn class_words(self) -> SpokenInClass {
+        SpokenInClass { tongue: self }
+    }
 }
 
 /// All that a language must be able to say to a class; the road page does not carry it.
@@ -140,16 +181,31 @@ impl<T: ClassWords + LessonWords + ExerciseWords> Taught for T {}
 
 /// The same for the words of the class view.
 #[derive(Debug, Clone, Copy)]
-pub struct SpokenInClass;
+pub struct SpokenInClass {
+    #[cfg(test)]
+    tongue: Tongue,
+}
 
 impl Deref for SpokenInClass {
     type Target = dyn Taught;
 
+    #[cfg(not(test))]
     fn deref(&self) -> &(dyn Taught + 'static) {
         TAUGHT
     }
+
+    #[cfg(test)]
+    fn deref(&self) -> &(dyn Taught + 'static) {
+        match self.tongue {
+            Tongue::En => &en::English,
+            Tongue::Es => &es::Spanish,
+            Tongue::Fr => &fr::French,
+            Tongue::De => &de::German,
+        }
+    }
 }
 
+#[cfg(not(test))]
 const TAUGHT: &dyn Taught = if cfg!(feature = "es") {
     &es::Spanish
 } else if cfg!(feature = "fr") {
@@ -163,7 +219,10 @@ const TAUGHT: &dyn Taught = if cfg!(feature = "es") {
 /// The words of the class view, in the language of this build.
 #[must_use]
 pub fn class_words() -> SpokenInClass {
-    SpokenInClass
+    SpokenInClass {
+        #[cfg(test)]
+        tongue: Tongue::En,
+    }
 }
 
 /// A part of a sentence; what decides is set apart.

@@ -1,6 +1,7 @@
 //! What is said is complete, plain, and on the cautious side.
 
 mod card;
+mod dump;
 mod way;
 
 use super::*;
