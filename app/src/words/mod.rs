@@ -7,22 +7,14 @@
 //! To add a language: copy `en/`, translate, name it in [`LANGUAGES`] and in `SPOKEN`, give it a
 //! feature in `Cargo.toml`, and a row in `xtask/src/dist/languages.rs`.
 
-mod access;
 mod card;
-mod chart;
-mod class;
 mod de;
 mod descent;
 mod en;
 mod entry;
 mod es;
-mod exercise;
-mod export;
 mod fr;
 mod language;
-mod lesson;
-mod link;
-mod offline;
 mod page;
 mod plan;
 mod road;
@@ -33,18 +25,10 @@ mod two;
 mod way;
 mod why;
 
-pub use access::AccessWords;
 pub use card::CardWords;
-pub use chart::ChartWords;
-pub use class::ClassWords;
 pub use descent::{Curves, DescentWords};
 pub use entry::EntryWords;
-pub use exercise::{ExerciseWords, Figures, Label, Line, Term};
-pub use export::{ExportWords, captions};
 pub use language::{LANGUAGES, LanguageWords};
-pub use lesson::{LessonNote, LessonWords};
-pub use link::LinkWords;
-pub use offline::OfflineWords;
 pub use page::PageWords;
 pub use plan::PlanWords;
 pub use road::RoadWords;
@@ -61,22 +45,17 @@ pub trait Words:
     Send
     + Sync
     + LanguageWords
-    + LinkWords
     + PageWords
-    + OfflineWords
     + PlanWords
     + WayWords
     + WhyWords
     + DescentWords
     + CardWords
-    + ExportWords
     + StudyWords
     + EntryWords
     + RoadWords
     + RoadsideWords
     + TwoWords
-    + ChartWords
-    + AccessWords
 {
 }
 
@@ -84,22 +63,17 @@ impl<T> Words for T where
     T: Send
         + Sync
         + LanguageWords
-        + LinkWords
         + PageWords
-        + OfflineWords
         + PlanWords
         + WayWords
         + WhyWords
         + DescentWords
         + CardWords
-        + ExportWords
         + StudyWords
         + EntryWords
         + RoadWords
         + RoadsideWords
         + TwoWords
-        + ChartWords
-        + AccessWords
 {
 }
 
@@ -165,63 +139,8 @@ pub(crate) enum Tongue {
 impl Tongue {
     pub(crate) const ALL: [Self; 4] = [Self::En, Self::Es, Self::Fr, Self::De];
 
-    pub(crate) fn words(self) -> Spoken {
+    pub(crate) const fn words(self) -> Spoken {
         Spoken { tongue: self }
-    }
-
-    pub(crate) fn class_words(self) -> SpokenInClass {
-        SpokenInClass { tongue: self }
-    }
-}
-
-/// All that a language must be able to say to a class; the road page does not carry it.
-pub trait Taught: ClassWords + LessonWords + ExerciseWords {}
-
-impl<T: ClassWords + LessonWords + ExerciseWords> Taught for T {}
-
-/// The same for the words of the class view.
-#[derive(Debug, Clone, Copy)]
-pub struct SpokenInClass {
-    #[cfg(test)]
-    tongue: Tongue,
-}
-
-impl Deref for SpokenInClass {
-    type Target = dyn Taught;
-
-    #[cfg(not(test))]
-    fn deref(&self) -> &(dyn Taught + 'static) {
-        TAUGHT
-    }
-
-    #[cfg(test)]
-    fn deref(&self) -> &(dyn Taught + 'static) {
-        match self.tongue {
-            Tongue::En => &en::English,
-            Tongue::Es => &es::Spanish,
-            Tongue::Fr => &fr::French,
-            Tongue::De => &de::German,
-        }
-    }
-}
-
-#[cfg(not(test))]
-const TAUGHT: &dyn Taught = if cfg!(feature = "es") {
-    &es::Spanish
-} else if cfg!(feature = "fr") {
-    &fr::French
-} else if cfg!(feature = "de") {
-    &de::German
-} else {
-    &en::English
-};
-
-/// The words of the class view, in the language of this build.
-#[must_use]
-pub fn class_words() -> SpokenInClass {
-    SpokenInClass {
-        #[cfg(test)]
-        tongue: Tongue::En,
     }
 }
 
@@ -244,6 +163,12 @@ pub fn joined(pieces: &[Piece]) -> String {
         })
         .collect()
 }
+
+// Written by `build.rs`: the messages of `app/words/` as methods of `Spoken`.
+#[cfg(not(test))]
+include!(concat!(env!("OUT_DIR"), "/words.rs"));
+#[cfg(test)]
+include!(concat!(env!("OUT_DIR"), "/words_of_all.rs"));
 
 #[cfg(test)]
 mod tests;

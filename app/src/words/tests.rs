@@ -13,6 +13,7 @@ use crate::format::{
 };
 use crate::lesson::Lesson;
 use crate::message::{Reply, Request, Task};
+use crate::tell::LessonNote;
 use crate::test_roads::hill;
 use solver::day::{Day, ServiceBrakes, Withheld};
 use solver::limits::{self, Entry};
@@ -227,9 +228,8 @@ fn the_exported_name_is_safe() {
 /// What the solver works out would contradict a figure sooner or later.
 #[test]
 fn lessons_are_whole_sentences_without_figures_in_every_language() {
-    let languages: [&dyn LessonWords; 4] = [&en::English, &es::Spanish, &fr::French, &de::German];
     let mut said = std::collections::BTreeSet::new();
-    for language in languages {
+    for language in Tongue::ALL.map(Tongue::words) {
         for lesson in Lesson::ALL {
             let LessonNote { name, shows, believed, happens, question } = language.lesson(lesson);
             for sentence in [shows, believed, happens] {

@@ -60,18 +60,10 @@
 //! | card for the cab | Merkblatt fürs Fahrerhaus |
 //! | what held today | was heute gehalten hat |
 
-mod access;
 mod card;
-mod chart;
-mod class;
 mod descent;
 mod entry;
-mod exercise;
-mod export;
 mod language;
-mod lesson;
-mod link;
-mod offline;
 mod page;
 mod plan;
 mod road;

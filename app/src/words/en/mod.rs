@@ -1,17 +1,9 @@
 //! English.
 
-mod access;
 mod card;
-mod chart;
-mod class;
 mod descent;
 mod entry;
-mod exercise;
-mod export;
 mod language;
-mod lesson;
-mod link;
-mod offline;
 mod page;
 mod plan;
 mod road;

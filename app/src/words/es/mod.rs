@@ -64,18 +64,10 @@
 //! | card for the cab, marker | ficha para la cabina, hito |
 //! | what held today | lo que retuvo hoy |
 
-mod access;
 mod card;
-mod chart;
-mod class;
 mod descent;
 mod entry;
-mod exercise;
-mod export;
 mod language;
-mod lesson;
-mod link;
-mod offline;
 mod page;
 mod plan;
 mod road;

@@ -64,18 +64,10 @@
 //! | card for the cab, marker | fiche pour la cabine, borne |
 //! | what held today | ce qui a tenu aujourd'hui |
 
-mod access;
 mod card;
-mod chart;
-mod class;
 mod descent;
 mod entry;
-mod exercise;
-mod export;
 mod language;
-mod lesson;
-mod link;
-mod offline;
 mod page;
 mod plan;
 mod road;

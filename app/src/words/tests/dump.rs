@@ -7,7 +7,7 @@ mod composed;
 mod grid;
 mod messages;
 
-use crate::words::{Spoken, SpokenInClass, Tongue};
+use crate::words::{Spoken, Tongue};
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
 use std::path::PathBuf;
@@ -24,8 +24,8 @@ impl Dump {
         self.tongue.words()
     }
 
-    fn c(&self) -> SpokenInClass {
-        self.tongue.class_words()
+    fn c(&self) -> Spoken {
+        self.w()
     }
 
     fn line(&mut self, name: &str, asked: &[String], text: &str) {
@@ -36,7 +36,23 @@ impl Dump {
 }
 
 /// Says a message with all that its arguments range over: `in` values, `at` samples by their number.
+/// What was asked otherwise once, by its name of then.
 macro_rules! say {
+    ($d:ident $name:literal ($($rest:tt)*) $w:ident => $e:expr) => { say!(@@ $d $name ($w => $e) [] $($rest)*) };
+    (@@ $d:ident $name:literal ($w:ident => $e:expr) [$($l:expr),*]) => {{
+        let asked = [$($l),*];
+        let $w = $d.w();
+        let text = format!("{:?}", $e);
+        $d.line($name, &asked, &text);
+    }};
+    (@@ $d:ident $name:literal $q:tt [$($done:expr),*] $a:ident in $g:expr $(, $($rest:tt)*)?) => {
+        for $a in $g { say!(@@ $d $name $q [$($done,)* format!("{:?}", $a)] $($($rest)*)?); }
+    };
+    (@@ $d:ident $name:literal $q:tt [$($done:expr),*] $a:ident at $g:expr $(, $($rest:tt)*)?) => {
+        for (number, $a) in $g.iter().enumerate() {
+            say!(@@ $d $name $q [$($done,)* format!("{} {number}", stringify!($a))] $($($rest)*)?);
+        }
+    };
     ($d:ident $v:ident $m:ident ($($rest:tt)*)) => { say!(@ $d $v $m [] $($rest)*) };
     (@ $d:ident $v:ident $m:ident [$(($l:expr, $a:ident))*]) => {{
         let asked = [$($l),*];

@@ -5,7 +5,8 @@ use super::{Dump, say};
 use crate::chart::{GradeStep, Reading, ReadoutCell};
 use crate::class::Screen;
 use crate::lesson::Lesson;
-use crate::words::Term;
+use crate::tell::Term;
+use crate::words::say::capital;
 use solver::HeatStep;
 use solver::day::{Lead, Load, Surface};
 use solver::road::PlaceKind;
@@ -150,15 +151,15 @@ pub(super) fn class(d: &mut Dump) {
     say!(d c holding_axis());
     say!(d c none_settles());
     say!(d c nothing_in_reserve());
-    say!(d c reserve_kept(reserve in ["", "⟨reserve⟩"], kept in perhaps_pairs()));
+    say!(d "c.reserve_kept" (reserve in ["", "⟨reserve⟩"], kept in perhaps_pairs()) w => w.class_reserve(reserve, kept.clone()));
     say!(d c print_screen());
     say!(d c profile_about());
     say!(d c truck_about());
     say!(d c driving());
     say!(d c no_ride());
-    say!(d c start());
+    say!(d "c.start" () w => w.class_start());
     say!(d c stop());
-    say!(d c step());
+    say!(d "c.step" () w => w.class_step());
     say!(d c anew());
     say!(d c slower());
     say!(d c faster());
@@ -173,7 +174,7 @@ pub(super) fn class(d: &mut Dump) {
     say!(d c gauge_engine());
     say!(d c gauge_power());
     say!(d c gauge_brakes());
-    say!(d c after_stop());
+    say!(d "c.after_stop" () w => w.class_after_stop());
     say!(d c exercise_back());
     say!(d c exercise_on());
     say!(d c slips());
@@ -183,9 +184,9 @@ pub(super) fn class(d: &mut Dump) {
     say!(d c faster_by(speed in ["", "⟨speed⟩"]));
     say!(d c stage_lost());
     say!(d c hot_brakes());
-    say!(d c they_part(at_m in measures(), units in units()));
+    say!(d "c.they_part" (at_m in measures(), units in units()) w => w.they_part(&crate::format::distance(at_m, units)));
     say!(d c nowhere_apart());
-    say!(d c time_apart(sooner_s in measures()));
+    say!(d "c.time_apart" (sooner_s in measures()) w => w.time_apart(sooner_s > 0.0, &w.time(sooner_s.abs())));
     say!(d c no_time_apart());
     say!(d c compared(name in ["⟨name⟩"], time in ["⟨time⟩"], wrong in ["⟨wrong⟩"], right in ["⟨right⟩"]));
     say!(d c passes_limit(from in ["", "⟨from⟩"]));
@@ -296,8 +297,6 @@ pub(super) fn entry(d: &mut Dump) {
 }
 
 pub(super) fn exercise(d: &mut Dump) {
-    say!(d c exercise_head());
-    say!(d c exercise_sentence());
     say!(d c sheet_head(seed in numbers()));
     say!(d c blank_sheet());
     say!(d c answer_sheet());
@@ -309,23 +308,22 @@ pub(super) fn exercise(d: &mut Dump) {
     say!(d c given_label());
     say!(d c room_label());
     say!(d c steps_label());
-    say!(d c solution_label());
-    say!(d c ask_control_speed(it at &control_speeds(), mass in ["", "⟨mass⟩"], grade in ["", "⟨grade⟩"]));
+    say!(d "c.ask_control_speed" (it at &control_speeds(), mass in ["", "⟨mass⟩"], grade in ["", "⟨grade⟩"]) w => w.ask_control_speed(&w.gear(it.gear), &w.stage(it.stage), mass, grade));
     say!(d c ask_gear(mass in ["⟨mass⟩"], grade in ["⟨grade⟩"], reserve in ["⟨reserve⟩"]));
     say!(d c ask_work(mass in ["⟨mass⟩"], drop in ["⟨drop⟩"], length in ["⟨length⟩"], speed in ["⟨speed⟩"], share in ["⟨share⟩"]));
     say!(d c ask_time(length in ["⟨length⟩"], fast in ["⟨fast⟩"], slow in ["⟨slow⟩"]));
-    say!(d c ask_heat(it at &brake_heats(), length in ["⟨length⟩"], speed in ["⟨speed⟩"], power in ["⟨power⟩"]));
+    say!(d "c.ask_heat" (it at &brake_heats(), length in ["⟨length⟩"], speed in ["⟨speed⟩"], power in ["⟨power⟩"]) w => w.ask_heat(it.place, it.axles, length, speed, power));
     say!(d c settles(speed in ["", "⟨speed⟩"], engine_speed in ["", "⟨engine_speed⟩"]));
     say!(d c slows_down());
     say!(d c gets_away_above(speed in ["", "⟨speed⟩"]));
     say!(d c gets_away());
-    say!(d c gear_chosen(tried at &gears_tried(), speed in ["⟨speed⟩"], engine_speed in ["⟨engine_speed⟩"], reserve in ["⟨reserve⟩"]));
+    say!(d "c.gear_chosen" (tried at &gears_tried(), speed in ["⟨speed⟩"], engine_speed in ["⟨engine_speed⟩"], reserve in ["⟨reserve⟩"]) w => w.gear_chosen(&capital(&w.gear(tried.gear)), &w.stage(tried.stage), speed, engine_speed, reserve));
     say!(d c no_gear_keeps());
     say!(d c work_left(left in ["", "⟨left⟩"], service in ["", "⟨service⟩"]));
     say!(d c time_saved(time in ["", "⟨time⟩"], times in ["", "⟨times⟩"]));
     say!(d c warm_at_foot(foot in ["", "⟨foot⟩"], limit in ["", "⟨limit⟩"], over in flags()));
     say!(d c term(term in Term::ALL));
-    say!(d c gear_at(gear in gears(), speed in ["", "⟨speed⟩"]));
+    say!(d "c.gear_at" (gear in gears(), speed in ["", "⟨speed⟩"]) w => w.gear_at(&capital(&w.gear(gear)), speed));
     say!(d c enough(enough in flags()));
 }
 
@@ -334,7 +332,7 @@ pub(super) fn export(d: &mut Dump) {
     say!(d w by_here(how in changes()));
     say!(d w crest_number(number in counts()));
     say!(d w hold(speed in ["", "⟨speed⟩"]));
-    say!(d w mark_foot(number in counts(), next in perhaps_bytes()));
+    say!(d "w.mark_foot" (number in counts(), next in perhaps_bytes()) w => w.foot(number, next));
 }
 
 pub(super) fn language(d: &mut Dump) {

@@ -1,47 +1,51 @@
 //! Words that stand in a file saved for a device.
 
-use super::say::capital;
-use super::{WayWords, words};
 use crate::down::{self, Told};
 use crate::format::{self, Units};
-use solver::plan::{ChangeHow, Choice, Descent, Leg, Plan};
+use crate::words::say::capital;
+use crate::words::{Spoken, words};
+use solver::plan::{Choice, Descent, Leg, Plan};
 use solver::report::gpx::{Captions, Wording};
 use solver::truck::{Gear, Stage};
 
-/// Words of the waypoints.
-pub trait ExportWords: WayWords {
-    /// With every advice: what it is not, and who comes first.
-    fn mark_caution(&self) -> &'static str;
+impl Spoken {
     /// At a crest.
-    fn mark_crest(&self, descent: &Descent, units: Units) -> String {
+    #[must_use]
+    pub fn mark_crest(&self, descent: &Descent, units: Units) -> String {
         let how = match &descent.choice {
             Choice::Held(held) => self.mark_held(down::first(descent, held), units),
             Choice::NoSafeSpeed(_) => self.no_safe_speed().to_owned(),
         };
         format!("{}{}{how}", self.crest_number(descent.number), self.colon())
     }
+
     /// Gear, stage, and the speed to hold.
-    fn mark_held(&self, (gear, stage, speed): Told, units: Units) -> String {
+    #[must_use]
+    pub fn mark_held(&self, (gear, stage, speed): Told, units: Units) -> String {
         let hold = self.hold(&format::hold_speed(speed.0, units));
         format!("{}, {}, {hold}", self.gear(gear), self.stage(stage))
     }
+
     /// Where a gear is in, or from where it may be.
-    fn mark_leg(&self, leg: &Leg, stage: Stage, units: Units) -> String {
+    #[must_use]
+    pub fn mark_leg(&self, leg: &Leg, stage: Stage, units: Units) -> String {
         let by = leg.change.map_or("", |change| self.by_here(change.how));
         capital(&format!("{by}{}{}", self.colon(), self.mark_held((leg.gear, stage, leg.speed), units)))
     }
-    /// By here, or from here on.
-    fn by_here(&self, how: ChangeHow) -> &'static str;
-    /// A crest by the number of its descent.
-    fn crest_number(&self, number: usize) -> String;
-    /// To hold this speed.
-    fn hold(&self, speed: &str) -> String;
+
     /// Where the stage changes.
-    fn mark_change(&self, gear: Gear, stage: Stage) -> String {
+    #[must_use]
+    pub fn mark_change(&self, gear: Gear, stage: Stage) -> String {
         format!("{}, {}", capital(&self.gear(gear)), self.stage(stage))
     }
+}
+
+impl Spoken {
     /// At a foot, and the gear that is next where one is.
-    fn mark_foot(&self, number: usize, next: Option<u8>) -> String;
+    #[must_use]
+    pub fn foot(&self, number: usize, next: Option<u8>) -> String {
+        next.map_or_else(|| self.mark_foot(number), |gear| self.mark_foot_then(number, gear))
+    }
 }
 
 /// The words for a plan, in the language and the units chosen.
@@ -66,6 +70,6 @@ impl Wording for Chosen {
         words().mark_leg(leg, stage, self.0)
     }
     fn foot(&self, descent: &Descent, next: Option<u8>) -> String {
-        words().mark_foot(descent.number, next)
+        words().foot(descent.number, next)
     }
 }

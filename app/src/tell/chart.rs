@@ -1,24 +1,18 @@
 //! Words of the road picture.
 
-use super::say::{UNKNOWN, radius};
-use super::{CardWords, DescentWords};
 use crate::chart::{Bracket, GradeStep, Here, Lane, Reading, ReadoutCell, SPEED_STEP};
 use crate::format::{self, Units};
+use crate::words::Spoken;
+use crate::words::say::{UNKNOWN, radius};
 use solver::HeatStep;
 
 /// A place no further ahead is here, m.
 const HERE_M: f64 = 15.0;
 
-/// Words of the road picture.
-pub trait ChartWords: CardWords + DescentWords {
-    /// Name of the whole picture.
-    fn picture(&self) -> &'static str;
-    /// Before the readings that may fill the profile.
-    fn fill_by(&self) -> &'static str;
-    /// A reading, on its button.
-    fn reading(&self, reading: Reading) -> &'static str;
+impl Spoken {
     /// A value of a reading in the legend: a gear, a stage, a step of heat, speed or grade.
-    fn step(&self, reading: Reading, value: u8, units: Units) -> String {
+    #[must_use]
+    pub fn step(&self, reading: Reading, value: u8, units: Units) -> String {
         let heat = |it: &HeatStep| self.heat_step(*it);
         let grade = |it: &GradeStep| self.grade_step(*it);
         match reading {
@@ -32,20 +26,10 @@ pub trait ChartWords: CardWords + DescentWords {
             Reading::Grade => GradeStep::ALL.get(usize::from(value)).map_or(UNKNOWN, grade).to_owned(),
         }
     }
-    /// A step of grade.
-    fn grade_step(&self, step: GradeStep) -> &'static str;
-    /// Name of the zoom buttons together.
-    fn zoom(&self) -> &'static str;
-    /// Closer.
-    fn zoom_in(&self) -> &'static str;
-    /// Less close.
-    fn zoom_out(&self) -> &'static str;
-    /// The whole road.
-    fn zoom_all(&self) -> &'static str;
-    /// Title of a lane.
-    fn lane(&self, lane: Lane) -> &'static str;
+
     /// Unit of a lane; empty where it has none.
-    fn lane_unit(&self, lane: Lane, units: Units) -> &'static str {
+    #[must_use]
+    pub fn lane_unit(&self, lane: Lane, units: Units) -> &'static str {
         match lane {
             Lane::Height => units.height(),
             Lane::Speed => units.speed(),
@@ -53,31 +37,29 @@ pub trait ChartWords: CardWords + DescentWords {
             Lane::Gear | Lane::Stage | Lane::Heat => "",
         }
     }
-    /// What the thin line of the temperature lane is.
-    fn after_stop(&self) -> &'static str;
+
     /// A stage, short enough for its band.
-    fn short_stage(&self, stage: u8) -> String {
-        if stage == 0 { self.off().to_owned() } else { stage.to_string() }
+    #[must_use]
+    pub fn short_stage(&self, stage: u8) -> String {
+        if stage == 0 { self.short_stage_off().to_owned() } else { stage.to_string() }
     }
-    /// The bars of the speed lane: what curves allow.
-    fn bend_caps(&self) -> &'static str;
-    /// Works out only what the window shows.
-    fn only_this(&self) -> &'static str;
-    /// Where the road was not assessed.
-    fn not_assessed(&self) -> &'static str;
+
     /// The limit line of the speed lane.
-    fn speed_limit(&self, limit_mps: f64, units: Units) -> String {
+    #[must_use]
+    pub fn speed_limit(&self, limit_mps: f64, units: Units) -> String {
         // Entered in whole steps of either unit: rounding down would show 49 for 50 mph.
         format!("{} {}", self.limit(), format::met_speed(limit_mps, units))
     }
-    /// Before the value of a limit line.
-    fn limit(&self) -> &'static str;
+
     /// The limit line of the temperature lane.
-    fn heat_limit(&self, limit_c: f64, units: Units) -> String {
+    #[must_use]
+    pub fn heat_limit(&self, limit_c: f64, units: Units) -> String {
         format!("{} {}", self.limit(), format::entered_temperature(limit_c, units))
     }
+
     /// A descent above its bracket, the longest wording first.
-    fn bracket(&self, descent: &Bracket, length_m: f64, units: Units) -> Vec<String> {
+    #[must_use]
+    pub fn bracket(&self, descent: &Bracket, length_m: f64, units: Units) -> Vec<String> {
         let number = descent.number;
         let length = format::length(length_m, units);
         let [mean, asked] = [descent.mean, descent.asked].map(|it| format::grade(f64::from(it)));
@@ -87,12 +69,10 @@ pub trait ChartWords: CardWords + DescentWords {
             format!("{number} · {mean}"),
         ]
     }
-    /// Before the even grade that the hill asks for as much as.
-    fn before_asked(&self) -> &'static str;
-    /// Name of the cursor.
-    fn cursor(&self) -> &'static str;
+
     /// What the cursor stands on, in one sentence.
-    fn spoken(&self, here: &Here, units: Units) -> String {
+    #[must_use]
+    pub fn spoken(&self, here: &Here, units: Units) -> String {
         let at = format::distance(here.at_m, units);
         if !here.assessed {
             return format!("{at}{}{}.", self.colon(), self.not_assessed());
@@ -107,8 +87,10 @@ pub trait ChartWords: CardWords + DescentWords {
         ];
         format!("{}.", parts.into_iter().flatten().collect::<Vec<_>>().join(", "))
     }
+
     /// Head of a cell of the readout.
-    fn readout_head(&self, cell: ReadoutCell, here: &Here, units: Units) -> String {
+    #[must_use]
+    pub fn readout_head(&self, cell: ReadoutCell, here: &Here, units: Units) -> String {
         match (cell, here.grade) {
             (ReadoutCell::Grade, Some(it)) => self.grade_over(&format::length(it.over_m, units)),
             // With the retarder off it is the engine alone that holds.
@@ -116,14 +98,10 @@ pub trait ChartWords: CardWords + DescentWords {
             _ => self.cell_head(cell).to_owned(),
         }
     }
-    /// The same, whatever stands in the cell.
-    fn cell_head(&self, cell: ReadoutCell) -> &'static str;
-    /// Head of the share that the engine carries by itself.
-    fn engine_carries(&self) -> &'static str;
-    /// Head of the grade, with the length over which it is meant.
-    fn grade_over(&self, length: &str) -> String;
+
     /// Content of a cell of the readout.
-    fn readout(&self, cell: ReadoutCell, here: &Here, units: Units) -> String {
+    #[must_use]
+    pub fn readout(&self, cell: ReadoutCell, here: &Here, units: Units) -> String {
         let temperature = |celsius: Option<f64>| or_unknown(celsius, |it| format::temperature(it, units));
         match cell {
             ReadoutCell::At => {
@@ -153,8 +131,10 @@ pub trait ChartWords: CardWords + DescentWords {
             ReadoutCell::IfStopped => temperature(here.after_stop),
         }
     }
+
     /// What lies about the cursor and what comes next.
-    fn surroundings(&self, here: &Here, units: Units) -> String {
+    #[must_use]
+    pub fn surroundings(&self, here: &Here, units: Units) -> String {
         let length = |metres: f64| format::length(metres, units);
         let unknown = (!here.assessed).then(|| self.nothing_said_here().to_owned());
         let descent = match (here.descent, here.next_descent) {
@@ -172,30 +152,6 @@ pub trait ChartWords: CardWords + DescentWords {
         let parts = [unknown, Some(descent), bend, place];
         parts.into_iter().flatten().collect::<Vec<_>>().join(" ")
     }
-    /// That the road was not assessed here.
-    fn nothing_said_here(&self) -> &'static str;
-    /// On which descent, and how far it is to its foot.
-    fn on_descent(&self, number: usize, to_foot: &str) -> String;
-    /// Which descent comes next, and how far it is to its crest.
-    fn descent_begins(&self, number: usize, ahead: &str) -> String;
-    /// None comes.
-    fn no_descent_ahead(&self) -> &'static str;
-    /// The curve here: to which side, at most how fast, its radius.
-    fn bend(&self, hairpin: bool, side: &str, speed: &str, radius: &str) -> String;
-    /// A place that lies here.
-    fn place_here(&self, name: &str) -> String;
-    /// A place ahead, and how far it is.
-    fn place_ahead(&self, name: &str, ahead: &str) -> String;
-    /// Name of the strip of the whole road.
-    fn strip(&self) -> &'static str;
-    /// Name of the plan shape.
-    fn plan_shape(&self) -> &'static str;
-    /// Where the road starts.
-    fn start(&self) -> &'static str;
-    /// Where it ends.
-    fn end(&self) -> &'static str;
-    /// North, a letter.
-    fn north(&self) -> &'static str;
 }
 
 fn or_unknown<T>(value: Option<T>, text: impl Fn(T) -> String) -> String {

@@ -4,19 +4,18 @@ use super::arithmetic::holds;
 use super::*;
 use crate::exercise::samples::{ROADS, every_ground, every_sheet, planned, sheet};
 use crate::exercise::{ControlSpeed, Ground, Sheet};
-use crate::words::de::German;
-use crate::words::en::English;
-use crate::words::es::Spanish;
-use crate::words::fr::French;
+use crate::words::{Tongue, words};
 use solver::day::Day;
 use solver::motion::Answer;
 use solver::truck::Preset;
 use solver::units::MetresPerSecond;
 
-const LANGUAGES: [&dyn ExerciseWords; 4] = [&English, &Spanish, &French, &German];
+fn languages() -> [Spoken; 4] {
+    Tongue::ALL.map(Tongue::words)
+}
 
 /// The sum of a step, without its label and judgement.
-fn sum<'a>(line: &'a str, words: &dyn ExerciseWords) -> &'a str {
+fn sum<'a>(line: &'a str, words: Spoken) -> &'a str {
     let text = line.rsplit_once(words.colon()).map_or(line, |(_, text)| text);
     text.split_once(';').map_or(text, |(text, _)| text).trim_end_matches('\u{a0}')
 }
@@ -27,8 +26,8 @@ fn check_sums(sheet: &Sheet, at: &str) -> (usize, usize) {
     for exercise in &sheet.exercises {
         // Whoever changes the units afterwards reads sums as well, of less round numbers.
         for units in [Units::Metric, Units::Imperial] {
-            for line in English.steps(exercise, units) {
-                let text = sum(&line, &English);
+            for line in words().steps(exercise, units) {
+                let text = sum(&line, words());
                 let Some((right, left)) = holds(text) else { continue };
                 assert!(right, "{at}: {line}");
                 // A wrong sum must not pass for being vague. Small air resistance is vague.
@@ -78,12 +77,12 @@ fn one_of_each() -> Sheet {
 #[test]
 fn gravity_is_written_as_a_class_writes_it() {
     let sheet = one_of_each();
-    let steps = English.steps(&sheet.exercises[0], Units::Metric).join("\n");
+    let steps = words().steps(&sheet.exercises[0], Units::Metric).join("\n");
     assert!(
         steps.contains("Gravity along the road: 22\u{a0}t × 9.81\u{a0}m/s² × 0.0847 = 18.3\u{a0}kN"),
         "{steps}"
     );
-    let question = English.question(&sheet.exercises[0], Units::Metric);
+    let question = words().question(&sheet.exercises[0], Units::Metric);
     assert!(
         question.contains("22\u{a0}t") && question.contains("8.5\u{a0}% in gear 6, stage 2"),
         "{question}"
@@ -95,7 +94,7 @@ fn what_is_given_is_enough_for_the_sums() {
     let sheet = one_of_each();
     for exercise in &sheet.exercises {
         for units in [Units::Metric, Units::Imperial] {
-            let asked = English.question(exercise, units) + &English.given(exercise, units).join(" ");
+            let asked = words().question(exercise, units) + &words().given(exercise, units).join(" ");
             // All the numbers with which a class begins stand in question or table.
             let needs: &[&str] = match exercise {
                 Exercise::ControlSpeed(_) | Exercise::GearChoice(_) => {
@@ -115,12 +114,12 @@ fn all_languages_write_the_same_sums() {
     let sheet = one_of_each();
     for exercise in &sheet.exercises {
         for units in [Units::Metric, Units::Imperial] {
-            let of = |words: &dyn ExerciseWords| -> Vec<String> {
+            let of = |words: Spoken| -> Vec<String> {
                 words.steps(exercise, units).iter().map(|line| sum(line, words).to_owned()).collect()
             };
-            let english = of(&English);
+            let english = of(words());
             assert!(english.len() >= 4, "{english:?}");
-            for words in LANGUAGES {
+            for words in languages() {
                 assert_eq!(of(words), english);
             }
         }
@@ -130,20 +129,14 @@ fn all_languages_write_the_same_sums() {
 #[test]
 fn every_language_says_everything() {
     let sheet = one_of_each();
-    for words in LANGUAGES {
-        let whole =
-            [words.exercise_sentence(), words.sheet_caution(), words.no_exercises(), words.stages_left_out()];
+    for words in languages() {
+        let whole = [words.sheet_caution(), words.no_exercises(), words.stages_left_out()];
         for text in whole {
             assert!(text.len() > 30 && text.ends_with('.'), "{text}");
         }
         let mut labels: Vec<&str> = Term::ALL.into_iter().map(|term| words.term(term)).collect();
-        labels.extend([words.given_label(), words.room_label(), words.steps_label(), words.solution_label()]);
-        labels.extend([
-            words.exercise_head(),
-            words.blank_sheet(),
-            words.answer_sheet(),
-            words.another_set(),
-        ]);
+        labels.extend([words.given_label(), words.room_label(), words.steps_label()]);
+        labels.extend([words.blank_sheet(), words.answer_sheet(), words.another_set()]);
         labels.extend([words.enough(true), words.enough(false)]);
         let count = labels.len();
         labels.sort_unstable();
@@ -173,7 +166,7 @@ fn every_answer_has_its_own_sentence() {
         Answer::Overruns { above: None },
         Answer::Overruns { above: Some(MetresPerSecond(9.0)) },
     ];
-    for words in LANGUAGES {
+    for words in languages() {
         let said: Vec<String> = answers
             .iter()
             .map(|answer| {
