@@ -107,6 +107,7 @@ pub fn key(entry: Entry) -> &'static str {
         Entry::LockUpGear => "lock_up_gear",
         Entry::LockUpSpeed => "lock_up_speed",
         Entry::BrakeCheckStop => "brake_check_stop",
+        Entry::ShiftsUpSpeed => "shifts_up_speed",
     }
 }
 
@@ -265,7 +266,7 @@ impl Entries {
     pub fn take_transmission(&mut self, transmission: Transmission) {
         self.truck.transmission = transmission;
         self.preset = None;
-        let own = [Entry::LockUpGear, Entry::LockUpSpeed];
+        let own = [Entry::LockUpGear, Entry::LockUpSpeed, Entry::ShiftsUpSpeed];
         self.truck.assumed.retain(|entry| !own.contains(entry));
         let has: Vec<Entry> = own.into_iter().filter(|entry| self.get(*entry).is_some()).collect();
         self.truck.assumed.extend(has);

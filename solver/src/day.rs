@@ -221,7 +221,8 @@ impl Day {
             | Entry::HotShare
             | Entry::WarmUpTime
             | Entry::LockUpGear
-            | Entry::LockUpSpeed => None,
+            | Entry::LockUpSpeed
+            | Entry::ShiftsUpSpeed => None,
         }
     }
 

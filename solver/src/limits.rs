@@ -79,6 +79,8 @@ pub enum Entry {
     LockUpSpeed,
     /// Time stood at each brake check.
     BrakeCheckStop,
+    /// Engine speed at which a box that chooses gears shifts up by itself.
+    ShiftsUpSpeed,
 }
 
 /// What kind of number an entry is; the page shows it in the units chosen.
@@ -202,7 +204,7 @@ macro_rules! limit {
 
 /// The table. Ranges are wide enough for any road-going heavy vehicle; they keep out slips
 /// of the finger and of the unit, not unusual trucks.
-pub const ALL: [Limit; 36] = [
+pub const ALL: [Limit; 37] = [
     limit!(GrossMass, Mass, 3_500.0, 200_000.0, 100.0, "Gross mass"),
     limit!(DriveAxleMass, Mass, 1_000.0, 60_000.0, 100.0, "Mass on the driven axles"),
     limit!(RollingRadius, Length, 0.30, 0.75, 0.001, "Rolling radius"),
@@ -239,6 +241,14 @@ pub const ALL: [Limit; 36] = [
     limit!(LockUpGear, Number, 1.0, 12.0, 1.0, "Lowest gear with lock-up"),
     limit!(LockUpSpeed, EngineSpeed, 700.0, 2_000.0, 50.0, "Engine speed at which the lock-up opens"),
     limit!(BrakeCheckStop, Minutes, 0.0, 120.0, 5.0, "Time at each brake check"),
+    limit!(
+        ShiftsUpSpeed,
+        EngineSpeed,
+        300.0,
+        5_000.0,
+        50.0,
+        "Engine speed at which the box shifts up by itself"
+    ),
 ];
 
 /// Bounds of lists and of the search, each named so that no loop runs without one.

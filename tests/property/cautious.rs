@@ -209,7 +209,7 @@ fn a_cold_retarder_does_not_raise_what_it_gives_for_good() {
     // As its data say, cold: the speed that a driver sees there.
     for _ in 0..50 {
         let middle = MetresPerSecond(0.5 * (slow + fast));
-        let held = truck.holding_force(gear, stage, middle, air.altitude_factor, Warmth::COLD);
+        let held = truck.holding_force(gear, stage, middle, air.ambient, Warmth::COLD);
         if held.0 > trip.demand(middle, grade, air).0 { fast = middle.0 } else { slow = middle.0 }
     }
     let speed = MetresPerSecond(fast);

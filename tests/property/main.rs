@@ -19,6 +19,7 @@ mod ride;
 mod road;
 mod roadside;
 mod second_opinion;
+mod setups;
 mod study;
 mod sweep;
 mod sweep_heat;

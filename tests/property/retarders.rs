@@ -3,7 +3,9 @@
 use solver::day::{Day, Load, Surface, Withheld};
 use solver::motion::{Answer, BrakeHeat, Hold, Run, State, Trip, Unusable, control_speed};
 use solver::road::Road;
-use solver::truck::{Driveline, Preset, Retarder, RetarderKind, Stage, TableOf, Transmission, Truck, Warmth};
+use solver::truck::{
+    Ambient, Driveline, Preset, Retarder, RetarderKind, Stage, TableOf, Transmission, Truck, Warmth,
+};
 use solver::units::{Celsius, Grade, Metres, MetresPerSecond, RevPerMin, Seconds, Watts};
 use tests::evidence::check;
 use tests::trucks::truck;
@@ -38,7 +40,17 @@ fn more_stage_and_less_warmth_never_hold_less() {
         for gear in truck.gears() {
             for kmh in [6.0, 12.0, 25.0, 40.0, 60.0, 80.0] {
                 let speed = MetresPerSecond::from_kmh(kmh);
-                let force = |stage: Stage, warmth| truck.holding_force(gear, stage, speed, 0.9, warmth).0;
+                let force = |stage: Stage, warmth| {
+                    truck
+                        .holding_force(
+                            gear,
+                            stage,
+                            speed,
+                            Ambient { altitude_factor: 0.9, ..Ambient::STANDARD },
+                            warmth,
+                        )
+                        .0
+                };
                 let mut before = 0.0;
                 for stage in truck.stages() {
                     let (hot, cold) = (force(stage, Warmth::SUSTAINED), force(stage, Warmth::COLD));
@@ -63,7 +75,9 @@ fn engine_and_driveline_together_are_their_sum() {
     );
     let speed = MetresPerSecond::from_kmh(40.0);
     let gear = Trip { truck: &both, day: &Day::USUAL }.lowest_gear_within(speed, 1.0).expect("a gear");
-    let torque = |truck: &Truck| truck.shaft_torque(gear, truck.full_stage(), speed, Warmth::SUSTAINED);
+    let torque = |truck: &Truck| {
+        truck.shaft_torque(gear, truck.full_stage(), speed, Ambient::STANDARD, Warmth::SUSTAINED)
+    };
     let at_engine =
         |truck: &Truck| truck.retarding_power(truck.full_stage(), truck.engine_speed(gear, speed)).0;
     check("torque at the shaft", torque(&shaft), torque(&both), 1e-9);
@@ -78,9 +92,9 @@ fn a_hydrodynamic_retarder_gives_its_short_power_for_its_time() {
     let Some(Driveline::Hydrodynamic(it)) = truck.spec().retarder.driveline() else { panic!("its kind") };
     let engine = RevPerMin(it.sustained_rpm);
     let power = Watts(it.short_power_kw * 1e3);
-    let half = truck.warmed(Warmth::COLD, power, engine, Seconds(0.5 * it.short_time_s));
+    let half = truck.warmed(Warmth::COLD, power, engine, Ambient::STANDARD, Seconds(0.5 * it.short_time_s));
     check("half of the reserve", 0.5, half.share(), 1e-12);
-    let whole = truck.warmed(half, power, engine, Seconds(0.5 * it.short_time_s));
+    let whole = truck.warmed(half, power, engine, Ambient::STANDARD, Seconds(0.5 * it.short_time_s));
     check("all of it", 1.0, whole.share(), 1e-12);
     // For good: exactly the sustained power, whatever torque the fluid would give.
     let gear = truck.gears().nth(6).expect("ten gears");
@@ -89,15 +103,15 @@ fn a_hydrodynamic_retarder_gives_its_short_power_for_its_time() {
     check(
         "kW for good",
         it.sustained_power_kw,
-        truck.shaft_power(gear, stage, speed, Warmth::SUSTAINED).0 / 1e3,
+        truck.shaft_power(gear, stage, speed, Ambient::STANDARD, Warmth::SUSTAINED).0 / 1e3,
         1e-9,
     );
     // At half the engine speed the pump carries half.
     let slow = truck.road_speed(gear, engine * 0.5);
-    let carried = truck.shaft_power(gear, stage, slow, Warmth::SUSTAINED).0 / 1e3;
+    let carried = truck.shaft_power(gear, stage, slow, Ambient::STANDARD, Warmth::SUSTAINED).0 / 1e3;
     assert!(carried <= 0.5 * it.sustained_power_kw + 1e-9, "{carried} kW");
     // And it recovers on the level.
-    assert!(truck.warmed(whole, Watts(0.0), engine, Seconds(30.0)) < whole);
+    assert!(truck.warmed(whole, Watts(0.0), engine, Ambient::STANDARD, Seconds(30.0)) < whole);
 }
 
 #[test]
@@ -107,7 +121,7 @@ fn an_electromagnetic_retarder_peaks_and_loses_torque_when_hot() {
     let gear = truck.gears().nth(8).expect("ten gears");
     let at = |shaft: f64, warmth| {
         let speed = truck.road_speed(gear, RevPerMin(shaft * truck.ratio(gear)));
-        truck.shaft_torque(gear, truck.full_stage(), speed, warmth)
+        truck.shaft_torque(gear, truck.full_stage(), speed, Ambient::STANDARD, warmth)
     };
     check("peak", it.torque_nm, at(it.peak_rpm, Warmth::COLD), 1e-9);
     assert!(

@@ -205,7 +205,7 @@ fn a_group_out_of_adjustment_heats_the_others() {
 #[test]
 fn what_would_change_it_does() {
     let day = Day::USUAL;
-    let road = hill(-0.14, 3_000.0);
+    let road = hill(-0.15, 3_000.0);
     let verdict = |truck: &Truck| {
         let (plan, _) = planned(&road, truck, &day);
         plan.descents[0].choice.verdict()

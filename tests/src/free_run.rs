@@ -7,7 +7,7 @@
 use crate::generate::Alignment;
 use solver::motion::{Air, Trip};
 use solver::plan::{Descent, HOLD_SHARE, Leg};
-use solver::truck::{Gear, Stage};
+use solver::truck::{Gear, Stage, Warmth};
 use solver::units::{Grade, Metres, MetresPerSecond};
 
 /// Length of a step, m.
@@ -137,7 +137,7 @@ fn rolled(trip: Trip<'_>, road: &Alignment, told: &Told, at_m: f64, speed: f64) 
     let mass = trip.truck.inertial_mass(told.gear).0;
     let push = |v: f64| {
         let v = MetresPerSecond(v);
-        trip.demand(v, grade, air).0 - held(trip, told, v, grade, air)
+        trip.demand(v, grade, air).0 - held(trip, told, (v, grade, air), Grip::Road, Warmth::SUSTAINED)
     };
     let after = |force: f64| (speed * speed + 2.0 * force / mass * way).max(0.0).sqrt();
     // The force in the middle of the step: exact to second order.
@@ -145,17 +145,34 @@ fn rolled(trip: Trip<'_>, road: &Alignment, told: &Told, at_m: f64, speed: f64) 
     after(push(middle)).max(told.speed.0)
 }
 
+/// When driven axles break away.
+#[derive(Clone, Copy)]
+pub(crate) enum Grip {
+    /// At the share of the grip that a plan may count on.
+    Plan,
+    /// At all of it: the lever stays where it is, and the road does not know of a plan's share.
+    Road,
+}
+
 /// What holds at the stage told, or at the strongest below it that the driven axles grip. Above the
 /// highest engine speed no more than at it.
-fn held(trip: Trip<'_>, told: &Told, speed: MetresPerSecond, grade: Grade, air: Air) -> f64 {
+pub(crate) fn held(
+    trip: Trip<'_>,
+    told: &Told,
+    (speed, grade, air): (MetresPerSecond, Grade, Air),
+    grip: Grip,
+    warmth: Warmth,
+) -> f64 {
     let truck = trip.truck;
     let ceiling = truck.road_speed(told.gear, truck.highest_engine_speed());
     let turning = MetresPerSecond(speed.0.min(ceiling.0));
     let stages = truck.stages().rev().filter(|stage| *stage <= told.stage);
     let gripping = stages.map(|stage| {
-        let grip =
-            if stage.is_off() { trip.grip_for_motoring(grade) } else { trip.grip_for_retarding(grade) };
-        (trip.holding(told.gear, stage, turning, air).0, grip.0)
+        let grip = match grip {
+            Grip::Plan if !stage.is_off() => trip.grip_for_retarding(grade),
+            Grip::Plan | Grip::Road => trip.grip_for_motoring(grade),
+        };
+        (truck.holding_force(told.gear, stage, turning, air.ambient, warmth).0, grip.0)
     });
     gripping.filter(|(force, grip)| force <= grip).map(|(force, _)| force).next().unwrap_or(0.0)
 }
@@ -179,9 +196,10 @@ pub fn held_everywhere(
             let grade = Grade(road.mean_grade(at_m, at_m + EVERY_M));
             let air = trip.air(Metres(road.height_m(at_m)));
             let told = Told { from_m, to_m, gear, stage, speed };
-            [speed, MetresPerSecond(speed.0 + SLACK)]
-                .into_iter()
-                .all(|v| held(trip, &told, v, grade, air) >= (1.0 + reserve) * trip.demand(v, grade, air).0)
+            [speed, MetresPerSecond(speed.0 + SLACK)].into_iter().all(|v| {
+                held(trip, &told, (v, grade, air), Grip::Plan, Warmth::SUSTAINED)
+                    >= (1.0 + reserve) * trip.demand(v, grade, air).0
+            })
         })
     };
     let top = (trip.top_speed().kmh() + 1e-9).floor() as u32;

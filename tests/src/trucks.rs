@@ -49,7 +49,7 @@ pub fn loaded_80_000_lb(retarder: Retarder) -> TruckSpec {
 /// A retarder of this peak power at the governed speed of the presets, in thirds.
 #[must_use]
 pub fn in_thirds(peak_power_kw: f64) -> Retarder {
-    let curve = EngineCurve { peak_power_kw, peak_rpm: 2_100.0, exponent: 1.85, cut_out_rpm: 850.0 };
+    let curve = EngineCurve { peak_power_kw, peak_rpm: 2_100.0, exponent: Some(1.85), cut_out_rpm: 850.0 };
     let brake = EngineBrake::CompressionRelease(curve);
     Retarder::Engine { brake, stages: vec![1.0 / 3.0, 2.0 / 3.0, 1.0] }
 }

@@ -1,6 +1,6 @@
 //! The truth of the service brakes: what they take on a road as it was built, driven as it is told.
 
-use crate::free_run::Told;
+use crate::free_run::{Grip, Told, held};
 use crate::generate::Alignment;
 use solver::motion::{BrakeHeat, Trip};
 use solver::plan::Snub;
@@ -49,8 +49,8 @@ pub fn heated(
             let air = trip.air(Metres(road.height_m(at_m)));
             let now = MetresPerSecond(speed);
             let mass = trip.truck.inertial_mass(told.gear).0;
-            let held = |now| trip.retarding_as_warm(told.gear, now, grade, air, Warmth::COLD);
-            let push = (trip.demand(now, grade, air) - held(now)).0;
+            let holds = |now| held(trip, told, (now, grade, air), Grip::Road, Warmth::COLD);
+            let push = trip.demand(now, grade, air).0 - holds(now);
             let time = Seconds(STEP_M / speed);
             let mut braking = 0.0;
             if let Some(snub) = snub {

@@ -5,7 +5,7 @@ use super::path::Path;
 use super::scale::Scale;
 use super::ticks::nice_ticks;
 use crate::format::{self, Units};
-use solver::truck::{Gear, Stage, Truck, Warmth};
+use solver::truck::{Ambient, Gear, Stage, Truck, Warmth};
 use solver::units::RevPerMin;
 
 /// Ends of the curves in a drawing of 300 by 170 px of its own.
@@ -74,7 +74,7 @@ fn holding(truck: &Truck, stage: Stage, rpm: f64) -> f64 {
     let direct = truck.gears().min_by(|a, b| off_direct(a).total_cmp(&off_direct(b)));
     let on_shaft = direct.map_or(0.0, |gear| {
         let speed = truck.road_speed(gear, RevPerMin(rpm));
-        truck.shaft_power(gear, stage, speed, Warmth::SUSTAINED).0
+        truck.shaft_power(gear, stage, speed, Ambient::STANDARD, Warmth::SUSTAINED).0
     });
     truck.retarding_power(stage, RevPerMin(rpm)).0 + on_shaft
 }

@@ -44,8 +44,8 @@ fn a_truck_settles_where_holding_force_and_demand_are_one() {
             let Exercise::ControlSpeed(it) = exercise else { panic!("{exercise:?}") };
             let truck = laden(spec, &it.hill);
             let held = |v| {
-                let altitude = it.hill.air.altitude_factor;
-                truck.holding_force(it.gear, it.stage, MetresPerSecond(v), altitude, Warmth::SUSTAINED).0
+                let ambient = it.hill.air.ambient;
+                truck.holding_force(it.gear, it.stage, MetresPerSecond(v), ambient, Warmth::SUSTAINED).0
             };
             let of = |rpm: f64| {
                 rpm * std::f64::consts::TAU / 60.0 * truck.spec().rolling_radius_m
@@ -99,8 +99,8 @@ fn no_higher_gear_keeps_the_reserve() {
             let fits = truck.engine_speed(gear, MetresPerSecond(speed)) >= truck.lowest_engine_speed(full)
                 && truck.is_coupled(gear)
                 && speed >= 5.0 / 3.6;
-            let altitude = it.hill.air.altitude_factor;
-            let held = truck.holding_force(gear, full, MetresPerSecond(speed), altitude, Warmth::SUSTAINED).0;
+            let ambient = it.hill.air.ambient;
+            let held = truck.holding_force(gear, full, MetresPerSecond(speed), ambient, Warmth::SUSTAINED).0;
             let demand = demand(&it.hill, speed);
             (fits && demand > 0.0 && held / demand - 1.0 >= DAY.reserve).then_some(speed)
         };

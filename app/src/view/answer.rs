@@ -62,7 +62,11 @@ fn blank(worked: &Arc<Worked>, units: Units) -> AnyView {
 fn is_doubt(note: Note) -> bool {
     match note {
         Note::StartsInDescent | Note::PartlyUnassessed | Note::PoorHeights | Note::HotElsewhere => true,
-        Note::StagesWithheld(_) | Note::WetCap | Note::HoldByHand | Note::CannotClimb => false,
+        Note::StagesWithheld(_)
+        | Note::WetCap
+        | Note::HoldByHand
+        | Note::ShiftsUpByItself
+        | Note::CannotClimb => false,
     }
 }
 

@@ -26,7 +26,7 @@ const STRENGTH: [Field; 4] = [
     Field::Table,
 ];
 
-const REST: [Field; 23] = [
+const REST: [Field; 24] = [
     Field::Stages,
     Field::Number(Entry::ShaftSpeed),
     Field::Number(Entry::ShortPower),
@@ -39,6 +39,7 @@ const REST: [Field; 23] = [
     Field::Number(Entry::LockUpGear),
     Field::Number(Entry::LockUpSpeed),
     Field::Number(Entry::HighestEngineSpeed),
+    Field::Number(Entry::ShiftsUpSpeed),
     Field::Number(Entry::LowestEngineSpeed),
     Field::Number(Entry::RetarderPeakSpeed),
     Field::Number(Entry::RetarderCutOut),

@@ -206,6 +206,7 @@ fn sentences_end_and_are_not_empty() {
         Note::StagesWithheld(Withheld::NoTrailerInTheWet),
         Note::WetCap,
         Note::HoldByHand,
+        Note::ShiftsUpByItself,
         Note::StartsInDescent,
         Note::PartlyUnassessed,
         Note::PoorHeights,

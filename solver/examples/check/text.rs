@@ -204,6 +204,9 @@ fn of_note(note: Note) -> &'static str {
         Note::StagesWithheld(_) => "No retarder stage is recommended on this surface with this load.",
         Note::WetCap => "Wet: the retarder is counted with half of what the driven axles grip.",
         Note::HoldByHand => "Hold the gear by hand: the gearbox would choose another.",
+        Note::ShiftsUpByItself => {
+            "Held below the engine speed at which the gearbox shifts up by itself and drops the retarder."
+        }
         Note::StartsInDescent => {
             "The road starts in the middle of a descent: what the brakes went through before is unknown."
         }

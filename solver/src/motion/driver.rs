@@ -106,7 +106,10 @@ impl Driver<'_> {
                 self.gear_to_pull_at(MetresPerSecond(scene.cap.max(WALKING_SPEED)))
             };
         }
-        if demand.0 > 0.0 { self.gear_to_hold(scene, demand) } else { self.gear_to_pull(scene, -demand) }
+        let suits =
+            if demand.0 > 0.0 { self.gear_to_hold(scene, demand) } else { self.gear_to_pull(scene, -demand) };
+        // Nobody changes up on the last metres before a change down.
+        scene.ahead.map_or(suits, |hold| suits.min(now.gear.max(hold.gear)))
     }
 
     /// The gear of the hold; in a bend so slow that the engine would not turn, the highest in which it
@@ -349,10 +352,10 @@ impl Driver<'_> {
         if truck.spec().retarder.driveline().is_none() {
             return from;
         }
-        let force = |stage| truck.holding_force(gear, stage, speed, scene.air.altitude_factor, from).0;
+        let force = |stage| truck.holding_force(gear, stage, speed, scene.air.ambient, from).0;
         let (off, full) = (force(Stage::OFF), force(truck.full_stage()));
         let share = if full > off { ((held.0 - off) / (full - off)).clamp(0.0, 1.0) } else { 0.0 };
-        let power = truck.shaft_power(gear, truck.full_stage(), speed, from) * share;
-        truck.warmed(from, power, truck.engine_speed(gear, speed), time)
+        let power = truck.shaft_power(gear, truck.full_stage(), speed, scene.air.ambient, from) * share;
+        truck.warmed(from, power, truck.engine_speed(gear, speed), scene.air.ambient, time)
     }
 }

@@ -4,7 +4,7 @@ use crate::atmosphere::{density, density_ratio};
 use crate::constants::GRAVITY;
 use crate::day::Day;
 use crate::road::Road;
-use crate::truck::{Gear, Stage, Truck, Warmth};
+use crate::truck::{Ambient, Gear, Stage, Truck, Warmth};
 use crate::units::{Grade, Metres, MetresPerSecond, Newtons};
 
 /// The air at a place on a day.
@@ -12,9 +12,8 @@ use crate::units::{Grade, Metres, MetresPerSecond, Newtons};
 pub struct Air {
     /// Density, kg/m³: what the truck drives against.
     pub density: f64,
-    /// Density in the standard atmosphere over that at sea level, 1 at most: what the engine
-    /// has to work with when it holds back.
-    pub altitude_factor: f64,
+    /// What it leaves of engine and radiator when they hold back.
+    pub ambient: Ambient,
 }
 
 /// A truck on a day: what every force depends on.
@@ -41,7 +40,8 @@ impl Trip<'_> {
     }
 
     fn air_of(self, ratio: f64, height: Metres) -> Air {
-        Air { density: density(ratio, height, self.day.air()), altitude_factor: ratio.min(1.0) }
+        let air = self.day.air();
+        Air { density: density(ratio, height, air), ambient: Ambient::of(ratio.min(1.0), air) }
     }
 
     /// Weight, m·g.
@@ -80,7 +80,7 @@ impl Trip<'_> {
     /// of the air at that height. Assumed, cautious: no printed law was found.
     #[must_use]
     pub fn holding(self, gear: Gear, stage: Stage, speed: MetresPerSecond, air: Air) -> Newtons {
-        self.truck.holding_force(gear, stage, speed, air.altitude_factor, Warmth::SUSTAINED)
+        self.truck.holding_force(gear, stage, speed, air.ambient, Warmth::SUSTAINED)
     }
 
     /// Force that the driven axles may spend on retarding: μ·k·m_drive·g·cos θ.
@@ -114,7 +114,7 @@ impl Trip<'_> {
         air: Air,
         warmth: Warmth,
     ) -> Newtons {
-        let held = |stage| self.truck.holding_force(gear, stage, speed, air.altitude_factor, warmth).0;
+        let held = |stage| self.truck.holding_force(gear, stage, speed, air.ambient, warmth).0;
         let (grip, motoring) = (self.grip_for_retarding(grade).0, self.grip_for_motoring(grade).0);
         let strongest = self.strongest_stage();
         // Nearly always the strongest: on a slippery road the strongest that does not break away.

@@ -99,6 +99,8 @@ pub enum Note {
     WetCap,
     /// The gearbox would choose gears by itself.
     HoldByHand,
+    /// The gearbox shifts up by itself before the engine turns as fast as it may, and drops the retarder.
+    ShiftsUpByItself,
     /// The road starts in the middle of a descent: what the brakes went through before is unknown.
     StartsInDescent,
     /// Parts of the road could not be assessed; nothing is said there.

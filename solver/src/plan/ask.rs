@@ -81,7 +81,7 @@ impl<'a> Ask<'a> {
         let trip = Trip { day: &day, ..self.trip };
         let asked = self.asked.holds;
         let ladder = Ladder::of(trip, trip.air(self.stretch.highest));
-        let reached = || ladder.rungs.iter().filter(|rung| self.reach.allows(rung.speed).is_ok());
+        let reached = || ladder.rungs.iter().filter(|rung| self.allows(&ladder, rung).is_ok());
         let held = reached().find(|rung| rung.with_reserve >= asked).map(|rung| rung.speed);
         held.or_else(|| held_most(reached())).unwrap_or(self.at_most)
     }
@@ -90,7 +90,7 @@ impl<'a> Ask<'a> {
     /// faster one.
     pub(super) fn reached(&self) -> impl Iterator<Item = (&Rung, Governs)> {
         let mut governs = self.top_governs();
-        self.ladder.rungs.iter().filter_map(move |rung| match self.reach.allows(rung.speed) {
+        self.ladder.rungs.iter().filter_map(move |rung| match self.allows(&self.ladder, rung) {
             Ok(()) if rung.speed > self.at_most => {
                 governs = Governs::Control;
                 None
@@ -105,6 +105,16 @@ impl<'a> Ask<'a> {
                 None
             }
         })
+    }
+
+    /// Whether the road lets a speed of a ladder be reached. A torque converter creeps through bends that are
+    /// slower than its slowest hold: it is held at that between them.
+    fn allows(&self, ladder: &Ladder<'_>, rung: &Rung) -> Result<(), Governs> {
+        let slowest = ladder.rungs.last().is_some_and(|last| last.speed.0 >= rung.speed.0);
+        match self.reach.allows(rung.speed) {
+            Err(Governs::Curve) if slowest && self.trip.truck.creeps() => Ok(()),
+            allowed => allowed,
+        }
     }
 
     /// Ways that the retarder holds with the reserve, from fast to slow.

@@ -23,6 +23,15 @@ const SLOWEST_SNUB_KMH: f64 = 20.0;
 /// A snub takes 5 mph off the speed (printed in the US licence manual).
 const SNUB_BY: f64 = 5.0 * MPH;
 
+/// With snubs no speed is told above this multiple of the one that is told without. Assumed: who may
+/// touch the brakes goes faster, and is not on another journey. Heat alone let 36 t with an electromagnetic
+/// retarder go 80 km/h where it holds 10.
+const MOST_BY_SNUBS: f64 = 4.0;
+
+/// Up to this, km/h, heat alone bounds them: approval lets brakes hold a truck at 30 km/h down 6 km of
+/// −6 % (R13).
+const SNUBBED_ANYWAY_KMH: f64 = 30.0;
+
 /// Share of the braking work on the way down that the service brakes may take where the retarder is said
 /// to hold: changing gear at the crest, short steep bits, slowing for a hairpin. Assumed.
 pub(super) const MOST_SERVICE: f64 = 0.25;
@@ -77,6 +86,8 @@ impl Ask<'_> {
             Chosen::None(..) => MetresPerSecond(0.0),
         };
         let most = self.snubbed_without_limits(approach, ahead, limit);
+        let most =
+            MetresPerSecond(most.0.min((least.0 * MOST_BY_SNUBS).max(SNUBBED_ANYWAY_KMH / 3.6 + 1e-9)));
         let snubbed = self.snubbed(approach, ahead, limit, (least, most))?;
         // A faster speed in one gear may still be later at the foot than legs.
         let sooner = match reserve {

@@ -78,6 +78,7 @@ pub(super) fn notes(
     let told = [
         (Note::WetCap, wet && has_retarder),
         (Note::HoldByHand, by_hand),
+        (Note::ShiftsUpByItself, by_hand && trip.truck.shifts_up_early()),
         (Note::StartsInDescent, starts_in_descent),
         (Note::PartlyUnassessed, road.assessed().iter().any(|assessed| !assessed)),
         (Note::PoorHeights, road.quality().class == Class::Poor),

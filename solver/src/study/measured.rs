@@ -85,7 +85,7 @@ pub fn measured(trip: Trip<'_>, seen: Seen) -> Result<Measured, NotMeasured> {
     let surplus = |factor: f64| {
         let truck = with(factor);
         // Perhaps it was still cold, and gave more than it gives for good: then less of it is measured.
-        (truck.holding_force(gear, stage, speed, air.altitude_factor, Warmth::COLD) - demand).0
+        (truck.holding_force(gear, stage, speed, air.ambient, Warmth::COLD) - demand).0
     };
     let factor = crossing(surplus, 0.0, STRONGEST);
     let scale = trip.truck.spec().retarding_scale * factor;
@@ -93,8 +93,8 @@ pub fn measured(trip: Trip<'_>, seen: Seen) -> Result<Measured, NotMeasured> {
         return Err(NotMeasured::OutOfReach(scale));
     }
     let power = |truck: &Truck| {
-        let at_engine = truck.retarding_power(stage, turning) * air.altitude_factor;
-        at_engine + truck.shaft_power(gear, stage, speed, Warmth::SUSTAINED)
+        let at_engine = truck.retarding_power(stage, turning) * air.ambient.altitude_factor;
+        at_engine + truck.shaft_power(gear, stage, speed, air.ambient, Warmth::SUSTAINED)
     };
     Ok(Measured {
         engine_speed: turning,

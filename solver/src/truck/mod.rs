@@ -5,6 +5,7 @@
 
 mod brakes;
 mod engine;
+pub mod gear_sets;
 mod gearbox;
 mod presets;
 mod retarder;
@@ -14,10 +15,10 @@ mod tyres;
 
 pub use brakes::{AxleGroup, AxlePlace, BrakeKind};
 pub use engine::TorquePoint;
-pub use presets::{Preset, gear_sets};
+pub use presets::Preset;
 pub use retarder::{
-    Driveline, Electromagnetic, EngineBrake, EngineCurve, EnteredTable, Hydrodynamic, Retarder, RetarderKind,
-    TableOf, TableRow, Warmth,
+    Ambient, Driveline, Electromagnetic, EngineBrake, EngineCurve, EnteredTable, Hydrodynamic, Retarder,
+    RetarderKind, TableOf, TableRow, Warmth,
 };
 pub use spec::{TruckError, TruckSpec};
 pub use transmission::Transmission;
@@ -217,22 +218,42 @@ impl Truck {
         f64::from(gear.0) >= self.spec.transmission.lock_up().0
     }
 
+    /// Whether it may roll through a bend slower than its engine must turn: behind a torque converter.
+    #[must_use]
+    pub fn creeps(&self) -> bool {
+        matches!(self.spec.transmission, Transmission::TorqueConverter { .. })
+    }
+
     fn is_locked(&self, gear: Gear, speed: RevPerMin) -> bool {
         let (_, open_below) = self.spec.transmission.lock_up();
         // A speed held at the very edge of the lock-up is rounded both ways.
         self.is_coupled(gear) && speed >= open_below * (1.0 - 1e-9)
     }
 
-    /// Highest engine speed allowed with the wheels driving the engine.
+    /// Highest engine speed at which the truck may be held: what is allowed with the wheels driving the
+    /// engine, or what a box that chooses gears bears before it shifts up by itself and drops the retarder.
     #[must_use]
     pub fn highest_engine_speed(&self) -> RevPerMin {
-        RevPerMin(self.spec.highest_rpm)
+        self.shifts_up_at()
+            .map_or(RevPerMin(self.spec.highest_rpm), |it| RevPerMin(it.0.min(self.spec.highest_rpm)))
+    }
+
+    /// Engine speed at which the box shifts up by itself: as entered, or governed. `None` where it never does.
+    fn shifts_up_at(&self) -> Option<RevPerMin> {
+        let at = self.spec.shifts_up_rpm.unwrap_or_else(|| self.spec.governed_rpm());
+        self.spec.transmission.chooses_gears().then_some(RevPerMin(at))
+    }
+
+    /// Whether the box shifts up by itself before the engine turns as fast as it may.
+    #[must_use]
+    pub fn shifts_up_early(&self) -> bool {
+        self.shifts_up_at().is_some_and(|at| at.0 < self.spec.highest_rpm)
     }
 
     /// Highest engine speed at which the engine still pulls: the end of its full-load curve.
     #[must_use]
     pub fn governed_speed(&self) -> RevPerMin {
-        RevPerMin(self.spec.full_load.last().map_or(0.0, |p| p.engine_speed_rpm))
+        RevPerMin(self.spec.governed_rpm())
     }
 
     /// Power that turns the unfuelled engine over.
@@ -249,21 +270,28 @@ impl Truck {
         let Some(index) = stage.0.checked_sub(1) else { return motoring };
         match self.spec.retarder.engine_power(usize::from(index), speed, motoring) {
             None => motoring,
-            Some(full) => motoring + (full - motoring).max_zero() * self.spec.retarding_scale,
+            Some(full) => motoring + Watts((full - motoring).0.max(0.0)) * self.spec.retarding_scale,
         }
     }
 
     /// Torque of a retarder on the propeller shaft with the stage on, N·m.
     #[must_use]
-    pub fn shaft_torque(&self, gear: Gear, stage: Stage, speed: MetresPerSecond, warmth: Warmth) -> f64 {
+    pub fn shaft_torque(
+        &self,
+        gear: Gear,
+        stage: Stage,
+        speed: MetresPerSecond,
+        ambient: Ambient,
+        warmth: Warmth,
+    ) -> f64 {
         let Some(index) = stage.0.checked_sub(1) else { return 0.0 };
         let engine = self.engine_speed(gear, speed);
         let shaft = RevPerMin(engine.0 / self.ratio(gear));
-        let torque = self.spec.retarder.shaft_torque(usize::from(index), shaft, engine, warmth);
+        let torque = self.spec.retarder.shaft_torque(usize::from(index), shaft, engine, ambient, warmth);
         torque * self.spec.retarding_scale
     }
 
-    /// Force at the wheels that holds the truck back, with `altitude` scaling what the engine
+    /// Force at the wheels that holds the truck back, with the ambient air scaling what the engine
     /// does: [(T_engine + T_gearbox loss)·g + T_shaft]·i_a/(r·η). On overrun the losses help.
     /// Behind an open torque converter only a retarder on the shaft is counted.
     #[must_use]
@@ -272,13 +300,13 @@ impl Truck {
         gear: Gear,
         stage: Stage,
         speed: MetresPerSecond,
-        altitude: f64,
+        ambient: Ambient,
         warmth: Warmth,
     ) -> Newtons {
         let engine_speed = self.engine_speed(gear, speed);
-        let shaft = self.shaft_torque(gear, stage, speed, warmth) / self.ratio(gear);
+        let shaft = self.shaft_torque(gear, stage, speed, ambient, warmth) / self.ratio(gear);
         let engine = if self.is_locked(gear, engine_speed) {
-            let power = self.retarding_power(stage, engine_speed).0 * altitude;
+            let power = self.retarding_power(stage, engine_speed).0 * ambient.altitude_factor;
             let torque = power / engine_speed.radians_per_second();
             torque + gearbox::loss_torque(self.ratio(gear), engine_speed, torque)
         } else {
@@ -289,15 +317,29 @@ impl Truck {
 
     /// Power that the shaft takes up with the stage on.
     #[must_use]
-    pub fn shaft_power(&self, gear: Gear, stage: Stage, speed: MetresPerSecond, warmth: Warmth) -> Watts {
+    pub fn shaft_power(
+        &self,
+        gear: Gear,
+        stage: Stage,
+        speed: MetresPerSecond,
+        ambient: Ambient,
+        warmth: Warmth,
+    ) -> Watts {
         let shaft = RevPerMin(self.engine_speed(gear, speed).0 / self.ratio(gear));
-        Watts(self.shaft_torque(gear, stage, speed, warmth) * shaft.radians_per_second())
+        Watts(self.shaft_torque(gear, stage, speed, ambient, warmth) * shaft.radians_per_second())
     }
 
     /// How warm the retarder is after `time` in which the shaft took up `power`.
     #[must_use]
-    pub fn warmed(&self, from: Warmth, power: Watts, engine: RevPerMin, time: Seconds) -> Warmth {
-        self.spec.retarder.warmed(from, power, engine, time)
+    pub fn warmed(
+        &self,
+        from: Warmth,
+        power: Watts,
+        engine: RevPerMin,
+        ambient: Ambient,
+        time: Seconds,
+    ) -> Warmth {
+        self.spec.retarder.warmed(from, power, engine, ambient, time)
     }
 
     /// Force at the wheels with full load in a gear; zero where the engine speed is off its
@@ -349,11 +391,5 @@ impl Truck {
         let turns = self.turns(gear);
         let engine = engine::inertia(self.spec.displacement_l) * turns * turns;
         1.0 + (self.wheels_as_mass().0 + engine) / self.spec.gross_mass_kg
-    }
-}
-
-impl Watts {
-    fn max_zero(self) -> Self {
-        Self(self.0.max(0.0))
     }
 }

@@ -5,33 +5,12 @@
 
 use super::brakes::{AxleGroup, AxlePlace, BrakeKind};
 use super::engine::TorquePoint;
-use super::retarder::{EngineBrake, EngineCurve, Retarder, RetarderKind};
+use super::gear_sets;
+use super::retarder::{Retarder, RetarderKind};
 use super::spec::TruckSpec;
 use super::transmission::Transmission;
 use super::tyres::{SIZES, TyreSize};
 use crate::limits::Entry;
-
-/// Gear sets in common use, first gear first.
-pub mod gear_sets {
-    /// Nine gears, direct on top (value from memory).
-    pub const NINE: [f64; 9] = [12.65, 8.38, 6.22, 4.57, 3.40, 2.46, 1.83, 1.34, 1.00];
-    /// Ten gears, the last one overdrive (printed generic data).
-    pub const TEN_OVERDRIVE: [f64; 10] = [12.80, 9.25, 6.76, 4.90, 3.58, 2.61, 1.89, 1.38, 1.00, 0.73];
-    /// Ten gears, direct on top (printed generic data).
-    pub const TEN_DIRECT: [f64; 10] = [14.78, 11.00, 8.17, 6.00, 4.46, 3.31, 2.46, 1.83, 1.34, 1.00];
-    /// Twelve gears, automated, direct on top (printed generic data).
-    pub const TWELVE: [f64; 12] = [14.93, 11.64, 9.02, 7.04, 5.64, 4.40, 3.39, 2.65, 2.05, 1.60, 1.28, 1.00];
-    /// Six gears behind a torque converter (printed generic data).
-    pub const SIX_CONVERTER: [f64; 6] = [3.40, 1.90, 1.42, 1.00, 0.70, 0.62];
-    /// Thirteen gears (value from memory).
-    pub const THIRTEEN: [f64; 13] =
-        [12.29, 8.51, 6.05, 4.38, 3.20, 2.29, 1.95, 1.62, 1.38, 1.17, 1.00, 0.86, 0.73];
-    /// Eighteen gears (value from memory).
-    pub const EIGHTEEN: [f64; 18] = [
-        14.40, 12.29, 8.51, 7.26, 6.05, 5.16, 4.38, 3.74, 3.20, 2.73, 2.29, 1.95, 1.62, 1.38, 1.17, 1.00,
-        0.86, 0.73,
-    ];
-}
 
 /// Full-load curves (engine speed 1/min, torque N·m), printed generic data.
 const ENGINE_12_7_L: [(f64, f64); 7] = [
@@ -54,6 +33,12 @@ const ENGINE_15_L: [(f64, f64); 6] = [
 const ENGINE_10_8_L: [(f64, f64); 4] =
     [(1200.0, 1695.0), (1600.0, 1469.0), (1800.0, 1306.0), (2000.0, 1096.0)];
 
+/// Highest engine speed allowed on overrun, 1/min. Assumed: engines are allowed 2,100 to 2,500.
+const HIGHEST_RPM: f64 = 2_100.0;
+
+/// Torque of a retarder at the output of an automatic, N·m. Assumed.
+const RETARDER_OF_AUTOMATIC_NM: f64 = 2_000.0;
+
 /// A truck to begin with.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Preset {
@@ -61,10 +46,20 @@ pub enum Preset {
     FiveAxle36,
     /// Tractor and semitrailer of five axles at 40 t.
     FiveAxle40,
+    /// The same with a hydrodynamic retarder and an engine brake on one lever.
+    FiveAxle40Both,
+    /// The same, empty.
+    FiveAxleEmpty,
+    /// Tractor and semitrailer of six axles at 44 t.
+    SixAxle44,
+    /// Rigid truck with a drawbar trailer at 40 t.
+    Drawbar40,
     /// Rigid truck of two axles at 18 t.
     Rigid18,
     /// Tipper of three axles at 26 t.
     Tipper26,
+    /// Refuse truck of three axles at 26 t, on an automatic with a retarder at its output.
+    Refuse26,
     /// Tractor with two trailers at 62.5 t.
     BDouble,
     /// Coach of two axles.
@@ -75,11 +70,16 @@ pub enum Preset {
 
 impl Preset {
     /// All presets.
-    pub const ALL: [Self; 7] = [
+    pub const ALL: [Self; 12] = [
         Self::FiveAxle36,
         Self::FiveAxle40,
+        Self::FiveAxle40Both,
+        Self::FiveAxleEmpty,
+        Self::SixAxle44,
+        Self::Drawbar40,
         Self::Rigid18,
         Self::Tipper26,
+        Self::Refuse26,
         Self::BDouble,
         Self::Coach,
         Self::CoachConverter,
@@ -91,8 +91,13 @@ impl Preset {
         match self {
             Self::FiveAxle36 => "five-axle-36t",
             Self::FiveAxle40 => "five-axle-40t",
+            Self::FiveAxle40Both => "five-axle-40t-both",
+            Self::FiveAxleEmpty => "five-axle-empty",
+            Self::SixAxle44 => "six-axle-44t",
+            Self::Drawbar40 => "drawbar-40t",
             Self::Rigid18 => "rigid-18t",
             Self::Tipper26 => "tipper-26t",
+            Self::Refuse26 => "refuse-26t",
             Self::BDouble => "b-double-62t",
             Self::Coach => "coach",
             Self::CoachConverter => "coach-converter",
@@ -111,8 +116,13 @@ impl Preset {
         match self {
             Self::FiveAxle36 => five_axle_36(),
             Self::FiveAxle40 => five_axle_40(),
+            Self::FiveAxle40Both => five_axle_40_both(),
+            Self::FiveAxleEmpty => five_axle_empty(),
+            Self::SixAxle44 => six_axle_44(),
+            Self::Drawbar40 => drawbar_40(),
             Self::Rigid18 => rigid_18(),
             Self::Tipper26 => tipper_26(),
+            Self::Refuse26 => refuse_26(),
             Self::BDouble => b_double(),
             Self::Coach => coach(),
             Self::CoachConverter => coach_converter(),
@@ -143,12 +153,63 @@ fn five_axle_40() -> TruckSpec {
     spec.gears = gear_sets::TWELVE.to_vec();
     spec.transmission = Transmission::Automated;
     spec.axle_ratio = 2.64;
-    roll_on(&mut spec, SIZES[4], 12);
+    roll_on(&mut spec, SIZES[4], 6);
+    trail_on(&mut spec, SIZES[7], 6);
     spec.axle_groups = vec![
         group(AxlePlace::Steer, 1, BrakeKind::Disc, 0.16),
         group(AxlePlace::Drive, 1, BrakeKind::Disc, 0.28),
         group(AxlePlace::Trailer, 3, BrakeKind::Disc, 0.56),
     ];
+    spec
+}
+
+fn five_axle_40_both() -> TruckSpec {
+    let mut spec = five_axle_40();
+    "Five-axle combination, 40 t, engine brake and hydrodynamic retarder".clone_into(&mut spec.name);
+    spec.take_retarder(RetarderKind::CompressionAndHydrodynamic);
+    spec
+}
+
+/// Masses assumed: an empty curtain-sided semitrailer behind a two-axle tractor.
+fn five_axle_empty() -> TruckSpec {
+    let mut spec = five_axle_40();
+    "Five-axle combination, empty, 14.5 t".clone_into(&mut spec.name);
+    spec.gross_mass_kg = 14_500.0;
+    spec.drive_axle_mass_kg = 4_800.0;
+    spec.assumed.extend([Entry::GrossMass, Entry::DriveAxleMass]);
+    spec
+}
+
+/// 44 t on six axles, one of them driven at 11.5 t; drag area and efforts as of the 40 t, assumed.
+fn six_axle_44() -> TruckSpec {
+    let mut spec = five_axle_40();
+    "Six-axle combination, 44 t".clone_into(&mut spec.name);
+    spec.gross_mass_kg = 44_000.0;
+    roll_on(&mut spec, SIZES[4], 8);
+    trail_on(&mut spec, SIZES[7], 6);
+    spec.axle_groups = vec![
+        group(AxlePlace::Steer, 1, BrakeKind::Disc, 0.15),
+        group(AxlePlace::Drive, 2, BrakeKind::Disc, 0.35),
+        group(AxlePlace::Trailer, 3, BrakeKind::Disc, 0.50),
+    ];
+    spec.assumed.push(Entry::DragArea);
+    spec
+}
+
+/// A rigid truck of three axles, one of them driven, and a two-axle trailer; all of it but masses and
+/// gears assumed.
+fn drawbar_40() -> TruckSpec {
+    let mut spec = five_axle_40();
+    "Rigid with drawbar trailer, 40 t".clone_into(&mut spec.name);
+    spec.drag_area_m2 = 6.0;
+    roll_on(&mut spec, SIZES[4], 8);
+    trail_on(&mut spec, SIZES[4], 8);
+    spec.axle_groups = vec![
+        group(AxlePlace::Steer, 1, BrakeKind::Disc, 0.18),
+        group(AxlePlace::Drive, 2, BrakeKind::Disc, 0.40),
+        group(AxlePlace::Trailer, 2, BrakeKind::Disc, 0.42),
+    ];
+    spec.assumed.push(Entry::DragArea);
     spec
 }
 
@@ -181,6 +242,19 @@ fn tipper_26() -> TruckSpec {
         group(AxlePlace::Steer, 1, BrakeKind::Drum, 0.30),
         group(AxlePlace::Drive, 2, BrakeKind::Drum, 0.70),
     ];
+    spec
+}
+
+/// The gear set is printed; the retarder, the axle ratio and all of the converter are assumed.
+fn refuse_26() -> TruckSpec {
+    let mut spec = tipper_26();
+    "Three-axle refuse truck, automatic, 26 t".clone_into(&mut spec.name);
+    spec.gears = gear_sets::SIX_CONVERTER.to_vec();
+    spec.axle_ratio = 5.40;
+    spec.transmission = Transmission::CONVERTER;
+    spec.take_retarder(RetarderKind::Hydrodynamic);
+    spec.set_assumed(Entry::ShaftTorque, RETARDER_OF_AUTOMATIC_NM);
+    spec.assumed.extend([Entry::DragArea, Entry::LockUpGear, Entry::LockUpSpeed]);
     spec
 }
 
@@ -246,20 +320,13 @@ fn base(name: &str, full_load: &[(f64, f64)], litres: f64, retarder_kw: f64) -> 
         displacement_l: litres,
         full_load: curve.collect(),
         lowest_rpm: 1_000.0,
-        highest_rpm: 2_100.0,
+        highest_rpm: HIGHEST_RPM,
+        shifts_up_rpm: None,
         gears: Vec::new(),
         axle_ratio: 0.0,
         axle_efficiency: 0.955,
         transmission: Transmission::Manual,
-        retarder: Retarder::Engine {
-            brake: EngineBrake::CompressionRelease(EngineCurve {
-                peak_power_kw: retarder_kw,
-                peak_rpm: 2_100.0,
-                exponent: 1.85,
-                cut_out_rpm: 850.0,
-            }),
-            stages: vec![1.0 / 3.0, 2.0 / 3.0, 1.0],
-        },
+        retarder: Retarder::compression_release(retarder_kw, HIGHEST_RPM),
         retarder_delay_s: TruckSpec::RETARDER_DELAY_S,
         retarding_scale: 1.0,
         rollover_threshold_g: TruckSpec::ROLLOVER_THRESHOLD_G,
@@ -271,7 +338,7 @@ fn base(name: &str, full_load: &[(f64, f64)], litres: f64, retarder_kw: f64) -> 
             Entry::AxleRatio,
             Entry::RetarderPeakPower,
             Entry::RetarderPeakSpeed,
-            Entry::RetarderExponent,
+            Entry::RetarderCutOut,
             Entry::RetarderDelay,
         ],
     }
@@ -280,6 +347,11 @@ fn base(name: &str, full_load: &[(f64, f64)], litres: f64, retarder_kw: f64) -> 
 fn roll_on(spec: &mut TruckSpec, tyre: TyreSize, tyres: u8) {
     spec.rolling_radius_m = tyre.rolling_radius_m();
     spec.wheel_inertia_kg_m2 = f64::from(tyres) * tyre.inertia_kg_m2;
+}
+
+/// Further tyres that are not driven.
+fn trail_on(spec: &mut TruckSpec, tyre: TyreSize, tyres: u8) {
+    spec.wheel_inertia_kg_m2 += f64::from(tyres) * tyre.inertia_kg_m2;
 }
 
 /// Effort shares of a five-axle combination, 12/44/44 % (value from memory).

@@ -40,6 +40,10 @@ pub struct TruckSpec {
     pub lowest_rpm: f64,
     /// Highest engine speed allowed on overrun, 1/min.
     pub highest_rpm: f64,
+    /// Engine speed at which a box that chooses gears shifts up by itself and drops the retarder, 1/min; the
+    /// governed speed where a file does not say. Of no use to a box that is shifted by hand.
+    #[serde(default)]
+    pub shifts_up_rpm: Option<f64>,
     /// Gear ratios, first gear first.
     pub gears: Vec<f64>,
     /// Axle ratio.
@@ -103,6 +107,12 @@ impl TruckSpec {
         }
     }
 
+    /// Sets an entry to a value that is assumed.
+    pub(super) fn set_assumed(&mut self, entry: Entry, value: f64) {
+        self.set(entry, value);
+        self.assumed.push(entry);
+    }
+
     /// Whether the value of an entry is assumed.
     #[must_use]
     pub fn is_assumed(&self, entry: Entry) -> bool {
@@ -124,7 +134,7 @@ impl TruckSpec {
             Entry::AxleEfficiency => Some(&mut self.axle_efficiency),
             Entry::RetarderPeakPower => self.engine_curve().map(|it| &mut it.peak_power_kw),
             Entry::RetarderPeakSpeed => self.engine_curve().map(|it| &mut it.peak_rpm),
-            Entry::RetarderExponent => self.engine_curve().map(|it| &mut it.exponent),
+            Entry::RetarderExponent => self.engine_curve().and_then(|it| it.exponent.as_mut()),
             Entry::RetarderCutOut => self.engine_curve().map(|it| &mut it.cut_out_rpm),
             Entry::ShaftTorque => self.retarder.driveline_mut().map(Driveline::torque_mut),
             Entry::ShaftSpeed => self.retarder.driveline_mut().map(Driveline::speed_mut),
@@ -144,6 +154,10 @@ impl TruckSpec {
                 Transmission::TorqueConverter { lock_up_rpm, .. } => Some(lock_up_rpm),
                 Transmission::Manual | Transmission::Automated => None,
             },
+            Entry::ShiftsUpSpeed => {
+                let governed = self.governed_rpm();
+                self.transmission.chooses_gears().then(|| self.shifts_up_rpm.get_or_insert(governed))
+            }
             Entry::RolloverThreshold => Some(&mut self.rollover_threshold_g),
             Entry::AirTemperature
             | Entry::BrakesAtStart
@@ -154,6 +168,24 @@ impl TruckSpec {
             | Entry::Superelevation
             | Entry::BrakeCheckStop => None,
         }
+    }
+
+    /// The end of the full-load curve, 1/min: there the governor takes the fuel away.
+    pub(super) fn governed_rpm(&self) -> f64 {
+        self.full_load.last().map_or(0.0, |point| point.engine_speed_rpm)
+    }
+
+    /// Gives the engine brake the declared shape, or a power of the engine speed that rises as its
+    /// assumed exponent says.
+    pub fn curve_by_exponent(&mut self, by_exponent: bool) {
+        let assumed = &mut self.assumed;
+        let Some(curve) = self.retarder.brake_mut().map(EngineBrake::curve_mut) else { return };
+        if curve.exponent.is_some() == by_exponent {
+            return;
+        }
+        curve.exponent = by_exponent.then_some(EngineCurve::ASSUMED_EXPONENT);
+        assumed.retain(|entry| *entry != Entry::RetarderExponent);
+        assumed.extend(by_exponent.then_some(Entry::RetarderExponent));
     }
 
     fn engine_curve(&mut self) -> Option<&mut EngineCurve> {

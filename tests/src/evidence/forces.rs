@@ -5,7 +5,7 @@ use super::{Origin, Row, Status, near, number};
 use crate::trucks::{POUND, preset, standard_day, truck};
 use solver::day::Day;
 use solver::motion::Trip;
-use solver::truck::{Gear, Preset, Truck, Warmth};
+use solver::truck::{Ambient, Gear, Preset, Truck, Warmth};
 use solver::units::{Grade, Metres, MetresPerSecond, RevPerMin};
 
 const NAT: Origin = Origin {
@@ -98,7 +98,8 @@ pub(super) fn axle_both_ways() -> Vec<Row> {
     let full = printed.full_stage();
     let at = |gear: Gear| printed.road_speed(gear, RevPerMin(1_500.0));
     let held = |gear: Gear| {
-        let held = |truck: &Truck| truck.holding_force(gear, full, at(gear), 1.0, Warmth::SUSTAINED);
+        let held =
+            |truck: &Truck| truck.holding_force(gear, full, at(gear), Ambient::STANDARD, Warmth::SUSTAINED);
         held(&printed) / held(&lossless)
     };
     let pulled = |gear: Gear| printed.pulling_force(gear, at(gear)) / lossless.pulling_force(gear, at(gear));

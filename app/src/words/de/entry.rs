@@ -25,6 +25,20 @@ impl EntryWords for German {
             (Preset::FiveAxle36, Units::Imperial) => "Fünfachsiger Sattelzug, 80\u{a0}000 lb",
             (Preset::FiveAxle40, Units::Metric) => "Fünfachsiger Sattelzug, 40 t",
             (Preset::FiveAxle40, Units::Imperial) => "Fünfachsiger Sattelzug, 88\u{a0}200 lb",
+            (Preset::FiveAxle40Both, Units::Metric) => {
+                "Fünfachsiger Sattelzug, 40 t, hydrodynamisch und Motorbremse"
+            }
+            (Preset::FiveAxle40Both, Units::Imperial) => {
+                "Fünfachsiger Sattelzug, 88\u{a0}200 lb, hydrodynamisch und Motorbremse"
+            }
+            (Preset::FiveAxleEmpty, Units::Metric) => "Fünfachsiger Sattelzug, leer, 14,5 t",
+            (Preset::FiveAxleEmpty, Units::Imperial) => "Fünfachsiger Sattelzug, leer, 32\u{a0}000 lb",
+            (Preset::SixAxle44, Units::Metric) => "Sechsachsiger Sattelzug, 44 t",
+            (Preset::SixAxle44, Units::Imperial) => "Sechsachsiger Sattelzug, 97\u{a0}000 lb",
+            (Preset::Drawbar40, Units::Metric) => "Gliederzug, 40 t",
+            (Preset::Drawbar40, Units::Imperial) => "Gliederzug, 88\u{a0}200 lb",
+            (Preset::Refuse26, Units::Metric) => "Müllwagen mit Wandlerautomatik, 26 t",
+            (Preset::Refuse26, Units::Imperial) => "Müllwagen mit Wandlerautomatik, 57\u{a0}300 lb",
             (Preset::Rigid18, Units::Metric) => "Zweiachsiger Solo-Lkw, 18 t",
             (Preset::Rigid18, Units::Imperial) => "Zweiachsiger Solo-Lkw, 39\u{a0}700 lb",
             (Preset::Tipper26, Units::Metric) => "Dreiachsiger Kipper, 26 t",
@@ -87,6 +101,7 @@ impl EntryWords for German {
             Entry::LockUpGear => "Niedrigster Gang mit Überbrückung",
             Entry::LockUpSpeed => "Motordrehzahl, bei der die Überbrückung öffnet",
             Entry::BrakeCheckStop => "Zeit an jedem Bremskontrollplatz",
+            Entry::ShiftsUpSpeed => "Motordrehzahl, bei der das Getriebe selbst hochschaltet",
         }
     }
     fn hint(&self, entry: Entry) -> &'static str {
@@ -119,6 +134,9 @@ impl EntryWords for German {
                 "Bremsmoment des heißen Retarders im Verhältnis zum kalten. Die Pläne rechnen mit dem heißen."
             }
             Entry::LockUpGear => "In niedrigeren Gängen ist der Wandler offen, und der Motor hält nichts.",
+            Entry::ShiftsUpSpeed => {
+                "Darüber schaltet es hoch, und der Retarder fällt aus; meist die Abregeldrehzahl."
+            }
             Entry::BrakeCheckStop => {
                 "Zeit zum Abkühlen an jedem Bremskontrollplatz der Strecke; bei 0 wird vorbeigefahren."
             }

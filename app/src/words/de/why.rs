@@ -59,6 +59,9 @@ impl WhyWords for German {
             Note::HoldByHand => {
                 "Dieses Getriebe würde die Gänge selbst wählen: Stellen Sie es so ein, dass es den Gang hält, und legen Sie den Gang vor jeder Kuppe von Hand ein."
             }
+            Note::ShiftsUpByItself => {
+                "Dreht der Motor zu hoch, schaltet dieses Getriebe selbst hoch, und der Retarder fällt aus: Die genannten Geschwindigkeiten bleiben darunter."
+            }
             Note::StartsInDescent => {
                 "Die Strecke beginnt mitten in einem Gefälle. Was die Bremsen vorher mitgemacht haben, ist nicht bekannt: Geben Sie ihre Temperatur unter „Bedingungen“ ein."
             }

@@ -25,6 +25,20 @@ impl EntryWords for English {
             (Preset::FiveAxle36, Units::Imperial) => "Five-axle combination, 80,000 lb",
             (Preset::FiveAxle40, Units::Metric) => "Five-axle combination, 40 t",
             (Preset::FiveAxle40, Units::Imperial) => "Five-axle combination, 88,200 lb",
+            (Preset::FiveAxle40Both, Units::Metric) => {
+                "Five-axle combination, 40 t, hydrodynamic and engine brake"
+            }
+            (Preset::FiveAxle40Both, Units::Imperial) => {
+                "Five-axle combination, 88,200 lb, hydrodynamic and engine brake"
+            }
+            (Preset::FiveAxleEmpty, Units::Metric) => "Five-axle combination, empty, 14.5 t",
+            (Preset::FiveAxleEmpty, Units::Imperial) => "Five-axle combination, empty, 32,000 lb",
+            (Preset::SixAxle44, Units::Metric) => "Six-axle combination, 44 t",
+            (Preset::SixAxle44, Units::Imperial) => "Six-axle combination, 97,000 lb",
+            (Preset::Drawbar40, Units::Metric) => "Rigid with drawbar trailer, 40 t",
+            (Preset::Drawbar40, Units::Imperial) => "Rigid with drawbar trailer, 88,200 lb",
+            (Preset::Refuse26, Units::Metric) => "Refuse truck, automatic, 26 t",
+            (Preset::Refuse26, Units::Imperial) => "Refuse truck, automatic, 57,300 lb",
             (Preset::Rigid18, Units::Metric) => "Two-axle rigid, 18 t",
             (Preset::Rigid18, Units::Imperial) => "Two-axle rigid, 39,700 lb",
             (Preset::Tipper26, Units::Metric) => "Three-axle tipper, 26 t",
@@ -95,6 +109,9 @@ impl EntryWords for English {
                 "Its power falls with this power of engine speed: the larger, the faster."
             }
             Entry::RetarderCutOut => "Below this engine speed it switches itself off.",
+            Entry::ShiftsUpSpeed => {
+                "Above it the box shifts up and the retarder lets go; mostly the governed speed."
+            }
             Entry::AirTemperature => "Cold air is denser; brakes cool to it.",
         }
     }

@@ -58,6 +58,9 @@ impl WhyWords for English {
             Note::HoldByHand => {
                 "This gearbox would choose gears by itself: set it to hold, and engage the gear by hand before each crest."
             }
+            Note::ShiftsUpByItself => {
+                "This gearbox shifts up by itself when the engine turns too fast, and then the retarder lets go: the speeds told keep below that."
+            }
             Note::StartsInDescent => {
                 "The road starts in the middle of a descent. What the brakes went through before is not known: enter their temperature under Day."
             }

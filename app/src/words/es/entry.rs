@@ -25,6 +25,20 @@ impl EntryWords for Spanish {
             (Preset::FiveAxle36, Units::Imperial) => "Conjunto de cinco ejes, 80\u{a0}000 lb",
             (Preset::FiveAxle40, Units::Metric) => "Conjunto de cinco ejes, 40 t",
             (Preset::FiveAxle40, Units::Imperial) => "Conjunto de cinco ejes, 88\u{a0}200 lb",
+            (Preset::FiveAxle40Both, Units::Metric) => {
+                "Conjunto de cinco ejes, 40 t, hidrodinámico y freno motor"
+            }
+            (Preset::FiveAxle40Both, Units::Imperial) => {
+                "Conjunto de cinco ejes, 88\u{a0}200 lb, hidrodinámico y freno motor"
+            }
+            (Preset::FiveAxleEmpty, Units::Metric) => "Conjunto de cinco ejes, vacío, 14,5 t",
+            (Preset::FiveAxleEmpty, Units::Imperial) => "Conjunto de cinco ejes, vacío, 32\u{a0}000 lb",
+            (Preset::SixAxle44, Units::Metric) => "Conjunto de seis ejes, 44 t",
+            (Preset::SixAxle44, Units::Imperial) => "Conjunto de seis ejes, 97\u{a0}000 lb",
+            (Preset::Drawbar40, Units::Metric) => "Camión rígido con remolque, 40 t",
+            (Preset::Drawbar40, Units::Imperial) => "Camión rígido con remolque, 88\u{a0}200 lb",
+            (Preset::Refuse26, Units::Metric) => "Camión de basuras, automático, 26 t",
+            (Preset::Refuse26, Units::Imperial) => "Camión de basuras, automático, 57\u{a0}300 lb",
             (Preset::Rigid18, Units::Metric) => "Camión rígido de dos ejes, 18 t",
             (Preset::Rigid18, Units::Imperial) => "Camión rígido de dos ejes, 39\u{a0}700 lb",
             (Preset::Tipper26, Units::Metric) => "Volquete de tres ejes, 26 t",
@@ -87,6 +101,7 @@ impl EntryWords for Spanish {
             Entry::LockUpGear => "Marcha más baja con bloqueo del convertidor",
             Entry::LockUpSpeed => "Revoluciones del motor a las que se abre el bloqueo",
             Entry::BrakeCheckStop => "Tiempo en cada zona de comprobación de frenos",
+            Entry::ShiftsUpSpeed => "Revoluciones a las que la caja sube de marcha por sí sola",
         }
     }
     fn hint(&self, entry: Entry) -> &'static str {
@@ -123,6 +138,9 @@ impl EntryWords for Spanish {
             }
             Entry::LockUpGear => {
                 "En marchas más bajas, con el convertidor abierto, el motor no retiene nada."
+            }
+            Entry::ShiftsUpSpeed => {
+                "Por encima sube de marcha y el ralentizador se desconecta; suele ser el régimen máximo del motor."
             }
             Entry::BrakeCheckStop => {
                 "Tiempo para enfriar en cada zona de comprobación de frenos de la carretera; con 0 se pasa de largo."

@@ -60,6 +60,9 @@ impl WhyWords for Spanish {
             Note::HoldByHand => {
                 "Esta caja de cambios elegiría las marchas por sí sola: póngala en modo manual para que conserve la marcha, y ponga la marcha a mano antes de cada cima."
             }
+            Note::ShiftsUpByItself => {
+                "Si el motor gira demasiado rápido, esta caja sube de marcha por sí sola y el ralentizador se desconecta: las velocidades indicadas quedan por debajo."
+            }
             Note::StartsInDescent => {
                 "La carretera empieza en medio de una bajada. No se sabe qué han soportado los frenos antes: escriba su temperatura en «Condiciones»."
             }

@@ -25,6 +25,22 @@ impl EntryWords for French {
             (Preset::FiveAxle36, Units::Imperial) => "Ensemble à cinq essieux, 80\u{a0}000\u{a0}lb",
             (Preset::FiveAxle40, Units::Metric) => "Ensemble à cinq essieux, 40\u{a0}t",
             (Preset::FiveAxle40, Units::Imperial) => "Ensemble à cinq essieux, 88\u{a0}200\u{a0}lb",
+            (Preset::FiveAxle40Both, Units::Metric) => {
+                "Ensemble à cinq essieux, 40\u{a0}t, hydrodynamique et frein moteur"
+            }
+            (Preset::FiveAxle40Both, Units::Imperial) => {
+                "Ensemble à cinq essieux, 88\u{a0}200\u{a0}lb, hydrodynamique et frein moteur"
+            }
+            (Preset::FiveAxleEmpty, Units::Metric) => "Ensemble à cinq essieux, à vide, 14,5\u{a0}t",
+            (Preset::FiveAxleEmpty, Units::Imperial) => {
+                "Ensemble à cinq essieux, à vide, 32\u{a0}000\u{a0}lb"
+            }
+            (Preset::SixAxle44, Units::Metric) => "Ensemble à six essieux, 44\u{a0}t",
+            (Preset::SixAxle44, Units::Imperial) => "Ensemble à six essieux, 97\u{a0}000\u{a0}lb",
+            (Preset::Drawbar40, Units::Metric) => "Porteur avec remorque, 40\u{a0}t",
+            (Preset::Drawbar40, Units::Imperial) => "Porteur avec remorque, 88\u{a0}200\u{a0}lb",
+            (Preset::Refuse26, Units::Metric) => "Benne à ordures, boîte automatique, 26\u{a0}t",
+            (Preset::Refuse26, Units::Imperial) => "Benne à ordures, boîte automatique, 57\u{a0}300\u{a0}lb",
             (Preset::Rigid18, Units::Metric) => "Porteur à deux essieux, 18\u{a0}t",
             (Preset::Rigid18, Units::Imperial) => "Porteur à deux essieux, 39\u{a0}700\u{a0}lb",
             (Preset::Tipper26, Units::Metric) => "Camion-benne à trois essieux, 26\u{a0}t",
@@ -89,6 +105,7 @@ impl EntryWords for French {
             Entry::LockUpGear => "Rapport le plus bas avec verrouillage",
             Entry::LockUpSpeed => "Régime moteur où le verrouillage s’ouvre",
             Entry::BrakeCheckStop => "Temps à chaque aire de vérification des freins",
+            Entry::ShiftsUpSpeed => "Régime auquel la boîte monte elle-même un rapport",
         }
     }
     fn hint(&self, entry: Entry) -> &'static str {
@@ -128,6 +145,9 @@ impl EntryWords for French {
             }
             Entry::LockUpGear => {
                 "Sur les rapports plus bas, le convertisseur est ouvert et le moteur ne retient rien."
+            }
+            Entry::ShiftsUpSpeed => {
+                "Au-dessus, elle monte un rapport et le ralentisseur lâche\u{a0}; c’est souvent le régime maximal du moteur."
             }
             Entry::BrakeCheckStop => {
                 "Temps de refroidissement à chaque aire de vérification des freins de la route\u{a0}; avec 0, on passe sans s’arrêter."

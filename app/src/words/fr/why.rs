@@ -59,6 +59,9 @@ impl WhyWords for French {
             Note::HoldByHand => {
                 "Cette boîte de vitesses choisirait elle-même les rapports\u{a0}: réglez-la pour qu’elle garde le rapport, et engagez-le à la main avant chaque sommet."
             }
+            Note::ShiftsUpByItself => {
+                "Si le moteur tourne trop vite, cette boîte monte elle-même un rapport et le ralentisseur lâche\u{a0}: les vitesses indiquées restent en dessous."
+            }
             Note::StartsInDescent => {
                 "La route commence au milieu d’une descente. On ne sait pas ce que les freins ont subi avant\u{a0}: saisissez leur température sous «\u{a0}Conditions du jour\u{a0}»."
             }

@@ -38,13 +38,17 @@ pub struct EnteredTable {
 impl EnteredTable {
     /// Value of the stage with this index, 0 the weakest; `None` outside the rows.
     pub(super) fn at(&self, stage: usize, speed: RevPerMin) -> Option<f64> {
-        let after = self.rows.partition_point(|row| row.rpm < speed.0);
+        let (lowest, highest) = (self.rows.first()?.rpm, self.rows.last()?.rpm);
+        // A speed held at the very edge is rounded both ways.
+        let edge = |rpm: f64| (speed.0 - rpm).abs() <= 1e-9 * rpm;
+        let speed = if edge(lowest) || edge(highest) { speed.0.clamp(lowest, highest) } else { speed.0 };
+        let after = self.rows.partition_point(|row| row.rpm < speed);
         let right = self.rows.get(after)?;
         let value = |row: &TableRow| row.values.get(stage).copied().unwrap_or(0.0);
         let Some(left) = after.checked_sub(1).map(|index| &self.rows[index]) else {
-            return (right.rpm <= speed.0).then(|| value(right));
+            return (right.rpm <= speed).then(|| value(right));
         };
-        let share = (speed.0 - left.rpm) / (right.rpm - left.rpm);
+        let share = (speed - left.rpm) / (right.rpm - left.rpm);
         Some(value(left) + share * (value(right) - value(left)))
     }
 

@@ -2,7 +2,7 @@
 
 use super::{
     Driveline, Electromagnetic, EngineBrake, EnteredTable, Hydrodynamic, Retarder, TableOf, TableRow,
-    compression_release, exhaust_valve,
+    compression_release, engine_curve::declared, exhaust_valve,
 };
 use crate::limits::Entry;
 use serde::{Deserialize, Serialize};
@@ -110,7 +110,7 @@ impl RetarderKind {
             Self::EnginePowerTable => {
                 let curve = compression_release::assumed(engine.litres, engine.rated_kw, engine.highest_rpm);
                 table(TableOf::EnginePower, engine.highest_rpm, |share| {
-                    curve.peak_power_kw * libm::pow(share, curve.exponent)
+                    (curve.peak_power_kw * declared(share)).round()
                 })
             }
             Self::ShaftTorqueTable => table(TableOf::ShaftTorque, engine.highest_rpm, |share| {

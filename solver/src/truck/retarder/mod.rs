@@ -2,6 +2,7 @@
 //!
 //! To add a kind, write its file, add the variant, and follow the compiler.
 
+mod ambient;
 mod compression_release;
 mod electromagnetic;
 mod engine_curve;
@@ -11,6 +12,7 @@ mod hydrodynamic;
 mod kind;
 mod warmth;
 
+pub use ambient::Ambient;
 pub use electromagnetic::Electromagnetic;
 pub use engine_curve::EngineCurve;
 pub use entered_table::{EnteredTable, TableOf, TableRow};
@@ -111,6 +113,16 @@ impl Driveline {
 }
 
 impl Retarder {
+    /// A compression-release brake of this power at this engine speed, in three stages. Shape and cut-out are
+    /// assumed.
+    #[must_use]
+    pub fn compression_release(peak_power_kw: f64, peak_rpm: f64) -> Self {
+        let cut_out_rpm = compression_release::CUT_OUT_RPM;
+        let curve = EngineCurve { peak_power_kw, peak_rpm, exponent: None, cut_out_rpm };
+        let stages = vec![1.0 / 3.0, 2.0 / 3.0, 1.0];
+        Self::Engine { brake: EngineBrake::CompressionRelease(curve), stages }
+    }
+
     /// Shares of full retarding by stage; empty where there is none, and for an entered table,
     /// which has a column a stage.
     #[must_use]
@@ -216,13 +228,14 @@ impl Retarder {
         stage: usize,
         shaft: RevPerMin,
         engine: RevPerMin,
+        ambient: Ambient,
         warmth: Warmth,
     ) -> f64 {
         match self {
             Self::None | Self::Engine { .. } => 0.0,
             Self::Driveline { retarder, stages } | Self::Both { retarder, stages, .. } => {
                 let full = match retarder {
-                    Driveline::Hydrodynamic(it) => it.full_torque(shaft, engine, warmth),
+                    Driveline::Hydrodynamic(it) => it.full_torque(shaft, engine, ambient, warmth),
                     Driveline::Electromagnetic(it) => it.full_torque(shaft, warmth),
                 };
                 full * stages[stage]
@@ -235,9 +248,16 @@ impl Retarder {
     }
 
     /// How warm it is after `time` with this power at the shaft.
-    pub(super) fn warmed(&self, from: Warmth, power: Watts, engine: RevPerMin, time: Seconds) -> Warmth {
+    pub(super) fn warmed(
+        &self,
+        from: Warmth,
+        power: Watts,
+        engine: RevPerMin,
+        ambient: Ambient,
+        time: Seconds,
+    ) -> Warmth {
         match self.driveline() {
-            Some(Driveline::Hydrodynamic(it)) => it.warmed(from, power, engine, time),
+            Some(Driveline::Hydrodynamic(it)) => it.warmed(from, power, engine, ambient, time),
             Some(Driveline::Electromagnetic(it)) => it.warmed(from, power, time),
             None => from,
         }
