@@ -60,7 +60,7 @@ pub(super) fn perhaps_texts() -> [Option<&'static str>; 3] {
 pub(super) fn perhaps_pairs() -> [Option<(String, String)>; 2] {
     [None, Some(("⟨gear⟩".to_owned(), "⟨speed⟩".to_owned()))]
 }
-pub(super) fn entries() -> [Entry; 36] {
+pub(super) fn entries() -> [Entry; LIMITS.len()] {
     LIMITS.each_ref().map(|limit| limit.entry)
 }
 pub(super) fn lanes() -> [Lane; 6] {
@@ -105,7 +105,7 @@ pub(super) fn governs() -> [Governs; 7] {
         Governs::Heat,
     ]
 }
-pub(super) fn notes() -> [Note; 11] {
+pub(super) fn notes() -> [Note; 12] {
     [
         Note::StagesWithheld(Withheld::Snow),
         Note::StagesWithheld(Withheld::Ice),
@@ -118,6 +118,7 @@ pub(super) fn notes() -> [Note; 11] {
         Note::PoorHeights,
         Note::HotElsewhere,
         Note::CannotClimb,
+        Note::ShiftsUpByItself,
     ]
 }
 pub(super) fn two_rows() -> [TwoRow; 22] {
