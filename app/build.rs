@@ -21,13 +21,19 @@ fn main() {
         fs::read_to_string(&file).unwrap_or_else(|error| stop(&[format!("{file}: {error}")]))
     });
     let sources: Vec<(&str, &str)> = TAGS.into_iter().zip(texts.iter().map(String::as_str)).collect();
-    let catalogues = Catalogues::read(&sources)
+    let mut catalogues = Catalogues::read(&sources)
         .unwrap_or_else(|errors| stop(&errors.iter().map(ToString::to_string).collect::<Vec<_>>()));
     // By feature, as `Cargo.toml` names them; without one it is English.
     let feature = |tag: &&str| env::var_os(format!("CARGO_FEATURE_{}", tag.to_uppercase())).is_some();
     let tag = TAGS.into_iter().find(feature).unwrap_or(TAGS[0]);
-    put("words.rs", &catalogues.one(tag, STYLE));
-    put("words_of_all.rs", &catalogues.all(STYLE));
+    let languages = format!(
+        "/// The languages there are: tag, and the page offered in that language.\n\
+        pub const LANGUAGES: [(&str, &str); {}] = {:?};\n",
+        TAGS.len(),
+        catalogues.take("this-page")
+    );
+    put("words.rs", &(languages.clone() + &catalogues.one(tag, STYLE)));
+    put("words_of_all.rs", &(languages + &catalogues.all(STYLE)));
 }
 
 fn put(name: &str, code: &str) {

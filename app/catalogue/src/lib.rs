@@ -60,6 +60,19 @@ impl Catalogues {
         if errors.is_empty() { Ok(Self(all)) } else { Err(errors) }
     }
 
+    /// Takes a message out of all languages that is no function: its text in each, by tag.
+    ///
+    /// # Panics
+    /// Where there is no such message, or something is to be placed in it.
+    pub fn take(&mut self, name: &str) -> Vec<(String, String)> {
+        let taken = self.0.iter_mut().map(|it| {
+            let index = it.messages.iter().position(|it| it.name == name).expect("the message was read");
+            let text = it.messages.remove(index).fixed().expect("the message is a text");
+            (it.tag.clone(), text)
+        });
+        taken.collect()
+    }
+
     /// The functions in one language, that of this tag.
     ///
     /// # Panics

@@ -1,6 +1,6 @@
 //! A catalogue, as it is read.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fmt;
 
 /// What is wrong, and where.
@@ -32,6 +32,8 @@ pub(crate) struct Catalogue {
     /// Types of arguments, by name.
     pub(crate) types: BTreeMap<String, Type>,
     pub(crate) messages: Vec<Message>,
+    /// Names of messages that stand in others, and need no caller of their own.
+    pub(crate) placed: BTreeSet<String>,
 }
 
 impl Catalogue {
@@ -52,6 +54,19 @@ pub(crate) struct Message {
     pub(crate) body: Body,
     /// What the function gives, once all languages are known.
     pub(crate) gives: Gives,
+}
+
+impl Message {
+    /// Its words, where nothing is chosen or placed in it.
+    pub(crate) fn fixed(&self) -> Option<String> {
+        match &self.body {
+            Body::Text(Text(parts)) => match parts.as_slice() {
+                [Part::Words(words)] => Some(words.clone()),
+                _ => None,
+            },
+            Body::List(_) => None,
+        }
+    }
 }
 
 #[derive(Debug)]

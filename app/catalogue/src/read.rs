@@ -4,7 +4,7 @@ use crate::Source;
 use crate::model::{Body, Catalogue, Choice, Error, Gives, Key, Message, Part, Text, Type};
 use fluent_syntax::ast::{self, Entry, Expression, InlineExpression, PatternElement, VariantKey};
 use fluent_syntax::unicode::unescape_unicode_to_string;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// Terms and messages may stand in each other, but not in circles.
 const DEEPEST: usize = 8;
@@ -17,6 +17,7 @@ struct Reader<'a> {
     messages: Patterns<'a>,
     errors: &'a mut Vec<Error>,
     at: String,
+    placed: BTreeSet<String>,
 }
 
 /// Reads one; what is wrong with it is added to the errors.
@@ -32,8 +33,14 @@ pub(crate) fn catalogue((tag, source): Source<'_>, errors: &mut Vec<Error>) -> C
             resource
         }
     };
-    let mut reader =
-        Reader { tag, terms: BTreeMap::new(), messages: BTreeMap::new(), errors, at: String::new() };
+    let mut reader = Reader {
+        tag,
+        terms: BTreeMap::new(),
+        messages: BTreeMap::new(),
+        errors,
+        at: String::new(),
+        placed: BTreeSet::new(),
+    };
     for entry in &resource.body {
         match entry {
             Entry::Term(term) => drop(reader.terms.insert(term.id.name, &term.value)),
@@ -63,7 +70,8 @@ pub(crate) fn catalogue((tag, source): Source<'_>, errors: &mut Vec<Error>) -> C
             _ => {}
         }
     }
-    Catalogue { tag: tag.to_owned(), types, messages }
+    let placed = reader.placed;
+    Catalogue { tag: tag.to_owned(), types, messages, placed }
 }
 
 /// `$name type`.
@@ -161,13 +169,22 @@ impl Reader<'_> {
             }
             InlineExpression::TermReference { id, attribute: None, arguments: None } => {
                 match self.terms.get(id.name).copied() {
-                    Some(term) => self.text(term, depth + 1).0.into_iter().for_each(|part| text.push(part)),
+                    Some(term) => {
+                        let placed = self.text(term, depth + 1);
+                        if !placed.arguments().is_empty() {
+                            self.wrong(format!("the term -{} has arguments; make it a message", id.name));
+                        }
+                        placed.0.into_iter().for_each(|part| text.push(part));
+                    }
                     None => self.wrong(format!("there is no term -{}", id.name)),
                 }
             }
             InlineExpression::MessageReference { id, attribute: None } => {
                 match self.messages.get(id.name).copied() {
-                    Some(it) => self.text(it, depth + 1).0.into_iter().for_each(|part| text.push(part)),
+                    Some(it) => {
+                        self.placed.insert(id.name.to_owned());
+                        self.text(it, depth + 1).0.into_iter().for_each(|part| text.push(part));
+                    }
                     None => self.wrong(format!("there is no message {}", id.name)),
                 }
             }

@@ -5,11 +5,17 @@ use crate::model::{Body, Catalogue, Choice, Gives, Key, Message, Part, Text, Typ
 use crate::plural;
 use std::fmt::Write as _;
 
+const WRITTEN: &str = "#[allow(clippy::all, reason = \"written by a program\")]\n";
+const FOR_TESTS: &str = "#[allow(dead_code, unused_imports, reason = \"tests do not ask for all\")]\n";
+
 /// One language, as methods.
 pub(crate) fn one(chosen: &Catalogue, first: &Catalogue, style: Style<'_>) -> String {
-    let mut code = format!("#[deny(dead_code)]\nimpl {} {{\n", style.owner);
+    let mut code = format!("#[deny(dead_code)]\n{WRITTEN}impl {} {{\n", style.owner);
     for message in &first.messages {
         let Some(own) = chosen.message(&message.name) else { continue };
+        if first.placed.contains(&message.name) {
+            code += "#[allow(dead_code, reason = \"it stands in another message\")]\n";
+        }
         head(&mut code, message, "self, ", style);
         let Coder { code: body, .. } = Coder::of(own, &chosen.tag, style);
         let _ = writeln!(code, " {{\n{body}\n}}");
@@ -20,7 +26,7 @@ pub(crate) fn one(chosen: &Catalogue, first: &Catalogue, style: Style<'_>) -> St
 /// All languages: methods that ask the one chosen.
 pub(crate) fn all(catalogues: &[Catalogue], style: Style<'_>) -> String {
     let Some(first) = catalogues.first() else { return String::new() };
-    let mut code = format!("#[allow(dead_code)]\nimpl {} {{\n", style.owner);
+    let mut code = format!("{FOR_TESTS}{WRITTEN}impl {} {{\n", style.owner);
     let (field, path) = style.tongue;
     for message in &first.messages {
         head(&mut code, message, "self, ", style);
@@ -40,11 +46,7 @@ pub(crate) fn all(catalogues: &[Catalogue], style: Style<'_>) -> String {
     }
     code += "}\n";
     for it in catalogues {
-        let _ = writeln!(
-            code,
-            "#[allow(dead_code, unused_variables, unused_imports)]\nmod in_{} {{\nuse super::*;",
-            it.tag
-        );
+        let _ = writeln!(code, "{FOR_TESTS}{WRITTEN}mod in_{} {{\nuse super::*;", it.tag);
         for message in &first.messages {
             let Some(own) = it.message(&message.name) else { continue };
             head(&mut code, message, "", style);
@@ -194,7 +196,7 @@ impl<'a> Coder<'a> {
                 (_, Key::Number(number)) => number.to_string(),
                 (Some(Type::Integer(_)), Key::Name(name)) => {
                     let form = forms.iter().find(|(form, _)| form == name);
-                    form.map_or_else(|| "_".to_owned(), |(_, pattern)| (*pattern).to_owned())
+                    form.map_or_else(|| "_".to_owned(), |(_, pattern)| without_single(pattern, choice))
                 }
                 (Some(Type::Enum(path)), Key::Name(name)) => {
                     format!("{}::{} {{ .. }}", path.trim_start_matches('&'), camel(name))
@@ -205,6 +207,14 @@ impl<'a> Coder<'a> {
         }
         code + "}"
     }
+}
+
+/// The pattern of a plural form, without what has a variant of its own.
+fn without_single(pattern: &str, choice: &Choice) -> String {
+    let single = |it: &str| {
+        choice.variants.iter().any(|(key, _)| matches!(key, Key::Number(_)) && key.to_string() == it)
+    };
+    pattern.split(" | ").filter(|it| !single(it)).collect::<Vec<_>>().join(" | ")
 }
 
 fn snake(name: &str) -> String {

@@ -3,14 +3,28 @@
 //! methods here.
 
 mod access;
+mod card;
 mod chart;
 mod class;
+mod descent;
+mod entry;
 mod exercise;
 mod export;
+mod language;
 mod lesson;
 mod link;
+mod page;
+mod plan;
+mod road;
+mod roadside;
+mod study;
 mod time;
+mod two;
+mod way;
+mod why;
 
+pub use descent::Curves;
 pub use exercise::{Figures, Label, Line, Term};
 pub use export::captions;
 pub use lesson::LessonNote;
+pub use two::TwoRow;

@@ -7,75 +7,21 @@
 //! To add a language: copy `en/`, translate, name it in [`LANGUAGES`] and in `SPOKEN`, give it a
 //! feature in `Cargo.toml`, and a row in `xtask/src/dist/languages.rs`.
 
-mod card;
 mod de;
-mod descent;
 mod en;
-mod entry;
 mod es;
 mod fr;
-mod language;
-mod page;
-mod plan;
-mod road;
-mod roadside;
 pub mod say;
-mod study;
-mod two;
-mod way;
-mod why;
+mod telling;
 
-pub use card::CardWords;
-pub use descent::{Curves, DescentWords};
-pub use entry::EntryWords;
-pub use language::{LANGUAGES, LanguageWords};
-pub use page::PageWords;
-pub use plan::PlanWords;
-pub use road::RoadWords;
-pub use roadside::RoadsideWords;
-pub use study::StudyWords;
-pub use two::{TwoRow, TwoWords};
-pub use way::WayWords;
-pub use why::WhyWords;
+pub use telling::TellingWords;
 
 use std::ops::Deref;
 
-/// All that a language must be able to say.
-pub trait Words:
-    Send
-    + Sync
-    + LanguageWords
-    + PageWords
-    + PlanWords
-    + WayWords
-    + WhyWords
-    + DescentWords
-    + CardWords
-    + StudyWords
-    + EntryWords
-    + RoadWords
-    + RoadsideWords
-    + TwoWords
-{
-}
+/// What a language says outside of its catalogue.
+pub trait Words: Send + Sync + TellingWords {}
 
-impl<T> Words for T where
-    T: Send
-        + Sync
-        + LanguageWords
-        + PageWords
-        + PlanWords
-        + WayWords
-        + WhyWords
-        + DescentWords
-        + CardWords
-        + StudyWords
-        + EntryWords
-        + RoadWords
-        + RoadsideWords
-        + TwoWords
-{
-}
+impl<T: Send + Sync + TellingWords> Words for T {}
 
 /// The language of this build, by its feature. One that were chosen when the page starts would keep
 /// calls from being resolved: 3 KB more of the compressed page. So would a pointer to it that

@@ -13,7 +13,7 @@ use crate::format::{
 };
 use crate::lesson::Lesson;
 use crate::message::{Reply, Request, Task};
-use crate::tell::LessonNote;
+use crate::tell::{Curves, LessonNote};
 use crate::test_roads::hill;
 use solver::day::{Day, ServiceBrakes, Withheld};
 use solver::limits::{self, Entry};
@@ -214,7 +214,7 @@ fn sentences_end_and_are_not_empty() {
         Note::CannotClimb,
     ];
     let sentences = notes.map(|note| words().note(note));
-    for text in sentences.iter().chain(words().cautions()).chain([&words().parked()]) {
+    for text in sentences.into_iter().chain(words().cautions()).chain([words().parked()]) {
         assert!(text.len() > 20 && text.ends_with('.'), "{text}");
     }
 }

@@ -1,23 +1,6 @@
 //! English.
 
-mod card;
-mod descent;
-mod entry;
-mod language;
-mod page;
-mod plan;
-mod road;
-mod roadside;
-mod study;
-mod two;
-mod way;
-mod why;
+mod telling;
 
-use crate::words::say;
-
-/// English words. Trade terms as in printed driver manuals; plain short sentences.
+/// English words of findings and errors.
 pub(super) struct English;
-
-fn minutes(seconds: f64) -> String {
-    say::minutes(seconds, "less than a minute", ["minute", "minutes"])
-}

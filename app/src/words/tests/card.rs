@@ -227,7 +227,7 @@ fn a_descent_at_the_start_is_prepared_before_setting_off() {
         let advice = case.plan.descents[0].choice.advice().expect("held");
         let before = language.before_crest(case.card());
         let last = before.last().expect("a list");
-        let engaged = language.gear_at_start(advice.gear, advice.stage);
+        let engaged = language.gear_at_start(advice.gear.number(), &language.stage(advice.stage));
         assert_eq!(*last, format!("{engaged} {}", language.shifting(false)));
         assert!(!last.contains("km") && last.contains(&advice.gear.number().to_string()), "{last}");
         let before = language.before_crest(later.card());

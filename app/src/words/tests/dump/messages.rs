@@ -65,7 +65,10 @@ pub(super) fn card(d: &mut Dump) {
     say!(d w card_is_old());
     say!(d w do_not_descend());
     say!(d w no_speed_for(numbers in ["", "⟨numbers⟩"], count in counts()));
-    say!(d w facts_of(facts in [["⟨mass⟩", "⟨retarder⟩", "⟨surface⟩", "⟨load⟩", "⟨air⟩", "⟨brakes⟩"]]));
+    say!(d "w.facts_of" (facts in [["⟨mass⟩", "⟨retarder⟩", "⟨surface⟩", "⟨load⟩", "⟨air⟩", "⟨brakes⟩"]]) w => {
+        let [mass, retarder, surface, load, air, brakes] = facts;
+        w.facts_of(mass, retarder, surface, load, air, brakes)
+    });
     say!(d w card_heads());
     say!(d w mile());
     say!(d w card_asks(grade in ["", "⟨grade⟩"], length in ["", "⟨length⟩"]));
@@ -87,8 +90,8 @@ pub(super) fn card(d: &mut Dump) {
     say!(d w stop_where_allowed());
     say!(d w try_retarder());
     say!(d w look_ahead());
-    say!(d w gear_before(gear in gears(), stage in stages(), at in ["", "⟨at⟩"]));
-    say!(d w gear_at_start(gear in gears(), stage in stages()));
+    say!(d "w.gear_before" (gear in gears(), stage in stages(), at in ["", "⟨at⟩"]) w => w.gear_before(gear.number(), stage.is_off(), &w.stage(stage), at));
+    say!(d "w.gear_at_start" (gear in gears(), stage in stages()) w => w.gear_at_start(gear.number(), &w.stage(stage)));
     say!(d w shifting(in_legs in flags()));
     say!(d w in_trouble_head());
     say!(d w brake_now());
@@ -200,7 +203,11 @@ pub(super) fn descent(d: &mut Dump) {
     say!(d w no_advice());
     say!(d w falls_short(share in ["", "⟨share⟩"]));
     say!(d w more_than_asked(share in ["", "⟨share⟩"]));
-    say!(d w advice_in_full(advice at &advices(), told in [["⟨speed⟩", "⟨engine_speed⟩", "⟨reserve⟩", "⟨time⟩"]]));
+    say!(d "w.advice_in_full" (advice at &advices(), told in [["⟨speed⟩", "⟨engine_speed⟩", "⟨reserve⟩", "⟨time⟩"]]) w => {
+        let [speed, engine_speed, reserve, time] = told;
+        let stage = advice.stage;
+        w.advice_in_full(advice.gear.number(), stage.is_off(), &w.stage(stage), speed, engine_speed, reserve, time)
+    });
     say!(d w way_label());
     say!(d w relief_label());
     say!(d w eases_over(span in ["", "⟨span⟩"], length in ["", "⟨length⟩"]));
@@ -209,7 +216,7 @@ pub(super) fn descent(d: &mut Dump) {
     say!(d w steepest_over(grade in ["⟨grade⟩"], length in ["⟨length⟩"], from in ["⟨from⟩"], doubt in ["⟨doubt⟩"]));
     say!(d w too_short_for_heights());
     say!(d w curves_label());
-    say!(d w curve_count(curves at &curves()));
+    say!(d "w.curve_count" (curves at &curves()) w => w.curve_count(curves.count, curves.hairpins));
     say!(d w slowest_curve(speed in ["⟨speed⟩"], at in ["⟨at⟩"], side in ["⟨side⟩"], radius in ["⟨radius⟩"]));
     say!(d w curves_estimated());
     say!(d w side(left in flags()));
@@ -225,7 +232,7 @@ pub(super) fn descent(d: &mut Dump) {
     say!(d w above_speed(speed in ["", "⟨speed⟩"]));
     say!(d w not_usable());
     say!(d w unusable(why in unusable()));
-    say!(d w table_legend());
+    say!(d "w.table_legend" () w => w.table_meanings());
     say!(d w table_chosen());
     say!(d w whole_way(time in ["⟨time⟩"], fall in ["⟨fall⟩"], holding in ["⟨holding⟩"], service in ["⟨service⟩"]));
     say!(d w slowest_climb(speed in ["", "⟨speed⟩"]));
@@ -284,7 +291,7 @@ pub(super) fn entry(d: &mut Dump) {
     say!(d w open_truck());
     say!(d w truck_file_name(name in ["", "⟨name⟩"]));
     say!(d w axle_groups());
-    say!(d w axle_group(group at &axle_groups()));
+    say!(d "w.axle_group" (group at &axle_groups()) w => w.braked_axles(group));
     say!(d w surface_label());
     say!(d w surface(surface in Surface::ALL));
     say!(d w service_brakes_label());
@@ -419,9 +426,9 @@ pub(super) fn page(d: &mut Dump) {
     say!(d w leg_down(name in ["", "⟨name⟩"]));
     say!(d w turn_leg());
     say!(d w leave_leg(name in ["", "⟨name⟩"]));
-    say!(d w part_of(from_m in measures(), to_m in measures(), units in units()));
+    say!(d "w.part_of" (from_m in measures(), to_m in measures(), units in units()) w => w.part_shown(from_m, to_m, units));
     say!(d w whole_road());
-    say!(d w course_choice(number in counts(), name in ["", "⟨name⟩"], route in flags(), length in ["", "⟨length⟩"]));
+    say!(d "w.course_choice" (number in counts(), name in ["", "⟨name⟩"], route in flags(), length in ["", "⟨length⟩"]) w => w.course_choice(number, name, name.is_empty(), route, length));
     say!(d w phase(phase in phases()));
     say!(d w starting());
     say!(d w cancel());
@@ -454,9 +461,9 @@ pub(super) fn plan(d: &mut Dump) {
     say!(d w along_label());
     say!(d w no_safe_speed());
     say!(d w along_more(count in counts()));
-    say!(d w other_mode_label(day at &days()));
+    say!(d "w.other_mode_label" (day at &days()) w => w.other_mode_label(day.service_brakes));
     say!(d w same_choice());
-    say!(d w choice_apart(choice in ["", "⟨choice⟩"], more_s in measures()));
+    say!(d "w.choice_apart" (choice in ["", "⟨choice⟩"], more_s in measures()) w => w.apart(choice, more_s));
     say!(d w heavier_label());
     say!(d w mass_out_of_range());
     say!(d w heat_label());
@@ -476,7 +483,7 @@ pub(super) fn plan(d: &mut Dump) {
 pub(super) fn road(d: &mut Dump) {
     say!(d w road_head());
     say!(d w both_ends(start in ["", "⟨start⟩"], end in ["", "⟨end⟩"]));
-    say!(d w left_blank(length in ["", "⟨length⟩"], lower in perhaps_texts()));
+    say!(d "w.left_blank" (length in ["", "⟨length⟩"], lower in perhaps_texts()) w => lower.map_or_else(|| w.left_blank(length), |lower| w.left_blank_lower(length, lower)));
     say!(d w climbs_between(start in ["", "⟨start⟩"], end in ["", "⟨end⟩"]));
     say!(d w grade_holds(class in classes(), base in ["", "⟨base⟩"]));
     say!(d w roughness(before in ["", "⟨before⟩"], after in ["", "⟨after⟩"]));
@@ -507,7 +514,7 @@ pub(super) fn roadside(d: &mut Dump) {
     say!(d w quiet_zone_caution());
     say!(d w take_off());
     say!(d w not_on_part());
-    say!(d w off_road(first in ["", "⟨first⟩"], last in ["", "⟨last⟩"], units in units()));
+    say!(d "w.off_road" (first in ["", "⟨first⟩"], last in ["", "⟨last⟩"], units in units()) w => w.off_road(first, last, units.distance()));
     say!(d w no_stretch());
     say!(d w too_many_things());
     say!(d w show_all_places(count in counts()));
@@ -534,7 +541,7 @@ pub(super) fn study(d: &mut Dump) {
     say!(d w input(input in Input::ALL));
     say!(d w and_then());
     say!(d w too_long_to_be_sure());
-    say!(d w studying(share in shares()));
+    say!(d "w.studying" (share in shares()) w => w.studying(&crate::format::share(f64::from(share))));
     say!(d w not_yet());
     say!(d w lost_label());
     say!(d w stops_anywhere());
@@ -581,7 +588,7 @@ pub(super) fn study(d: &mut Dump) {
     say!(d w not_measured(why at &not_measured()));
     say!(d w use_measured());
     say!(d w undo_measured());
-    say!(d w scale_in_use(scale in measures()));
+    say!(d "w.scale_in_use" (scale in measures()) w => w.scale_in_use(&crate::format::share(scale)));
 }
 
 pub(super) fn two(d: &mut Dump) {
@@ -611,7 +618,7 @@ pub(super) fn two(d: &mut Dump) {
 }
 
 pub(super) fn way(d: &mut Dump) {
-    say!(d w decided(descent at &descents(), count in counts(), first in perhaps_told(), units in units()));
+    say!(d "w.decided" (descent at &descents(), count in counts(), first in perhaps_told(), units in units()) w => w.decided_first(descent, count, first, units));
     say!(d w by_place(how in changes(), at in ["", "⟨at⟩"]));
     say!(d w asks(grade in ["⟨grade⟩"], length in ["⟨length⟩"], from in ["⟨from⟩"]));
     say!(d w engage(at_start in flags(), foot in ["", "⟨foot⟩"]));
@@ -636,7 +643,7 @@ pub(super) fn way(d: &mut Dump) {
 pub(super) fn why(d: &mut Dump) {
     say!(d w governs_label());
     say!(d w untouched_governs());
-    say!(d w governed_by(advice at &advices(), limit in ["⟨limit⟩"], reserve in ["⟨reserve⟩"], heat_limit in ["⟨heat_limit⟩"]));
+    say!(d "w.governed_by" (advice at &advices(), limit in ["⟨limit⟩"], reserve in ["⟨reserve⟩"], heat_limit in ["⟨heat_limit⟩"]) w => w.governed_by(advice.governs, advice.verdict, advice.stage.is_off(), limit, reserve, heat_limit));
     say!(d w no_speed_because(because in governs(), slowest in ["⟨slowest⟩"], reached in ["⟨reached⟩"], limit in ["⟨limit⟩"]));
     say!(d w else_another_road());
     say!(d w note(note in notes()));
