@@ -108,16 +108,13 @@ impl Drive {
         let step = picture.step();
         let mut drive = Self::default();
         for cell in 0..picture.points().saturating_sub(1) {
-            let (Some(here), Some(next), Some(speed)) = (
-                value(&picture.heights_m, cell),
-                value(&picture.heights_m, cell + 1),
-                value(&picture.speed, cell),
-            ) else {
-                continue;
-            };
+            let heights = value(&picture.heights_m, cell).zip(value(&picture.heights_m, cell + 1));
+            let Some((here, next)) = heights else { continue };
             let rise = next - here;
-            let time = if speed > 0.1 { step / speed } else { 0.0 };
+            // As the fall: all of the road, also where it is not assessed.
             drive.rise_m += rise.max(0.0);
+            let Some(speed) = value(&picture.speed, cell) else { continue };
+            let time = if speed > 0.1 { step / speed } else { 0.0 };
             // Crest and foot belong to the descent, the cell behind the foot does not.
             let on_descent = picture.descents.iter().any(|it| (it.from..it.to).contains(&cell));
             if on_descent {
@@ -138,7 +135,7 @@ mod tests {
     use crate::chart::sample;
     use crate::desk::Desk;
     use crate::entries::Entries;
-    use crate::message::{LANE_FLOATS, Reply, Request, Task};
+    use crate::message::{Given, LANE_FLOATS, Reply, Request, Task};
     use crate::test_roads::hill;
     use solver::truck::Preset;
 
@@ -155,7 +152,7 @@ mod tests {
         };
         let (mut facts, mut plan, mut picture) = (None, None, sample::pass());
         Desk::new().answer(
-            Request::Open(task, vec![false]),
+            Request::Open(task, Given::joined(vec![false])),
             vec![hill()],
             &mut |reply, arrays| match reply {
                 Reply::Surveyed(road) => {

@@ -3,8 +3,10 @@
 //! The desk keeps the file read and the road surveyed, so that another truck, day, direction
 //! or track is only planned again. A file that fails leaves what was held before.
 
-use crate::message::{Arrays, CourseFacts, Phase, Reply, Request, RoadArrays, RoadFacts, Task, lane_arrays};
-use solver::road::{CourseKind, Document, FileError, Leg, Road, Roadside, join, read, survey};
+use crate::message::{
+    Arrays, CourseFacts, Given, Phase, Reply, Request, RoadArrays, RoadFacts, Task, lane_arrays,
+};
+use solver::road::{CourseKind, Document, FileError, Leg, Road, Roadside, combine, join, read, survey};
 use solver::truck::{Truck, TruckError};
 
 /// Takes the replies to one request, in order.
@@ -20,7 +22,9 @@ pub struct Desk {
 
 /// A document, and the road made of one of its courses once that is known.
 struct Held {
-    document: Document,
+    /// None of a road that was made of several recordings.
+    document: Option<Document>,
+    courses: Vec<CourseFacts>,
     road: Option<Surveyed>,
 }
 
@@ -80,9 +84,13 @@ impl Desk {
     /// Answers a request; `files` holds the bytes sent along with [`Request::Open`].
     pub fn answer(&mut self, request: Request, files: Vec<Vec<u8>>, post: Post<'_>) {
         let (task, ready) = match request {
-            Request::Open(task, turned) => {
-                let opened = self.open(files, &turned, task.course, post);
+            Request::Open(task, given) => {
+                let opened = self.open(files, &given, task.course, post);
                 (task, opened)
+            }
+            Request::Look(course, given) => {
+                let alike = alike(files, &given, course, post);
+                return post(Reply::Alike(alike), Arrays::default());
             }
             Request::Plan(task) => {
                 let turned = self.turn_to(task.course, post);
@@ -99,16 +107,21 @@ impl Desk {
     fn open(
         &mut self,
         files: Vec<Vec<u8>>,
-        turned: &[bool],
+        given: &Given,
         course: Option<usize>,
         post: Post<'_>,
     ) -> Result<(), FileError> {
-        let document = read_all(files, turned, post)?;
-        let road = match course.or_else(|| only_usable(&document)) {
-            Some(course) => Some(first_survey(&document, course, post)?),
-            None => None,
+        let held = if given.also.is_empty() {
+            let document = read_all(files, &given.turned, post)?;
+            let road = match course.or_else(|| only_usable(&document)) {
+                Some(course) => Some(first_survey(&document, course, post)?),
+                None => None,
+            };
+            Held { courses: courses(&document), document: Some(document), road }
+        } else {
+            all_recordings(files, given, course, post)?
         };
-        self.held = Some(Held { document, road });
+        self.held = Some(held);
         self.told = None;
         Ok(())
     }
@@ -116,9 +129,10 @@ impl Desk {
     /// Surveys another track of what is held where one is asked for.
     fn turn_to(&mut self, course: Option<usize>, post: Post<'_>) -> Result<(), FileError> {
         let Some(held) = &mut self.held else { return Ok(()) };
+        let Some(document) = &held.document else { return Ok(()) };
         let now = held.road.as_ref().map(|road| road.course);
         if let Some(course) = course.filter(|course| Some(*course) != now) {
-            held.road = Some(first_survey(&held.document, course, post)?);
+            held.road = Some(first_survey(document, course, post)?);
             self.told = None;
         }
         Ok(())
@@ -137,12 +151,12 @@ impl Desk {
             return post(Reply::NoRoad, Arrays::default());
         };
         let Some(surveyed) = &mut held.road else {
-            return post(Reply::Choose(courses(&held.document)), Arrays::default());
+            return post(Reply::Choose(held.courses.clone()), Arrays::default());
         };
         let shown = surveyed.prepare(task);
         let road = surveyed.road(&shown);
         if self.told.as_ref() != Some(&shown) {
-            post(Reply::Surveyed(Box::new(facts(&held.document, road, &shown))), arrays(road).into_arrays());
+            post(Reply::Surveyed(Box::new(facts(&held.courses, road, &shown))), arrays(road).into_arrays());
             self.told = Some(shown.clone());
         }
         let answer = solver::analyse(road, &truck, &day, &mut progress(Phase::Planning, post));
@@ -186,6 +200,85 @@ fn read_all(files: Vec<Vec<u8>>, turned: &[bool], post: Post<'_>) -> Result<Docu
     join(&legs)
 }
 
+/// The recordings among the files: those of each, which of them are driven backwards, its track.
+fn recordings(
+    mut files: Vec<Vec<u8>>,
+    given: &Given,
+    course: Option<usize>,
+) -> Vec<(Vec<Vec<u8>>, &[bool], Option<usize>)> {
+    let mut apart = Vec::with_capacity(given.also.len() + 1);
+    for also in given.also.iter().rev() {
+        let from = also.from.min(files.len());
+        apart.push((files.split_off(from), given.turned.get(from..).unwrap_or_default(), also.course));
+    }
+    apart.push((files, &given.turned[..], course));
+    apart.reverse();
+    apart
+}
+
+/// The road of a recording, of the track asked for or else the longest; with the track and its facts.
+fn recording(
+    (files, turned, course): (Vec<Vec<u8>>, &[bool], Option<usize>),
+    post: Post<'_>,
+) -> Result<(Road, usize, Vec<CourseFacts>), FileError> {
+    let document = read_all(files, turned, post)?;
+    let course = course.unwrap_or_else(|| document.suggested());
+    let road = survey(&document, course, &mut progress(Phase::Surveying, post))?;
+    let only = courses(&document).into_iter().skip(course).take(1).collect();
+    Ok((road, course, only))
+}
+
+/// One road of two recordings; the second may have been made the other way.
+fn together(road: &Road, other: &Road) -> Option<Road> {
+    combine(road, other).or_else(|| combine(road, &other.reversed()))
+}
+
+fn all_recordings(
+    files: Vec<Vec<u8>>,
+    given: &Given,
+    course: Option<usize>,
+    post: Post<'_>,
+) -> Result<Held, FileError> {
+    let mut held: Option<(Road, usize, Vec<CourseFacts>)> = None;
+    let carried = given.carried.as_ref();
+    let last = given.also.len();
+    for (index, it) in recordings(files, given, course).into_iter().enumerate() {
+        let (road, course, facts) = recording(it, post)?;
+        let put = if index == last { carried.and_then(|it| it.last.as_ref()) } else { None };
+        let road = put.map(|it| road.with_roadside(it)).unwrap_or(road);
+        let (mut road, course, facts) = match held {
+            None => (road, course, facts),
+            Some((before, course, facts)) => {
+                let both = together(&before, &road).ok_or(FileError::NotOneRoad { recording: index + 1 })?;
+                (both, course, facts)
+            }
+        };
+        if let Some(put) = carried.and_then(|it| it.before.as_ref()).filter(|_| index + 1 == last) {
+            road = road.with_roadside(put);
+        }
+        held = Some((road, course, facts));
+    }
+    let (recorded, course, courses) = held.ok_or(FileError::Empty)?;
+    Ok(Held { document: None, courses, road: Some(Surveyed { course, recorded, other: None }) })
+}
+
+/// For each recording the first one before it that is of the same road. One that cannot be read is of none:
+/// why not is said when somebody opens it.
+fn alike(files: Vec<Vec<u8>>, given: &Given, course: Option<usize>, post: Post<'_>) -> Vec<Option<usize>> {
+    let mut roads: Vec<Option<Road>> = Vec::new();
+    let mut alike = Vec::new();
+    for it in recordings(files, given, course) {
+        let road = recording(it, post).ok().map(|(road, ..)| road);
+        let same = |before: &Option<Road>| {
+            let both = before.as_ref().zip(road.as_ref());
+            both.is_some_and(|(before, road)| together(before, road).is_some())
+        };
+        alike.push(roads.iter().position(same));
+        roads.push(road);
+    }
+    alike
+}
+
 /// The course to take without asking: the only one that could make a road, or, where none
 /// could, the one whose error tells most.
 fn only_usable(document: &Document) -> Option<usize> {
@@ -221,7 +314,7 @@ fn courses(document: &Document) -> Vec<CourseFacts> {
     told.collect()
 }
 
-fn facts(document: &Document, road: &Road, shown: &Shown) -> RoadFacts {
+fn facts(courses: &[CourseFacts], road: &Road, shown: &Shown) -> RoadFacts {
     RoadFacts {
         name: road.name().to_owned(),
         length_m: road.length_m(),
@@ -233,7 +326,7 @@ fn facts(document: &Document, road: &Road, shown: &Shown) -> RoadFacts {
         limits: road.limits().to_vec(),
         findings: road.findings().to_vec(),
         unassessed: road.unassessed().to_vec(),
-        courses: courses(document),
+        courses: courses.to_vec(),
         course: shown.course,
         part: shown.part,
         reversed: shown.reversed,

@@ -43,7 +43,7 @@ mod tests {
     use crate::desk::Desk;
     use crate::entries::Entries;
     use crate::format::Units::{Imperial, Metric};
-    use crate::message::{Reply, Request, Task};
+    use crate::message::{Given, Reply, Request, Task};
     use crate::test_roads::{hill, road};
     use crate::words::words;
     use solver::road::{Span, Unassessed};
@@ -53,11 +53,15 @@ mod tests {
         let Entries { truck, day, .. } = Entries::of(Preset::FiveAxle36);
         let task = Task { course: None, part: None, reversed: false, roadside: None, truck, day };
         let mut found = None;
-        Desk::new().answer(Request::Open(task, vec![false]), vec![file], &mut |reply, arrays| match reply {
-            Reply::Surveyed(facts) => found = Some((*facts, arrays.floats[0].clone())),
-            Reply::Failed(error) => panic!("{error}"),
-            _ => {}
-        });
+        Desk::new().answer(
+            Request::Open(task, Given::joined(vec![false])),
+            vec![file],
+            &mut |reply, arrays| match reply {
+                Reply::Surveyed(facts) => found = Some((*facts, arrays.floats[0].clone())),
+                Reply::Failed(error) => panic!("{error}"),
+                _ => {}
+            },
+        );
         found.expect("a road")
     }
 

@@ -646,6 +646,15 @@ leg-up = { $name } früher fahren
 leg-down = { $name } später fahren
 turn-leg = Gegenrichtung
 leave-leg = { $name } weglassen
+same-question = { $count } Dateien liegen aufeinander. Zeigen sie dieselbe Strecke?
+same-sentence = Als dieselbe Strecke werden sie zu einer: Die Höhen aller werden verwendet; wo sie sich um mehr unterscheiden, als sie falsch sein dürften, wird die steilere verwendet und die Stelle genannt. Der Plan ist nie schneller als der schnellere von jeder allein. Nichts wird von selbst zusammengeführt.
+combine = Dieselbe Strecke: { $count } Aufzeichnungen zusammenführen
+two-alike = { $first } und { $second } liegen aufeinander. Um sie zu einer Strecke zusammenzuführen, lassen Sie die anderen Dateien weg.
+meets = { $new } liegt auf { $before }. Zeigen sie dieselbe Strecke?
+compare-both = Vergleichen: beide nebeneinander
+join-both = Verbinden: eine nach der anderen
+combined = Eine Strecke aus { $count } Aufzeichnungen: { $files }
+take-apart = Wieder trennen
 part-of = Ein Teil der Strecke: { $span } der Aufzeichnung.
 whole-road = Ganze Strecke nehmen
 course-choice = { $unnamed ->
@@ -730,6 +739,7 @@ heat-step = { $step ->
 stage-number = Stufe { $number }
 retarder-off = Dauerbremse aus
 off = aus
+in-legs = Gänge { $from } bis { $to }, { $stage } im niedrigsten, { $slow } bis { $fast }
 gear-number = Gang { $number }
 no-descent = { $partly-unassessed ->
     [true] Auf den Teilen, die beurteilt werden konnten, verlangt kein Gefälle einen bestimmten Gang oder eine Stufe der Dauerbremse.
@@ -841,6 +851,8 @@ unusable = { $why ->
    *[unlocked] Wandler offen
 }
 table-chosen = empfohlen
+fall-in-part = { $all } (davon { $blank } nicht beurteilt)
+no-work-counted = Auf { $length } ohne Beurteilung ist keine Bremsarbeit mitgezählt.
 whole-way = Ganze Strecke: { $time }, { $fall } hinunter. Dauerbremse und Motor nehmen { $holding } auf, die Betriebsbremse { $service }.
 slowest-climb = Am langsamsten an einer Steigung: etwa { $speed }.
 less-than = weniger als { $share }
@@ -884,7 +896,7 @@ input = { $input ->
     [retarder] was die Dauerbremse leistet
     [wind] der Wind
     [brakes-at-start] die Bremsen am Anfang
-   *[cooling] wie gut die Bremsen abkühlen
+   *[cooling] wie viel Wärme die Bremsen speichern und abgeben
 }
 and-then = , dann{" "}
 too-long-to-be-sure = Diese Strecke ist zu lang, um sie 256 Mal zu fahren: Berechnen Sie einen Teil davon, um zu sehen, wie sicher der Plan ist.
@@ -901,7 +913,8 @@ neither-from = Ab { $from } würde weder das eine noch das andere die Grenze ein
 ramp-met = Notfallspur bei { $at }: Von { $lost-at } an ganz ohne Bremsen rollend, würde es sie mit etwa { $speed } erreichen; ein ebenes Bett aus losem Rundkies müsste etwa { $needs } lang sein.
 no-ramp-entered = Auf dieser Gefällestrecke ist keine Notfallspur eingetragen; das heißt nicht, dass es keine gibt.
 adjustment-label = Verstellte Bremsen
-half-braked = Würde eine Achsgruppe nur halb so stark bremsen, wären die anderen auf der ganzen Strecke heißer.
+long-stroke = Hätten die Trommelbremsen einer Achsgruppe kalt einen Hub von 1¾ Zoll (44 mm), käme ein Bremszylinder der Größe 30 bei { $at } an seine Grenze von 2 Zoll (51 mm): Darüber zählen sie hier nicht, und die anderen sind heißer. Bei 1⅝ Zoll (41 mm) sind es { $shorter }, bei 1½ Zoll (38 mm) { $short }.
+half-braked = Würden die Scheibenbremsen einer Achsgruppe nur halb so stark bremsen, wären die anderen auf der ganzen Strecke heißer.
 out-of-adjustment = { $axles }: etwa { $heat } nach einer kräftigen Bremsung bis zum Stillstand{ $over }.
 axles = { $axle-place ->
     [steer] Lenkachse

@@ -943,6 +943,24 @@ leg-down = Drive { $name } later
 turn-leg = Backwards
 # Leaves a file out.
 leave-leg = Leave { $name } out
+# Asks whether files that lie on each other are the same road.
+same-question = { $count } files lie on each other. Do they show the same road?
+# What comes of each choice.
+same-sentence = As the same road they become one: the heights of all are used, and where they differ by more than they may be off, the steeper one is used and the place is told. The plan is never faster than the faster of them alone. Nothing is combined by itself.
+# Makes one road of recordings.
+combine = Same road: combine { $count } recordings
+# That two files of several lie on each other, and how to make one road of them.
+two-alike = { $first } and { $second } lie on each other. To combine them into one road, leave the other files out.
+# Asks the same of a file that was opened and one that was there before.
+meets = { $new } lies on { $before }. Do they show the same road?
+# Keeps the one before beside it.
+compare-both = Compare: both side by side
+# Puts both in order, to be driven one after the other.
+join-both = Join: one after the other
+# Of how many recordings a road was made.
+combined = One road of { $count } recordings: { $files }
+# Has these files in hand again.
+take-apart = Take them apart
 # What part of the road is shown, m from its start as recorded.
 part-of = A part of the road: { $span } as recorded.
 # Back to the whole road.
@@ -1066,6 +1084,9 @@ stage-number = stage { $number }
 retarder-off = retarder off
 # The same among stages.
 off = off
+# Legs from the slowest to the fastest: their gears, the stage of the slowest, their speeds.
+# Arguments: $from u8, $to u8, $stage, $slow, $fast
+in-legs = gears { $from } to { $to }, { $stage } in the lowest, { $slow } to { $fast }
 # The same by its number.
 # Arguments: $number u8
 gear-number = gear { $number }
@@ -1239,6 +1260,10 @@ unusable = { $why ->
 }
 # The row chosen.
 table-chosen = advised
+# A fall, and how much of it is not assessed.
+fall-in-part = { $all } (of which { $blank } not assessed)
+# That no work is counted on what is not assessed.
+no-work-counted = On the { $length } that are not assessed no braking is counted.
 # The time, the fall, the work of retarder and engine, and that of the service brakes.
 whole-way = Whole road: { $time }, { $fall } down. Retarder and engine take { $holding }, the service brakes { $service }.
 # The slowest speed on a climb.
@@ -1305,7 +1330,7 @@ input = { $input ->
     [retarder] what the retarder gives
     [wind] the wind
     [brakes-at-start] the brakes at the start
-   *[cooling] how well the brakes cool
+   *[cooling] how much heat the brakes store and give off
 }
 # Between two of them.
 and-then = , then{" "}
@@ -1337,8 +1362,11 @@ ramp-met = Escape ramp at { $at }: rolling from { $lost-at } without any brakes 
 no-ramp-entered = No escape ramp is entered on this descent; that does not mean that there is none.
 # Label of brakes out of adjustment.
 adjustment-label = Brakes out of adjustment
+# What is taken to be the case with drums: at which temperature a cold stroke of 1¾ in reaches the limit of 2 in,
+# and one of 1⅝ and 1½.
+long-stroke = If the drum brakes of one axle group had a cold stroke of 1¾ in (44 mm), a size 30 chamber would reach its limit of 2 in (51 mm) at { $at }: above that they are not counted here, and the others are hotter. At 1⅝ in (41 mm) that is { $shorter }, at 1½ in (38 mm) { $short }.
 # What is taken to be the case.
-half-braked = If one axle group braked only half as much, the others would be hotter on the whole road.
+half-braked = If the disc brakes of one axle group braked only half as much, the others would be hotter on the whole road.
 # How hot a group would be after a hard stop, and whether that is over the limit.
 # Arguments: $axles text, $heat, $over
 out-of-adjustment = { $axles }: about { $heat } after a hard stop{ $over }.

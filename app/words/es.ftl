@@ -648,6 +648,15 @@ leg-up = Recorrer { $name } antes
 leg-down = Recorrer { $name } después
 turn-leg = En sentido contrario
 leave-leg = Omitir { $name }
+same-question = { $count } archivos coinciden sobre el terreno. ¿Muestran la misma carretera?
+same-sentence = Como la misma carretera, se convierten en una: se usan las altitudes de todos; donde difieren más de lo que pueden errar, se usa la más empinada y se indica el lugar. El plan nunca es más rápido que el más rápido de cada uno por separado. Nada se combina por sí solo.
+combine = La misma carretera: combinar { $count } grabaciones
+two-alike = { $first } y { $second } coinciden sobre el terreno. Para combinarlos en una carretera, deje fuera los demás archivos.
+meets = { $new } coincide con { $before }. ¿Muestran la misma carretera?
+compare-both = Comparar: ambos lado a lado
+join-both = Unir: uno después del otro
+combined = Una carretera de { $count } grabaciones: { $files }
+take-apart = Volver a separarlas
 part-of = Una parte de la carretera: { $span } según lo grabado.
 whole-road = Usar toda la carretera
 course-choice = { $unnamed ->
@@ -731,6 +740,7 @@ heat-step = { $step ->
 stage-number = posición { $number }
 retarder-off = ralentizador desconectado
 off = desconectado
+in-legs = marchas { $from } a { $to }, { $stage } en la más baja, de { $slow } a { $fast }
 gear-number = marcha { $number }
 no-descent = { $partly-unassessed ->
     [true] En las partes que se pudieron evaluar, ninguna pendiente exige una marcha ni una posición del ralentizador.
@@ -842,6 +852,8 @@ unusable = { $why ->
    *[unlocked] convertidor abierto
 }
 table-chosen = aconsejada
+fall-in-part = { $all } (de ellos, { $blank } sin evaluar)
+no-work-counted = En { $length } sin evaluar no se cuenta ningún trabajo de frenado.
 whole-way = Toda la carretera: { $time }, { $fall } de desnivel en bajada. El ralentizador y el motor absorben { $holding }; los frenos de servicio, { $service }.
 slowest-climb = Velocidad más baja en una subida: aproximadamente { $speed }.
 less-than = menos del { $share }
@@ -885,7 +897,7 @@ input = { $input ->
     [retarder] de lo que da el ralentizador
     [wind] del viento
     [brakes-at-start] de la temperatura de los frenos al inicio
-   *[cooling] de lo bien o mal que se enfrían los frenos
+   *[cooling] de cuánto calor almacenan y ceden los frenos
 }
 and-then = {" "}y, después,{" "}
 too-long-to-be-sure = Esta carretera es demasiado larga para calcularla 256 veces: calcule una parte de ella para saber qué fiabilidad tiene su plan.
@@ -902,7 +914,8 @@ neither-from = A partir del punto { $from }, ni parar ni retenerlo hasta el pie 
 ramp-met = Rampa de escape en el punto { $at }: rodando desde el punto { $lost-at } sin ningún freno, el vehículo llegaría a ella a aproximadamente { $speed }; un lecho horizontal de grava redonda y suelta necesitaría medir aproximadamente { $needs }.
 no-ramp-entered = No hay ninguna rampa de escape introducida en esta bajada; eso no significa que no exista ninguna.
 adjustment-label = Frenos desajustados
-half-braked = Si un grupo de ejes frenara solo la mitad, los demás estarían más calientes en toda la carretera.
+long-stroke = Si los frenos de tambor de un grupo de ejes tuvieran en frío una carrera de 1¾ pulgadas (44 mm), una cámara de freno del tamaño 30 llegaría a su límite de 2 pulgadas (51 mm) a { $at }: por encima no se cuentan aquí, y los demás están más calientes. Con 1⅝ pulgadas (41 mm) son { $shorter }; con 1½ pulgadas (38 mm), { $short }.
+half-braked = Si los frenos de disco de un grupo de ejes frenaran solo la mitad, los demás estarían más calientes en toda la carretera.
 out-of-adjustment = { $axles }: aproximadamente { $heat } tras una frenada fuerte hasta parar{ $over }.
 axles = { $axle-place ->
     [steer] Eje direccional

@@ -648,6 +648,15 @@ leg-up = Parcourir { $name } plus tôt
 leg-down = Parcourir { $name } plus tard
 turn-leg = En sens inverse
 leave-leg = Retirer { $name }
+same-question = { $count } fichiers coïncident. Montrent-ils la même route ?
+same-sentence = Comme une même route, ils n’en font qu’une : les altitudes de tous sont utilisées ; là où elles diffèrent de plus que leur erreur possible, la plus raide est utilisée et l’endroit est indiqué. Le plan n’est jamais plus rapide que le plus rapide de chacun pris seul. Rien n’est combiné de soi-même.
+combine = Même route : combiner { $count } enregistrements
+two-alike = { $first } et { $second } coïncident. Pour les combiner en une route, laissez les autres fichiers de côté.
+meets = { $new } coïncide avec { $before }. Montrent-ils la même route ?
+compare-both = Comparer : les deux côte à côte
+join-both = Joindre : l’un après l’autre
+combined = Une route de { $count } enregistrements : { $files }
+take-apart = Les séparer de nouveau
 part-of = Une partie de la route : { $span } selon l’enregistrement.
 whole-road = Prendre toute la route
 course-choice = { $unnamed ->
@@ -731,6 +740,7 @@ heat-step = { $step ->
 stage-number = cran { $number }
 retarder-off = ralentisseur coupé
 off = coupé
+in-legs = rapports { $from } à { $to }, { $stage } sur le plus bas, de { $slow } à { $fast }
 gear-number = rapport { $number }
 no-descent = { $partly-unassessed ->
     [true] Sur les parties qui ont pu être évaluées, aucune côte ne demande de rapport ni de cran de ralentisseur particulier.
@@ -846,6 +856,8 @@ unusable = { $why ->
    *[unlocked] convertisseur ouvert
 }
 table-chosen = conseillé
+fall-in-part = { $all } (dont { $blank } non évalués)
+no-work-counted = Sur { $length } non évalués, aucun travail de freinage n’est compté.
 whole-way = Toute la route : { $time }, { $fall } de dénivelé négatif. Le ralentisseur et le moteur absorbent { $holding }, les freins de service { $service }.
 slowest-climb = Vitesse la plus basse en montée : environ { $speed }.
 less-than = moins de { $share }
@@ -889,7 +901,7 @@ input = { $input ->
     [retarder] de ce que donne le ralentisseur
     [wind] du vent
     [brakes-at-start] de la température des freins au départ
-   *[cooling] du refroidissement des freins
+   *[cooling] de la chaleur que les freins stockent et cèdent
 }
 and-then = , puis{" "}
 too-long-to-be-sure = Cette route est trop longue pour que son parcours soit calculé 256 fois : calculez-en une partie pour connaître le degré de certitude de son plan.
@@ -906,7 +918,8 @@ neither-from = À partir de { $from }, ni l’un ni l’autre ne respecterait la
 ramp-met = Voie de détresse à { $at } : en roulant sans aucun frein depuis le point à { $lost-at }, le véhicule l’aborderait à environ { $speed } ; il faudrait environ { $needs } d’un lit horizontal de gravier rond non tassé.
 no-ramp-entered = Aucune voie de détresse n’est saisie sur cette descente ; cela ne veut pas dire qu’il n’y en a pas.
 adjustment-label = Freins mal réglés
-half-braked = Si un groupe d’essieux ne freinait qu’à moitié, les autres seraient plus chauds sur toute la route.
+long-stroke = Si les freins à tambour d’un groupe d’essieux avaient à froid une course de 1¾ pouce (44 mm), un cylindre de frein de taille 30 atteindrait sa limite de 2 pouces (51 mm) à { $at } : au-delà, ils ne comptent pas ici, et les autres sont plus chauds. À 1⅝ pouce (41 mm), c’est { $shorter } ; à 1½ pouce (38 mm), { $short }.
+half-braked = Si les freins à disque d’un groupe d’essieux ne freinaient qu’à moitié, les autres seraient plus chauds sur toute la route.
 out-of-adjustment = { $axles } : environ { $heat } après un freinage énergique jusqu’à l’arrêt{ $over }.
 axles = { $axle-place ->
     [steer] Essieu directeur

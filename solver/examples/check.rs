@@ -6,6 +6,8 @@
 //!
 //!   --reverse             drive the road the other way
 //!   --course N            the N-th track or route of the file, from 1
+//!   --with SECOND.gpx     a second recording of the same road: the plan of both together beside
+//!                         that of each alone, as text
 //!   --preset NAME         a truck to begin with (five-axle-36t, five-axle-40t, rigid-18t,
 //!                         tipper-26t, b-double-62t, coach, coach-converter)
 //!   --retarder KIND       another kind of retarder with assumed numbers (none,
@@ -27,7 +29,7 @@
 //! `descents` (number, crest_m, foot_m, drop_m, mean_grade, steepest_km, sustained_grade,
 //! sustained_length_m, verdict, gear, stage, hold_kmh, engine_rpm, margin, governs,
 //! brakes_at_crest_c, hottest_c, hottest_after_stop_c, service_work_mj, holding_work_mj,
-//! time_s, climb_gear, reliefs, in_reserve, snubbing, heavier) and `totals` (time_s, fall_m,
+//! time_s, climb_gear, reliefs, in_reserve, snubbing, heavier) and `totals` (time_s, fall_m, fall_unassessed_m, unassessed_m,
 //! holding_work_mj, service_work_mj, hottest_c, hottest_after_stop_c). With `--grade`:
 //! `grade`, `height_m`, `rows` (gear, slowest_kmh, ceiling_kmh, margin_at_ceiling, answers).
 //! Where there is no advice its fields are null.
@@ -38,6 +40,7 @@
 mod check {
     pub(crate) mod arguments;
     pub(crate) mod json;
+    pub(crate) mod pair;
     pub(crate) mod text;
 }
 
@@ -81,6 +84,12 @@ fn run(arguments: &Arguments) -> Result<String, String> {
         }
         Job::Road { path } => {
             let road = open(arguments, path)?;
+            if let Some(second) = &arguments.second {
+                let other = open(arguments, second)?;
+                return check::pair::of_pair(trip, road, other).ok_or_else(|| {
+                    format!("{path} and {second} do not lie on each other in one direction, so they cannot be combined.")
+                });
+            }
             let (plan, lanes) = analyse(&road, &truck, &day, &mut |_| true)
                 .ok_or("The calculation was stopped before it was done.")?;
             if let Some(out) = &arguments.gpx_out {

@@ -21,6 +21,7 @@
 pub mod atmosphere;
 pub mod constants;
 pub mod day;
+mod error;
 pub mod limits;
 pub mod motion;
 pub mod order;
@@ -32,6 +33,7 @@ pub mod truck;
 pub mod units;
 
 pub use day::{Day, Lead, Load, ServiceBrakes, Surface, Withheld};
+pub use error::Error;
 pub use limits::{Entry, Limit, OutOfRange, Quantity};
 pub use motion::{Answer, Trip, Unusable};
 pub use plan::{
@@ -52,4 +54,42 @@ pub fn analyse(
     progress: &mut dyn FnMut(f32) -> bool,
 ) -> Option<(Plan, Lanes)> {
     plan::plan(road, truck, day, progress)
+}
+
+/// A road and its plan.
+#[derive(Debug, Clone)]
+#[non_exhaustive]
+pub struct Planned {
+    /// The road, with what was found in the file.
+    pub road: Road,
+    /// The plan.
+    pub plan: Plan,
+}
+
+/// Plans the road that a GPX file most likely means, of several the one with heights.
+///
+/// ```
+/// use solver::{Day, Preset, Truck, plan_file};
+///
+/// let truck = Truck::new(Preset::FiveAxle40.spec())?;
+/// # let gpx: String = (0..400).map(|k| format!(
+/// #     "<trkpt lat=\"{}\" lon=\"7\"><ele>{}</ele></trkpt>",
+/// #     46.0 + f64::from(k) / 5_000.0, 1_500.0 - 1.2 * f64::from(k),
+/// # )).collect();
+/// # let bytes = format!("<gpx version=\"1.1\"><trk><trkseg>{gpx}</trkseg></trk></gpx>").into_bytes();
+/// let planned = plan_file(&bytes, &truck, &Day::USUAL)?;
+/// let descent = &planned.plan.descents[0];
+/// assert!(descent.choice.advice().is_some_and(|advice| advice.speed.kmh() > 20.0));
+/// # Ok::<(), solver::Error>(())
+/// ```
+///
+/// # Errors
+/// The file gives no road, or an entry of the day is outside its range.
+pub fn plan_file(bytes: &[u8], truck: &Truck, day: &Day) -> Result<Planned, Error> {
+    let day = day.checked()?;
+    let document = road::read(bytes, &mut |_| true)?;
+    let road = road::survey(&document, document.suggested(), &mut |_| true)?;
+    // Nobody stops it, so there is a plan.
+    let (plan, _) = analyse(&road, truck, &day, &mut |_| true).ok_or(FileError::Cancelled)?;
+    Ok(Planned { road, plan })
 }

@@ -73,7 +73,7 @@ test("a project brings back road, places, marker, truck and day, and what was en
   assert.match(project.name, /^Test-hill.*Upper-side\.steadygrade$/);
   const end = project.bytes.indexOf(10);
   const header = JSON.parse(project.bytes.subarray(0, end).toString());
-  assert.equal(header.steadygrade_project, 2);
+  assert.equal(header.steadygrade_project, 3);
   const { road } = header.project;
   assert.equal(road.reversed, true);
   assert.deepEqual(road.files, [

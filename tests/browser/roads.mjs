@@ -4,10 +4,10 @@
  * A straight road of `pieces`, each [length in metres, grade as a fraction], with points
  * 20 m apart. It lies in the open ocean, where no road is. options: `start`, its first height;
  * `from`, how many metres north it begins of where such roads do; `homewards`: recorded from its
- * other end.
+ * other end; `uneven`: heights are off by up to as many metres; `aside`: how many metres east.
  */
-export function roadFile(name, pieces, { start = 900, from = 0, homewards = false, fileName = `${name}.gpx` } = {}) {
-  return { name: fileName, bytes: Buffer.from(gpx([track(name, pieces, { start, from, homewards })])) };
+export function roadFile(name, pieces, { fileName = `${name}.gpx`, ...how } = {}) {
+  return { name: fileName, bytes: Buffer.from(gpx([track(name, pieces, how)])) };
 }
 
 /** One file with several such roads. */
@@ -20,12 +20,17 @@ function gpx(tracks) {
 <gpx version="1.1" creator="test" xmlns="http://www.topografix.com/GPX/1/1">${tracks.join("")}</gpx>`;
 }
 
-function track(name, pieces, { start = 900, from = 0, homewards = false } = {}) {
+function track(name, pieces, { start = 900, from = 0, homewards = false, uneven = 0, aside = 0 } = {}) {
   const points = [];
   let height = start;
   let at = from;
+  // The same unevenness each time, and none that repeats soon.
+  const off = () => uneven * (((points.length * 37) % 101) / 50 - 1);
+  const lon = aside === 0 ? "-20" : (-20 + aside / 85_000).toFixed(7);
   const put = () =>
-    points.push(`<trkpt lat="${(-40 + at / 111_000).toFixed(7)}" lon="-20"><ele>${height.toFixed(2)}</ele></trkpt>`);
+    points.push(
+      `<trkpt lat="${(-40 + at / 111_000).toFixed(7)}" lon="${lon}"><ele>${(height + off()).toFixed(2)}</ele></trkpt>`,
+    );
   put();
   for (const [length, grade] of pieces) {
     for (let done = 0; done < length; done += 20) {

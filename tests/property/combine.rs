@@ -1,7 +1,8 @@
 //! Two recordings of one road: recognised, combined to less error than either has, and where they
 //! disagree it is said and the steeper is used.
 
-use solver::road::{FindingKind, Road, combine, lie_on_each_other};
+use solver::road::{FindingKind, Place, PlaceKind, PostedLimit, Road, Roadside, combine, lie_on_each_other};
+use solver::{Day, Preset, Truck, analyse};
 use tests::generate::{Drive, Instrument, Sample, TrueRoad};
 use tests::truth::{survey_drive, survey_samples};
 
@@ -148,6 +149,8 @@ fn other_roads_and_the_way_back_are_not_the_same() {
     assert!(lie_on_each_other(&one, &again.reversed()).is_none());
     let known = Road::from_heights("heights", 10.0, vec![500.0; 400]).expect("a road");
     assert!(lie_on_each_other(&one, &known).is_none() && lie_on_each_other(&known, &one).is_none());
+    // The same recording again is no second one, whatever its file is called, or a part of it.
+    assert!(combine(&one, &one).is_none() && combine(&one, &one.part(100, 600).expect("5 km")).is_none());
     // A part lies on the whole, either way round.
     let part = again.part(100, 500).expect("4 km");
     assert!(lie_on_each_other(&one, &part).is_some() && lie_on_each_other(&part, &one).is_some());
@@ -165,4 +168,99 @@ fn a_gap_in_one_of_them_is_closed() {
     let both = combine(&whole, &holed).expect("one road");
     assert!(both.unassessed().is_empty(), "{:?}", both.unassessed());
     assert_eq!(both.segments().last().map(|segment| segment.to), Some(both.cells()));
+}
+
+/// The speed told for each cell of a descent; infinite where none is asked for, none where none is safe.
+fn held_kmh(road: &Road, preset: Preset) -> Vec<f64> {
+    let truck = Truck::new(preset.spec()).expect("a preset");
+    let (plan, _) = analyse(road, &truck, &Day::USUAL, &mut |_| true).expect("not stopped");
+    let mut held = vec![f64::INFINITY; road.cells()];
+    for descent in &plan.descents {
+        held[descent.from..descent.to].fill(0.0);
+        for leg in &descent.legs {
+            held[leg.from..leg.to].fill(leg.speed.kmh());
+        }
+    }
+    held
+}
+
+/// Two recordings are no reason to go faster than the faster of both alone; nor is the way back, or a part.
+#[test]
+fn both_together_are_never_faster_than_each_alone() {
+    let (mut compared, mut at_the_bound) = (0, 0);
+    for seed in 1..=16 {
+        let truth = TrueRoad::random(seed, 12_000.0);
+        let drive =
+            |instrument, spacing_m, seed| survey_drive(&truth, &Drive::new(instrument, spacing_m, seed));
+        let (one, other) =
+            (drive(Instrument::Receiver, 15.0, seed), drive(Instrument::Receiver, 11.0, seed + 500));
+        let both = combine(&one, &other).expect("one road");
+        let part = |road: &Road| road.part(100, 1_000).expect("9 km");
+        let ways: [(Road, Road, Road); 3] = [
+            (both.clone(), one.clone(), other.clone()),
+            (both.reversed(), one.reversed(), other.reversed()),
+            (part(&both), one.clone(), other.clone()),
+        ];
+        for (both, one, other) in &ways {
+            for preset in [Preset::FiveAxle36, Preset::FiveAxle40] {
+                let [told, a, b] = [both, one, other].map(|road| held_kmh(road, preset));
+                let [on_one, on_other] =
+                    [one, other].map(|it| lie_on_each_other(both, it).expect("one road"));
+                let held = |ground: &solver::road::Match, held: &[f64], cell: usize| {
+                    let ends = ground.place(cell).zip(ground.place(cell + 1));
+                    ends.map(|(from, to)| held[((0.5 * (from + to)) as usize).min(held.len() - 1)])
+                };
+                for cell in 0..both.cells() {
+                    let alone = held(&on_one, &a, cell).zip(held(&on_other, &b, cell));
+                    if let Some((a, b)) = alone.filter(|_| told[cell].is_finite()) {
+                        assert!(
+                            told[cell] <= a.max(b) + 1e-6,
+                            "{seed} {cell}: {} of {a} and {b}",
+                            told[cell]
+                        );
+                        compared += 1;
+                        at_the_bound += usize::from(told[cell] == a.max(b));
+                    }
+                }
+            }
+        }
+    }
+    println!("{at_the_bound} of {compared} cells at the faster speed of both");
+    assert!(compared > 10_000 && at_the_bound > compared / 2, "{at_the_bound} of {compared}");
+}
+
+fn count_of(road: &Road) -> Option<usize> {
+    let combined = |it: &&solver::road::Finding| matches!(it.kind, FindingKind::RecordingsCombined { .. });
+    road.findings().iter().find(combined).map(|it| it.count)
+}
+
+/// A third recording is combined with the first two; turned around twice it is the same road, bit for bit.
+#[test]
+fn three_recordings_are_one_road_either_way_round() {
+    let truth = TrueRoad::random(9, 9_000.0);
+    let drive = |seed| survey_drive(&truth, &Drive::new(Instrument::Receiver, 13.0, seed));
+    let two = combine(&drive(1), &drive(2)).expect("one road");
+    let three = combine(&two, &drive(3)).expect("one road");
+    assert_eq!((count_of(&drive(1)), count_of(&two), count_of(&three)), (None, Some(2), Some(3)));
+    assert!(format!("{:?}", three.reversed().reversed()) == format!("{three:?}"));
+}
+
+/// Places and limits of both are on the road of both, each once.
+#[test]
+fn what_was_put_on_either_of_them_stays() {
+    let truth = TrueRoad::random(11, 9_000.0);
+    let drive = |seed| survey_drive(&truth, &Drive::new(Instrument::Recorder, 13.0, seed));
+    let place = |name: &str, index| Place { name: name.to_owned(), kind: PlaceKind::Stop, index, off_m: 0.0 };
+    let limit = |from, to, kmh| PostedLimit { from, to, kmh };
+    let with = |road: &Road, places, limits| road.with_roadside(&Roadside { places, limits });
+    let one = with(&drive(1), vec![place("Inn", 300), place("Mill", 500)], vec![limit(100, 200, 40.0)]);
+    let other = with(&drive(2), vec![place("Inn", 302), place("Bridge", 400)], vec![limit(600, 700, 30.0)]);
+    for both in [combine(&one, &other), combine(&other, &one)] {
+        let both = both.expect("one road");
+        let names: Vec<&str> = both.places().iter().map(|it| it.name.as_str()).collect();
+        assert_eq!(names, ["Inn", "Bridge", "Mill"]);
+        assert!(both.places().iter().zip([301, 400, 500]).all(|(it, at)| it.index.abs_diff(at) <= 6));
+        let limits: Vec<f64> = both.limits().iter().map(|it| it.kmh).collect();
+        assert_eq!(limits, [40.0, 30.0]);
+    }
 }

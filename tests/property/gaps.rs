@@ -2,6 +2,7 @@
 //! plan reads go straight across what is not known, from a recorded height to the next.
 
 use solver::road::{Road, Unassessed};
+use solver::{Day, Plan as Told, Preset, ServiceBrakes, Truck, analyse};
 use tests::generate::{Alignment, Bend, Chance, Drive, Instrument, Plan, Sample, Tangent, TrueRoad};
 use tests::truth::survey_samples;
 
@@ -116,4 +117,48 @@ fn hold_surface(road: &Road) {
             }
         }
     }
+}
+
+/// 10 km of 7 %, of which 600 m may have no points.
+fn told(holed: bool, preset: Preset, day: &Day) -> Told {
+    let tangents = [
+        Tangent { length_m: 1_000.0, grade: 0.0, curve_m: 100.0 },
+        Tangent { length_m: 10_000.0, grade: -0.07, curve_m: 100.0 },
+        Tangent { length_m: 1_000.0, grade: 0.0, curve_m: 100.0 },
+    ];
+    let plan =
+        Plan { lat_deg: -39.0, lon_deg: -21.0, heading_deg: 130.0, bends: vec![Bend::straight(12_000.0)] };
+    let truth = TrueRoad { alignment: Alignment::new(1_500.0, &tangents), plan };
+    let mut samples = Drive::new(Instrument::Exact, 15.0, 1).record(&truth);
+    samples.retain(|sample| !(holed && (5_000.0..5_600.0).contains(&sample.s_m)));
+    let road = survey_samples(&samples);
+    assert_eq!(road.unassessed().is_empty(), !holed);
+    let truck = Truck::new(preset.spec()).expect("a preset");
+    analyse(&road, &truck, day, &mut |_| true).expect("not stopped").0
+}
+
+/// What the road falls in all is told with and without a hole, and how much of it lies in one.
+#[test]
+fn the_fall_of_a_road_includes_what_is_not_assessed() {
+    let [whole, holed] = [false, true].map(|holed| told(holed, Preset::FiveAxle36, &Day::USUAL).totals);
+    assert!((whole.fall.0 - 700.0).abs() < 3.0 && (holed.fall.0 - whole.fall.0).abs() < 3.0, "{holed:?}");
+    assert_eq!((whole.unassessed.0, whole.fall_unassessed.0), (0.0, 0.0));
+    assert!((holed.unassessed.0 - 600.0).abs() < 40.0, "{holed:?}");
+    assert!((holed.fall_unassessed.0 - 42.0).abs() < 3.0, "{holed:?}");
+}
+
+/// A hole in the file saves no snub: as many are told as its fall asks for.
+#[test]
+fn snubs_are_counted_on_what_is_not_assessed_too() {
+    let day = Day { service_brakes: ServiceBrakes::MaySnub, ..Day::USUAL };
+    let snubs = |holed: bool| {
+        let plan = told(holed, Preset::Rigid18, &day);
+        let advice = *plan.descents[0].choice.advice().expect("held");
+        (advice.snub.expect("snubs help").count, advice.speed, advice.service_work.0)
+    };
+    let ((whole, fast, all), (holed, same, less)) = (snubs(false), snubs(true));
+    assert_eq!(fast, same);
+    // The run does no work in the hole, and would come to fewer.
+    assert!(less < 0.97 * all, "{less} of {all} J");
+    assert!(holed >= whole.saturating_sub(1) && holed <= whole + 1, "{whole} and {holed}");
 }

@@ -104,8 +104,8 @@ fn the_heat_told_is_that_of_the_true_road() {
 /// DIFFERENCE: wanted none; two in snubs, by 31 and 36 K, down stairs of 9 %.
 const KNOWN_SNUBS: Option<f64> = Some(3.23);
 
-/// DIFFERENCE: wanted none; 0.9 %, after one hard stop.
-const KNOWN_OVER: Option<f64> = Some(0.91);
+/// DIFFERENCE: wanted none; two of 422, after one hard stop.
+const KNOWN_OVER: Option<f64> = Some(0.48);
 
 /// Where the retarder is said to hold, what is told of touches does not add up to more than 60 K.
 #[test]
@@ -115,5 +115,5 @@ fn touches_do_not_add_up_to_a_descent_on_the_brakes() {
     at_most(&format!("touches above 60 K, % of {}", sums.alone), share, 0.0, KNOWN_TOUCHED, *usual);
 }
 
-/// DIFFERENCE: wanted none; 2.0 %. The plan holds them to 60 K with their cooling counted, and here it is not.
-const KNOWN_TOUCHED: Option<f64> = Some(2.1);
+/// DIFFERENCE: wanted none; 0.8 %. The plan holds them to 60 K with their cooling counted, and here it is not.
+const KNOWN_TOUCHED: Option<f64> = Some(0.77);

@@ -34,10 +34,10 @@ enum Change {
 /// What gets worse, with the shares of cases that are faster somewhere and sooner in all, %, that are
 /// recorded as missed. DIFFERENCE: wanted none.
 const CHANGES: [(Change, Option<f64>, Option<f64>); 6] = [
-    (Change::Heavier, Some(0.7), Some(1.4)),
-    (Change::Steeper, Some(1.01), Some(3.01)),
-    (Change::Wet, Some(0.45), Some(2.7)),
-    (Change::Weaker, Some(1.34), Some(3.01)),
+    (Change::Heavier, None, Some(0.34)),
+    (Change::Steeper, Some(0.34), Some(3.01)),
+    (Change::Wet, None, Some(2.3)),
+    (Change::Weaker, Some(1.01), Some(2.7)),
     (Change::Curve, None, None),
     (Change::HotBrakes, None, None),
 ];

@@ -35,7 +35,7 @@ pub(crate) const RULES: [(&str, Rule); 7] = [
 
 /// The rooms of the solver, and whom each may import. Data flows one way: a room knows those
 /// below it and nobody above.
-const LAYERS: [(&str, &[&str]); 12] = [
+const LAYERS: [(&str, &[&str]); 13] = [
     ("units", &[]),
     ("atmosphere", &["units"]),
     ("constants", &["units"]),
@@ -48,6 +48,7 @@ const LAYERS: [(&str, &[&str]); 12] = [
     ("plan", &["units", "constants", "limits", "order", "day", "road", "truck", "motion"]),
     ("study", &["units", "constants", "limits", "day", "road", "truck", "motion", "plan"]),
     ("report", &["units", "constants", "limits", "day", "road", "truck", "motion", "plan"]),
+    ("error", &["limits", "road", "truck", "report"]),
 ];
 const BASE: [&str; 3] = ["units", "constants", "limits"];
 

@@ -16,6 +16,7 @@ enum Step {
     Formatting,
     LintsNative,
     LintsWasm,
+    Docs,
     TestsNative,
     TestsWasm,
     Build,
@@ -23,11 +24,12 @@ enum Step {
     Browser,
 }
 
-const STEPS: [Step; 9] = [
+const STEPS: [Step; 10] = [
     Step::Tools,
     Step::Formatting,
     Step::LintsNative,
     Step::LintsWasm,
+    Step::Docs,
     Step::TestsNative,
     Step::TestsWasm,
     Step::Build,
@@ -42,6 +44,7 @@ impl Step {
             Step::Formatting => "Formatting",
             Step::LintsNative => "Lints, native",
             Step::LintsWasm => "Lints, wasm",
+            Step::Docs => "Documentation",
             Step::TestsNative => "Tests, native",
             Step::TestsWasm => "The same snapshots in wasm",
             Step::Build => "Release build",
@@ -53,7 +56,7 @@ impl Step {
     /// The step without whose success this one says nothing.
     fn needs(self) -> Option<Step> {
         match self {
-            Step::Tools | Step::Formatting | Step::LintsNative | Step::TestsNative => None,
+            Step::Tools | Step::Formatting | Step::LintsNative | Step::Docs | Step::TestsNative => None,
             Step::LintsWasm | Step::TestsWasm | Step::Build => Some(Step::Tools),
             Step::Sizes | Step::Browser => Some(Step::Build),
         }
@@ -85,6 +88,11 @@ impl Step {
                 "-D",
                 "warnings",
             ]))),
+            Step::Docs => uncounted(run_program(
+                program("cargo")
+                    .args(["doc", "-p", "solver", "--no-deps"])
+                    .env("RUSTDOCFLAGS", "-D warnings"),
+            )),
             Step::TestsNative => run_counted(&mut native_tests()),
             Step::TestsWasm => run_counted(program("cargo").args([
                 "test",

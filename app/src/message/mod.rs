@@ -29,12 +29,53 @@ pub struct Task {
     pub day: Day,
 }
 
+/// What the files sent along are to one another.
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+pub struct Given {
+    /// For each file, whether it is driven against the direction of recording.
+    pub turned: Vec<bool>,
+    /// Recordings of the same road beside the first one, in the order of the files; none: all files are
+    /// joined to one road.
+    pub also: Vec<Also>,
+    /// What was put on them before they became one road.
+    pub carried: Option<Carried>,
+}
+
+impl Given {
+    /// One recording: a file, or several that are joined.
+    #[must_use]
+    pub fn joined(turned: Vec<bool>) -> Self {
+        Self { turned, ..Self::default() }
+    }
+}
+
+/// Another recording of the same road. Its files are joined where there are several.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Also {
+    /// Number of its first file, from 0; above that of the recording before.
+    pub from: usize,
+    /// Which track of it; `None`: the longest that makes a road.
+    pub course: Option<usize>,
+}
+
+/// What was put on recordings before they became one road, each by its own grid points; `None`: what their
+/// files have.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Carried {
+    /// On the road of all recordings but the last.
+    pub before: Option<Roadside>,
+    /// On the last.
+    pub last: Option<Roadside>,
+}
+
 /// From the page to the worker.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub enum Request {
-    /// Read the files sent along, join them in their order where there are several, then plan.
-    /// What fails leaves the former road held. For each file: whether it is driven backwards.
-    Open(Task, Vec<bool>),
+    /// Read the files sent along, make a road of them, then plan. What fails leaves the former road held.
+    Open(Task, Given),
+    /// Tell which recordings among the files sent along lie on each other, the track of the first named
+    /// by itself; nothing else is touched.
+    Look(Option<usize>, Given),
     /// Plan on what is held.
     Plan(Task),
     /// Give the road that is shown, for a study of it.
@@ -74,6 +115,8 @@ pub enum Reply {
     NoRoad,
     /// The road that was asked for, in bytes beside this.
     HandedOver,
+    /// For each recording the first one before it that is of the same road.
+    Alike(Vec<Option<usize>>),
     /// The worker is about to stop: what its panic said.
     Panicked(String),
 }

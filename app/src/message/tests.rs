@@ -14,14 +14,26 @@ fn task() -> Task {
     }
 }
 
+fn both() -> Given {
+    let limits = vec![PostedLimit { from: 3, to: 9, kmh: 40.0 }];
+    let last = Some(Roadside { places: vec![], limits });
+    let also = vec![Also { from: 1, course: Some(2) }];
+    Given { also, carried: Some(Carried { before: None, last }), ..Given::joined(vec![false; 2]) }
+}
+
 #[test]
 fn requests_arrive_as_sent() {
-    for (number, request) in
-        [Request::Open(task(), vec![true, false]), Request::Plan(task()), Request::HandOver]
-            .into_iter()
-            .enumerate()
+    for (number, request) in [
+        Request::Open(task(), Given::joined(vec![true, false])),
+        Request::Look(Some(1), both()),
+        Request::Open(task(), both()),
+        Request::Plan(task()),
+        Request::HandOver,
+    ]
+    .into_iter()
+    .enumerate()
     {
-        let number = u32::try_from(number).expect("three") + 7;
+        let number = u32::try_from(number).expect("five") + 7;
         let header = encode(number, &request);
         assert_eq!(decode::<Request>(&header), Some((number, request)));
     }
@@ -36,6 +48,7 @@ fn replies_arrive_as_sent() {
         Reply::TruckRefused(TruckError::Gears),
         Reply::NoRoad,
         Reply::HandedOver,
+        Reply::Alike(vec![None, Some(0)]),
         Reply::Panicked("detail".to_owned()),
     ];
     for reply in replies {
@@ -46,13 +59,13 @@ fn replies_arrive_as_sent() {
 
 #[test]
 fn what_is_no_message_is_refused_without_a_panic() {
-    let header = encode(9, &Request::Open(task(), vec![true, false]));
+    let header = encode(9, &Request::Open(task(), Given::joined(vec![true, false])));
     assert_eq!(decode::<Request>(&[]), None);
     for cut in 0..header.len() {
         // A cut header may never be read as the whole one.
         assert_ne!(
             decode::<Request>(&header[..cut]),
-            Some((9, Request::Open(task(), vec![true, false]))),
+            Some((9, Request::Open(task(), Given::joined(vec![true, false])))),
             "{cut}"
         );
     }

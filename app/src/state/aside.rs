@@ -1,6 +1,6 @@
 //! A worker beside the page's own: it works out one road after the other, each by itself.
 
-use super::asked::Asked;
+use super::asked::{Asked, Source};
 use super::result::{Surveyed, Worked};
 use crate::browser::worker::{Heard, WorkerClient, WorkerKind};
 use crate::message::{Reply, Request, Task, decode, encode};
@@ -29,6 +29,8 @@ pub(super) enum Said {
     Ready,
     /// It is through with what was asked, and can be asked again.
     Done(Box<Asked>, Result<Arc<Worked>, Refused>),
+    /// For each recording that was looked at the first one before it that is of the same road.
+    Alike(Vec<Option<usize>>),
     /// It stopped on an error; what it was at is given up.
     Stopped,
 }
@@ -78,12 +80,23 @@ impl Aside {
     /// Gives it a road; once it is ready, and one at a time.
     pub(super) fn work_out(&self, asked: Asked) {
         let mut at = self.at.borrow_mut();
-        let request = Request::Open(asked.task.clone(), asked.source.turned());
+        let request = Request::Open(asked.task.clone(), asked.source.given());
         let files = asked.source.legs.iter().map(|leg| &leg.file.blob);
         if let Some(client) = &at.client {
             client.send(&encode(0, &request), files);
         }
         at.asked = Some(asked);
+    }
+}
+
+impl Aside {
+    /// Has it tell which recordings are of the same road; once it is ready. The track of the first is named
+    /// by itself.
+    pub(super) fn look(&self, course: Option<usize>, source: &Source) {
+        let files = source.legs.iter().map(|leg| &leg.file.blob);
+        if let Some(client) = &self.at.borrow().client {
+            client.send(&encode(0, &Request::Look(course, source.given())), files);
+        }
     }
 }
 
@@ -115,11 +128,14 @@ impl At {
             Reply::Failed(error) => self.refuse(Refused::File(error)),
             Reply::TruckRefused(error) => self.refuse(Refused::Truck(error)),
             Reply::NoRoad => self.refuse(Refused::NoTrack),
+            Reply::Alike(alike) => Some(Said::Alike(alike)),
             Reply::Progress(..) | Reply::HandedOver | Reply::Panicked(_) => None,
         }
     }
 
     fn refuse(&mut self, refused: Refused) -> Option<Said> {
-        Some(Said::Done(Box::new(self.asked.take()?), Err(refused)))
+        // Only looked at: of files that cannot be read nothing is known.
+        let Some(asked) = self.asked.take() else { return Some(Said::Alike(Vec::new())) };
+        Some(Said::Done(Box::new(asked), Err(refused)))
     }
 }

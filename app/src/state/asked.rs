@@ -3,7 +3,7 @@
 use crate::browser::file::GivenFile;
 use crate::entries::Entries;
 use crate::lesson::Lesson;
-use crate::message::{RoadFacts, Task};
+use crate::message::{Also, Carried, Given, RoadFacts, Task};
 use solver::day::Day;
 use solver::road::Roadside;
 use solver::truck::TruckSpec;
@@ -35,6 +35,10 @@ pub(super) struct Source {
     pub(super) number: u32,
     /// The files in the order of travel; at least one.
     pub(super) legs: Vec<Leg>,
+    /// Recordings of the same road beside the first one.
+    pub(super) also: Vec<Also>,
+    /// What was put on the recordings before they became one road.
+    pub(super) carried: Option<Carried>,
     /// Where they come from.
     pub(super) origin: Origin,
 }
@@ -46,9 +50,19 @@ impl Source {
         names.join(" + ")
     }
 
+    /// Files that make one recording.
+    pub(super) fn of(legs: Vec<Leg>, origin: Origin) -> Self {
+        Self { number: 0, legs, also: Vec::new(), carried: None, origin }
+    }
+
     /// For each file, whether it is driven backwards.
     pub(super) fn turned(&self) -> Vec<bool> {
         self.legs.iter().map(|leg| leg.turned).collect()
+    }
+
+    /// What the files are to one another.
+    pub(super) fn given(&self) -> Given {
+        Given { turned: self.turned(), also: self.also.clone(), carried: self.carried.clone() }
     }
 }
 
@@ -88,7 +102,7 @@ pub(super) struct Asked {
 impl Asked {
     /// All of the road of a file, with what the file has on it.
     pub(super) fn file(leg: Leg, truck: TruckSpec, day: Day) -> Self {
-        let source = Source { number: 0, legs: vec![leg], origin: Origin::Given };
+        let source = Source::of(vec![leg], Origin::Given);
         let task = Task { course: None, part: None, reversed: false, roadside: None, truck, day };
         Self { source, task }
     }

@@ -3,9 +3,9 @@
 use super::asked::{Asked, Leg, Origin, Source};
 use super::{Signals, State, Things, link, work};
 use crate::browser::file::GivenFile;
-use crate::message::Task;
+use crate::message::{Also, Task};
 use leptos::prelude::*;
-use solver::report::project::{ProjectFile, ProjectRoad};
+use solver::report::project::{ProjectFile, ProjectRecording, ProjectRoad};
 
 /// Such a road.
 #[derive(Clone)]
@@ -68,6 +68,11 @@ impl Entered {
             counts_down: self.counts_down,
             invented: source.origin != Origin::Given,
             files: source.legs.iter().map(file).collect(),
+            also: source
+                .also
+                .iter()
+                .map(|it| ProjectRecording { from: it.from, course: it.course })
+                .collect(),
         }
     }
 
@@ -87,7 +92,8 @@ impl Entered {
             truck: road.truck,
             day: road.day,
         };
-        let asked = Asked { source: Source { number: 0, legs, origin }, task };
+        let also = road.also.iter().map(|it| Also { from: it.from, course: it.course }).collect();
+        let asked = Asked { source: Source { also, ..Source::of(legs, origin) }, task };
         Some(Self { asked, marker: road.marker, counts_down: road.counts_down })
     }
 }

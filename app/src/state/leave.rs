@@ -13,6 +13,8 @@ impl Signals {
             self.trouble.set(None);
         } else if self.choice.with_untracked(Option::is_some) {
             self.drop_choice();
+        } else if self.meeting.with_untracked(Option::is_some) {
+            self.meeting.set(None);
         } else if self.carried.with_untracked(|carried| *carried == Some(Carried::Broken)) {
             self.carried.set(None);
         } else {

@@ -4,6 +4,7 @@
 //! functions here. What has no consequence they set themselves: a message put away, a place
 //! looked at, the order of files before they are joined.
 
+mod alike;
 mod aside;
 mod asked;
 mod built_in;
@@ -26,6 +27,7 @@ mod trucks;
 mod two;
 mod work;
 
+pub(crate) use alike::{Lie, Meeting};
 pub(crate) use asked::{Leg, Origin};
 pub(crate) use fields::FieldState;
 pub(crate) use link::{Carried, Written};
@@ -100,6 +102,10 @@ pub(crate) struct Signals {
     pub(crate) choice: RwSignal<Option<Choice>>,
     /// Files that are being put in order before they are joined; empty when none are.
     pub(crate) legs: RwSignal<Vec<Leg>, LocalStorage>,
+    /// Which of those are known to be of the same road.
+    grounds: RwSignal<alike::Grounds, LocalStorage>,
+    /// A road that was opened and lies on one before, until it is decided what they are to be.
+    pub(crate) meeting: RwSignal<Option<Meeting>, LocalStorage>,
     /// Stretch of the road to be looked at, m from the start: set by whoever names a place.
     pub(crate) look_at: RwSignal<Option<(f64, f64)>>,
     /// What goes on.
@@ -146,6 +152,7 @@ pub(crate) struct Signals {
     pub(crate) ranked: RwSignal<Vec<Ranked>, LocalStorage>,
     /// The truck and the day that those are for.
     pub(crate) ranked_for: RwSignal<Option<(TruckSpec, Day)>>,
+    looking: StoredValue<alike::Looking, LocalStorage>,
     pool: StoredValue<Pool, LocalStorage>,
     other_to_come: StoredValue<ToCome, LocalStorage>,
     worked_for: StoredValue<Option<Asked>, LocalStorage>,
@@ -177,6 +184,8 @@ pub(crate) fn start() -> State {
         listed: RwSignal::new(None),
         choice: RwSignal::new(None),
         legs: RwSignal::new_local(Vec::new()),
+        grounds: RwSignal::new_local(Vec::new()),
+        meeting: RwSignal::new_local(None),
         look_at: RwSignal::new(None),
         progress: RwSignal::new(None),
         trouble: RwSignal::new(None),
@@ -200,6 +209,7 @@ pub(crate) fn start() -> State {
         rates: RwSignal::new(two::recall_rates()),
         ranked: RwSignal::new_local(Vec::new()),
         ranked_for: RwSignal::new(None),
+        looking: StoredValue::new_local(alike::Looking::default()),
         pool: StoredValue::new_local(Pool::default()),
         other_to_come: StoredValue::new_local(ToCome::default()),
         worked_for: StoredValue::new_local(None),
@@ -216,6 +226,7 @@ pub(crate) fn start() -> State {
     focus::watch(move || state.leave());
     work::start(state, Followers { shown: show::show, road: study::take_road });
     two::start(state);
+    alike::start(state);
     shelf::open(state);
     link::look(state);
     state

@@ -1,6 +1,6 @@
 //! Opening roads: files, their tracks, parts of them, the other way round.
 
-use super::{Leg, Origin, Signals, project, work};
+use super::{Leg, Origin, Signals, alike, project, work};
 use crate::browser::file::GivenFile;
 use crate::trouble::WorkTrouble;
 use leptos::prelude::*;
@@ -27,6 +27,7 @@ impl Signals {
             1 => {
                 self.legs.set(Vec::new());
                 work::open(self, legs, Origin::Given);
+                alike::expect(self);
             }
             2..=MOST_LEGS => {
                 // A few files: put each where its name belongs.
@@ -48,6 +49,7 @@ impl Signals {
         self.legs.set(Vec::new());
         if !legs.is_empty() {
             work::open(self, legs, Origin::Given);
+            alike::expect(self);
         }
     }
 

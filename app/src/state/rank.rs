@@ -80,6 +80,7 @@ fn with_slot<T>(state: State, round: u32, slot: usize, change: impl FnOnce(&mut 
 fn hear(state: State, round: u32, slot: usize, said: Said) {
     let take_row = || with_slot(state, round, slot, |it| it.row.take()).flatten();
     match said {
+        Said::Alike(_) => {}
         Said::Ready => take_next(state, round, slot),
         Said::Done(_, outcome) => {
             if let Some(row) = take_row() {

@@ -28,6 +28,8 @@ pub(crate) struct Worked {
     pub(crate) origin: Origin,
     /// Name of the file.
     pub(crate) file: String,
+    /// How many recordings it was made of.
+    pub(crate) recordings: usize,
 }
 
 impl Worked {
@@ -169,6 +171,7 @@ impl Surveyed {
             picture: Arc::new(picture),
             origin: asked.source.origin,
             file: asked.source.name(),
+            recordings: asked.source.also.len() + 1,
         }
     }
 

@@ -264,13 +264,14 @@ impl Signals {
 }
 
 /// Another road is shown: its things are those that came with it, or else those that were put on it
-/// before, or those of its file.
-pub(super) fn follow(state: State, given: Option<&Roadside>, worked: &Worked) {
+/// before, or those of its file. `carried`: they came with the recordings that it was made of.
+pub(super) fn follow(state: State, given: Option<&Roadside>, carried: bool, worked: &Worked) {
     let key = format!("{}/{}/{:.0}", worked.file, worked.road.course, worked.road.length_m);
     let own = Roadside {
         places: worked.road.places.iter().map(|it| on_recorded(worked, it)).collect(),
-        limits: Vec::new(),
+        limits: worked.road.limits.iter().map(|it| limit_on_recorded(worked, it)).collect(),
     };
+    let given = given.or(carried.then_some(&own));
     let kept = kept::roadside(&key).filter(|kept| *kept != own);
     if let Some(given) = given {
         kept::keep_roadside(&key, given);
@@ -283,6 +284,11 @@ pub(super) fn follow(state: State, given: Option<&Roadside>, worked: &Worked) {
         work::take_roadside(state, kept.clone());
     }
     state.things.set(Things::of(key, kept.unwrap_or(own)));
+}
+
+fn limit_on_recorded(worked: &Worked, limit: &PostedLimit) -> PostedLimit {
+    let (from, to) = worked.recorded_part(limit.from, limit.to);
+    PostedLimit { from, to, ..*limit }
 }
 
 fn on_recorded(worked: &Worked, place: &Place) -> Place {

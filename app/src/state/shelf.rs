@@ -6,15 +6,25 @@ use super::entered::Entered;
 use super::{Signals, State, kept, two, work};
 use crate::browser;
 use crate::browser::shelf::{self, Slot};
+use crate::message::Also;
 use serde::{Deserialize, Serialize};
 use solver::report::project::ProjectRoad;
 use solver::truck::TruckSpec;
 
 /// Number of the shape of what is kept: another shape is not read.
-const SHAPE: u8 = 1;
+const SHAPE: u8 = 2;
 
-/// That of the road beside, whose day has a lead since; the one before is read too.
-const SHAPE_BESIDE: u8 = 2;
+/// The one before, which knew nothing of several recordings: nothing stands where they do now.
+const SHAPE_OF_ONE: u8 = 1;
+
+/// That of the road beside, which may have several recordings since; those before are read too.
+const SHAPE_BESIDE: u8 = 3;
+
+/// The one before, whose day has a lead; the first one had none.
+const SHAPE_BESIDE_OF_ONE: u8 = 2;
+
+/// No recordings beside the first, as they are written.
+const NO_MORE: u8 = 0;
 
 /// What stands before the files.
 #[derive(Serialize, Deserialize)]
@@ -24,6 +34,7 @@ struct Header {
     course: Option<usize>,
     part: Option<(usize, usize)>,
     reversed: bool,
+    also: Vec<Also>,
 }
 
 /// Keeps what is shown, unless it is of the page's own: the road that the person gave stays.
@@ -37,6 +48,7 @@ pub(super) fn keep(asked: &Asked) {
         course: asked.task.course,
         part: asked.task.part,
         reversed: asked.task.reversed,
+        also: asked.source.also.clone(),
     };
     let files = asked.source.legs.iter().map(|leg| leg.file.clone()).collect();
     if let Ok(header) = postcard::to_allocvec(&header) {
@@ -72,24 +84,34 @@ pub(super) fn open(state: State) {
 }
 
 async fn recall() -> Option<Aim> {
-    let (bytes, files) = shelf::recall(Slot::Last).await?;
+    let (mut bytes, files) = shelf::recall(Slot::Last).await?;
+    if bytes.first() == Some(&SHAPE_OF_ONE) {
+        bytes.push(NO_MORE);
+    }
     let header: Header = postcard::from_bytes(&bytes).ok()?;
-    let sound = header.shape == SHAPE && !files.is_empty() && header.turned.len() == files.len();
+    let sound = [SHAPE, SHAPE_OF_ONE].contains(&header.shape)
+        && !files.is_empty()
+        && header.turned.len() == files.len();
     let legs = files.into_iter().zip(header.turned).map(|(file, turned)| Leg { file, turned }).collect();
-    let aim = Aim::new(Source { number: 0, legs, origin: Origin::Given }, header.course);
+    let source = Source { also: header.also, ..Source::of(legs, Origin::Given) };
+    let aim = Aim::new(source, header.course);
     sound.then_some(Aim { part: header.part, reversed: header.reversed, ..aim })
 }
 
 async fn recall_beside() -> Option<Entered> {
     let (bytes, files) = shelf::recall(Slot::Beside).await?;
-    let bytes = match bytes.first() {
-        Some(&1) => {
+    let shape = *bytes.first()?;
+    let mut bytes = match shape {
+        1 => {
             let (_, from_day) = postcard::take_from_bytes::<(u8, TruckSpec)>(&bytes).ok()?;
             kept::with_lead(&bytes, from_day)?
         }
-        Some(&SHAPE_BESIDE) => bytes,
-        Some(_) | None => return None,
+        SHAPE_BESIDE_OF_ONE | SHAPE_BESIDE => bytes,
+        _ => return None,
     };
+    if shape < SHAPE_BESIDE {
+        bytes.push(NO_MORE);
+    }
     let (_, road): (u8, ProjectRoad) = postcard::from_bytes(&bytes).ok()?;
     let sound = !files.is_empty() && road.files.len() == files.len();
     let mut files = files.into_iter();

@@ -1,7 +1,7 @@
 //! Showing an answer: who else must know, and in which order the page changes.
 
 use super::asked::Asked;
-use super::{State, Worked, roadside, shelf, study, work};
+use super::{State, Worked, alike, roadside, shelf, study, work};
 use crate::browser::offline;
 use crate::browser::timer::Timer;
 use leptos::prelude::*;
@@ -14,25 +14,27 @@ pub(super) fn show(state: State, before: Option<Asked>, asked: Asked, worked: Wo
         state.chosen_descent.set(None);
     }
     let course = |asked: &Asked| (asked.source.number, asked.task.course);
-    if before.as_ref().map(course) != Some(course(&asked)) {
+    let another = before.as_ref().map(course) != Some(course(&asked));
+    if another {
         // A marker is that of its road; a project brings its own.
         if before.is_some() && asked.task.roadside.is_none() {
             state.marker_text.set(String::new());
             state.counts_down.set(false);
         }
-        roadside::follow(state, asked.task.roadside.as_ref(), &worked);
+        let carried = asked.source.carried.is_some();
+        roadside::follow(state, asked.task.roadside.as_ref(), carried, &worked);
     } else if let Some(shown) = state.worked.get_untracked() {
         state.move_marker(&shown, &worked);
     }
     if before.is_none_or(|before| !before.is_same_road(&asked)) {
         shelf::keep(&asked);
     }
-    in_turn(state, asked, Arc::new(worked));
+    in_turn(state, asked, another, Arc::new(worked));
 }
 
 /// The picture now, the texts and the list of descents each in a task of its own: a long road
 /// has a hundred rows, and the page must stay live in between.
-fn in_turn(state: State, asked: Asked, worked: Arc<Worked>) {
+fn in_turn(state: State, asked: Asked, another: bool, worked: Arc<Worked>) {
     study::forget(state);
     state.picture.set(Some(worked.picture.clone()));
     later(state, move || {
@@ -40,11 +42,14 @@ fn in_turn(state: State, asked: Asked, worked: Arc<Worked>) {
         study::forget(state);
         state.worked_for.set_value(Some(asked.clone()));
         state.worked.set(Some(worked.clone()));
-        let worked = worked.clone();
+        let (worked, asked) = (worked.clone(), asked.clone());
         later(state, move || {
             state.listed.set(Some(worked.clone()));
             work::next(state);
             study::follow(state);
+            if another {
+                alike::shown(state, &asked.source, asked.task.course);
+            }
             // Not earlier: on a slow line it would keep the first answer waiting.
             offline::keep();
         });

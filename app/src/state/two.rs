@@ -94,6 +94,7 @@ fn hear(state: State, said: Said) {
             }
             end(state);
         }
+        Said::Alike(_) => {}
         Said::Stopped => {
             state.trouble.set(Some(WorkTrouble::Stopped { detail: String::new() }));
             end(state);
@@ -159,12 +160,12 @@ impl Signals {
         }
     }
 
-    fn beside_of_shown(&self) -> Option<Beside> {
+    pub(super) fn beside_of_shown(&self) -> Option<Beside> {
         Some(Beside { worked: self.worked.get_untracked()?, entered: Entered::shown(self)? })
     }
 
     /// Whatever was to come instead does not come any more.
-    fn place_beside(&self, beside: Beside) {
+    pub(super) fn place_beside(&self, beside: Beside) {
         self.other_to_come.set_value(ToCome::default());
         put(self, Some(beside));
     }

@@ -79,7 +79,7 @@ fn cannot_start(state: State) {
 
 /// Wants another file, or several joined. Their number is bounded by how often a person drops one.
 pub(super) fn open(state: State, legs: Vec<Leg>, origin: Origin) {
-    open_aim(state, Aim::new(Source { number: 0, legs, origin }, None));
+    open_aim(state, Aim::new(Source::of(legs, origin), None));
 }
 
 /// How many files were wanted so far.
@@ -159,7 +159,7 @@ fn ask(state: State, wanted: Asked) {
         let (request, legs) = if held {
             (Request::Plan(wanted.task.clone()), &[][..])
         } else {
-            (Request::Open(wanted.task.clone(), wanted.source.turned()), &wanted.source.legs[..])
+            (Request::Open(wanted.task.clone(), wanted.source.given()), &wanted.source.legs[..])
         };
         let header = encode(work.number, &request);
         let files = legs.iter().map(|leg| &leg.file.blob);
@@ -253,6 +253,7 @@ fn hear(state: State, heard: &Heard) {
         | Reply::Failed(_)
         | Reply::TruckRefused(_)
         | Reply::NoRoad
+        | Reply::Alike(_)
         | Reply::HandedOver => {
             if number == state.work.with_value(|work| work.number) {
                 answered(state, reply, heard);
@@ -263,7 +264,7 @@ fn hear(state: State, heard: &Heard) {
 
 fn answered(state: State, reply: Reply, heard: &Heard) {
     match reply {
-        Reply::Ready | Reply::Panicked(_) => {}
+        Reply::Ready | Reply::Panicked(_) | Reply::Alike(_) => {}
         Reply::Progress(phase, share) => state.progress.set(Some(Progress { phase: Some(phase), share })),
         Reply::Choose(courses) => {
             let name = state.work.try_update_value(|work| {

@@ -4,7 +4,7 @@ use super::*;
 use crate::desk::Desk;
 use crate::format::Units;
 use crate::message::study::{RIDE_BYTES, RIDE_FLOATS, ride_lanes};
-use crate::message::{Reply, Request, Task};
+use crate::message::{Given, Reply, Request, Task};
 use crate::tell::captions;
 use crate::test_roads::hill;
 use solver::report::gpx::Captions;
@@ -16,7 +16,7 @@ fn plan_of_the_hill() -> Plan {
     let truck = Preset::FiveAxle36.spec();
     let task = Task { course: None, part: None, reversed: false, roadside: None, truck, day: Day::USUAL };
     let mut plan = None;
-    Desk::new().answer(Request::Open(task, vec![false]), vec![hill()], &mut |reply, _| {
+    Desk::new().answer(Request::Open(task, Given::joined(vec![false])), vec![hill()], &mut |reply, _| {
         if let Reply::Planned(it) = reply {
             plan = Some(it);
         }
@@ -28,7 +28,7 @@ fn handed_over() -> Vec<u8> {
     let mut desk = Desk::new();
     let truck = Preset::FiveAxle36.spec();
     let task = Task { course: None, part: None, reversed: false, roadside: None, truck, day: Day::USUAL };
-    desk.answer(Request::Open(task, vec![false]), vec![hill()], &mut |_, _| ());
+    desk.answer(Request::Open(task, Given::joined(vec![false])), vec![hill()], &mut |_, _| ());
     let mut bytes = Vec::new();
     desk.answer(Request::HandOver, Vec::new(), &mut |reply, mut arrays| {
         assert_eq!(reply, Reply::HandedOver);

@@ -155,7 +155,7 @@ impl Spoken {
     pub fn totals(&self, totals: &Totals, units: Units) -> String {
         let whole = self.whole_way(
             &self.time(totals.time.0),
-            &format::height(totals.fall.0, units),
+            &self.fall(totals, units),
             &format::work(totals.holding_work.0),
             &format::work(totals.service_work.0),
         );
@@ -168,7 +168,17 @@ impl Spoken {
             false => format::share(share),
         };
         // Right behind the work that it is a share of.
-        let all = [Some(whole), Some(self.share_and_fuel(&share, &fuel)), crawl].into_iter().flatten();
+        let blank = (totals.unassessed.0 > 0.0)
+            .then(|| self.no_work_counted(&format::length(totals.unassessed.0, units)));
+        let all = [Some(whole), Some(self.share_and_fuel(&share, &fuel)), crawl, blank].into_iter().flatten();
         all.collect::<Vec<_>>().join(" ")
+    }
+
+    /// The fall, and how much of it is not assessed where that is more than nothing.
+    #[must_use]
+    pub fn fall(&self, totals: &Totals, units: Units) -> String {
+        let all = format::height(totals.fall.0, units);
+        let blank = format::height(totals.fall_unassessed.0, units);
+        if blank == format::height(0.0, units) { all } else { self.fall_in_part(&all, &blank) }
     }
 }

@@ -39,11 +39,16 @@ impl Spoken {
         self.gear_number(gear.number())
     }
 
-    /// “gear 5, stage 3, 38 km/h”.
+    /// “gear 5, stage 3, 38 km/h”; of several legs from which gear and speed to which.
     #[must_use]
     pub fn in_short(&self, advice: &Advice, units: Units) -> String {
         let speed = format::hold_speed(advice.speed.0, units);
-        format!("{}, {}, {speed}", self.gear(advice.gear), self.stage(advice.stage))
+        let stage = self.stage(advice.stage);
+        let Some((gear, fastest)) = advice.fastest_leg else {
+            return format!("{}, {stage}, {speed}", self.gear(advice.gear));
+        };
+        let fastest = format::hold_speed(fastest.0, units);
+        self.in_legs(advice.gear.number(), gear.number(), &stage, &speed, &fastest)
     }
 
     /// The advice with the service brakes used in the other way, and the minutes between.
@@ -58,6 +63,7 @@ impl Spoken {
         };
         let same = here.gear == there.gear
             && here.stage == there.stage
+            && here.fastest_leg == there.fastest_leg
             && format::hold_number(here.speed.0, units) == format::hold_number(there.speed.0, units);
         if same {
             return self.same_choice().to_owned();

@@ -6,6 +6,7 @@ use crate::words::say::{UNKNOWN, enough_percent, name_or, radius};
 use solver::plan::{Carried, Change, HeatStep};
 use solver::road::PlaceKind;
 use solver::study::{Adjustment, DescentSureness, Lost, Measured, NotMeasured, Reach, SlowFor, Slowing};
+use solver::truck::{BrakeKind, SLACK_STROKE, stroke_limit_at};
 use solver::units::{Metres, MetresPerSecond};
 
 impl Spoken {
@@ -83,7 +84,13 @@ impl Spoken {
             let over = format!(", {}", self.heat_step(HeatStep::OverLimit));
             self.out_of_adjustment(self.axles(it.place), &heat, if it.kept { "" } else { &over })
         };
-        std::iter::once(self.half_braked().to_owned()).chain(all.iter().map(one)).collect()
+        let has = |brake: BrakeKind| all.iter().any(|it| it.brake == brake);
+        let at = |cold_in: f64| format::entered_temperature(stroke_limit_at(cold_in).0, units);
+        let drums = has(BrakeKind::Drum).then(|| {
+            self.long_stroke(&at(SLACK_STROKE), &at(SLACK_STROKE - 0.125), &at(SLACK_STROKE - 0.25))
+        });
+        let discs = has(BrakeKind::Disc).then(|| self.half_braked().to_owned());
+        drums.into_iter().chain(discs).chain(all.iter().map(one)).collect()
     }
 
     /// One row of it.

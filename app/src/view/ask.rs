@@ -2,7 +2,7 @@
 
 use crate::format;
 use crate::message::CourseFacts;
-use crate::state::{Leg, State};
+use crate::state::{Leg, Lie, Meeting, State};
 use crate::words::words;
 use leptos::prelude::*;
 
@@ -13,7 +13,8 @@ pub(super) fn ask(state: State) -> AnyView {
         let legs = state.legs.get();
         (!legs.is_empty()).then(|| which_order(state, &legs))
     };
-    view! { <div class="asks">{track}{order}</div> }.into_any()
+    let meeting = move || state.meeting.get().map(|it| same_road(state, &it));
+    view! { <div class="asks">{track}{meeting}{order}</div> }.into_any()
 }
 
 /// One button a track; what cannot be used is said and cannot be pressed.
@@ -68,12 +69,66 @@ fn which_order(state: State, legs: &[Leg]) -> AnyView {
                 </button>
             </div>
             <p>{w.which_order_sentence()}</p>
+            {alike(state, legs)}
             <ol class="legs">{rows}</ol>
             <div class="buttons">
                 <button type="button" class="button primary" data-testid="join" on:click=move |_| state.join()>
                     {w.join(legs.len())}
                 </button>
                 <button type="button" class="button" data-testid="leave-legs" on:click=move |_| state.legs.set(Vec::new())>
+                    {w.leave_it()}
+                </button>
+            </div>
+        </section>
+    }
+    .into_any()
+}
+
+/// That files in hand lie on each other, and the way to make one road of them.
+fn alike(state: State, legs: &[Leg]) -> AnyView {
+    let w = words();
+    let names: Vec<String> = legs.iter().map(|leg| leg.file.name.clone()).collect();
+    let told = move || {
+        match state.lie()? {
+        Lie::AllAlike => Some(
+            view! {
+                <div class="alike" data-testid="alike">
+                    <p><strong>{w.same_question(names.len())}</strong>" "{w.same_sentence()}</p>
+                    <button type="button" class="button" data-testid="combine" on:click=move |_| state.combine()>
+                        {w.combine(names.len())}
+                    </button>
+                </div>
+            }
+            .into_any(),
+        ),
+        Lie::Two(first, second) => {
+            let sentence = w.two_alike(names.get(first)?, names.get(second)?);
+            Some(view! { <p class="alike" data-testid="two-alike">{sentence}</p> }.into_any())
+        }
+    }
+    };
+    told.into_any()
+}
+
+/// Of a file that lies on one that was there before: what they are to be.
+fn same_road(state: State, meeting: &Meeting) -> AnyView {
+    let w = words();
+    let [new, before] = meeting.names();
+    view! {
+        <section class="ask card" data-testid="ask-same" aria-live="polite">
+            <h2>{w.meets(&new, &before)}</h2>
+            <p>{w.same_sentence()}</p>
+            <div class="buttons">
+                <button type="button" class="button" data-testid="combine" on:click=move |_| state.combine_meeting()>
+                    {w.combine(meeting.recordings())}
+                </button>
+                <button type="button" class="button" data-testid="compare-both" on:click=move |_| state.compare_meeting()>
+                    {w.compare_both()}
+                </button>
+                <button type="button" class="button" data-testid="join-both" on:click=move |_| state.join_meeting()>
+                    {w.join_both()}
+                </button>
+                <button type="button" class="button" data-testid="leave-same" on:click=move |_| state.meeting.set(None)>
                     {w.leave_it()}
                 </button>
             </div>

@@ -88,6 +88,7 @@ fn bar(state: State, worked: &Arc<Worked>) -> impl IntoView + use<> {
                 {reversed.then(|| view! { <span class="tag">{w.reversed_mark()}</span> })}
             </p>
             {courses(state, worked)}
+            {combined(state, worked)}
             {part(state, worked)}
             {demo.then(|| view! { <p class="demo-sentence" data-testid="demo">{w.demo_sentence()}</p> })}
         </div>
@@ -107,6 +108,20 @@ fn bar(state: State, worked: &Arc<Worked>) -> impl IntoView + use<> {
             {w.reverse()}
         </button>
     }
+}
+
+/// Of a road of several recordings: of which, and the way to take them apart.
+fn combined(state: State, worked: &Arc<Worked>) -> Option<AnyView> {
+    let w = words();
+    let view = view! {
+        <p class="part" data-testid="combined">
+            {w.combined(worked.recordings, &worked.file)}
+            <button type="button" class="button" data-testid="take-apart" on:click=move |_| state.take_apart()>
+                {w.take_apart()}
+            </button>
+        </p>
+    };
+    (worked.recordings > 1).then(|| view.into_any())
 }
 
 /// Of a part: which, and the way back to the whole road.

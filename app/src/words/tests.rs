@@ -12,14 +12,14 @@ use crate::format::{
     Units::{Imperial, Metric},
 };
 use crate::lesson::Lesson;
-use crate::message::{Reply, Request, Task};
+use crate::message::{Given, Reply, Request, Task};
 use crate::tell::{Curves, LessonNote};
 use crate::test_roads::hill;
 use solver::day::{Day, ServiceBrakes, Withheld};
 use solver::limits::{self, Entry};
 use solver::plan::{Change, ChangeHow, Choice, Governs, NoSafeSpeed, Note, Plan, SlowCurve, Verdict};
-use solver::study::{DescentSureness, Input, Lost};
-use solver::truck::{Preset, TruckError};
+use solver::study::{Adjustment, DescentSureness, Input, Lost};
+use solver::truck::{AxlePlace, BrakeKind, Preset, TruckError};
 use solver::units::{Celsius, Joules, Kilograms, Metres, MetresPerSecond};
 
 fn planned(service_brakes: ServiceBrakes) -> (Plan, Day) {
@@ -27,7 +27,7 @@ fn planned(service_brakes: ServiceBrakes) -> (Plan, Day) {
     let day = Day { service_brakes, ..Day::USUAL };
     let task = Task { course: None, part: None, reversed: false, roadside: None, truck: entries.truck, day };
     let mut plan = None;
-    Desk::new().answer(Request::Open(task, vec![false]), vec![hill()], &mut |reply, _| {
+    Desk::new().answer(Request::Open(task, Given::joined(vec![false])), vec![hill()], &mut |reply, _| {
         if let Reply::Planned(it) = reply {
             plan = Some(it);
         }
@@ -168,6 +168,26 @@ fn a_lost_retarder_is_told_with_what_is_left() {
 }
 
 #[test]
+fn out_of_adjustment_is_told_by_stroke_of_drums_and_by_half_of_discs() {
+    let of = |brake| Adjustment {
+        place: AxlePlace::Trailer,
+        brake,
+        hottest: Celsius(150.0),
+        hottest_after_stop: Celsius(281.0),
+        kept: false,
+    };
+    let text = words().adjustment(&[of(BrakeKind::Drum)], Metric).join(" ");
+    for said in ["1¾ in (44 mm)", "139\u{a0}°C", "198\u{a0}°C", "257\u{a0}°C"] {
+        assert!(text.contains(said), "{said}: {text}");
+    }
+    assert!(!text.contains("half as much") && text.contains("over the limit"), "{text}");
+    let text = words().adjustment(&[of(BrakeKind::Disc)], Metric).join(" ");
+    assert!(text.contains("half as much") && !text.contains("stroke"), "{text}");
+    let both = words().adjustment(&[of(BrakeKind::Drum), of(BrakeKind::Disc)], Metric);
+    assert_eq!(both.len(), 4);
+}
+
+#[test]
 fn how_sure_it_is_is_told_in_runs() {
     let sure = DescentSureness {
         held: 256,
@@ -179,7 +199,7 @@ fn how_sure_it_is_is_told_in_runs() {
     let text = words().sure(&sure, 256, Metric).join(" ");
     assert!(text.contains("held the speed in all 256.") && text.contains("in 12 of 256."), "{text}");
     assert!(text.contains("between 105\u{a0}°C and 150\u{a0}°C"), "{text}");
-    assert!(text.contains("from how well the brakes cool, then the mass."), "{text}");
+    assert!(text.contains("from how much heat the brakes store and give off, then the mass."), "{text}");
 }
 
 #[test]

@@ -36,6 +36,8 @@ pub(crate) fn of_road(road: &Road, plan: &Plan) -> Result<String, String> {
         "totals": {
             "time_s": totals.time.0,
             "fall_m": totals.fall.0,
+            "fall_unassessed_m": totals.fall_unassessed.0,
+            "unassessed_m": totals.unassessed.0,
             "holding_work_mj": megajoules(totals.holding_work),
             "service_work_mj": megajoules(totals.service_work),
             "hottest_c": totals.hottest.0,

@@ -2,7 +2,7 @@
 
 use solver::motion::{Answer, Trip, Unusable};
 use solver::plan::{
-    ChangeHow, Choice, Descent, Governs, Lanes, Leg, Note, Plan, Proof, Table, Verdict, WayDown,
+    ChangeHow, Choice, Descent, Governs, Lanes, Leg, Note, Plan, Proof, Table, Totals, Verdict, WayDown,
 };
 use solver::report::gpx::{Captions, Wording, annotated};
 use solver::road::Road;
@@ -18,9 +18,10 @@ pub(crate) fn of_road(trip: Trip<'_>, road: &Road, plan: &Plan) -> String {
     let name = if road.name().is_empty() { "road" } else { road.name() };
     let _ = writeln!(
         out,
-        "{name}: {:.1} km, {:.0} m down; heights {:?} (roughness {:.1} points)",
+        "{name}: {:.1} km, {:.0} m down{}; heights {:?} (roughness {:.1} points)",
         road.length_m() / 1e3,
         plan.totals.fall.0,
+        unassessed(&plan.totals),
         quality.class,
         quality.roughness_before
     );
@@ -41,15 +42,25 @@ pub(crate) fn of_road(trip: Trip<'_>, road: &Road, plan: &Plan) -> String {
     let totals = &plan.totals;
     let _ = writeln!(
         out,
-        "\nThe whole road: {:.0} min, retarder {:.1} MJ, service brakes {:.1} MJ, hottest {:.0} °C, after a hard stop {:.0} °C\n",
+        "\nThe whole road: {:.0} min, retarder {:.1} MJ, service brakes {:.1} MJ{}, hottest {:.0} °C, after a hard stop {:.0} °C\n",
         totals.time.0 / 60.0,
         totals.holding_work.0 / 1e6,
         totals.service_work.0 / 1e6,
+        if totals.unassessed.0 > 0.0 { " where it is assessed" } else { "" },
         totals.hottest.0,
         totals.hottest_after_stop.0
     );
     out.push_str(CAUTION);
     out
+}
+
+/// How much of the fall is not assessed, and on which length.
+fn unassessed(totals: &Totals) -> String {
+    if totals.unassessed.0 <= 0.0 {
+        return String::new();
+    }
+    let (fall, length) = (totals.fall_unassessed.0, totals.unassessed.0 / 1e3);
+    format!(", {fall:.0} m of it on {length:.1} km that are not assessed")
 }
 
 fn grades(out: &mut String, road: &Road) {

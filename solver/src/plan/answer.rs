@@ -293,6 +293,8 @@ pub struct Advice {
     pub stage: Stage,
     /// Speed to hold on the slowest leg.
     pub speed: MetresPerSecond,
+    /// Gear and speed of the fastest leg; `None` where one gear and speed are kept all the way.
+    pub fastest_leg: Option<(Gear, MetresPerSecond)>,
     /// Engine speed at that road speed.
     pub engine_speed: RevPerMin,
     /// Full-stage holding force over demand on the grade that the gear is chosen for, less 1; negative
@@ -328,7 +330,7 @@ pub struct Snub {
     pub on: Seconds,
     /// Time between, on the steepest sustained grade.
     pub off: Seconds,
-    /// How often on this descent, about.
+    /// How often on this descent, about; where it is not assessed, as often as its fall there asks for.
     pub count: u32,
 }
 

@@ -30,7 +30,7 @@ pub(super) struct Ask<'a> {
     pub(super) hill: Hill<'a>,
     pub(super) asked: Asked,
     pub(super) reach: Reach,
-    /// No faster than the same road dry.
+    /// No faster than the same road dry, nor than any of its recordings alone.
     pub(super) at_most: MetresPerSecond,
     /// Limits posted on the stretch below the fastest it may go, each with what is asked for there.
     pub(super) posted: Vec<(MetresPerSecond, f64)>,
@@ -53,7 +53,7 @@ impl<'a> Ask<'a> {
         let limits = limits.filter(|it| it.speed() < trip.top_speed());
         let posted = limits.map(|it| (it.speed(), hill.asks(it.from - from, it.to - from).holds)).collect();
         let mut ask = Self {
-            at_most: MetresPerSecond(f64::INFINITY),
+            at_most: MetresPerSecond(ground.at_most(from, to)),
             posted,
             trip,
             road,
@@ -64,7 +64,8 @@ impl<'a> Ask<'a> {
             reach: Reach::of(trip, road, &stretch),
         };
         if trip.day.surface != Surface::Dry {
-            ask.at_most = MetresPerSecond(ask.dry_speed().0.min(ask.stopping_speed()));
+            let slippery = ask.dry_speed().0.min(ask.stopping_speed());
+            ask.at_most = MetresPerSecond(ask.at_most.0.min(slippery));
         }
         ask
     }

@@ -8,6 +8,7 @@ use super::approach::Approach;
 use super::ask::{Ask, Way};
 use super::describe::proof;
 use super::drive::{Ahead, Driven};
+use super::hill::joules_per_kelvin;
 use super::ladder::SLOWEST_KMH;
 use super::legs::{Part, legs};
 use super::ways::{Proof, Touch};
@@ -198,7 +199,8 @@ impl Ask<'_> {
         if self.trip.day.retarding_share() <= 0.0 && proof(&touches) != Proof::Holds {
             return Err(Governs::Grip);
         }
-        let warmed = figures.hottest.0 - driven.at_crest.0 + touched_k;
+        // By their work, not by how hot they get: brakes that come hot cool on the way, and would bear more.
+        let warmed = figures.service_work.0 / joules_per_kelvin(self.trip) + touched_k;
         if held && (figures.service_share() > MOST_SERVICE || warmed > ALL_TOUCHES_K) {
             return Err(if self.reach.slowest_curve < way.speed { Governs::Curve } else { Governs::Control });
         }

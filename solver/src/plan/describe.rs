@@ -13,8 +13,8 @@ use super::ways::{ChangeHow, Leg, LegChange, Proof, Touch, WayDown};
 use crate::constants::SNUB_TIME;
 use crate::motion::{Hold, crawl};
 use crate::road::Road;
-use crate::truck::Stage;
-use crate::units::{Celsius, Grade, Joules, Metres, Newtons, Seconds};
+use crate::truck::{Gear, Stage};
+use crate::units::{Celsius, Grade, Joules, Metres, MetresPerSecond, Newtons, Seconds};
 
 /// Lengths over which the steepest grade of a descent is told, m.
 const STEEPEST_OVER: [f64; 3] = [100.0, 500.0, 1_000.0];
@@ -46,6 +46,7 @@ fn advice(ask: &Ask<'_>, down: &Down) -> Advice {
         gear: slowest.gear,
         stage,
         speed: slowest.speed,
+        fastest_leg: fastest_leg(&driven.holds, &slowest),
         engine_speed: ask.trip.truck.engine_speed(slowest.gear, slowest.speed),
         margin,
         governs: way.governs,
@@ -67,6 +68,12 @@ pub(super) fn slowest(holds: &[Hold]) -> Hold {
         }
     }
     slowest
+}
+
+/// The fastest of several, where it is another than the slowest.
+fn fastest_leg(holds: &[Hold], slowest: &Hold) -> Option<(Gear, MetresPerSecond)> {
+    let fastest = holds.iter().max_by(|a, b| a.speed.0.total_cmp(&b.speed.0))?;
+    (fastest.speed > slowest.speed).then_some((fastest.gear, fastest.speed))
 }
 
 /// What the full stage holds over the demand on the grade that the gear is chosen for, less 1.
@@ -112,7 +119,8 @@ fn stage_of(ask: &Ask<'_>, hold: &Hold) -> Stage {
     trip.truck.stages().take_while(|stage| *stage < strongest).find(holds).unwrap_or(strongest)
 }
 
-/// Snubs on the grade that the gear is chosen for; so many that together they do `work`.
+/// Snubs on the grade that the gear is chosen for; so many that together they do `work`, and as many more
+/// as the stretches that are not assessed fall, on which the run does none.
 fn snub(ask: &Ask<'_>, way: &Way, work: Joules) -> Option<Snub> {
     let sustained = ask.sustained();
     let (trip, speed) = (ask.trip, way.speed);
@@ -126,9 +134,19 @@ fn snub(ask: &Ask<'_>, way: &Way, work: Joules) -> Option<Snub> {
     }
     let braking = Newtons(pushing + mass * (speed - to).0 / SNUB_TIME);
     let each = braking * ((speed + to) * 0.5) * Seconds(SNUB_TIME);
-    let count = (work / each).ceil().max(1.0);
+    let count = (work / each * falls_in_all(ask)).ceil().max(1.0);
     let off = Seconds((speed - to).0 * mass / pushing);
     Some(Snub { from: speed, to, on: Seconds(SNUB_TIME), off, count: count as u32 })
+}
+
+/// What the descent falls in all over what it falls where it is assessed; 1 where all or nothing is.
+fn falls_in_all(ask: &Ask<'_>) -> f64 {
+    let (from, to) = (ask.stretch.from, ask.stretch.to);
+    let ground = ask.hill.ground;
+    let known = (from..to).filter(|cell| ask.road.assessed()[*cell]);
+    let (known_m, all_m): (f64, f64) =
+        (known.map(|cell| ground.fall(cell, cell + 1)).sum(), ground.fall(from, to));
+    if known_m > 0.0 { (all_m / known_m).max(1.0) } else { 1.0 }
 }
 
 /// Everything that is told of a descent; the other choices are the caller's.

@@ -63,7 +63,7 @@ impl Hill<'_> {
         Touch {
             from: place(gained.from),
             to: place(gained.to),
-            kelvin: gained.height_m * self.trip.weight().0 / joules_per_kelvin(self.trip),
+            kelvin: gained.braked_m * self.trip.weight().0 / joules_per_kelvin(self.trip),
             gains: MetresPerSecond(gained.most),
             grade: crate::units::Grade(-(fall / length_m + rolling)),
             // What not even the average is held on is no matter of a pitch.
@@ -75,36 +75,39 @@ impl Hill<'_> {
         let (gear, hold) = (held.gear, held.speed.0);
         let mass_factor = self.trip.truck.rotating_factor(gear);
         let at_hold = ladder.held(gear, held.speed, 0.0) * self.step_m;
-        let mut speed = hold;
+        let rolled = |speed: f64, push: f64, holds: f64| {
+            let squared = speed * speed + 2.0 * GRAVITY * (push - holds) / mass_factor;
+            squared.max(hold * hold).sqrt()
+        };
+        let held_at = |speed: f64| ladder.held(gear, MetresPerSecond(speed), 0.0) * self.step_m;
+        // What brakes would take that let the truck gain no more than is held.
+        let most = hold + HELD;
+        let (mut speed, mut kept) = (hold, hold);
         let mut now: Option<Gained> = None;
         for cell in held.from - self.from..held.to - self.from {
             let push = self.fine[cell];
-            let holds = if speed > hold {
-                ladder.held(gear, MetresPerSecond(speed), 0.0) * self.step_m
-            } else if push <= at_hold {
+            if speed <= hold && push <= at_hold {
                 continue;
-            } else {
-                at_hold
-            };
-            let squared = speed * speed + 2.0 * GRAVITY * (push - holds) / mass_factor;
-            speed = squared.max(hold * hold).sqrt();
+            }
+            speed = rolled(speed, push, if speed > hold { held_at(speed) } else { at_hold });
+            let let_go = rolled(kept, push, if kept > hold { held_at(kept) } else { at_hold });
+            kept = let_go.min(most);
             let gained = now.get_or_insert(Gained {
                 from: cell,
                 to: cell,
                 peak: cell,
                 most: 0.0,
                 held_m: 0.0,
-                height_m: 0.0,
-                sum_m: 0.0,
+                braked_m: 0.0,
             });
             gained.to = cell + 1;
-            gained.sum_m += push - at_hold;
-            gained.height_m = gained.height_m.max(gained.sum_m);
+            gained.braked_m += (let_go * let_go - kept * kept) * mass_factor / (2.0 * GRAVITY);
             if speed - hold > gained.most {
                 (gained.most, gained.peak) = (speed - hold, cell + 1);
                 gained.held_m = (cell + 1 - gained.from) as f64 * at_hold;
             }
             if speed <= hold {
+                kept = hold;
                 let whole = now.take();
                 if whole.is_some_and(|gained| !told(gained)) {
                     return;
@@ -127,7 +130,6 @@ struct Gained {
     most: f64,
     /// What is held at the hold speed up to the peak, m of height.
     held_m: f64,
-    /// Height that the service brakes would take to hold it, m.
-    height_m: f64,
-    sum_m: f64,
+    /// Height that the service brakes take who let it gain no more than is held, m.
+    braked_m: f64,
 }

@@ -34,10 +34,13 @@ pub(super) struct Ground {
     doubt: Doubt,
     /// Cells from which on it is steeper than a road can be.
     walls: Vec<usize>,
+    /// The fastest that cells may be held at, m/s; empty where nothing but the road itself says so.
+    at_most: Vec<f64>,
 }
 
 impl Ground {
-    pub(super) fn of(road: &Road) -> Self {
+    /// `at_most`: see [`super::alone::fastest`].
+    pub(super) fn of(road: &Road, at_most: Vec<f64>) -> Self {
         let heights = road.surface_m();
         let mut falls: Vec<f64> = heights.windows(2).map(|pair| pair[0] - pair[1]).collect();
         let step_m = road.step_m();
@@ -71,11 +74,16 @@ impl Ground {
         let steepest = NO_ROAD * width as f64 * step_m;
         let is_wall = |cell: &usize| (down[cell + width] - down[*cell]).abs() > steepest;
         let walls = (0..down.len().saturating_sub(width)).filter(is_wall).collect();
-        Self { step_m, down, doubt: road.doubt(), walls }
+        Self { step_m, down, doubt: road.doubt(), walls, at_most }
     }
 
     pub(super) fn step_m(&self) -> f64 {
         self.step_m
+    }
+
+    /// The fastest that the cells of a stretch may be held at, m/s.
+    pub(super) fn at_most(&self, from: usize, to: usize) -> f64 {
+        self.at_most.get(from..to).into_iter().flatten().copied().fold(f64::INFINITY, f64::min)
     }
 
     /// Number of cells.
@@ -124,8 +132,7 @@ fn cells(length_m: f64, step_m: f64) -> usize {
 /// their difference says nothing.
 fn blanks(road: &Road) -> Vec<(usize, usize, bool)> {
     let mut found: Vec<(usize, usize, bool)> = Vec::new();
-    // What is only steeper than roads usually are has heights.
-    for span in road.unassessed().iter().filter(|span| span.why != Unassessed::TooSteep) {
+    for span in road.unassessed() {
         let jumps = span.why == Unassessed::Step;
         match found.last_mut() {
             Some(last) if last.1 == span.from => {

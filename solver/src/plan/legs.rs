@@ -157,6 +157,9 @@ impl<'s, 'a> Search<'s, 'a> {
                 if full || faster && buckets.share(hill) > FILLED {
                     return;
                 }
+                if speed.0 > hill.ground.at_most(hill.from + cell, hill.from + cell + 1) {
+                    return;
+                }
                 let cap = self.ask.reach.cap(cell);
                 reached += usize::from(cap >= speed.0 - 1.0 / 3.6);
                 time += hill.step_m / cap.min(speed.0);

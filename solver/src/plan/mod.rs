@@ -1,11 +1,12 @@
 //! The plan: where the descents are, and how to come down each.
 //!
-//! It is decided by driving the hill. The road is read as recorded, under plain averages ([`ground`]);
-//! a descent lasts while the truck is pushed ([`descents`]); the hill asks for so much to be held
-//! ([`hill`]) and each speed holds so much ([`ladder`]); what holds is driven, in one gear or in legs
-//! ([`choose`], [`legs`], [`drive`]), and proved by rolling down without the service brakes
-//! ([`free_run`]). Every number told is from the run along the whole road.
+//! It is decided by driving the hill. The road is read as recorded, under plain averages (`ground`);
+//! a descent lasts while the truck is pushed (`descents`); the hill asks for so much to be held
+//! (`hill`) and each speed holds so much (`ladder`); what holds is driven, in one gear or in legs
+//! (`choose`, `legs`, `drive`), and proved by rolling down without the service brakes
+//! (`free_run`). Every number told is from the run along the whole road.
 
+mod alone;
 mod answer;
 mod approach;
 mod ask;
@@ -65,7 +66,7 @@ pub fn plan(
     progress: &mut dyn FnMut(f32) -> bool,
 ) -> Option<(Plan, Lanes)> {
     let trip = Trip { truck, day };
-    let ground = Ground::of(road);
+    let ground = Ground::of(road, alone::fastest(road, truck, day, progress)?);
     let stretches = descents::cut(trip, road, &ground);
     let mut way = Way::from_start(trip, road, &ground, &stretches);
     // The heavier truck comes to each descent with its own speed and heat.

@@ -35,10 +35,10 @@ pub(super) fn totals(road: &Road, run: &Run) -> Totals {
     /// A road is called climbing above this grade. Assumed.
     const CLIMBING: f64 = 0.02;
     let assessed = |cell: &usize| road.assessed()[*cell];
-    let fall = (0..road.cells())
-        .filter(assessed)
-        .map(|cell| (road.heights_m()[cell] - road.heights_m()[cell + 1]).max(0.0))
-        .sum();
+    let falls = |from: usize, to: usize| (road.heights_m()[from] - road.heights_m()[to]).max(0.0);
+    let fall: f64 = (0..road.cells()).filter(assessed).map(|cell| falls(cell, cell + 1)).sum();
+    let fall_unassessed: f64 = road.unassessed().iter().map(|span| falls(span.from, span.to)).sum();
+    let unassessed: usize = road.unassessed().iter().map(|span| span.to - span.from).sum();
     let crawl = (0..road.cells())
         .filter(assessed)
         .filter(|cell| road.grades()[*cell] > CLIMBING)
@@ -46,7 +46,9 @@ pub(super) fn totals(road: &Road, run: &Run) -> Totals {
         .min_by(f64::total_cmp);
     Totals {
         time: run.ledger.time,
-        fall: Metres(fall),
+        fall: Metres(fall + fall_unassessed),
+        fall_unassessed: Metres(fall_unassessed),
+        unassessed: Metres(unassessed as f64 * road.step_m()),
         holding_work: -run.ledger.holding,
         service_work: -run.ledger.service,
         hottest: run.hottest(),

@@ -3,13 +3,17 @@
 use crate::units::{Celsius, Joules, Metres, MetresPerSecond, Seconds};
 use serde::{Deserialize, Serialize};
 
-/// Sums over the assessed road.
+/// Sums over the road.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Totals {
     /// Driving time.
     pub time: Seconds,
-    /// Sum of all that the road falls.
+    /// Sum of all that the road falls; where it is not assessed, as much as its ends say.
     pub fall: Metres,
+    /// How much of that is not assessed.
+    pub fall_unassessed: Metres,
+    /// Length that is not assessed: no work is counted there.
+    pub unassessed: Metres,
     /// Work that retarder and motoring take.
     pub holding_work: Joules,
     /// Work that the service brakes take.

@@ -1,7 +1,7 @@
 //! The project file: a road with truck, day and all that was put on it, and the one kept beside
 //! it, in one file.
 //!
-//! One line of JSON, `{"steadygrade_project": 2, "project": { … }}`, and behind it the files of
+//! One line of JSON, `{"steadygrade_project": 3, "project": { … }}`, and behind it the files of
 //! both roads as they were given, one after the other. So nothing is read and written anew on the
 //! way, and what the header does not say comes out of the files as it did before.
 
@@ -12,8 +12,9 @@ use crate::truck::{Truck, TruckError, TruckSpec};
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
 
-/// The version written, and the newest that is read. Version 1 had one road and no more.
-pub const VERSION: u32 = 2;
+/// The version written, and the newest that is read. Version 1 had one road and no more, version 2 no road of
+/// several recordings.
+pub const VERSION: u32 = 3;
 
 /// What a project holds beside the bytes of its files, which are those of `road` and then those
 /// of `beside`.
@@ -51,6 +52,31 @@ pub struct ProjectRoad {
     pub invented: bool,
     /// The files, in the order of travel and of their bytes; at least one.
     pub files: Vec<ProjectFile>,
+    /// Recordings of the same road beside the first one, in the order of the files.
+    #[serde(default)]
+    pub also: Vec<ProjectRecording>,
+}
+
+/// Another recording of a road.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct ProjectRecording {
+    /// Number of its first file, from 0; above that of the recording before.
+    pub from: usize,
+    /// Which track or route of it.
+    pub course: Option<usize>,
+}
+
+impl ProjectRoad {
+    /// Whether each recording has a file.
+    fn has_recordings(&self) -> bool {
+        let mut from = 0;
+        self.also.iter().all(|it| {
+            let after = it.from > from && it.from < self.files.len();
+            from = it.from;
+            after
+        })
+    }
 }
 
 /// A file of a project.
@@ -92,7 +118,7 @@ pub fn read(line: &str, behind: u64) -> Result<Project, TruckFileError> {
     }
     let version = serde_json::from_str::<Versioned>(line).map_err(broken)?.steadygrade_project;
     let project = match version {
-        VERSION => header(line)?,
+        2 | VERSION => header(line)?,
         1 => Project { road: header(line)?, beside: None },
         found => return Err(TruckFileError::Version { found, newest: VERSION }),
     };
@@ -103,6 +129,10 @@ pub fn read(line: &str, behind: u64) -> Result<Project, TruckFileError> {
         bytes = road.files.iter().fold(bytes, |sum, file| sum?.checked_add(file.bytes));
         if road.files.is_empty() {
             return Err(TruckFileError::CutOff);
+        }
+        if !road.has_recordings() {
+            let what = "a recording of a road without a file".to_owned();
+            return Err(TruckFileError::Broken { line: 1, what });
         }
         let roadside = road.roadside.as_ref().map_or((0, 0), |it| (it.places.len(), it.limits.len()));
         if roadside.0 > bounds::MOST_WAYPOINTS || roadside.1 > bounds::MOST_LIMITS {
@@ -149,6 +179,7 @@ mod tests {
             counts_down: true,
             invented: false,
             files: vec![file("up.gpx", 7), file("down.gpx", 5)],
+            also: vec![ProjectRecording { from: 1, course: Some(2) }],
         }
     }
 
@@ -157,7 +188,8 @@ mod tests {
     }
 
     fn pair() -> Project {
-        let other = ProjectRoad { files: vec![file("round.gpx", 30)], invented: true, ..road() };
+        let other =
+            ProjectRoad { files: vec![file("round.gpx", 30)], invented: true, also: vec![], ..road() };
         Project { road: road(), beside: Some(other) }
     }
 
@@ -174,10 +206,25 @@ mod tests {
     #[test]
     fn a_project_of_the_first_version_is_read_still() {
         let line = serde_json::to_string(&Header { steadygrade_project: 1, project: road() });
-        // It did not say whether its road was invented.
+        // It did not say whether its road was invented, and knew nothing of several recordings.
         let line = line.unwrap_or_default().replace("\"invented\":false,", "");
-        assert!(!line.contains("invented"));
-        assert_eq!(read(&line, 12), Ok(alone()));
+        let line = line.replace(",\"also\":[{\"from\":1,\"course\":2}]", "");
+        assert!(!line.contains("invented") && !line.contains("also"));
+        let one = Project { road: ProjectRoad { also: vec![], ..road() }, beside: None };
+        assert_eq!(read(&line, 12), Ok(one.clone()));
+        let second = serde_json::to_string(&Header { steadygrade_project: 2, project: &one });
+        let second = second.unwrap_or_default().replace(",\"also\":[]", "");
+        assert!(!second.contains("also"));
+        assert_eq!(read(&second, 12), Ok(one));
+    }
+
+    #[test]
+    fn a_recording_without_a_file_is_refused() {
+        for also in [vec![0], vec![2], vec![1, 1]] {
+            let also = also.into_iter().map(|from| ProjectRecording { from, course: None }).collect();
+            let line = write(&Project { road: ProjectRoad { also, ..road() }, beside: None });
+            assert!(matches!(read(&line, 12), Err(TruckFileError::Broken { line: 1, .. })));
+        }
     }
 
     #[test]
@@ -186,13 +233,14 @@ mod tests {
         for behind in [0, 12, 41, 43] {
             assert_eq!(read(&line, behind), Err(TruckFileError::CutOff));
         }
-        let of = |files| Project { road: road(), beside: Some(ProjectRoad { files, ..road() }) };
+        let of =
+            |files| Project { road: road(), beside: Some(ProjectRoad { files, also: vec![], ..road() }) };
         assert_eq!(read(&write(&of(vec![])), 12), Err(TruckFileError::CutOff));
         let endless = of(vec![file("", u64::MAX), file("", 2)]);
         assert_eq!(read(&write(&endless), 13), Err(TruckFileError::CutOff));
         assert!(matches!(read(&line[..40], 42), Err(TruckFileError::Broken { line: 1, .. })));
-        let newer = line.replace("\"steadygrade_project\":2", "\"steadygrade_project\":3");
-        assert_eq!(read(&newer, 42), Err(TruckFileError::Version { found: 3, newest: 2 }));
+        let newer = line.replace("\"steadygrade_project\":3", "\"steadygrade_project\":4");
+        assert_eq!(read(&newer, 42), Err(TruckFileError::Version { found: 4, newest: 3 }));
         let limit = PostedLimit { from: 3, to: 9, kmh: 40.0 };
         let crowded = Roadside { places: vec![], limits: vec![limit; bounds::MOST_LIMITS + 1] };
         let crowded = Project { road: ProjectRoad { roadside: Some(crowded), ..road() }, beside: None };

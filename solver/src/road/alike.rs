@@ -32,6 +32,14 @@ impl Match {
         self.places.get(point).copied().flatten()
     }
 
+    /// The grid point of the first road that a grid point of the second lies nearest to; `None` off it.
+    pub(super) fn point_at(&self, index: usize) -> Option<usize> {
+        let off = |place: &Option<f64>| place.map(|place| (place - index as f64).abs());
+        let near = self.places.iter().enumerate().filter_map(|(point, place)| Some((point, off(place)?)));
+        let (point, off) = near.min_by(|(_, a), (_, b)| a.total_cmp(b))?;
+        (off <= MOST_CELLS as f64).then_some(point)
+    }
+
     /// How many grid points of the first road lie on the second.
     #[must_use]
     pub fn points(&self) -> usize {

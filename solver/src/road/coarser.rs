@@ -26,6 +26,7 @@ impl Road {
             recorded_m: every_second(&self.recorded_m),
             surface_m: every_second(&self.surface_m),
             doubt: self.doubt,
+            alone: Vec::new(),
             unassessed: self.unassessed.iter().filter_map(span).collect(),
             segments: self.segments.iter().filter_map(segment).collect(),
             curves: Vec::new(),

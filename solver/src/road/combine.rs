@@ -7,12 +7,13 @@
 //! planned is never faster for it.
 
 use super::alike::{Match, lie_on_each_other};
+use super::alone::Alone;
 use super::doubt::{Doubt, bend};
 use super::finding::{Finding, FindingKind};
 use super::profile::{cells_in, spans};
 use super::shown::{Mended, Shown};
 use super::survey::unassessed;
-use super::{Parts, Road};
+use super::{Parts, Place, PostedLimit, Road};
 use crate::order::ascending;
 use std::ops::Range;
 
@@ -30,13 +31,24 @@ const MEDIAN_TO_SIGMA: f64 = 1.4826;
 /// fall out only on the average, are the larger (own choice by the errors on generated roads).
 const BEND_M: f64 = 100.0;
 
-/// One road of two recordings of the same ground; `None` where they are not. It has the grid, the curves,
-/// the places and the name of the one with less of it blank, or else less in doubt.
+/// Places of the same name and kind within this are one place, metres. Assumed.
+const SAME_PLACE_M: f64 = 200.0;
+
+/// Two recordings differ by more than this over 200 m, metres, root of the mean square: where they do not,
+/// one is a copy of the other, and says nothing that the other does not. Assumed.
+const COPIED_M: f64 = 0.05;
+
+/// One road of two recordings of the same ground; `None` where they are not, and where one is a copy of the
+/// other. It has the grid and the curves
+/// of the one with less of it blank, or else less in doubt, and the names, places and limits of both.
 #[must_use]
 pub fn combine(a: &Road, b: &Road) -> Option<Road> {
     let (base, other) = if better(b, a) { (b, a) } else { (a, b) };
     let ground = lie_on_each_other(base, other)?;
     let pair = Pair::new(base, other, &ground);
+    if pair.is_one_recording() {
+        return None;
+    }
     let windows = pair.disagreements();
     let surface_m = pair.surface(&windows);
     let disagreements = joined(windows);
@@ -46,7 +58,9 @@ pub fn combine(a: &Road, b: &Road) -> Option<Road> {
             why[cell] = Some(span.why);
         }
     }
-    let mut findings = kept(base, &why);
+    let mut findings = vec![combined(base, other, pair.known_by_both())];
+    findings.extend(kept(base, &why));
+    findings.extend(pair.told_before());
     findings.extend(disagreements.iter().map(|it| it.finding(base.step_m())));
     let (spans, faults) = (spans(&why), faults(base));
     let bridged = |road: &Road| road.findings().iter().any(|it| is_bridge(&it.kind));
@@ -64,19 +78,20 @@ pub fn combine(a: &Road, b: &Road) -> Option<Road> {
         if seen { *height_m } else { f64::NAN }
     };
     Some(Road::from_parts(Parts {
-        name: base.name().to_owned(),
+        name: names(a, b),
         step_m: base.step_m(),
         unassessed: unassessed(&why),
         recorded_m: surface_m.iter().enumerate().map(known).collect(),
         doubt: pair.doubt(ground.points()),
+        alone: Alone::of_both(base, other, &ground),
         surface_m,
         heights_m,
         positions: base.positions().to_vec(),
         segments,
         curves: base.curves().to_vec(),
         quality,
-        places: base.places().to_vec(),
-        limits: base.limits.clone(),
+        places: pair.places(),
+        limits: pair.limits(),
         findings,
     }))
 }
@@ -102,6 +117,7 @@ struct Rise {
 struct Pair<'a> {
     base: &'a Road,
     other: &'a Road,
+    ground: &'a Match,
     /// Heights of the second at the grid points of the first, where it lies there and is assessed.
     heights: Vec<Option<f64>>,
     rises: Vec<Rise>,
@@ -121,14 +137,8 @@ struct Disagreement {
 }
 
 impl<'a> Pair<'a> {
-    fn new(base: &'a Road, other: &'a Road, ground: &Match) -> Self {
-        let height = |point: usize| {
-            let place = ground.place(point)?;
-            let cell = (place as usize).min(other.cells() - 1);
-            let (from, to) = (other.surface_m()[cell], other.surface_m()[cell + 1]);
-            other.assessed()[cell].then_some(from + (to - from) * (place - cell as f64))
-        };
-        let heights: Vec<Option<f64>> = (0..=base.cells()).map(height).collect();
+    fn new(base: &'a Road, other: &'a Road, ground: &'a Match) -> Self {
+        let heights = heights_on(base, other, ground);
         let rise = |cell: usize| Rise {
             base_m: base.surface_m()[cell + 1] - base.surface_m()[cell],
             assessed: base.assessed()[cell],
@@ -136,7 +146,7 @@ impl<'a> Pair<'a> {
         };
         let rises: Vec<Rise> = (0..base.cells()).map(rise).collect();
         let weight = weight(base, &heights);
-        Self { base, other, heights, rises, weight }
+        Self { base, other, ground, heights, rises, weight }
     }
 
     /// The combined heights: rises added up from the first height on.
@@ -164,6 +174,59 @@ impl<'a> Pair<'a> {
             surface_m.push(height_m);
         }
         surface_m
+    }
+
+    /// Whether both say the same all along.
+    fn is_one_recording(&self) -> bool {
+        let width = cells_in(COMPARED_M[0], self.base.step_m());
+        let ends = 0..(self.rises.len() + 1).saturating_sub(width);
+        let apart = ends.filter_map(|from| self.both(from..from + width)).map(|(a, b)| (a - b) * (a - b));
+        let (sum, count) = apart.fold((0.0, 0usize), |(sum, count), apart2| (sum + apart2, count + 1));
+        count > 0 && sum <= COPIED_M * COPIED_M * count as f64
+    }
+
+    /// How many cells both know.
+    fn known_by_both(&self) -> usize {
+        self.rises.iter().filter(|rise| rise.assessed && rise.other.is_some()).count()
+    }
+
+    /// Where the recordings that the second was made of do not agree.
+    fn told_before(&self) -> impl Iterator<Item = Finding> + '_ {
+        let placed = self.other.findings().iter().zip(&self.other.finding_spans);
+        placed.filter_map(|(finding, (from, to))| {
+            let FindingKind::RecordingsDisagree { .. } = finding.kind else { return None };
+            let metres = |at: usize| Some(self.ground.point_at(at)? as f64 * self.base.step_m());
+            Some(Finding { from_m: Some(metres((*from)?)?), to_m: Some(metres((*to)?)?), ..finding.clone() })
+        })
+    }
+
+    /// Places of both: the second's where they lie on the first, but for those that the first has.
+    fn places(&self) -> Vec<Place> {
+        let near = cells_in(SAME_PLACE_M, self.base.step_m());
+        let mut places = self.base.places().to_vec();
+        for place in self.other.places() {
+            let Some(index) = self.ground.point_at(place.index) else { continue };
+            let same = |it: &Place| {
+                it.kind == place.kind && it.name == place.name && it.index.abs_diff(index) <= near
+            };
+            if !places.iter().any(same) {
+                places.push(Place { index, ..place.clone() });
+            }
+        }
+        let along = ascending(places.iter().map(|place| place.index as f64));
+        along.into_iter().map(|at| places[at].clone()).collect()
+    }
+
+    /// Posted limits of both; where two overlap the lower one holds.
+    fn limits(&self) -> Vec<PostedLimit> {
+        let mut limits = self.base.limits.clone();
+        for limit in &self.other.limits {
+            let ends = self.ground.point_at(limit.from).zip(self.ground.point_at(limit.to));
+            let on_it = ends.map(|(from, to)| PostedLimit { from, to, ..*limit });
+            limits.extend(on_it.filter(|it| it.from < it.to && !limits.contains(it)));
+        }
+        let along = ascending(limits.iter().map(|limit| limit.from as f64));
+        along.into_iter().map(|at| limits[at]).collect()
     }
 
     /// Where both know the road and do not agree on it, over any of the lengths.
@@ -212,6 +275,50 @@ impl<'a> Pair<'a> {
             ripple_m: both(a.ripple_m, b.ripple_m),
         }
     }
+}
+
+/// Heights of the second road at the grid points of the first, where it lies there and is assessed.
+fn heights_on(base: &Road, other: &Road, ground: &Match) -> Vec<Option<f64>> {
+    let height = |point: usize| {
+        let place = ground.place(point)?;
+        let cell = (place as usize).min(other.cells() - 1);
+        other.assessed()[cell].then_some(height_at(other.surface_m(), place))
+    };
+    (0..=base.cells()).map(height).collect()
+}
+
+/// Height at a place of a grid, metres.
+fn height_at(surface_m: &[f64], place: f64) -> f64 {
+    let cell = (place as usize).min(surface_m.len() - 2);
+    let (from, to) = (surface_m[cell], surface_m[cell + 1]);
+    from + (to - from) * (place - cell as f64)
+}
+
+/// How many recordings a road was made of.
+fn recordings(road: &Road) -> usize {
+    road.alone.len().max(1)
+}
+
+/// Both names, or the one that there is.
+fn names(a: &Road, b: &Road) -> String {
+    let (a, b) = (a.name(), b.name());
+    if a.is_empty() || b.is_empty() || a == b {
+        return [a, b].into_iter().find(|name| !name.is_empty()).unwrap_or_default().to_owned();
+    }
+    format!("{a} + {b}")
+}
+
+/// That recordings were combined, and how many in all.
+fn combined(base: &Road, other: &Road, known_by_both: usize) -> Finding {
+    let count = recordings(base) + recordings(other);
+    let before = |road: &Road| {
+        road.findings().iter().find_map(|it| match it.kind {
+            FindingKind::RecordingsCombined { common_m } => Some(common_m),
+            _ => None,
+        })
+    };
+    let common_m = (known_by_both as f64 * base.step_m()).max(before(base).unwrap_or(0.0));
+    Finding { kind: FindingKind::RecordingsCombined { common_m }, count, from_m: None, to_m: None }
 }
 
 /// Weight of the second recording from how much each one's errors bend.
@@ -278,7 +385,13 @@ impl Disagreement {
 fn kept(base: &Road, why: &[Option<super::Unassessed>]) -> Vec<Finding> {
     let holds = |(finding, (from, to)): (&Finding, &(Option<usize>, Option<usize>))| {
         let still = match (&finding.kind, from, to) {
-            (FindingKind::RoughHeights { .. } | FindingKind::VerySteep { .. }, _, _) => false,
+            (
+                FindingKind::RoughHeights { .. }
+                | FindingKind::VerySteep { .. }
+                | FindingKind::RecordingsCombined { .. },
+                _,
+                _,
+            ) => false,
             (FindingKind::NotAssessed { .. }, Some(from), Some(to)) => {
                 why[*from..*to].iter().any(Option::is_some)
             }

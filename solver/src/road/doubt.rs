@@ -55,6 +55,10 @@ impl Doubt {
     /// Nothing is in doubt.
     pub const NONE: Self = Self { bend_m: 0.0, usual_bend_m: 0.0, ripple_m: 0.0 };
 
+    pub(super) fn is_finite(self) -> bool {
+        [self.bend_m, self.usual_bend_m, self.ripple_m].iter().all(|it| it.is_finite())
+    }
+
     /// The doubt of heights on a grid; those that are not finite are passed over.
     pub(super) fn of(heights_m: &[f64], step_m: f64) -> Self {
         let over = |length_m: f64| bend(heights_m, cells_in(length_m, step_m));

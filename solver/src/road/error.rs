@@ -135,6 +135,11 @@ pub enum FileError {
         /// Distance between the end of the one and the start of the other, metres.
         gap_m: f64,
     },
+    /// Files that are to be recordings of one road are not.
+    NotOneRoad {
+        /// Number of the recording that does not lie on those before, from 1.
+        recording: usize,
+    },
     /// The caller asked to stop.
     Cancelled,
 }
@@ -269,6 +274,10 @@ impl fmt::Display for FileError {
                 "File {leg} begins {:.1} km from where file {} ends, so no road leads from the one to the other. Change the order, or turn one of them round.",
                 gap_m / 1000.0,
                 leg - 1
+            ),
+            FileError::NotOneRoad { recording } => write!(
+                f,
+                "Recording {recording} is no second recording of the same road: too little of it lies on the ones before, or it is one of them again. Compare the files, or join them."
             ),
             FileError::Cancelled => write!(f, "Stopped as asked; choose a file to start again."),
         }

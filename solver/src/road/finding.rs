@@ -27,9 +27,6 @@ pub enum Unassessed {
     NoHeights,
     /// Heights jump and do not come back: one side is wrong, and nobody knows which.
     Step,
-    /// Steeper for longer than a road for trucks is. No survey withdraws a stretch for that any more: it is
-    /// told ([`FindingKind::VerySteep`]) and planned for.
-    TooSteep,
     /// Too short a stretch between two others that are not assessed.
     Sliver,
 }
@@ -150,6 +147,12 @@ pub enum FindingKind {
     VerySteep {
         /// Steepest mean grade over 200 m, as a fraction without sign.
         grade: f64,
+    },
+    /// The road was made of several recordings, `count` of them; the heights of all are used as far as they
+    /// lie on each other.
+    RecordingsCombined {
+        /// How much of the road at least two of them know, metres.
+        common_m: f64,
     },
     /// Two recordings of one road differ by more than both may be off; the steeper is used.
     RecordingsDisagree {

@@ -11,6 +11,7 @@ impl From<Road> for Parts {
             recorded_m: road.recorded_m,
             surface_m: road.surface_m,
             doubt: road.doubt,
+            alone: road.alone,
             unassessed: road.unassessed,
             segments: road.segments,
             curves: road.curves,
@@ -37,9 +38,8 @@ impl TryFrom<Parts> for Road {
             && parts.recorded_m.len() == points
             && parts.surface_m.len() == points
             && parts.surface_m.iter().all(|height| height.is_finite())
-            && parts.doubt.bend_m.is_finite()
-            && parts.doubt.usual_bend_m.is_finite()
-            && parts.doubt.ripple_m.is_finite()
+            && parts.doubt.is_finite()
+            && parts.alone.iter().all(|it| it.is_on(cells))
             && (parts.positions.is_empty() || parts.positions.len() == points)
             && parts.unassessed.iter().all(|it| on_it(it.from, it.to))
             && parts.segments.iter().all(|it| on_it(it.from, it.to))

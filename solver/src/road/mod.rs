@@ -13,6 +13,7 @@
 //! counts from: only differences matter.
 
 mod alike;
+mod alone;
 mod artefacts;
 pub mod bounds;
 mod clean;
@@ -64,6 +65,7 @@ pub use survey::survey;
 
 use crate::atmosphere::density_ratio;
 use crate::units::Metres;
+use alone::Alone;
 use serde::{Deserialize, Serialize};
 
 /// A stretch of road that gets no grade and no advice.
@@ -91,6 +93,8 @@ pub struct Road {
     recorded_m: Vec<f64>,
     surface_m: Vec<f64>,
     doubt: Doubt,
+    /// What each recording of a combined road says; empty for a road that is one recording.
+    alone: Vec<Alone>,
     density_ratios: Vec<f64>,
     grades: Vec<f64>,
     assessed: Vec<bool>,
@@ -117,6 +121,7 @@ struct Parts {
     recorded_m: Vec<f64>,
     surface_m: Vec<f64>,
     doubt: Doubt,
+    alone: Vec<Alone>,
     unassessed: Vec<Span>,
     segments: Vec<GradeSegment>,
     curves: Vec<Curve>,
@@ -154,6 +159,7 @@ impl Road {
             recorded_m: parts.recorded_m,
             surface_m: parts.surface_m,
             doubt: parts.doubt,
+            alone: parts.alone,
             grades,
             assessed,
             unassessed: parts.unassessed,
@@ -195,6 +201,7 @@ impl Road {
             recorded_m: heights_m.clone(),
             surface_m: heights_m.clone(),
             doubt: Doubt::NONE,
+            alone: Vec::new(),
             heights_m,
             unassessed: Vec::new(),
             curves: Vec::new(),

@@ -35,6 +35,7 @@ impl Road {
             recorded_m: self.recorded_m[from..=to].to_vec(),
             surface_m: self.surface_m[from..=to].to_vec(),
             doubt: self.doubt,
+            alone: self.alone.iter().map(|it| it.part(from, to)).collect(),
             unassessed: self.unassessed.iter().filter_map(span).collect(),
             segments: self.segments.iter().filter_map(segment).collect(),
             curves: self.curves.iter().filter_map(curve).collect(),

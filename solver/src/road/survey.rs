@@ -66,6 +66,7 @@ pub fn survey(
         recorded_m: profile.heights_m,
         surface_m: surface,
         doubt,
+        alone: Vec::new(),
         heights_m: shown.heights_m,
         positions: profile.positions,
         segments: shown.segments,
@@ -151,7 +152,7 @@ fn tell_unassessed(profile: &Profile, findings: &mut Vec<Finding>) {
                 from_m: Some(span.from as f64 * profile.step_m),
                 to_m: Some(span.to as f64 * profile.step_m),
             }),
-            Unassessed::Step | Unassessed::TooSteep | Unassessed::Sliver => {}
+            Unassessed::Step | Unassessed::Sliver => {}
         }
     }
 }

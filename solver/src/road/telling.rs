@@ -20,7 +20,6 @@ impl fmt::Display for Unassessed {
             Unassessed::Gap => "the file has no points there",
             Unassessed::NoHeights => "the file has no heights there",
             Unassessed::Step => "the heights jump there and do not come back",
-            Unassessed::TooSteep => "the heights there are steeper than a road for trucks",
             Unassessed::Sliver => "the stretch between two others without assessment is too short",
         })
     }
@@ -126,6 +125,7 @@ impl Finding {
             | Kind::TunnelBridged { .. }
             | Kind::ViaductBridged { .. }
             | Kind::VerySteep { .. }
+            | Kind::RecordingsCombined { .. }
             | Kind::RecordingsDisagree { .. }
             | Kind::RoughHeights { .. } => Ok(()),
         }
@@ -181,6 +181,7 @@ impl Finding {
             | Kind::TunnelBridged { .. }
             | Kind::ViaductBridged { .. }
             | Kind::VerySteep { .. }
+            | Kind::RecordingsCombined { .. }
             | Kind::RecordingsDisagree { .. }
             | Kind::RoughHeights { .. } => Ok(()),
         }
@@ -216,6 +217,12 @@ impl Finding {
                 "Steeper than most roads for trucks at {}, by up to {:.1} % over 200 m; check it against the signs",
                 counted("place"),
                 grade * 100.0
+            ),
+            Kind::RecordingsCombined { common_m } => write!(
+                f,
+                "{} of this road combined to one; at least two of them know {:.1} km of it",
+                counted("recording"),
+                common_m / 1000.0
             ),
             Kind::RecordingsDisagree { apart_m, length_m } => write!(
                 f,

@@ -1,6 +1,6 @@
 //! A road the other way.
 
-use super::Road;
+use super::{Road, alone::Alone};
 
 impl Road {
     /// The same road the other way. Exact by index: twice is the same road, bit for bit.
@@ -10,6 +10,7 @@ impl Road {
         road.heights_m.reverse();
         road.recorded_m.reverse();
         road.surface_m.reverse();
+        road.alone = self.alone.iter().map(Alone::reversed).collect();
         road.density_ratios.reverse();
         road.positions.reverse();
         road.shape.0.reverse();

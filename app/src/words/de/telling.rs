@@ -57,6 +57,9 @@ fn file_error(error: &FileError) -> String {
             format::tenths(gap_m / 1000.0),
             leg - 1
         ),
+        FileError::NotOneRoad { recording } => format!(
+            "Aufzeichnung {recording} ist keine weitere Aufzeichnung derselben Strecke: Zu wenig von ihr liegt auf den vorigen, oder sie ist eine davon noch einmal. Vergleichen Sie die Dateien, oder verbinden Sie sie."
+        ),
         FileError::Cancelled => {
             "Wie gewünscht abgebrochen; wählen Sie eine Datei, um neu zu beginnen.".to_owned()
         }
@@ -251,6 +254,10 @@ fn finding(finding: &Finding) -> String {
             places(),
             format::tenths(grade * 100.0)
         ),
+        Kind::RecordingsCombined { common_m } => format!(
+            "{count} Aufzeichnungen dieser Strecke zu einer zusammengeführt; mindestens zwei von ihnen kennen {} km davon",
+            format::tenths(common_m / 1000.0)
+        ),
         Kind::RecordingsDisagree { apart_m, length_m } => format!(
             "Die beiden Aufzeichnungen unterscheiden sich um bis zu {} m Höhe auf {} m; verwendet wird die steilere",
             format::whole(*apart_m),
@@ -288,9 +295,6 @@ fn reason(why: Unassessed) -> &'static str {
         Unassessed::Gap => "Die Datei hat dort keine Punkte",
         Unassessed::NoHeights => "Die Datei hat dort keine Höhen",
         Unassessed::Step => "Die Höhen springen dort und kehren nicht zurück",
-        Unassessed::TooSteep => {
-            "Nach den Höhen ist es dort steiler als auf einer Straße für schwere Fahrzeuge"
-        }
         Unassessed::Sliver => "Der Abschnitt zwischen zwei anderen ohne Beurteilung ist zu kurz",
     }
 }

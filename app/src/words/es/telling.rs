@@ -57,6 +57,9 @@ fn file_error(error: &FileError) -> String {
             format::tenths(gap_m / 1000.0),
             leg - 1
         ),
+        FileError::NotOneRoad { recording } => format!(
+            "La grabación {recording} no es otra grabación de la misma carretera: muy poco de ella coincide con las anteriores, o es una de ellas repetida. Compare los archivos o únalos."
+        ),
         FileError::Cancelled => "Detenido a petición suya; elija un archivo para empezar otra vez.".to_owned(),
     }
 }
@@ -270,6 +273,10 @@ fn finding(finding: &Finding) -> String {
             places(),
             format::tenths(grade * 100.0)
         ),
+        Kind::RecordingsCombined { common_m } => format!(
+            "{count} grabaciones de esta carretera combinadas en una; al menos dos de ellas conocen {} km",
+            format::tenths(common_m / 1000.0)
+        ),
         Kind::RecordingsDisagree { apart_m, length_m } => format!(
             "Las dos grabaciones difieren hasta {} m de altitud en {} m; se usa la más empinada",
             format::whole(*apart_m),
@@ -307,9 +314,6 @@ fn reason(why: Unassessed) -> &'static str {
         Unassessed::Gap => "el archivo no tiene puntos ahí",
         Unassessed::NoHeights => "el archivo no tiene altitudes ahí",
         Unassessed::Step => "las altitudes dan ahí un salto y no vuelven",
-        Unassessed::TooSteep => {
-            "según las altitudes, la pendiente es ahí mayor que la de una carretera para camiones"
-        }
         Unassessed::Sliver => "el tramo entre otros dos sin evaluar es demasiado corto",
     }
 }

@@ -58,6 +58,9 @@ fn file_error(error: &FileError) -> String {
             format::tenths(gap_m / 1000.0),
             leg - 1
         ),
+        FileError::NotOneRoad { recording } => format!(
+            "L’enregistrement {recording} n’est pas un autre enregistrement de la même route\u{a0}: trop peu de son tracé coïncide avec les précédents, ou c’est l’un d’eux une seconde fois. Comparez les fichiers, ou joignez-les."
+        ),
         FileError::Cancelled => {
             "Interrompu à votre demande\u{a0}; choisissez un fichier pour recommencer.".to_owned()
         }
@@ -238,6 +241,10 @@ fn finding(finding: &Finding) -> String {
             "Plus raide que la plupart des routes pour poids lourds à {count} endroit{s}, jusqu’à {}\u{a0}% sur 200\u{a0}m\u{a0}; vérifiez d’après les panneaux",
             format::tenths(grade * 100.0)
         ),
+        Kind::RecordingsCombined { common_m } => format!(
+            "{count} enregistrements de cette route combinés en un seul\u{a0}; deux au moins en connaissent {}\u{a0}km",
+            format::tenths(common_m / 1000.0)
+        ),
         Kind::RecordingsDisagree { apart_m, length_m } => format!(
             "Les deux enregistrements diffèrent jusqu’à {}\u{a0}m d’altitude sur {}\u{a0}m\u{a0}; le plus raide est utilisé",
             format::whole(*apart_m),
@@ -275,7 +282,6 @@ fn reason(why: Unassessed) -> &'static str {
         Unassessed::Gap => "le fichier n’y a pas de points",
         Unassessed::NoHeights => "le fichier n’y a pas d’altitudes",
         Unassessed::Step => "les altitudes y font un saut et ne reviennent pas",
-        Unassessed::TooSteep => "d’après les altitudes, c’est plus raide qu’une route pour poids lourds",
         Unassessed::Sliver => "le tronçon entre deux autres non évalués est trop court",
     }
 }

@@ -36,10 +36,12 @@ impl Case {
     pub(super) fn on(day: Day, file: Vec<u8>, truck: TruckSpec, reversed: bool) -> Self {
         let task = Task { course: None, part: None, reversed, roadside: None, truck: truck.clone(), day };
         let (mut facts, mut plan) = (None, None);
-        Desk::new().answer(Request::Open(task, vec![false]), vec![file], &mut |reply, _| match reply {
-            Reply::Surveyed(it) => facts = Some(*it),
-            Reply::Planned(it) => plan = Some(it),
-            _ => {}
+        Desk::new().answer(Request::Open(task, Given::joined(vec![false])), vec![file], &mut |reply, _| {
+            match reply {
+                Reply::Surveyed(it) => facts = Some(*it),
+                Reply::Planned(it) => plan = Some(it),
+                _ => {}
+            }
         });
         Self { road: facts.expect("a road"), plan: plan.expect("a plan"), truck, day }
     }

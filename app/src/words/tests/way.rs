@@ -79,6 +79,33 @@ fn the_other_ways_stand_beside_with_their_minutes() {
 }
 
 #[test]
+fn a_choice_in_legs_tells_from_which_gear_to_which() {
+    let case = two_hills(Lead::Usual);
+    let heavier = only(&case).heavier.expect("within range");
+    let advice = heavier.advice().expect("held");
+    let (fastest, speed) = advice.fastest_leg.expect("in legs, too");
+    assert!(fastest > advice.gear && speed > advice.speed, "{advice:?}");
+    for language in LANGUAGES {
+        let text = language.heavier(Some(&heavier), Metric);
+        let told = [
+            format!("{}", advice.gear.number()),
+            format!("{}", fastest.number()),
+            language.stage(advice.stage),
+            format::hold_speed(advice.speed.0, Metric),
+            format::hold_speed(speed.0, Metric),
+        ];
+        let mut rest = &text[..];
+        for it in &told {
+            let at = rest.find(it.as_str()).unwrap_or_else(|| panic!("{it} in {text}"));
+            rest = &rest[at + it.len()..];
+        }
+    }
+    let one = two_hills(Lead::OneGear);
+    let kept = only(&one).choice.advice().expect("held");
+    assert_eq!(kept.fastest_leg, None);
+}
+
+#[test]
 fn where_one_gear_leads_nothing_is_said_of_legs() {
     for lead in [Lead::OneGear, Lead::Untouched] {
         let case = two_hills(lead);

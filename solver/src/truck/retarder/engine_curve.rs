@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 
 /// Retarding power of all stages by engine speed.
 ///
-/// Without an exponent it has the shape of [`DECLARED`]; with one it is P = P_peak·(n/n_peak)^x up to
+/// Without an exponent it has the shape of `DECLARED` below; with one it is P = P_peak·(n/n_peak)^x up to
 /// the peak speed and P_peak above it. Neither is extrapolated upwards.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]

@@ -16,7 +16,7 @@ use solver::road::PlaceKind;
 use solver::study::{
     Adjustment, DescentSureness, Input, Lost, Measured, RampAhead, RideEnd, Slip, SlowFor, Slowing,
 };
-use solver::truck::RetarderKind;
+use solver::truck::{BrakeKind, RetarderKind};
 use solver::units::{Celsius, Joules, Kilograms, Metres, MetresPerSecond, RevPerMin, Seconds, Watts};
 
 pub(super) fn all(d: &mut Dump) {
@@ -309,9 +309,10 @@ fn studied(d: &mut Dump) {
     say!(d w lost(lost at &losts, crest_m in [1_000.0], foot_m in [9_000.0], units in units()));
     let adjustments: Vec<Adjustment> = axle_places()
         .into_iter()
-        .zip([true, false, true])
-        .map(|(place, kept)| Adjustment {
+        .zip([(true, BrakeKind::Drum), (false, BrakeKind::Disc), (true, BrakeKind::Drum)])
+        .map(|(place, (kept, brake))| Adjustment {
             place,
+            brake,
             hottest: Celsius(234.0),
             hottest_after_stop: Celsius(345.0),
             kept,

@@ -408,6 +408,7 @@ pub(super) fn file_errors() -> Vec<FileError> {
         all.push(FileError::NothingLeft { length_m: metres });
         all.push(FileError::TooLarge(Bound::Length(metres * 1e3)));
     }
+    all.extend([1, 2, 5].map(|recording| FileError::NotOneRoad { recording }));
     all.extend([Bound::Bytes(1_234_567_890), Bound::Points, Bound::Courses].map(FileError::TooLarge));
     for what in [Refusal::Entities, Refusal::Nesting, Refusal::LongTag] {
         all.push(FileError::Refused { what, line: 1_234 });
@@ -420,6 +421,7 @@ fn kinds() -> Vec<FindingKind> {
     let line = 1_234;
     let mut all = vec![
         Kind::JunkBeforeStart,
+        Kind::RecordingsCombined { common_m: 12_345.0 },
         Kind::CutOff { line },
         Kind::UndeclaredPrefix { prefix: "ns3".to_owned(), line },
         Kind::BadReference { line },
@@ -458,8 +460,8 @@ fn kinds() -> Vec<FindingKind> {
     all
 }
 
-fn why() -> [Unassessed; 5] {
-    [Unassessed::Gap, Unassessed::NoHeights, Unassessed::Step, Unassessed::TooSteep, Unassessed::Sliver]
+fn why() -> [Unassessed; 4] {
+    [Unassessed::Gap, Unassessed::NoHeights, Unassessed::Step, Unassessed::Sliver]
 }
 
 pub(super) fn findings() -> Vec<Finding> {

@@ -23,6 +23,7 @@ pub(super) fn all(d: &mut Dump) {
     exercise(d);
     export(d);
     language(d);
+    later(d);
     lesson(d);
     link(d);
     offline(d);
@@ -340,6 +341,22 @@ pub(super) fn export(d: &mut Dump) {
     say!(d w crest_number(number in counts()));
     say!(d w hold(speed in ["", "⟨speed⟩"]));
     say!(d "w.mark_foot" (number in counts(), next in perhaps_bytes()) w => w.foot(number, next));
+}
+
+pub(super) fn later(d: &mut Dump) {
+    say!(d w same_question(count in counts()));
+    say!(d w same_sentence());
+    say!(d w combine(count in counts()));
+    say!(d w two_alike(first in ["⟨first⟩"], second in ["⟨second⟩"]));
+    say!(d w meets(new in ["⟨new⟩"], before in ["⟨before⟩"]));
+    say!(d w compare_both());
+    say!(d w join_both());
+    say!(d w combined(count in counts(), files in ["⟨files⟩"]));
+    say!(d w take_apart());
+    say!(d w in_legs(from in [3], to in [5], stage in ["⟨stage⟩"], slow in ["⟨slow⟩"], fast in ["⟨fast⟩"]));
+    say!(d w fall_in_part(all in ["⟨all⟩"], blank in ["⟨blank⟩"]));
+    say!(d w no_work_counted(length in ["⟨length⟩"]));
+    say!(d w long_stroke(at in ["⟨at⟩"], shorter in ["⟨shorter⟩"], short in ["⟨short⟩"]));
 }
 
 pub(super) fn language(d: &mut Dump) {

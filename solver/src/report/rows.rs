@@ -1,0 +1,114 @@
+//! A plan as flat rows that serialise: for tables of many roads.
+
+use crate::plan::{Choice, Descent, Governs, Leg, Plan, Proof, Verdict};
+use crate::truck::{Gear, Stage};
+use serde::Serialize;
+
+/// One descent. Where no speed is safe gear, stage and speeds are `None`.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[non_exhaustive]
+pub struct DescentRow {
+    /// Number in road order, from 1.
+    pub descent: usize,
+    /// Distance of the crest from the start of the road, m.
+    pub crest_m: f64,
+    /// Distance of the foot, m.
+    pub foot_m: f64,
+    /// Height lost, m.
+    pub drop_m: f64,
+    /// Mean grade, negative.
+    pub mean_grade: f64,
+    /// Steepest mean grade over a kilometre, negative.
+    pub steepest_km: f64,
+    /// The verdict.
+    pub verdict: Verdict,
+    /// What the hill rolled down on the road as recorded says of that; `None` without a safe speed.
+    pub proof: Option<Proof>,
+    /// Gear of the slowest leg.
+    pub gear: Option<Gear>,
+    /// Its stage.
+    pub stage: Option<Stage>,
+    /// Its speed, km/h.
+    pub hold_kmh: Option<f64>,
+    /// What keeps it from a faster one.
+    pub governs: Governs,
+    /// Hottest brakes after one hard stop, °C.
+    pub hottest_after_stop_c: f64,
+    /// From crest to foot, s.
+    pub time_s: Option<f64>,
+    /// Number of legs: 1 where one gear is kept.
+    pub legs: usize,
+    /// Stretches on which the service brakes are needed.
+    pub touches: usize,
+}
+
+/// One leg of a descent.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[non_exhaustive]
+pub struct LegRow {
+    /// Number of the descent, from 1.
+    pub descent: usize,
+    /// Number of the leg in it, from 1.
+    pub leg: usize,
+    /// Where it begins, m from the start of the road.
+    pub from_m: f64,
+    /// Where it ends, m.
+    pub to_m: f64,
+    /// Gear.
+    pub gear: Gear,
+    /// Stage.
+    pub stage: Stage,
+    /// Speed, km/h.
+    pub hold_kmh: f64,
+}
+
+/// A row a descent, in road order.
+#[must_use]
+pub fn descents(plan: &Plan) -> Vec<DescentRow> {
+    plan.descents.iter().map(row).collect()
+}
+
+/// A row a leg, in road order; `step_m` is that of the road.
+#[must_use]
+pub fn legs(plan: &Plan, step_m: f64) -> Vec<LegRow> {
+    let of = |descent: &Descent| {
+        let number = descent.number;
+        let one = move |(index, leg): (usize, &Leg)| LegRow {
+            descent: number,
+            leg: index + 1,
+            from_m: leg.from as f64 * step_m,
+            to_m: leg.to as f64 * step_m,
+            gear: leg.gear,
+            stage: leg.stage,
+            hold_kmh: leg.speed.kmh(),
+        };
+        descent.legs.iter().enumerate().map(one).collect::<Vec<_>>()
+    };
+    plan.descents.iter().flat_map(of).collect()
+}
+
+fn row(descent: &Descent) -> DescentRow {
+    let advice = descent.choice.advice();
+    let (governs, after_stop) = match &descent.choice {
+        Choice::Held(advice) => (advice.governs, advice.hottest_after_stop),
+        Choice::NoSafeSpeed(none) => (none.because, none.hottest_after_stop),
+    };
+    DescentRow {
+        descent: descent.number,
+        crest_m: descent.crest.0,
+        foot_m: descent.foot.0,
+        drop_m: descent.drop.0,
+        mean_grade: descent.mean.0,
+        steepest_km: descent.steepest_km().0,
+        verdict: descent.choice.verdict(),
+        proof: advice.map(|it| it.proof),
+        gear: advice.map(|it| it.gear),
+        stage: advice.map(|it| it.stage),
+        hold_kmh: advice.map(|it| it.speed.kmh()),
+        governs,
+        hottest_after_stop_c: after_stop.0,
+        time_s: advice.map(|it| it.time.0),
+        legs: descent.legs.len(),
+        touches: descent.touches.len(),
+    }
+}
