@@ -1,6 +1,7 @@
 //! What is said is complete, plain, and on the cautious side.
 
 mod card;
+mod dump;
 mod way;
 
 use super::*;
@@ -12,6 +13,7 @@ use crate::format::{
 };
 use crate::lesson::Lesson;
 use crate::message::{Given, Reply, Request, Task};
+use crate::tell::{Curves, LessonNote};
 use crate::test_roads::hill;
 use solver::day::{Day, ServiceBrakes, Withheld};
 use solver::limits::{self, Entry};
@@ -232,7 +234,7 @@ fn sentences_end_and_are_not_empty() {
         Note::CannotClimb,
     ];
     let sentences = notes.map(|note| words().note(note));
-    for text in sentences.iter().chain(words().cautions()).chain([&words().parked()]) {
+    for text in sentences.into_iter().chain(words().cautions()).chain([words().parked()]) {
         assert!(text.len() > 20 && text.ends_with('.'), "{text}");
     }
 }
@@ -247,9 +249,8 @@ fn the_exported_name_is_safe() {
 /// What the solver works out would contradict a figure sooner or later.
 #[test]
 fn lessons_are_whole_sentences_without_figures_in_every_language() {
-    let languages: [&dyn LessonWords; 4] = [&en::English, &es::Spanish, &fr::French, &de::German];
     let mut said = std::collections::BTreeSet::new();
-    for language in languages {
+    for language in Tongue::ALL.map(Tongue::words) {
         for lesson in Lesson::ALL {
             let LessonNote { name, shows, believed, happens, question } = language.lesson(lesson);
             for sentence in [shows, believed, happens] {
