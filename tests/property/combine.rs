@@ -151,6 +151,14 @@ fn other_roads_and_the_way_back_are_not_the_same() {
     assert!(lie_on_each_other(&one, &known).is_none() && lie_on_each_other(&known, &one).is_none());
     // The same recording again is no second one, whatever its file is called, or a part of it.
     assert!(combine(&one, &one).is_none() && combine(&one, &one.part(100, 600).expect("5 km")).is_none());
+    // Nor is one whose heights are quite others, all along: where everything differs nothing would stand out.
+    let feet: Vec<Sample> = Drive::new(Instrument::Recorder, 15.0, 5)
+        .record(&TrueRoad::random(3, 8_000.0))
+        .into_iter()
+        .map(|sample| Sample { height_m: sample.height_m * 3.28, ..sample })
+        .collect();
+    let feet = survey_samples(&feet);
+    assert!(lie_on_each_other(&one, &feet).is_some() && combine(&one, &feet).is_none());
     // A part lies on the whole, either way round.
     let part = again.part(100, 500).expect("4 km");
     assert!(lie_on_each_other(&one, &part).is_some() && lie_on_each_other(&part, &one).is_some());

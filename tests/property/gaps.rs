@@ -151,14 +151,16 @@ fn the_fall_of_a_road_includes_what_is_not_assessed() {
 #[test]
 fn snubs_are_counted_on_what_is_not_assessed_too() {
     let day = Day { service_brakes: ServiceBrakes::MaySnub, ..Day::USUAL };
-    let snubs = |holed: bool| {
-        let plan = told(holed, Preset::Rigid18, &day);
-        let advice = *plan.descents[0].choice.advice().expect("held");
-        (advice.snub.expect("snubs help").count, advice.speed, advice.service_work.0)
-    };
-    let ((whole, fast, all), (holed, same, less)) = (snubs(false), snubs(true));
-    assert_eq!(fast, same);
-    // The run does no work in the hole, and would come to fewer.
-    assert!(less < 0.97 * all, "{less} of {all} J");
-    assert!(holed >= whole.saturating_sub(1) && holed <= whole + 1, "{whole} and {holed}");
+    for preset in [Preset::FiveAxle36, Preset::Drawbar40, Preset::BDouble] {
+        let snubs = |holed: bool| {
+            let plan = told(holed, preset, &day);
+            let advice = *plan.descents[0].choice.advice().expect("held");
+            (advice.snub.expect("snubs help").count, advice.speed, advice.service_work.0)
+        };
+        let ((whole, fast, all), (holed, same, less)) = (snubs(false), snubs(true));
+        assert_eq!(fast, same);
+        // The run does no work in the hole: by it alone two snubs and more would be missing of the longest.
+        assert!(less < 0.95 * all, "{preset:?}: {less} of {all} J");
+        assert!(holed.abs_diff(whole) <= 1, "{preset:?}: {whole} and {holed}");
+    }
 }

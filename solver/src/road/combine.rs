@@ -38,15 +38,15 @@ const SAME_PLACE_M: f64 = 200.0;
 /// one is a copy of the other, and says nothing that the other does not. Assumed.
 const COPIED_M: f64 = 0.05;
 
-/// One road of two recordings of the same ground; `None` where they are not, and where one is a copy of the
-/// other. It has the grid and the curves
+/// One road of two recordings of the same ground; `None` where they are not, where one is a copy of the
+/// other, and where their heights are quite others on most of the way. It has the grid and the curves
 /// of the one with less of it blank, or else less in doubt, and the names, places and limits of both.
 #[must_use]
 pub fn combine(a: &Road, b: &Road) -> Option<Road> {
     let (base, other) = if better(b, a) { (b, a) } else { (a, b) };
     let ground = lie_on_each_other(base, other)?;
     let pair = Pair::new(base, other, &ground);
-    if pair.is_one_recording() {
+    if pair.is_one_recording() || pair.has_other_heights() {
         return None;
     }
     let windows = pair.disagreements();
@@ -183,6 +183,18 @@ impl<'a> Pair<'a> {
         let apart = ends.filter_map(|from| self.both(from..from + width)).map(|(a, b)| (a - b) * (a - b));
         let (sum, count) = apart.fold((0.0, 0usize), |(sum, count), apart2| (sum + apart2, count + 1));
         count > 0 && sum <= COPIED_M * COPIED_M * count as f64
+    }
+
+    /// Whether they differ on most of the way by more than the doubt of the better one allows twice over: the
+    /// other has no heights of this road, or in another unit. What differs everywhere would stand out nowhere.
+    fn has_other_heights(&self) -> bool {
+        let [_, length_m] = COMPARED_M;
+        let width = cells_in(length_m, self.base.step_m());
+        let ends = 0..(self.rises.len() + 1).saturating_sub(width);
+        let apart = ends.filter_map(|from| self.both(from..from + width)).map(|(a, b)| (a - b).abs());
+        let run_m = width as f64 * self.base.step_m();
+        let sigma_m = self.base.doubt().sigma_m(run_m).min(self.other.doubt().sigma_m(run_m));
+        median(apart) > 2.0 * DISAGREE * sigma_m
     }
 
     /// How many cells both know.

@@ -277,7 +277,7 @@ impl fmt::Display for FileError {
             ),
             FileError::NotOneRoad { recording } => write!(
                 f,
-                "Recording {recording} is no second recording of the same road: too little of it lies on the ones before, or it is one of them again. Compare the files, or join them."
+                "Recording {recording} is no second recording of the same road: too little of it lies on the ones before, its heights are quite others, or it is one of them again. Compare the files, or join them."
             ),
             FileError::Cancelled => write!(f, "Stopped as asked; choose a file to start again."),
         }

@@ -58,7 +58,7 @@ fn file_error(error: &FileError) -> String {
             leg - 1
         ),
         FileError::NotOneRoad { recording } => format!(
-            "Aufzeichnung {recording} ist keine weitere Aufzeichnung derselben Strecke: Zu wenig von ihr liegt auf den vorigen, oder sie ist eine davon noch einmal. Vergleichen Sie die Dateien, oder verbinden Sie sie."
+            "Aufzeichnung {recording} ist keine weitere Aufzeichnung derselben Strecke: Zu wenig von ihr liegt auf den vorigen, ihre Höhen sind ganz andere, oder sie ist eine davon noch einmal. Vergleichen Sie die Dateien, oder verbinden Sie sie."
         ),
         FileError::Cancelled => {
             "Wie gewünscht abgebrochen; wählen Sie eine Datei, um neu zu beginnen.".to_owned()

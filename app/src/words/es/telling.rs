@@ -58,7 +58,7 @@ fn file_error(error: &FileError) -> String {
             leg - 1
         ),
         FileError::NotOneRoad { recording } => format!(
-            "La grabación {recording} no es otra grabación de la misma carretera: muy poco de ella coincide con las anteriores, o es una de ellas repetida. Compare los archivos o únalos."
+            "La grabación {recording} no es otra grabación de la misma carretera: muy poco de ella coincide con las anteriores, sus altitudes son muy distintas, o es una de ellas repetida. Compare los archivos o únalos."
         ),
         FileError::Cancelled => "Detenido a petición suya; elija un archivo para empezar otra vez.".to_owned(),
     }

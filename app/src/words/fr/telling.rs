@@ -59,7 +59,7 @@ fn file_error(error: &FileError) -> String {
             leg - 1
         ),
         FileError::NotOneRoad { recording } => format!(
-            "L’enregistrement {recording} n’est pas un autre enregistrement de la même route\u{a0}: trop peu de son tracé coïncide avec les précédents, ou c’est l’un d’eux une seconde fois. Comparez les fichiers, ou joignez-les."
+            "L’enregistrement {recording} n’est pas un autre enregistrement de la même route\u{a0}: trop peu de son tracé coïncide avec les précédents, ses altitudes sont tout autres, ou c’est l’un d’eux une seconde fois. Comparez les fichiers, ou joignez-les."
         ),
         FileError::Cancelled => {
             "Interrompu à votre demande\u{a0}; choisissez un fichier pour recommencer.".to_owned()
