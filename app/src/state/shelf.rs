@@ -3,18 +3,18 @@
 
 use super::asked::{Aim, Asked, Leg, Origin, Source};
 use super::entered::Entered;
-use super::{Signals, State, kept, two, work};
+use super::{Signals, State, former, kept, two, work};
 use crate::browser;
 use crate::browser::shelf::{self, Slot};
 use serde::{Deserialize, Serialize};
 use solver::report::project::ProjectRoad;
-use solver::truck::TruckSpec;
 
 /// Number of the shape of what is kept: another shape is not read.
 const SHAPE: u8 = 1;
 
-/// That of the road beside, whose day has a lead since; the one before is read too.
-const SHAPE_BESIDE: u8 = 2;
+/// That of the road beside, whose truck has changed since; the ones before, in the first of which a day had no
+/// lead, are read too.
+const SHAPE_BESIDE: u8 = 3;
 
 /// What stands before the files.
 #[derive(Serialize, Deserialize)]
@@ -83,10 +83,7 @@ async fn recall() -> Option<Aim> {
 async fn recall_beside() -> Option<Entered> {
     let (bytes, files) = shelf::recall(Slot::Beside).await?;
     let bytes = match bytes.first() {
-        Some(&1) => {
-            let (_, from_day) = postcard::take_from_bytes::<(u8, TruckSpec)>(&bytes).ok()?;
-            kept::with_lead(&bytes, from_day)?
-        }
+        Some(&before @ (1 | 2)) => former::beside(&bytes, SHAPE_BESIDE, before == 2)?,
         Some(&SHAPE_BESIDE) => bytes,
         Some(_) | None => return None,
     };

@@ -1,6 +1,6 @@
 //! Words of the entries of truck and day.
 
-use super::LanguageWords;
+use super::FormWords;
 use crate::entries::EntryProblem;
 use crate::format::{Units, shown_as};
 use solver::day::{Lead, Load, ServiceBrakes, Surface};
@@ -9,7 +9,7 @@ use solver::report::truck_file::TruckFileError;
 use solver::truck::{AxleGroup, Preset, RetarderKind, Transmission, TruckError};
 
 /// Words of the entries.
-pub trait EntryWords: LanguageWords {
+pub trait EntryWords: FormWords {
     /// Head of the truck's entries.
     fn truck_head(&self) -> &'static str;
     /// Head of the day's entries.
@@ -28,8 +28,10 @@ pub trait EntryWords: LanguageWords {
     fn assumed_sentence(&self) -> &'static str;
     /// Name of an entry.
     fn entry(&self, entry: Entry) -> &'static str;
-    /// Help with an entry, in one sentence.
-    fn hint(&self, entry: Entry) -> &'static str;
+    /// The same where it depends on the units shown.
+    fn entry_in(&self, entry: Entry, units: Units) -> &'static str {
+        if entry == Entry::TopGearSpeed { self.top_gear_speed(units) } else { self.entry(entry) }
+    }
     /// “3.5 to 200 t”.
     fn range(&self, low: &str, high: &str, unit: &str) -> String {
         let gap = if unit.is_empty() { "" } else { " " };
@@ -50,6 +52,7 @@ pub trait EntryWords: LanguageWords {
             EntryProblem::NotANumber(entry) => (entry, Some(self.not_a_number(typed))),
             EntryProblem::OutOfRange(entry) => (entry, Some(self.out_of_range(typed))),
             EntryProblem::Truck(error) => return self.truck_error(&error, units),
+            EntryProblem::AxleRatio(ratio) => return self.axle_ratio_problem(ratio),
         };
         let enter = self.enter_from(&self.asked(entry, units));
         wrong.map_or_else(|| enter.clone(), |wrong| format!("{wrong} {enter}"))

@@ -17,7 +17,7 @@ impl EntryWords for German {
         "Bedingungen"
     }
     fn preset_label(&self) -> &'static str {
-        "Ausgehen von"
+        "Mit einem ähnlichen Fahrzeug beginnen"
     }
     fn preset(&self, preset: Preset, units: Units) -> &'static str {
         match (preset, units) {
@@ -55,7 +55,7 @@ impl EntryWords for German {
         "Ihre eigenen Eingaben"
     }
     fn more_entries(&self) -> &'static str {
-        "Alle Eingaben zum Fahrzeug"
+        "Für dieses Fahrzeug angenommen"
     }
     fn assumed(&self) -> &'static str {
         "angenommen"
@@ -102,81 +102,9 @@ impl EntryWords for German {
             Entry::LockUpSpeed => "Motordrehzahl, bei der die Überbrückung öffnet",
             Entry::BrakeCheckStop => "Zeit an jedem Bremskontrollplatz",
             Entry::ShiftsUpSpeed => "Motordrehzahl, bei der das Getriebe selbst hochschaltet",
-        }
-    }
-    fn hint(&self, entry: Entry) -> &'static str {
-        match entry {
-            Entry::GrossMass => "Fahrzeug, Anhänger und Ladung zusammen. Lassen Sie es wiegen, wenn möglich.",
-            Entry::RetarderPeakPower => "Alle Stufen ein, bei der günstigsten Motordrehzahl; 0 für keine.",
-            Entry::HighestEngineSpeed => "Wie vom Hersteller erlaubt, wenn die Räder den Motor antreiben.",
-            Entry::Reserve => "Mehr Haltekraft als nötig, vorgehalten für Fehler bei Gewicht und Neigung.",
-            Entry::Headwind => "Rückenwind ist negativ und schiebt.",
-            Entry::HeatLimit => {
-                "Höchste Bremsentemperatur, eine kräftige Bremsung bis zum Stillstand eingeschlossen."
-            }
-            Entry::BrakesAtStart => "Höher, wenn Sie von einem anderen Gefälle kommen.",
-            Entry::SpeedLimit => "Laut Schild oder Ihre eigene.",
-            Entry::RollingResistance => {
-                "Das untere Ende: Mit leicht rollenden Reifen schiebt das Fahrzeug bergab stärker."
-            }
-            Entry::RolloverThreshold => {
-                "In g, vom Kipptisch; mit hoher oder loser Ladung kippt es schon bei weniger. Im Zweifel niedriger."
-            }
-            Entry::Superelevation => "Wie weit Kurven nach innen geneigt sind; 0, wenn Sie es nicht wissen.",
-            Entry::RetarderDelay => "So lange nach dem Schließen der Kupplung setzt sie wieder ein.",
-            Entry::RetardingScale => "100, solange nicht gemessen wurde, was heute gehalten hat.",
-            Entry::ShortPower => "Was er für die kurze Zeit unten leistet, wenn er kalt beginnt.",
-            Entry::SustainedPower => {
-                "Was das Kühlwasser des Motors auf Dauer abführt. Damit rechnen die Pläne."
-            }
-            Entry::SustainedSpeed => "Darunter wird das Kühlwasser langsamer gepumpt und führt weniger ab.",
-            Entry::HotShare => {
-                "Bremsmoment des heißen Retarders im Verhältnis zum kalten. Die Pläne rechnen mit dem heißen."
-            }
-            Entry::LockUpGear => "In niedrigeren Gängen ist der Wandler offen, und der Motor hält nichts.",
-            Entry::ShiftsUpSpeed => {
-                "Darüber schaltet es hoch, und der Retarder fällt aus; meist die Abregeldrehzahl."
-            }
-            Entry::BrakeCheckStop => {
-                "Zeit zum Abkühlen an jedem Bremskontrollplatz der Strecke; bei 0 wird vorbeigefahren."
-            }
-            Entry::ShaftTorque => "Alle Stufen ein, kalt, bei der Wellendrehzahl unten.",
-            Entry::ShaftSpeed => "Drehzahl der Kardanwelle, bei der das Bremsmoment oben gemessen ist.",
-            Entry::ShortTime => {
-                "So lange reicht sie aus dem kalten Zustand, bis das Kühlwasser sie begrenzt."
-            }
-            Entry::WarmUpTime => {
-                "Nach so langem Einsatz hat er zwei Drittel dessen verloren, was er insgesamt verliert."
-            }
-            Entry::LockUpSpeed => "Darunter öffnet der Wandler, und der Motor hält nichts.",
-            Entry::DriveAxleMass => {
-                "Was auf den Antriebsachsen lastet: Davon hängt ab, wie viel sie halten können."
-            }
-            Entry::RollingRadius => {
-                "Weg einer Umdrehung des belasteten Rades, geteilt durch 2π; die Liste der Reifengrößen trägt ihn ein."
-            }
-            Entry::WheelInertia => "Aller Räder zusammen; es lässt das Fahrzeug schwerer wirken.",
-            Entry::DragArea => {
-                "Luftwiderstandsbeiwert mal Stirnfläche; ist sie kleiner, schiebt das Fahrzeug bergab stärker."
-            }
-            Entry::Displacement => {
-                "Von allen Zylindern zusammen: In diesem Verhältnis hält der Motor im Schubbetrieb."
-            }
-            Entry::LowestEngineSpeed => "Darunter wird mit Motor und Dauerbremse nicht gerechnet.",
-            Entry::AxleRatio => {
-                "Umdrehungen der Kardanwelle für eine der Räder; sie steht auf dem Typenschild der Achse."
-            }
-            Entry::AxleEfficiency => {
-                "Verluste helfen beim Halten: Eine Achse mit weniger Verlusten hält weniger."
-            }
-            Entry::RetarderPeakSpeed => "Motordrehzahl, bei der sie am meisten hält.",
-            Entry::RetarderExponent => {
-                "Ihre Leistung fällt mit dieser Potenz der Motordrehzahl: je größer, desto schneller."
-            }
-            Entry::RetarderCutOut => "Unter dieser Motordrehzahl schaltet sie sich selbst ab.",
-            Entry::AirTemperature => {
-                "Kalte Luft ist dichter; die Bremsen kühlen bis auf diese Temperatur ab."
-            }
+            Entry::RatedPower => "Nennleistung des Motors",
+            Entry::GovernedSpeed => "Abregeldrehzahl des Motors",
+            Entry::TopGearSpeed => "Motordrehzahl im höchsten Gang",
         }
     }
     fn not_a_number(&self, typed: &str) -> String {
@@ -259,7 +187,7 @@ impl EntryWords for German {
         )
     }
     fn gear_set_label(&self) -> &'static str {
-        "Gangabstufung"
+        "Zahl der Gänge"
     }
     fn gear_set(&self, gears: usize, overdrive: bool) -> String {
         let top = if overdrive { "Schnellgang" } else { "höchster Gang direkt" };

@@ -17,7 +17,7 @@ impl EntryWords for English {
         "Day"
     }
     fn preset_label(&self) -> &'static str {
-        "Begin with"
+        "Begin with a truck like yours"
     }
     fn preset(&self, preset: Preset, units: Units) -> &'static str {
         match (preset, units) {
@@ -55,7 +55,7 @@ impl EntryWords for English {
         "Your own entries"
     }
     fn more_entries(&self) -> &'static str {
-        "All entries of the truck"
+        "Assumed for this truck"
     }
     fn assumed(&self) -> &'static str {
         "assumed"
@@ -65,55 +65,6 @@ impl EntryWords for English {
     }
     fn entry(&self, entry: Entry) -> &'static str {
         limits::of(entry).name
-    }
-    fn hint(&self, entry: Entry) -> &'static str {
-        match entry {
-            Entry::GrossMass => "Truck, trailers and load together. Weigh it if you can.",
-            Entry::RetarderPeakPower => "All stages on, at its best engine speed; 0 for none.",
-            Entry::HighestEngineSpeed => "As the maker allows with the wheels driving the engine.",
-            Entry::Reserve => "More holding force than needed, kept for errors of mass and grade.",
-            Entry::Headwind => "A tailwind is negative and pushes.",
-            Entry::HeatLimit => "Highest brake temperature, one hard stop included.",
-            Entry::BrakesAtStart => "Higher if you come from another hill.",
-            Entry::SpeedLimit => "Posted, or your own.",
-            Entry::RollingResistance => "The low end: easy-rolling tyres push more downhill.",
-            Entry::RolloverThreshold => {
-                "In g, from a tilt table; a high or loose load tips at less. Lower if in doubt."
-            }
-            Entry::Superelevation => "How far curves lean inwards; 0 where you do not know.",
-            Entry::RetarderDelay => "It comes back so long after the clutch has closed.",
-            Entry::RetardingScale => "100 unless what held today was measured.",
-            Entry::ShortPower => "What it gives for the short time below, from cold.",
-            Entry::SustainedPower => "What the engine’s coolant carries away for good. Plans count on this.",
-            Entry::SustainedSpeed => "Below it the coolant is pumped more slowly and carries less.",
-            Entry::HotShare => "Torque of the hot retarder over that of the cold one. Plans count on hot.",
-            Entry::LockUpGear => "In lower gears the open converter lets the engine hold nothing.",
-            Entry::BrakeCheckStop => "Time to cool at each brake check on the road; 0 drives past.",
-            Entry::ShaftTorque => "All stages on, cold, at the shaft speed below.",
-            Entry::ShaftSpeed => "Turns of the propeller shaft at which the torque above is measured.",
-            Entry::ShortTime => "So long it lasts from cold before the coolant limits it.",
-            Entry::WarmUpTime => "After so long at work it has lost two thirds of what it loses.",
-            Entry::LockUpSpeed => "Below it the converter opens and the engine holds nothing.",
-            Entry::DriveAxleMass => "What stands on the driven axles: it decides how much they can hold.",
-            Entry::RollingRadius => {
-                "Way of one turn of a loaded wheel, over 2π; the list of sizes fills it in."
-            }
-            Entry::WheelInertia => "Of all wheels together; it makes the truck seem heavier.",
-            Entry::DragArea => "Drag coefficient times frontal area; a smaller one pushes more downhill.",
-            Entry::Displacement => "Swept volume of all cylinders: the unfuelled engine holds in proportion.",
-            Entry::LowestEngineSpeed => "Below it engine and retarder are not counted on.",
-            Entry::AxleRatio => "Turns of the shaft for one of the wheels; it stands on the axle’s plate.",
-            Entry::AxleEfficiency => "Losses help to hold: an axle with fewer holds less.",
-            Entry::RetarderPeakSpeed => "Engine speed at which it holds most.",
-            Entry::RetarderExponent => {
-                "Its power falls with this power of engine speed: the larger, the faster."
-            }
-            Entry::RetarderCutOut => "Below this engine speed it switches itself off.",
-            Entry::ShiftsUpSpeed => {
-                "Above it the box shifts up and the retarder lets go; mostly the governed speed."
-            }
-            Entry::AirTemperature => "Cold air is denser; brakes cool to it.",
-        }
     }
     fn not_a_number(&self, typed: &str) -> String {
         format!("“{typed}” is not a number.")
@@ -209,7 +160,7 @@ impl EntryWords for English {
         format!("This does not change the mass: {mass} is still entered. Enter what the truck weighs now.")
     }
     fn gear_set_label(&self) -> &'static str {
-        "Gear set"
+        "Number of gears"
     }
     fn gear_set(&self, gears: usize, overdrive: bool) -> String {
         let top = if overdrive { "overdrive" } else { "direct on top" };

@@ -17,7 +17,7 @@ impl EntryWords for Spanish {
         "Condiciones"
     }
     fn preset_label(&self) -> &'static str {
-        "Empezar con"
+        "Empezar con un camión parecido"
     }
     fn preset(&self, preset: Preset, units: Units) -> &'static str {
         match (preset, units) {
@@ -55,7 +55,7 @@ impl EntryWords for Spanish {
         "Sus propios datos"
     }
     fn more_entries(&self) -> &'static str {
-        "Todos los datos del camión"
+        "Supuesto para este camión"
     }
     fn assumed(&self) -> &'static str {
         "supuesto"
@@ -102,87 +102,9 @@ impl EntryWords for Spanish {
             Entry::LockUpSpeed => "Revoluciones del motor a las que se abre el bloqueo",
             Entry::BrakeCheckStop => "Tiempo en cada zona de comprobación de frenos",
             Entry::ShiftsUpSpeed => "Revoluciones a las que la caja sube de marcha por sí sola",
-        }
-    }
-    fn hint(&self, entry: Entry) -> &'static str {
-        match entry {
-            Entry::GrossMass => "Camión, remolques y carga juntos. Péselo si puede.",
-            Entry::RetarderPeakPower => {
-                "En la posición máxima, a las mejores revoluciones del motor para él; 0 si no lo hay."
-            }
-            Entry::HighestEngineSpeed => {
-                "Las que permite el fabricante cuando las ruedas arrastran el motor."
-            }
-            Entry::Reserve => {
-                "Fuerza de retención por encima de la necesaria, guardada para errores de masa y de pendiente."
-            }
-            Entry::Headwind => "El viento de cola es negativo y empuja.",
-            Entry::HeatLimit => "Temperatura máxima de los frenos, incluida una frenada fuerte hasta parar.",
-            Entry::SpeedLimit => "El señalizado o el suyo propio.",
-            Entry::RollingResistance => {
-                "El extremo inferior: con neumáticos que ruedan con facilidad, el camión empuja más cuesta abajo."
-            }
-            Entry::RolloverThreshold => {
-                "En g, según una plataforma inclinable; una carga alta o suelta vuelca con menos. En caso de duda, un valor más bajo."
-            }
-            Entry::Superelevation => "Cuánto se inclinan las curvas hacia dentro; 0 si no lo sabe.",
-            Entry::RetarderDelay => "Vuelve a retener este tiempo después de cerrarse el embrague.",
-            Entry::RetardingScale => "100, salvo que se haya medido lo que retuvo hoy.",
-            Entry::ShortPower => "Lo que da durante el tiempo corto indicado abajo, partiendo de frío.",
-            Entry::SustainedPower => {
-                "Lo que el refrigerante del motor evacua de forma continua. Los planes cuentan con esto."
-            }
-            Entry::SustainedSpeed => "Por debajo, el refrigerante circula más despacio y evacua menos.",
-            Entry::HotShare => {
-                "Par del ralentizador caliente dividido entre el del frío. Los planes cuentan con el caliente."
-            }
-            Entry::LockUpGear => {
-                "En marchas más bajas, con el convertidor abierto, el motor no retiene nada."
-            }
-            Entry::ShiftsUpSpeed => {
-                "Por encima sube de marcha y el ralentizador se desconecta; suele ser el régimen máximo del motor."
-            }
-            Entry::BrakeCheckStop => {
-                "Tiempo para enfriar en cada zona de comprobación de frenos de la carretera; con 0 se pasa de largo."
-            }
-            Entry::ShaftTorque => {
-                "En la posición máxima, en frío, a las revoluciones del árbol indicadas abajo."
-            }
-            Entry::ShaftSpeed => {
-                "Revoluciones del árbol de transmisión (cardán) a las que se mide el par de arriba."
-            }
-            Entry::ShortTime => "Lo que dura, partiendo de frío, hasta que el refrigerante la limita.",
-            Entry::WarmUpTime => "Tras trabajar este tiempo ha perdido dos tercios de lo que llega a perder.",
-            Entry::LockUpSpeed => "Por debajo se abre el convertidor y el motor no retiene nada.",
-            Entry::DriveAxleMass => {
-                "Lo que descansa sobre los ejes motrices: determina cuánto pueden retener."
-            }
-            Entry::RollingRadius => {
-                "Distancia de una vuelta de la rueda cargada, dividida entre 2π; la lista de medidas lo rellena."
-            }
-            Entry::WheelInertia => "De todas las ruedas juntas; hace que el camión parezca más pesado.",
-            Entry::DragArea => {
-                "Coeficiente de resistencia por área frontal; con un valor menor, el camión empuja más cuesta abajo."
-            }
-            Entry::Displacement => {
-                "Volumen de todos los cilindros: el motor sin inyección retiene en proporción a él."
-            }
-            Entry::LowestEngineSpeed => "Por debajo no se cuenta ni con el motor ni con el ralentizador.",
-            Entry::AxleRatio => {
-                "Vueltas del árbol por cada vuelta de las ruedas; figura en la placa del eje (diferencial)."
-            }
-            Entry::AxleEfficiency => {
-                "Las pérdidas ayudan a retener: un eje con menos pérdidas retiene menos."
-            }
-            Entry::RetarderPeakSpeed => "Revoluciones del motor a las que retiene más.",
-            Entry::RetarderExponent => {
-                "Su potencia baja con las revoluciones del motor elevadas a este exponente: cuanto mayor, más rápido."
-            }
-            Entry::RetarderCutOut => "Por debajo de estas revoluciones del motor se desconecta solo.",
-            Entry::AirTemperature => {
-                "El aire frío es más denso; los frenos se enfrían hasta esta temperatura."
-            }
-            Entry::BrakesAtStart => "Más alta si viene de otra bajada.",
+            Entry::RatedPower => "Potencia nominal del motor",
+            Entry::GovernedSpeed => "Régimen de corte del motor",
+            Entry::TopGearSpeed => "Revoluciones en la marcha más alta",
         }
     }
     fn not_a_number(&self, typed: &str) -> String {
@@ -265,7 +187,7 @@ impl EntryWords for Spanish {
         )
     }
     fn gear_set_label(&self) -> &'static str {
-        "Juego de marchas"
+        "Número de marchas"
     }
     fn gear_set(&self, gears: usize, overdrive: bool) -> String {
         let top = if overdrive { "con sobremarcha" } else { "la más alta directa" };

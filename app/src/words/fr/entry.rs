@@ -17,7 +17,7 @@ impl EntryWords for French {
         "Conditions du jour"
     }
     fn preset_label(&self) -> &'static str {
-        "Commencer avec"
+        "Partir d’un véhicule semblable"
     }
     fn preset(&self, preset: Preset, units: Units) -> &'static str {
         match (preset, units) {
@@ -59,7 +59,7 @@ impl EntryWords for French {
         "Vos propres données"
     }
     fn more_entries(&self) -> &'static str {
-        "Toutes les données du véhicule"
+        "Hypothèses pour ce véhicule"
     }
     fn assumed(&self) -> &'static str {
         "hypothèse"
@@ -106,91 +106,9 @@ impl EntryWords for French {
             Entry::LockUpSpeed => "Régime moteur où le verrouillage s’ouvre",
             Entry::BrakeCheckStop => "Temps à chaque aire de vérification des freins",
             Entry::ShiftsUpSpeed => "Régime auquel la boîte monte elle-même un rapport",
-        }
-    }
-    fn hint(&self, entry: Entry) -> &'static str {
-        match entry {
-            Entry::GrossMass => "Véhicule, remorques et chargement ensemble. Pesez-les si possible.",
-            Entry::RetarderPeakPower => {
-                "Tous les crans engagés, au régime moteur le plus favorable\u{a0}; 0 s’il n’y en a pas."
-            }
-            Entry::HighestEngineSpeed => "Celui que le constructeur autorise, moteur entraîné par les roues.",
-            Entry::Reserve => {
-                "Force de retenue en plus du nécessaire, gardée pour les erreurs de masse et de pente."
-            }
-            Entry::Headwind => "Un vent arrière est négatif et pousse.",
-            Entry::HeatLimit => {
-                "Température la plus haute des freins, un freinage énergique jusqu’à l’arrêt compris."
-            }
-            Entry::BrakesAtStart => "Plus haute si vous venez d’une autre descente.",
-            Entry::SpeedLimit => "Celle des panneaux, ou la vôtre.",
-            Entry::RollingResistance => {
-                "La valeur basse\u{a0}: avec des pneus qui roulent facilement, le véhicule pousse davantage en descente."
-            }
-            Entry::RolloverThreshold => {
-                "En g, sur table basculante\u{a0}; un chargement haut ou mobile fait verser plus tôt. En cas de doute, plus bas."
-            }
-            Entry::Superelevation => "Pente des virages vers l’intérieur\u{a0}; 0 si elle n’est pas connue.",
-            Entry::RetarderDelay => "Il ne revient qu’après ce délai, compté de la fermeture de l’embrayage.",
-            Entry::RetardingScale => "100, sauf si ce qui a tenu aujourd’hui a été mesuré.",
-            Entry::ShortPower => "Ce qu’il donne pendant le temps court ci-dessous, en partant froid.",
-            Entry::SustainedPower => {
-                "Ce que le liquide de refroidissement du moteur évacue durablement. Les plans comptent sur cette valeur."
-            }
-            Entry::SustainedSpeed => {
-                "En dessous, le liquide de refroidissement circule plus lentement et évacue moins."
-            }
-            Entry::HotShare => {
-                "Couple du ralentisseur chaud divisé par celui du ralentisseur froid. Les plans comptent sur le ralentisseur chaud."
-            }
-            Entry::LockUpGear => {
-                "Sur les rapports plus bas, le convertisseur est ouvert et le moteur ne retient rien."
-            }
-            Entry::ShiftsUpSpeed => {
-                "Au-dessus, elle monte un rapport et le ralentisseur lâche\u{a0}; c’est souvent le régime maximal du moteur."
-            }
-            Entry::BrakeCheckStop => {
-                "Temps de refroidissement à chaque aire de vérification des freins de la route\u{a0}; avec 0, on passe sans s’arrêter."
-            }
-            Entry::ShaftTorque => {
-                "Tous les crans engagés, à froid, à la vitesse de rotation de l’arbre ci-dessous."
-            }
-            Entry::ShaftSpeed => {
-                "Vitesse de rotation de l’arbre de transmission à laquelle le couple ci-dessus est mesuré."
-            }
-            Entry::ShortTime => {
-                "Il tient ce temps, en partant froid, avant que le liquide de refroidissement le limite."
-            }
-            Entry::WarmUpTime => {
-                "Après ce temps de travail, il a perdu les deux tiers de ce qu’il perd au total."
-            }
-            Entry::LockUpSpeed => "En dessous, le convertisseur s’ouvre et le moteur ne retient rien.",
-            Entry::DriveAxleMass => {
-                "Ce qui repose sur les essieux moteurs\u{a0}: cela décide combien ils peuvent retenir."
-            }
-            Entry::RollingRadius => {
-                "Chemin parcouru en un tour de roue chargée, divisé par 2π\u{a0}; la liste des pneus le remplit."
-            }
-            Entry::WheelInertia => "De toutes les roues\u{a0}; elle fait paraître le véhicule plus lourd.",
-            Entry::DragArea => {
-                "Coefficient de traînée multiplié par la surface frontale\u{a0}; plus la valeur est petite, plus le véhicule pousse en descente."
-            }
-            Entry::Displacement => {
-                "Volume balayé par tous les cylindres\u{a0}: sans injection, le moteur retient en proportion."
-            }
-            Entry::LowestEngineSpeed => "En dessous, on ne compte ni sur le moteur ni sur le ralentisseur.",
-            Entry::AxleRatio => "Tours de l’arbre par tour de roue\u{a0}; inscrit sur la plaque du pont.",
-            Entry::AxleEfficiency => {
-                "Les pertes aident à retenir\u{a0}: un pont qui en a moins retient moins."
-            }
-            Entry::RetarderPeakSpeed => "Régime moteur auquel il retient le plus.",
-            Entry::RetarderExponent => {
-                "Sa puissance suit le régime moteur élevé à cet exposant\u{a0}: plus il est grand, plus elle chute vite quand le régime baisse."
-            }
-            Entry::RetarderCutOut => "En dessous de ce régime moteur, il se coupe de lui-même.",
-            Entry::AirTemperature => {
-                "L’air froid est plus dense\u{a0}; les freins refroidissent jusqu’à cette température."
-            }
+            Entry::RatedPower => "Puissance nominale du moteur",
+            Entry::GovernedSpeed => "Régime de coupure du moteur",
+            Entry::TopGearSpeed => "Régime moteur sur le rapport le plus haut",
         }
     }
     fn not_a_number(&self, typed: &str) -> String {
@@ -273,7 +191,7 @@ impl EntryWords for French {
         )
     }
     fn gear_set_label(&self) -> &'static str {
-        "Jeu de rapports"
+        "Nombre de rapports"
     }
     fn gear_set(&self, gears: usize, overdrive: bool) -> String {
         let top = if overdrive { "le dernier surmultiplié" } else { "le dernier en prise directe" };

@@ -1,0 +1,136 @@
+//! Words of the truck's form: what is asked, in which order, and what a wrong answer costs.
+
+use super::LanguageWords;
+use crate::entries::{AtEngine, OnShaft};
+use crate::format::{Units, shown_as, typed, whole};
+use solver::limits::{self, Entry, Off};
+use solver::plan::Verdict;
+use solver::study::{Difference, Worth};
+use solver::truck::{AxlePlace, BrakeKind};
+
+/// Words of the form.
+pub trait FormWords: LanguageWords {
+    /// Help with an entry, in one sentence.
+    fn hint(&self, entry: Entry) -> &'static str;
+    /// Help with the presets.
+    fn preset_hint(&self) -> &'static str;
+    /// Head of what stands on plates and in papers.
+    fn on_plate(&self) -> &'static str;
+    /// Head of what a driver has in his head.
+    fn in_head(&self) -> &'static str;
+    /// What is folded away below them, and why.
+    fn rest_sentence(&self) -> &'static str;
+    /// Name of the engine speed in top gear, with the road speed at which it is read.
+    fn top_gear_speed(&self, units: Units) -> &'static str;
+    /// What axle ratio follows from it.
+    fn is_axle_ratio(&self, ratio: &str) -> String;
+    /// Why no axle ratio can follow from it, and what to look at.
+    fn no_axle_ratio(&self, ratio: &str, range: &str) -> String;
+    /// The sentence of an axle ratio that is out of range.
+    fn axle_ratio_problem(&self, ratio: f64) -> String {
+        let limit = limits::of(Entry::AxleRatio);
+        let range = format!("{} {} {}", typed(limit.min), self.numerals().to, typed(limit.max));
+        self.no_axle_ratio(&typed(ratio), &range)
+    }
+    /// Help with the tyre sizes.
+    fn tyre_hint(&self) -> &'static str;
+    /// Help with the gear sets.
+    fn gear_set_hint(&self) -> &'static str;
+    /// Help with the gearboxes.
+    fn transmission_hint(&self) -> &'static str;
+    /// A retarder on the shaft, or a table instead.
+    fn on_shaft(&self, it: OnShaft) -> &'static str;
+    /// Help with it.
+    fn on_shaft_hint(&self) -> &'static str;
+    /// The question whether there is an engine brake.
+    fn at_engine_label(&self) -> &'static str;
+    /// An engine brake.
+    fn at_engine(&self, it: AtEngine) -> &'static str;
+    /// Help with it.
+    fn at_engine_hint(&self) -> &'static str;
+    /// Label of the lever's positions.
+    fn lever_label(&self) -> &'static str;
+    /// Help with them.
+    fn lever_hint(&self) -> &'static str;
+    /// Shares that are none of an even lever.
+    fn own_lever(&self) -> &'static str;
+    /// Label of the shape of the engine brake's power.
+    fn shape_label(&self) -> &'static str;
+    /// A shape: by an exponent, or as declared.
+    fn shape(&self, by_exponent: bool) -> &'static str;
+    /// Help with it.
+    fn shape_hint(&self) -> &'static str;
+    /// The axles of a group.
+    fn axles_of(&self, place: AxlePlace) -> &'static str;
+    /// Label of the brakes of a group.
+    fn brakes_of(&self, place: AxlePlace) -> &'static str;
+    /// A kind of brake.
+    fn brake(&self, kind: BrakeKind) -> &'static str;
+    /// No axles: no trailer.
+    fn without_trailer(&self) -> &'static str;
+    /// Help with the axles.
+    fn axles_hint(&self) -> &'static str;
+    /// “10 % wrong”.
+    fn wrong_by(&self, by: &str) -> String;
+    /// So many gears.
+    fn so_many_gears(&self, gears: u8) -> String;
+    /// So many stages.
+    fn so_many_stages(&self, stages: u8) -> String;
+    /// That neither gear nor speed changes.
+    fn no_other(&self) -> &'static str;
+    /// What another verdict means, in short.
+    fn other_verdict(&self, verdict: Verdict) -> &'static str;
+    /// That it is worked out when a plan is shown.
+    fn worth_waits(&self) -> &'static str;
+    /// That it is being worked out.
+    fn worth_at_work(&self) -> &'static str;
+    /// That the road has no descent to try it on.
+    fn worth_no_descent(&self) -> &'static str;
+    /// That it could not be worked out.
+    fn worth_not(&self) -> &'static str;
+    /// What a wrong value costs: “10 % wrong: 1 gear, 5 km/h”. Of the highest engine speed both sides.
+    fn worth(&self, worth: &Worth, units: Units) -> String {
+        let shown = shown_as(limits::of(worth.entry).quantity, units);
+        let gap = if shown.unit.is_empty() { "" } else { "\u{a0}" };
+        let by = match worth.off {
+            Off::Share(share) => format!("{}\u{a0}%", whole(share * 100.0)),
+            Off::Step(step) => format!("{}{gap}{}", typed((step * shown.factor * 10.0).round() / 10.0), shown.unit),
+        };
+        if worth.entry == Entry::HighestEngineSpeed {
+            let side = |sign: char, it: Option<Difference>| {
+                it.map(|it| format!("{sign}{by}{}{}", self.colon(), self.difference(&it, units, true)))
+            };
+            let sides: Vec<String> = [side('+', worth.more), side('−', worth.less)].into_iter().flatten().collect();
+            return if sides.is_empty() { self.worth_not().to_owned() } else { sides.join(self.semicolon()) };
+        }
+        match worth.largest() {
+            Some(it) => format!("{}{}{}", self.wrong_by(&by), self.colon(), self.difference(&it, units, false)),
+            None => self.worth_not().to_owned(),
+        }
+    }
+    /// “1 gear, 5 km/h”; with signs where the side is told.
+    fn difference(&self, it: &Difference, units: Units, signed: bool) -> String {
+        if it.is_none() {
+            return self.no_other().to_owned();
+        }
+        let sign = |negative: bool| match (signed, negative) {
+            (false, _) => "",
+            (true, false) => "+",
+            (true, true) => "−",
+        };
+        let mut parts = Vec::new();
+        if it.gears != 0 {
+            parts.push(format!("{}{}", sign(it.gears < 0), self.so_many_gears(it.gears.unsigned_abs())));
+        }
+        if it.speed_kmh.abs() > 1e-6 {
+            let speed = it.speed_kmh.abs() / 3.6 / units.metres_per_second_per_speed();
+            let number = whole(speed.round().max(1.0));
+            parts.push(format!("{}{number}\u{a0}{}", sign(it.speed_kmh < 0.0), units.speed()));
+        }
+        if it.stages != 0 && parts.is_empty() {
+            parts.push(format!("{}{}", sign(it.stages < 0), self.so_many_stages(it.stages.unsigned_abs())));
+        }
+        parts.extend(it.verdict.map(|verdict| self.other_verdict(verdict).to_owned()));
+        parts.join(", ")
+    }
+}
