@@ -54,7 +54,11 @@ fn each_entry_is_as_planned_anew() {
                 };
                 let anew = planned(&road, &other).deciding().expect("a descent").choice;
                 let said = said.unwrap_or_else(|| panic!("{entry:?} {at} can be planned"));
-                assert_eq!(said.verdict, Some(anew.verdict()).filter(|it| *it != shown.verdict()), "{entry:?}");
+                assert_eq!(
+                    said.verdict,
+                    Some(anew.verdict()).filter(|it| *it != shown.verdict()),
+                    "{entry:?}"
+                );
                 let (Some(one), Some(two)) = (shown.advice(), anew.advice()) else { continue };
                 let speed = two.speed.kmh() - one.speed.kmh();
                 assert!((said.speed_kmh - speed).abs() < 1e-9, "{entry:?} {at}: {said:?}, {speed}");

@@ -70,3 +70,6 @@ impl Entries {
         self.truck.assumed.extend(has);
     }
 }
+
+#[cfg(test)]
+mod tests;

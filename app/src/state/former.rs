@@ -162,20 +162,29 @@ mod tests {
         ];
         put(to, &(&it.name, numbers, &it.full_load, it.lowest_rpm, it.highest_rpm));
         put(to, &(&it.gears, it.axle_ratio, it.axle_efficiency, it.transmission));
-        put(to, &match &it.retarder {
-            Retarder::None => Was::None,
-            Retarder::Engine { brake: it, stages } => Was::Engine(brake(it), stages),
-            Retarder::Driveline { retarder, stages } => Was::Driveline(retarder, stages),
-            Retarder::Both { brake: it, retarder, stages } => Was::Both(brake(it), retarder, stages),
-            Retarder::Table(table) => Was::Table(table),
-        });
+        put(
+            to,
+            &match &it.retarder {
+                Retarder::None => Was::None,
+                Retarder::Engine { brake: it, stages } => Was::Engine(brake(it), stages),
+                Retarder::Driveline { retarder, stages } => Was::Driveline(retarder, stages),
+                Retarder::Both { brake: it, retarder, stages } => Was::Both(brake(it), retarder, stages),
+                Retarder::Table(table) => Was::Table(table),
+            },
+        );
         put(to, &(it.retarder_delay_s, it.retarding_scale, it.rollover_threshold_g));
         put(to, &(&it.axle_groups, &it.assumed));
     }
 
     fn put_day(to: &mut Vec<u8>, it: &Day, has_lead: bool) {
-        let numbers =
-            [it.air_c, it.brakes_at_start_c, it.headwind_kmh, it.speed_limit_kmh, it.reserve, it.heat_limit_c];
+        let numbers = [
+            it.air_c,
+            it.brakes_at_start_c,
+            it.headwind_kmh,
+            it.speed_limit_kmh,
+            it.reserve,
+            it.heat_limit_c,
+        ];
         put(to, &(it.surface, numbers, it.service_brakes));
         if has_lead {
             put(to, &it.lead);

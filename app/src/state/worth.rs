@@ -82,9 +82,8 @@ pub(super) fn go_on(state: State) {
     let Some((truck, day)) = study::shown(state, |worked| !worked.plan.descents.is_empty()) else { return };
     let known = worths.known.get_untracked();
     let open = |entry: &Entry| truck.get(*entry).is_some() && !known.iter().any(|(other, _)| other == entry);
-    let next = worths
-        .wanted
-        .with_value(|wanted| wanted.iter().flat_map(|(_, entries)| entries).copied().find(open));
+    let next =
+        worths.wanted.with_value(|wanted| wanted.iter().flat_map(|(_, entries)| entries).copied().find(open));
     if let Some(entry) = next {
         worths.asked.set_value(Some(entry));
         study::ask(state, StudyRequest::Worth(truck, day, entry));

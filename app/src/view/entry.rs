@@ -51,7 +51,8 @@ fn field_view(state: State, field: Field) -> AnyView {
 fn follows(state: State, field: Field) -> Option<AnyView> {
     (field == Field::Number(Entry::TopGearSpeed)).then(|| {
         let text = move || {
-            let ratio = state.entries.with(|entries| entries.text(Field::Number(Entry::AxleRatio), Units::Metric));
+            let ratio =
+                state.entries.with(|entries| entries.text(Field::Number(Entry::AxleRatio), Units::Metric));
             words().is_axle_ratio(&ratio)
         };
         view! { <p class="worth" data-testid="told-axle-ratio">{text}</p> }.into_any()

@@ -112,11 +112,7 @@ impl TruckSpec {
 
     /// The engine as an assumed retarder is made for it.
     pub(super) fn engine_size(&self) -> EngineSize {
-        EngineSize {
-            litres: self.displacement_l,
-            rated_kw: self.rated_kw(),
-            highest_rpm: self.highest_rpm,
-        }
+        EngineSize { litres: self.displacement_l, rated_kw: self.rated_kw(), highest_rpm: self.highest_rpm }
     }
 
     /// Gives the retarder's lever so many positions, "off" not counted, with even shares. A table has a

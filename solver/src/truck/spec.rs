@@ -2,9 +2,7 @@
 
 use super::brakes::AxleGroup;
 use super::engine::TorquePoint;
-use super::retarder::{
-    Driveline, Electromagnetic, EngineBrake, EngineCurve, Hydrodynamic, Retarder,
-};
+use super::retarder::{Driveline, Electromagnetic, EngineBrake, EngineCurve, Hydrodynamic, Retarder};
 use super::transmission::Transmission;
 use crate::limits::{self, Entry, OutOfRange, bounds};
 use serde::{Deserialize, Serialize};

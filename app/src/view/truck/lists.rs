@@ -85,8 +85,9 @@ fn take(state: State, kind: RetarderKind) {
 /// What holds back on the shaft.
 pub(super) fn on_shaft(state: State) -> AnyView {
     let w = words();
-    let options =
-        Signal::derive(move || OnShaft::ALL.map(|it| (it.key().to_owned(), w.on_shaft(it).to_owned())).to_vec());
+    let options = Signal::derive(move || {
+        OnShaft::ALL.map(|it| (it.key().to_owned(), w.on_shaft(it).to_owned())).to_vec()
+    });
     let chosen = Memo::new(move |_| kind(state).0.key().to_owned());
     let choose = move |key: String| {
         if let Some(it) = OnShaft::ALL.into_iter().find(|it| it.key() == key) {

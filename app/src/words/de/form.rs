@@ -82,9 +82,15 @@ impl FormWords for German {
             Entry::AirTemperature => {
                 "Kalte Luft ist dichter; die Bremsen kühlen bis auf diese Temperatur ab."
             }
-            Entry::RatedPower => "Wie auf dem Typenschild des Motors oder in den Papieren; Zugkraft und angenommene Dauerbremse folgen ihr.",
-            Entry::GovernedSpeed => "Hier nimmt der Regler den Kraftstoff weg, und etwa hier schaltet ein Getriebe selbst hoch. Die Räder dürfen den Motor schneller drehen: siehe oben.",
-            Entry::TopGearSpeed => "Auf ebener Strecke vom Drehzahlmesser abgelesen. Daraus folgt die Achsübersetzung.",
+            Entry::RatedPower => {
+                "Wie auf dem Typenschild des Motors oder in den Papieren; Zugkraft und angenommene Dauerbremse folgen ihr."
+            }
+            Entry::GovernedSpeed => {
+                "Hier nimmt der Regler den Kraftstoff weg, und etwa hier schaltet ein Getriebe selbst hoch. Die Räder dürfen den Motor schneller drehen: siehe oben."
+            }
+            Entry::TopGearSpeed => {
+                "Auf ebener Strecke vom Drehzahlmesser abgelesen. Daraus folgt die Achsübersetzung."
+            }
         }
     }
     fn preset_hint(&self) -> &'static str {
@@ -109,7 +115,9 @@ impl FormWords for German {
         format!("Das ist eine Achsübersetzung von {ratio}.")
     }
     fn no_axle_ratio(&self, ratio: &str, range: &str) -> String {
-        format!("Mit diesen Gängen und Reifen wäre das eine Achsübersetzung von {ratio}; Achsen haben {range}. Prüfen Sie Motordrehzahl, höchsten Gang und Reifen.")
+        format!(
+            "Mit diesen Gängen und Reifen wäre das eine Achsübersetzung von {ratio}; Achsen haben {range}. Prüfen Sie Motordrehzahl, höchsten Gang und Reifen."
+        )
     }
     fn tyre_hint(&self) -> &'static str {
         "Sie steht auf der Reifenflanke. Abgefahrene Reifen rollen etwas kürzer."

@@ -56,8 +56,12 @@ impl FormWords for English {
                 "Above it the box shifts up and the retarder lets go; mostly the governed speed."
             }
             Entry::AirTemperature => "Cold air is denser; brakes cool to it.",
-            Entry::RatedPower => "As on the engine’s plate or in the papers; pull and the assumed retarder follow it.",
-            Entry::GovernedSpeed => "Here the governor takes the fuel away; the box shifts up by itself about here. The wheels may turn the engine faster: see above.",
+            Entry::RatedPower => {
+                "As on the engine’s plate or in the papers; pull and the assumed retarder follow it."
+            }
+            Entry::GovernedSpeed => {
+                "Here the governor takes the fuel away; the box shifts up by itself about here. The wheels may turn the engine faster: see above."
+            }
             Entry::TopGearSpeed => "Read off the dial on level road. It gives the axle ratio.",
         }
     }
@@ -83,7 +87,9 @@ impl FormWords for English {
         format!("That is an axle ratio of {ratio}.")
     }
     fn no_axle_ratio(&self, ratio: &str, range: &str) -> String {
-        format!("With these gears and tyres that would be an axle ratio of {ratio}; axles have {range}. Look at the engine speed, the top gear and the tyres.")
+        format!(
+            "With these gears and tyres that would be an axle ratio of {ratio}; axles have {range}. Look at the engine speed, the top gear and the tyres."
+        )
     }
     fn tyre_hint(&self) -> &'static str {
         "It stands on the sidewall. Worn tyres roll a little shorter."

@@ -88,8 +88,12 @@ impl FormWords for Spanish {
                 "El aire frío es más denso; los frenos se enfrían hasta esta temperatura."
             }
             Entry::BrakesAtStart => "Más alta si viene de otra bajada.",
-            Entry::RatedPower => "La de la placa del motor o de los papeles; la tracción y el ralentizador supuesto la siguen.",
-            Entry::GovernedSpeed => "Aquí el regulador corta la inyección, y cerca de aquí la caja sube de marcha por sí sola. Las ruedas pueden hacer girar más el motor: véase arriba.",
+            Entry::RatedPower => {
+                "La de la placa del motor o de los papeles; la tracción y el ralentizador supuesto la siguen."
+            }
+            Entry::GovernedSpeed => {
+                "Aquí el regulador corta la inyección, y cerca de aquí la caja sube de marcha por sí sola. Las ruedas pueden hacer girar más el motor: véase arriba."
+            }
             Entry::TopGearSpeed => "Leídas en el cuentarrevoluciones en llano. Dan la relación del eje.",
         }
     }
@@ -115,7 +119,9 @@ impl FormWords for Spanish {
         format!("Eso da una relación del eje de {ratio}.")
     }
     fn no_axle_ratio(&self, ratio: &str, range: &str) -> String {
-        format!("Con estas marchas y neumáticos la relación del eje sería de {ratio}; los ejes tienen de {range}. Revise las revoluciones, la marcha más alta y los neumáticos.")
+        format!(
+            "Con estas marchas y neumáticos la relación del eje sería de {ratio}; los ejes tienen de {range}. Revise las revoluciones, la marcha más alta y los neumáticos."
+        )
     }
     fn tyre_hint(&self) -> &'static str {
         "Está en el flanco. Un neumático gastado rueda algo más corto."

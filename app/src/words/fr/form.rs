@@ -92,8 +92,12 @@ impl FormWords for French {
             Entry::AirTemperature => {
                 "L’air froid est plus dense\u{a0}; les freins refroidissent jusqu’à cette température."
             }
-            Entry::RatedPower => "Celle de la plaque du moteur ou des papiers\u{a0}; la traction et le ralentisseur supposé la suivent.",
-            Entry::GovernedSpeed => "Le régulateur y coupe l’injection, et une boîte y monte à peu près d’elle-même un rapport. Les roues peuvent faire tourner le moteur plus vite\u{a0}: voir plus haut.",
+            Entry::RatedPower => {
+                "Celle de la plaque du moteur ou des papiers\u{a0}; la traction et le ralentisseur supposé la suivent."
+            }
+            Entry::GovernedSpeed => {
+                "Le régulateur y coupe l’injection, et une boîte y monte à peu près d’elle-même un rapport. Les roues peuvent faire tourner le moteur plus vite\u{a0}: voir plus haut."
+            }
             Entry::TopGearSpeed => "Lu au compte-tours sur route plate. Il donne le rapport de pont.",
         }
     }
@@ -119,7 +123,9 @@ impl FormWords for French {
         format!("Cela donne un rapport de pont de {ratio}.")
     }
     fn no_axle_ratio(&self, ratio: &str, range: &str) -> String {
-        format!("Avec ces rapports et ces pneus, le rapport de pont serait de {ratio}\u{a0}; les ponts ont de {range}. Vérifiez le régime, le rapport le plus haut et les pneus.")
+        format!(
+            "Avec ces rapports et ces pneus, le rapport de pont serait de {ratio}\u{a0}; les ponts ont de {range}. Vérifiez le régime, le rapport le plus haut et les pneus."
+        )
     }
     fn tyre_hint(&self) -> &'static str {
         "Elle est inscrite sur le flanc. Un pneu usé roule un peu plus court."
