@@ -4,7 +4,12 @@ use crate::format::{Units, mass, parse_number, shown_as, typed};
 use serde::{Deserialize, Serialize};
 use solver::day::{Day, Load};
 use solver::limits::{self, Entry, bounds};
-use solver::truck::{Preset, Retarder, RetarderKind, TableRow, Transmission, TruckError, TruckSpec};
+use solver::truck::{Preset, Retarder, TableRow, TruckError, TruckSpec};
+
+mod choices;
+mod retarder;
+
+pub use retarder::{AtEngine, OnShaft, answers};
 
 /// A truck with more than this on each axle may be a loaded one, kg: 60 % of the 7.3 t of the first
 /// preset. Assumed.
@@ -19,6 +24,8 @@ pub enum EntryProblem {
     OutOfRange(Entry),
     /// The list of gears or stages, or two entries that do not fit together.
     Truck(TruckError),
+    /// No axle has this ratio, which follows from the engine speed in top gear.
+    AxleRatio(f64),
 }
 
 /// A field of the page: one number, or one of the two lists.
@@ -108,6 +115,9 @@ pub fn key(entry: Entry) -> &'static str {
         Entry::LockUpSpeed => "lock_up_speed",
         Entry::BrakeCheckStop => "brake_check_stop",
         Entry::ShiftsUpSpeed => "shifts_up_speed",
+        Entry::RatedPower => "rated_power",
+        Entry::GovernedSpeed => "governed_speed",
+        Entry::TopGearSpeed => "top_gear_speed",
     }
 }
 
@@ -124,6 +134,8 @@ pub struct Entries {
     /// Share of the gross mass on the driven axles, kept when the mass changes; `None` once
     /// the mass on the driven axles was entered.
     drive_share: Option<f64>,
+    /// Engine speed in top gear where that was entered: the axle ratio follows it when gears or tyres change.
+    top_gear_rpm: Option<f64>,
 }
 
 impl Entries {
@@ -132,7 +144,8 @@ impl Entries {
     pub fn of(preset: Preset) -> Self {
         let truck = preset.spec();
         let share = truck.drive_axle_mass_kg / truck.gross_mass_kg;
-        Self { truck, day: Day::USUAL, preset: Some(preset.key().to_owned()), drive_share: Some(share) }
+        let preset = Some(preset.key().to_owned());
+        Self { truck, day: Day::USUAL, preset, drive_share: Some(share), top_gear_rpm: None }
     }
 
     /// Another truck on the same day.
@@ -143,7 +156,7 @@ impl Entries {
     /// A truck of one's own on the same day.
     pub fn take_own(&mut self, truck: TruckSpec) {
         let drive_share = Some(truck.drive_axle_mass_kg / truck.gross_mass_kg);
-        *self = Self { truck, day: self.day, preset: None, drive_share };
+        *self = Self { truck, day: self.day, preset: None, drive_share, top_gear_rpm: None };
     }
 
     /// Whether what was kept can still be used: ranges may have changed since.
@@ -188,6 +201,7 @@ impl Entries {
     #[must_use]
     pub fn is_assumed(&self, field: Field) -> bool {
         match field {
+            Field::Number(Entry::TopGearSpeed) => self.truck.is_assumed(Entry::AxleRatio),
             Field::Number(entry) => self.truck.is_assumed(entry),
             Field::Gears | Field::Stages | Field::Table => false,
         }
@@ -216,7 +230,9 @@ impl Entries {
             Field::Number(entry) => self.take_number(entry, text, units),
             Field::Gears => {
                 let gears = numbers(text, bounds::GEARS).ok_or(EntryProblem::Truck(TruckError::Gears))?;
-                self.try_truck(TruckError::Gears, |truck| truck.gears = gears)
+                self.try_truck(TruckError::Gears, |truck| truck.gears = gears)?;
+                self.keep_top_gear_speed();
+                Ok(())
             }
             Field::Stages => {
                 let shares = numbers(text, bounds::STAGES).ok_or(EntryProblem::Truck(TruckError::Stages))?;
@@ -242,8 +258,18 @@ impl Entries {
             self.day.set(entry, value);
             return Ok(());
         }
+        if entry == Entry::TopGearSpeed {
+            let ratio = self.truck.axle_ratio_at(value).ok_or(EntryProblem::OutOfRange(entry))?;
+            limits::of(Entry::AxleRatio).check(ratio).map_err(|_| EntryProblem::AxleRatio(ratio))?;
+        }
         self.preset = None;
-        self.truck.set(entry, value);
+        self.truck.enter(entry, value);
+        match entry {
+            Entry::TopGearSpeed => self.top_gear_rpm = Some(value),
+            Entry::AxleRatio => self.top_gear_rpm = None,
+            Entry::RollingRadius => self.keep_top_gear_speed(),
+            _ => {}
+        }
         if entry == Entry::GrossMass {
             self.share_out_mass();
             if let Some(name) = named_anew(&self.truck, units) {
@@ -254,22 +280,6 @@ impl Entries {
             self.drive_share = None;
         }
         Ok(())
-    }
-
-    /// Takes another kind of retarder, with assumed numbers to be written over.
-    pub fn take_retarder(&mut self, kind: RetarderKind) {
-        self.truck.take_retarder(kind);
-        self.preset = None;
-    }
-
-    /// Takes another gearbox; the gears stay.
-    pub fn take_transmission(&mut self, transmission: Transmission) {
-        self.truck.transmission = transmission;
-        self.preset = None;
-        let own = [Entry::LockUpGear, Entry::LockUpSpeed, Entry::ShiftsUpSpeed];
-        self.truck.assumed.retain(|entry| !own.contains(entry));
-        let has: Vec<Entry> = own.into_iter().filter(|entry| self.get(*entry).is_some()).collect();
-        self.truck.assumed.extend(has);
     }
 
     /// A lighter load is lighter on the driven axles too. The share is that of the preset and

@@ -3,12 +3,13 @@
 use crate::message::Arrays;
 use crate::message::study::{StudyReply, StudyRequest, band_arrays, ride_arrays};
 use solver::day::Day;
+use solver::limits::Entry;
 use solver::motion::Trip;
 use solver::plan::Plan;
 use solver::report::gpx::Captions;
 use solver::report::{entries, project, truck_file};
 use solver::road::Road;
-use solver::study::{Seen, Slip, measured, ride, study, sureness};
+use solver::study::{Seen, Slip, measured, ride, study, sureness, worth};
 use solver::truck::{Truck, TruckSpec};
 
 /// Takes the replies to one request, in order.
@@ -44,6 +45,7 @@ impl StudyDesk {
         match request {
             StudyRequest::Study(truck, day) => self.study(truck, day, post),
             StudyRequest::Ride(truck, day, slip) => self.ride(truck, day, slip, post),
+            StudyRequest::Worth(truck, day, entry) => self.worth(truck, day, entry, post),
             StudyRequest::Measure(truck, day, seen) => measure(truck, &day, seen, post),
             StudyRequest::WriteTruck(truck) => {
                 post(StudyReply::TruckWritten(truck_file::write(&truck)), Arrays::default());
@@ -92,6 +94,12 @@ impl StudyDesk {
             Some((end, lanes)) => post(StudyReply::Ridden(slip, Some(end)), ride_arrays(lanes)),
             None => post(StudyReply::Ridden(slip, None), Arrays::default()),
         }
+    }
+
+    fn worth(&mut self, spec: TruckSpec, day: Day, entry: Entry, post: Post<'_>) {
+        let planned = self.planned(spec, day);
+        let told = planned.and_then(|(road, Last { truck, day, plan })| worth(road, truck, day, plan, entry));
+        post(StudyReply::Worth(entry, told), Arrays::default());
     }
 
     /// The road and its plan for this truck and day. It is worked out here rather than sent along:

@@ -1090,7 +1090,7 @@ show-all-places = Alle { NUMBER($count) } anzeigen
 
 truck-head = Fahrzeug
 day-head = Bedingungen
-preset-label = Ausgehen von
+preset-label = Mit einem ähnlichen Fahrzeug beginnen
 preset = { $preset ->
     [five-axle36] { $units ->
         [metric] Fünfachsiger Sattelzug, 36,3 t
@@ -1142,10 +1142,13 @@ preset = { $preset ->
     }
 }
 own-truck = Ihre eigenen Eingaben
-more-entries = Alle Eingaben zum Fahrzeug
+more-entries = Für dieses Fahrzeug angenommen
 assumed = angenommen
 assumed-sentence = Werte mit dem Vermerk „angenommen“ haben für dieses Fahrzeug keine gedruckte Quelle: Geben Sie Ihre eigenen ein.
 hint = { $entry ->
+    [rated-power] Wie auf dem Typenschild des Motors oder in den Papieren; Zugkraft und angenommene Dauerbremse folgen ihr.
+    [governed-speed] Hier nimmt der Regler den Kraftstoff weg, und etwa hier schaltet ein Getriebe selbst hoch. Die Räder dürfen den Motor schneller drehen: siehe oben.
+    [top-gear-speed] Auf ebener Strecke vom Drehzahlmesser abgelesen. Daraus folgt die Achsübersetzung.
     [gross-mass] Fahrzeug, Anhänger und Ladung zusammen. Lassen Sie es wiegen, wenn möglich.
     [retarder-peak-power] Alle Stufen ein, bei der günstigsten Motordrehzahl; 0 für keine.
     [highest-engine-speed] Wie vom Hersteller erlaubt, wenn die Räder den Motor antreiben.
@@ -1221,7 +1224,7 @@ load = { $load ->
    *[no-trailer] ohne Anhänger
 }
 mass-stays = Das ändert das Gewicht nicht: Eingegeben ist weiter { $mass }. Geben Sie ein, was das Fahrzeug jetzt wiegt.
-gear-set-label = Gangabstufung
+gear-set-label = Zahl der Gänge
 gear-set = { $gears } Gänge, { $overdrive ->
     [true] Schnellgang
    *[false] höchster Gang direkt
@@ -1290,6 +1293,9 @@ usual-day = Zurück zu den üblichen Bedingungen
 kept-here = Eingaben werden nur in diesem Browser gespeichert.
 truck-entry = { $name }: Geben Sie einen Wert von { $range } ein.
 entry = { $entry ->
+    [rated-power] Nennleistung des Motors
+    [governed-speed] Abregeldrehzahl des Motors
+    [top-gear-speed] Motordrehzahl im höchsten Gang
     [gross-mass] Tatsächliches Gesamtgewicht
     [drive-axle-mass] Gewicht auf den Antriebsachsen
     [rolling-radius] Rollradius

@@ -1624,7 +1624,7 @@ truck-head = Truck
 # Head of the day's entries.
 day-head = Day
 # Label of the presets.
-preset-label = Begin with
+preset-label = Begin with a truck like yours
 # A preset's name in these units.
 preset = { $preset ->
     [five-axle36] { $units ->
@@ -1679,13 +1679,16 @@ preset = { $preset ->
 # A preset that was changed.
 own-truck = Your own entries
 # The folded rest.
-more-entries = All entries of the truck
+more-entries = Assumed for this truck
 # Mark of an assumed value.
 assumed = assumed
 # What the mark means.
 assumed-sentence = Values marked “assumed” have no printed source for this truck: put in your own.
 # Help with an entry, in one sentence.
 hint = { $entry ->
+    [rated-power] As on the engine’s plate or in the papers; pull and the assumed retarder follow it.
+    [governed-speed] Here the governor takes the fuel away; the box shifts up by itself about here. The wheels may turn the engine faster: see above.
+    [top-gear-speed] Read off the dial on level road. It gives the axle ratio.
     [gross-mass] Truck, trailers and load together. Weigh it if you can.
     [retarder-peak-power] All stages on, at its best engine speed; 0 for none.
     [highest-engine-speed] As the maker allows with the wheels driving the engine.
@@ -1780,7 +1783,7 @@ load = { $load ->
 # That the choice of load leaves the mass as it is entered, and what is to be done.
 mass-stays = This does not change the mass: { $mass } is still entered. Enter what the truck weighs now.
 # Label of the gear sets.
-gear-set-label = Gear set
+gear-set-label = Number of gears
 # A gear set by its number of gears, and whether the top one is an overdrive.
 gear-set = { $gears } gears, { $overdrive ->
     [true] overdrive
@@ -1876,6 +1879,9 @@ kept-here = Entries are kept in this browser only.
 truck-entry = { $name }: enter a value from { $range }.
 # Name of an entry.
 entry = { $entry ->
+    [rated-power] Rated power of the engine
+    [governed-speed] Governed engine speed
+    [top-gear-speed] Engine speed in top gear
     [gross-mass] Gross mass
     [drive-axle-mass] Mass on the driven axles
     [rolling-radius] Rolling radius

@@ -1094,7 +1094,7 @@ show-all-places = Mostrar los { NUMBER($count) }
 
 truck-head = Camión
 day-head = Condiciones
-preset-label = Empezar con
+preset-label = Empezar con un camión parecido
 preset = { $preset ->
     [five-axle36] { $units ->
         [metric] Conjunto de cinco ejes, 36,3 t
@@ -1146,10 +1146,13 @@ preset = { $preset ->
     }
 }
 own-truck = Sus propios datos
-more-entries = Todos los datos del camión
+more-entries = Supuesto para este camión
 assumed = supuesto
 assumed-sentence = Los valores marcados «supuesto» no tienen fuente impresa para este camión: ponga los suyos.
 hint = { $entry ->
+    [rated-power] La de la placa del motor o de los papeles; la tracción y el ralentizador supuesto la siguen.
+    [governed-speed] Aquí el regulador corta la inyección, y cerca de aquí la caja sube de marcha por sí sola. Las ruedas pueden hacer girar más el motor: véase arriba.
+    [top-gear-speed] Leídas en el cuentarrevoluciones en llano. Dan la relación del eje.
     [gross-mass] Camión, remolques y carga juntos. Péselo si puede.
     [retarder-peak-power] En la posición máxima, a las mejores revoluciones del motor para él; 0 si no lo hay.
     [highest-engine-speed] Las que permite el fabricante cuando las ruedas arrastran el motor.
@@ -1225,7 +1228,7 @@ load = { $load ->
    *[no-trailer] sin remolque
 }
 mass-stays = Esto no cambia la masa: sigue introducida la de { $mass }. Introduzca lo que pesa ahora el vehículo.
-gear-set-label = Juego de marchas
+gear-set-label = Número de marchas
 gear-set = { $gears } marchas, { $overdrive ->
     [true] con sobremarcha
    *[false] la más alta directa
@@ -1294,6 +1297,9 @@ usual-day = Volver a las condiciones habituales
 kept-here = Los datos se guardan solo en este navegador.
 truck-entry = { $name }: escriba un valor de { $range }.
 entry = { $entry ->
+    [rated-power] Potencia nominal del motor
+    [governed-speed] Régimen de corte del motor
+    [top-gear-speed] Revoluciones en la marcha más alta
     [gross-mass] Masa total real
     [drive-axle-mass] Masa sobre los ejes motrices
     [rolling-radius] Radio de rodadura

@@ -1099,7 +1099,7 @@ show-all-places = Afficher les { NUMBER($count) }
 
 truck-head = Véhicule
 day-head = Conditions du jour
-preset-label = Commencer avec
+preset-label = Partir d’un véhicule semblable
 preset = { $preset ->
     [five-axle36] { $units ->
         [metric] Ensemble à cinq essieux, 36,3 t
@@ -1151,10 +1151,13 @@ preset = { $preset ->
     }
 }
 own-truck = Vos propres données
-more-entries = Toutes les données du véhicule
+more-entries = Hypothèses pour ce véhicule
 assumed = hypothèse
 assumed-sentence = Les valeurs marquées « hypothèse » n’ont pas de source imprimée pour ce véhicule : saisissez les vôtres.
 hint = { $entry ->
+    [rated-power] Celle de la plaque du moteur ou des papiers ; la traction et le ralentisseur supposé la suivent.
+    [governed-speed] Le régulateur y coupe l’injection, et une boîte y monte à peu près d’elle-même un rapport. Les roues peuvent faire tourner le moteur plus vite : voir plus haut.
+    [top-gear-speed] Lu au compte-tours sur route plate. Il donne le rapport de pont.
     [gross-mass] Véhicule, remorques et chargement ensemble. Pesez-les si possible.
     [retarder-peak-power] Tous les crans engagés, au régime moteur le plus favorable ; 0 s’il n’y en a pas.
     [highest-engine-speed] Celui que le constructeur autorise, moteur entraîné par les roues.
@@ -1230,7 +1233,7 @@ load = { $load ->
    *[no-trailer] sans remorque
 }
 mass-stays = Cela ne change pas la masse : { $mass } reste la valeur saisie. Saisissez ce que le véhicule pèse maintenant.
-gear-set-label = Jeu de rapports
+gear-set-label = Nombre de rapports
 gear-set = { $gears } rapports, { $overdrive ->
     [true] le dernier surmultiplié
    *[false] le dernier en prise directe
@@ -1299,6 +1302,9 @@ usual-day = Revenir aux conditions habituelles
 kept-here = Les données saisies ne sont conservées que dans ce navigateur.
 truck-entry = { $name } : saisissez une valeur de { $range }.
 entry = { $entry ->
+    [rated-power] Puissance nominale du moteur
+    [governed-speed] Régime de coupure du moteur
+    [top-gear-speed] Régime moteur sur le rapport le plus haut
     [gross-mass] Masse totale réelle
     [drive-axle-mass] Masse sur les essieux moteurs
     [rolling-radius] Rayon de roulement

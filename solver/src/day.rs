@@ -222,7 +222,10 @@ impl Day {
             | Entry::WarmUpTime
             | Entry::LockUpGear
             | Entry::LockUpSpeed
-            | Entry::ShiftsUpSpeed => None,
+            | Entry::ShiftsUpSpeed
+            | Entry::RatedPower
+            | Entry::GovernedSpeed
+            | Entry::TopGearSpeed => None,
         }
     }
 

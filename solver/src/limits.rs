@@ -1,5 +1,9 @@
 //! One table of what may be entered: ranges for validation, error text, forms and test generators.
 
+mod off;
+
+pub use off::{Off, off};
+
 use serde::{Deserialize, Serialize};
 use std::fmt;
 
@@ -81,6 +85,12 @@ pub enum Entry {
     BrakeCheckStop,
     /// Engine speed at which a box that chooses gears shifts up by itself.
     ShiftsUpSpeed,
+    /// Rated power of the engine; it follows from the full-load curve, and scales it.
+    RatedPower,
+    /// Engine speed at which the governor takes the fuel away: the end of the full-load curve, which it stretches.
+    GovernedSpeed,
+    /// Engine speed at 80 km/h in the top gear; it follows from the axle ratio, and gives it.
+    TopGearSpeed,
 }
 
 /// What kind of number an entry is; the page shows it in the units chosen.
@@ -102,6 +112,8 @@ pub enum Quantity {
     Volume,
     /// 1/min.
     EngineSpeed,
+    /// 1/min at 80 km/h; shown at 50 mph to who drives in miles.
+    EngineSpeedAtPace,
     /// kW.
     Power,
     /// °C.
@@ -127,7 +139,7 @@ impl Quantity {
             Self::Inertia => "kg·m²",
             Self::Number | Self::Share => "",
             Self::Volume => "l",
-            Self::EngineSpeed => "1/min",
+            Self::EngineSpeed | Self::EngineSpeedAtPace => "1/min",
             Self::Power => "kW",
             Self::Temperature => "°C",
             Self::Speed => "km/h",
@@ -204,7 +216,7 @@ macro_rules! limit {
 
 /// The table. Ranges are wide enough for any road-going heavy vehicle; they keep out slips
 /// of the finger and of the unit, not unusual trucks.
-pub const ALL: [Limit; 37] = [
+pub const ALL: [Limit; 40] = [
     limit!(GrossMass, Mass, 3_500.0, 200_000.0, 100.0, "Gross mass"),
     limit!(DriveAxleMass, Mass, 1_000.0, 60_000.0, 100.0, "Mass on the driven axles"),
     limit!(RollingRadius, Length, 0.30, 0.75, 0.001, "Rolling radius"),
@@ -249,6 +261,9 @@ pub const ALL: [Limit; 37] = [
         50.0,
         "Engine speed at which the box shifts up by itself"
     ),
+    limit!(RatedPower, Power, 30.0, 800.0, 5.0, "Rated power of the engine"),
+    limit!(GovernedSpeed, EngineSpeed, 1_200.0, 4_500.0, 50.0, "Governed engine speed"),
+    limit!(TopGearSpeed, EngineSpeedAtPace, 400.0, 4_500.0, 10.0, "Engine speed in top gear"),
 ];
 
 /// Bounds of lists and of the search, each named so that no loop runs without one.

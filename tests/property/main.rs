@@ -27,3 +27,4 @@ mod sweep_noise;
 mod sweep_shrunk;
 mod sweep_worse;
 mod truth;
+mod worth;

@@ -18,6 +18,8 @@ pub struct Shown {
 
 /// Newton metres in a pound-force foot.
 const NEWTON_METRES_PER_POUND_FOOT: f64 = 1.355_817_948;
+/// 50 mph over 80 km/h.
+const MILES_50_OVER_KM_80: f64 = 1.005_84;
 const INCHES_PER_METRE: f64 = 12.0 / METRES_PER_FOOT;
 
 /// How a quantity is shown in these units.
@@ -37,6 +39,8 @@ pub fn shown_as(quantity: Quantity, units: Units) -> Shown {
         (Quantity::Share, Units::Metric | Units::Imperial) => plain("%", 100.0),
         (Quantity::Volume, Units::Metric | Units::Imperial) => plain("l", 1.0),
         (Quantity::EngineSpeed, Units::Metric | Units::Imperial) => plain("/min", 1.0),
+        (Quantity::EngineSpeedAtPace, Units::Metric) => to(1.0, plain("/min", 1.0)),
+        (Quantity::EngineSpeedAtPace, Units::Imperial) => to(1.0, plain("/min", MILES_50_OVER_KM_80)),
         (Quantity::Power, Units::Metric) => plain("kW", 1.0),
         (Quantity::Power, Units::Imperial) => to(1.0, plain("hp", 1.0 / KILOWATTS_PER_HORSEPOWER)),
         (Quantity::Temperature, Units::Metric) => plain("°C", 1.0),

@@ -3,10 +3,11 @@
 use super::Arrays;
 use serde::{Deserialize, Serialize};
 use solver::day::Day;
+use solver::limits::Entry;
 use solver::report::gpx::Captions;
 use solver::report::project::Project;
 use solver::report::truck_file::TruckFileError;
-use solver::study::{Bands, Measured, NotMeasured, RideEnd, RideLanes, Seen, Slip, Study, Sureness};
+use solver::study::{Bands, Measured, NotMeasured, RideEnd, RideLanes, Seen, Slip, Study, Sureness, Worth};
 use solver::truck::TruckSpec;
 
 /// From the page to the study worker.
@@ -18,6 +19,8 @@ pub enum StudyRequest {
     Ride(TruckSpec, Day, Slip),
     /// Tell what the retarder gave.
     Measure(TruckSpec, Day, Seen),
+    /// Tell what an entry of the truck is worth on the road handed over last.
+    Worth(TruckSpec, Day, Entry),
     /// Write a truck as a file.
     WriteTruck(TruckSpec),
     /// Read a truck from the text of a file.
@@ -47,6 +50,8 @@ pub enum StudyReply {
     Sure(Option<Sureness>),
     /// The ride asked for, with its lanes beside it: see [`ride_arrays`]; `None` where it cannot be driven.
     Ridden(Slip, Option<RideEnd>),
+    /// What the entry is worth; `None` where that cannot be told.
+    Worth(Entry, Option<Worth>),
     /// What was measured.
     Measured(Result<Measured, NotMeasured>),
     /// The GPX file asked for.

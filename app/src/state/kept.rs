@@ -1,6 +1,7 @@
 //! What this machine remembers between visits. The road itself is not among it, but what a person
 //! put on it is.
 
+use super::former;
 use crate::browser::storage;
 use crate::browser::theme::Theme;
 use crate::entries::Entries;
@@ -12,9 +13,9 @@ use solver::truck::{Preset, TruckSpec};
 /// The name carries a number: it counts up when the shape of [`Kept`] changes, and what was
 /// kept in the old shape is then forgotten rather than misread. The line for a newer version
 /// promises that truck and day stay: once people use the page, an old shape is to be read as well.
-const NAME: &str = "steadygrade.kept.3";
-/// The name of the shape before, whose days had no [`Lead`](solver::day::Lead).
-const BEFORE: &str = "steadygrade.kept.2";
+const NAME: &str = "steadygrade.kept.4";
+/// The names of the shapes before, the later one first, and whether their days have a lead.
+const BEFORE: [(&str, bool); 2] = [("steadygrade.kept.3", true), ("steadygrade.kept.2", false)];
 /// Whether targets are large.
 const GLOVES: &str = "steadygrade.gloves.1";
 /// What was put on roads, under a number of its own.
@@ -41,27 +42,16 @@ pub(super) struct Kept {
 pub(super) fn recall() -> Kept {
     let usual = || Entries::of(Preset::FiveAxle36);
     let now = storage::recall(NAME).and_then(|bytes| postcard::from_bytes::<Kept>(&bytes).ok());
-    let kept = now.or_else(|| read_before(&storage::recall(BEFORE)?));
+    let before = || {
+        let anew = |(name, has_lead)| former::kept(&storage::recall(name)?, has_lead);
+        BEFORE.into_iter().find_map(anew).and_then(|bytes| postcard::from_bytes(&bytes).ok())
+    };
+    let kept = now.or_else(before);
     match kept {
         Some(kept) if kept.entries.is_sound() => kept,
         Some(kept) => Kept { entries: usual(), ..kept },
         None => Kept { units: Units::Metric, theme: Theme::System, entries: usual(), trucks: Vec::new() },
     }
-}
-
-fn read_before(bytes: &[u8]) -> Option<Kept> {
-    let (_, from_day) = postcard::take_from_bytes::<(Units, Theme, TruckSpec)>(bytes).ok()?;
-    postcard::from_bytes(&with_lead(bytes, from_day)?).ok()
-}
-
-/// What was kept before a day had a lead, with the usual one put in; `from_day` is the rest of the
-/// bytes, from the day on.
-pub(super) fn with_lead(bytes: &[u8], from_day: &[u8]) -> Option<Vec<u8>> {
-    /// Surface, six numbers, and how the service brakes may be used stand before it.
-    const BEFORE_IT: usize = 1 + 6 * size_of::<f64>() + 1;
-    let at = bytes.len() - from_day.len() + BEFORE_IT;
-    let (before, behind) = bytes.split_at_checked(at)?;
-    Some([before, &[0], behind].concat())
 }
 
 /// Remembers; entries that do not fit together are not worth remembering.
@@ -111,9 +101,8 @@ fn roads() -> Vec<(String, Roadside)> {
 
 #[cfg(test)]
 mod tests {
-    use super::{Kept, Theme, Units, read_before};
+    use super::{Kept, Theme, Units};
     use crate::entries::{Entries, key};
-    use solver::day::{Day, Lead, ServiceBrakes, Surface};
     use solver::limits;
     use solver::truck::Preset;
 
@@ -128,29 +117,6 @@ mod tests {
         let bytes = postcard::to_allocvec(&kept).map(|bytes| bytes.len());
         let keys = limits::ALL.iter().flat_map(|limit| key(limit.entry).bytes());
         let order = keys.fold(0_u32, |sum, byte| sum.wrapping_mul(31).wrapping_add(u32::from(byte)));
-        assert_eq!((bytes, limits::ALL.len(), order), (Ok(973), 36, 2_721_039_667));
-    }
-
-    #[test]
-    fn what_was_kept_before_days_had_a_lead_is_read() {
-        let mut entries = Entries::of(Preset::Coach);
-        entries.day = Day {
-            surface: Surface::Wet,
-            service_brakes: ServiceBrakes::MaySnub,
-            superelevation: 0.04,
-            brake_check_stop_min: 10.0,
-            ..Day::USUAL
-        };
-        let trucks = vec![entries.truck.clone()];
-        let kept = Kept { units: Units::Imperial, theme: Theme::Night, entries, trucks };
-        let now = postcard::to_allocvec(&kept).expect("written");
-        // The same with another lead tells where that byte stands.
-        let mut other = kept.clone();
-        other.entries.day.lead = Lead::Untouched;
-        let other = postcard::to_allocvec(&other).expect("written");
-        let at = now.iter().zip(&other).position(|(a, b)| a != b).expect("they differ");
-        let before = [&now[..at], &now[at + 1..]].concat();
-        assert_eq!(read_before(&before), Some(kept));
-        assert_eq!(read_before(&before[..20]), None);
+        assert_eq!((bytes, limits::ALL.len(), order), (Ok(962), 40, 1_428_338_791));
     }
 }

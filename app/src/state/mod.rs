@@ -10,6 +10,7 @@ mod asked;
 mod built_in;
 mod entered;
 mod fields;
+mod former;
 mod kept;
 mod leave;
 mod link;
@@ -26,6 +27,7 @@ mod study;
 mod trucks;
 mod two;
 mod work;
+mod worth;
 
 pub(crate) use alike::{Lie, Meeting};
 pub(crate) use asked::{Leg, Origin};
@@ -38,6 +40,7 @@ pub(crate) use roadside::{End, MOST_THINGS, Thing, Things};
 pub(crate) use study::MeasuredSignal;
 pub(crate) use trucks::Trucks;
 pub(crate) use two::Beside;
+pub(crate) use worth::WorthTold;
 
 use crate::browser::offline::{self, Stored};
 use crate::browser::theme::Theme;
@@ -61,6 +64,7 @@ use std::sync::Arc;
 use study::StudyWork;
 use two::ToCome;
 use work::{Followers, Work};
+use worth::Worths;
 
 /// Quiet time after the last key before the road is worked out again, ms.
 const PAUSE_MS: i32 = 150;
@@ -142,6 +146,8 @@ pub(crate) struct Signals {
     pub(crate) studying: RwSignal<Option<f32>>,
     /// Rides along the plan shown, as far as they were asked for.
     pub(crate) rides: RwSignal<Rides>,
+    /// What wrong entries cost.
+    worths: Worths,
     /// What was measured last.
     pub(crate) measured: RwSignal<MeasuredSignal>,
     /// A road kept beside the one shown.
@@ -204,6 +210,7 @@ pub(crate) fn start() -> State {
         sureness: RwSignal::new(None),
         studying: RwSignal::new(None),
         rides: RwSignal::new(Vec::new()),
+        worths: Worths::new(),
         measured: RwSignal::new(None),
         other: RwSignal::new_local(None),
         rates: RwSignal::new(two::recall_rates()),

@@ -3,13 +3,12 @@
 
 use super::asked::{Aim, Asked, Leg, Origin, Source};
 use super::entered::Entered;
-use super::{Signals, State, kept, two, work};
+use super::{Signals, State, former, kept, two, work};
 use crate::browser;
 use crate::browser::shelf::{self, Slot};
 use crate::message::Also;
 use serde::{Deserialize, Serialize};
 use solver::report::project::ProjectRoad;
-use solver::truck::TruckSpec;
 
 /// Number of the shape of what is kept: another shape is not read.
 const SHAPE: u8 = 2;
@@ -17,11 +16,9 @@ const SHAPE: u8 = 2;
 /// The one before, which knew nothing of several recordings: nothing stands where they do now.
 const SHAPE_OF_ONE: u8 = 1;
 
-/// That of the road beside, which may have several recordings since; those before are read too.
+/// That of the road beside, whose truck has changed and which may have several recordings since; the ones
+/// before, in the first of which a day had no lead, are read too.
 const SHAPE_BESIDE: u8 = 3;
-
-/// The one before, whose day has a lead; the first one had none.
-const SHAPE_BESIDE_OF_ONE: u8 = 2;
 
 /// No recordings beside the first, as they are written.
 const NO_MORE: u8 = 0;
@@ -100,18 +97,15 @@ async fn recall() -> Option<Aim> {
 
 async fn recall_beside() -> Option<Entered> {
     let (bytes, files) = shelf::recall(Slot::Beside).await?;
-    let shape = *bytes.first()?;
-    let mut bytes = match shape {
-        1 => {
-            let (_, from_day) = postcard::take_from_bytes::<(u8, TruckSpec)>(&bytes).ok()?;
-            kept::with_lead(&bytes, from_day)?
+    let bytes = match bytes.first() {
+        Some(&before @ (1 | 2)) => {
+            let mut anew = former::beside(&bytes, SHAPE_BESIDE, before == 2)?;
+            anew.push(NO_MORE);
+            anew
         }
-        SHAPE_BESIDE_OF_ONE | SHAPE_BESIDE => bytes,
-        _ => return None,
+        Some(&SHAPE_BESIDE) => bytes,
+        Some(_) | None => return None,
     };
-    if shape < SHAPE_BESIDE {
-        bytes.push(NO_MORE);
-    }
     let (_, road): (u8, ProjectRoad) = postcard::from_bytes(&bytes).ok()?;
     let sound = !files.is_empty() && road.files.len() == files.len();
     let mut files = files.into_iter();

@@ -4,7 +4,7 @@
 //! is asked for all that follows from the plan. A new result ends a study that is still at work:
 //! the worker is ended with it, and started again with the road that is kept here.
 
-use super::{Signals, State, Worked, link, project, ride, work};
+use super::{Signals, State, Worked, link, project, ride, work, worth};
 use crate::browser::timer::Timer;
 use crate::browser::worker::{Heard, RawBytes, WorkerClient, WorkerKind};
 use crate::chart::{Ends, RoadPicture};
@@ -47,6 +47,7 @@ pub(super) fn forget(state: State) {
     state.sureness.set(None);
     state.studying.set(None);
     ride::forget(state);
+    worth::forget(state);
     let busy = state.study_work.try_update_value(|work| {
         work.waiting.retain(|request| !needs_the_road(request));
         work.pause = None;
@@ -157,7 +158,10 @@ fn send(state: State) {
 
 fn needs_the_road(request: &StudyRequest) -> bool {
     match request {
-        StudyRequest::Study(..) | StudyRequest::Ride(..) | StudyRequest::Export(..) => true,
+        StudyRequest::Study(..)
+        | StudyRequest::Ride(..)
+        | StudyRequest::Worth(..)
+        | StudyRequest::Export(..) => true,
         StudyRequest::Measure(..)
         | StudyRequest::WriteTruck(_)
         | StudyRequest::ReadTruck(_)
@@ -208,9 +212,10 @@ fn end(state: State) {
 fn cannot(state: State) {
     state.studying.set(None);
     ride::give_up(state);
+    worth::give_up(state);
     let waiting = state.study_work.try_update_value(|work| std::mem::take(&mut work.waiting));
     let mut troubles = waiting.unwrap_or_default().into_iter().filter_map(|request| match request {
-        StudyRequest::Study(..) | StudyRequest::Ride(..) => None,
+        StudyRequest::Study(..) | StudyRequest::Ride(..) | StudyRequest::Worth(..) => None,
         StudyRequest::Export(..) | StudyRequest::WriteTruck(_) | StudyRequest::WriteProject(_) => {
             Some(WorkTrouble::CannotExport)
         }
@@ -242,7 +247,9 @@ fn hear(state: State, heard: &Heard) {
             }
             state.sureness.set(sureness.map(Arc::new));
             state.studying.set(None);
+            worth::go_on(state);
         }
+        StudyReply::Worth(entry, told) => worth::heard(state, entry, told),
         StudyReply::Ridden(slip, end) => ride::heard(state, slip, end, heard),
         StudyReply::Measured(result) => state.measured.set(Some(result)),
         StudyReply::Exported(text) => state.save_export(&text),
@@ -256,6 +263,7 @@ fn hear(state: State, heard: &Heard) {
         StudyReply::Nothing => {
             state.studying.set(None);
             ride::give_up(state);
+            worth::go_on(state);
         }
     }
 }

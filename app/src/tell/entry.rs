@@ -35,6 +35,7 @@ impl Spoken {
             EntryProblem::NotANumber(entry) => (entry, Some(self.not_a_number(typed))),
             EntryProblem::OutOfRange(entry) => (entry, Some(self.out_of_range(typed))),
             EntryProblem::Truck(error) => return self.truck_error(&error, units),
+            EntryProblem::AxleRatio(ratio) => return self.axle_ratio_problem(ratio),
         };
         let enter = self.enter_from(&self.asked(entry, units));
         wrong.map_or_else(|| enter.clone(), |wrong| format!("{wrong} {enter}"))

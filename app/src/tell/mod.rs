@@ -10,6 +10,7 @@ mod descent;
 mod entry;
 mod exercise;
 mod export;
+mod form;
 mod language;
 mod lesson;
 mod link;

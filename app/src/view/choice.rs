@@ -53,9 +53,21 @@ pub(super) fn labelled_choice<T: Copy + PartialEq + Send + Sync + 'static>(
     chosen: impl Fn() -> T + Send + Sync + 'static,
     choose: impl Fn(T) + 'static,
 ) -> AnyView {
-    labelled(label, choice(label, testid, options, chosen, choose))
+    labelled(label, "", choice(label, testid, options, chosen, choose))
 }
 
-fn labelled(label: &'static str, row: AnyView) -> AnyView {
-    view! { <div class="entry"><span class="label">{label}</span>{row}</div> }.into_any()
+/// The same with a sentence of help.
+pub(super) fn helped_choice<T: Copy + PartialEq + Send + Sync + 'static>(
+    [label, hint]: [&'static str; 2],
+    testid: &'static str,
+    options: Vec<(T, &'static str, &'static str)>,
+    chosen: impl Fn() -> T + Send + Sync + 'static,
+    choose: impl Fn(T) + 'static,
+) -> AnyView {
+    labelled(label, hint, choice(label, testid, options, chosen, choose))
+}
+
+fn labelled(label: &'static str, hint: &'static str, row: AnyView) -> AnyView {
+    let help = (!hint.is_empty()).then(|| view! { <p class="about">{hint}</p> });
+    view! { <div class="entry"><span class="label">{label}</span>{row}{help}</div> }.into_any()
 }

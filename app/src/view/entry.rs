@@ -1,11 +1,11 @@
 //! One entry: name, mark, field, unit, range, and what is wrong with it.
 
 use crate::entries::Field;
-use crate::format::shown_as;
-use crate::state::State;
+use crate::format::{Units, shown_as};
+use crate::state::{State, WorthTold};
 use crate::words::words;
 use leptos::prelude::*;
-use solver::limits;
+use solver::limits::{self, Entry};
 
 /// The field of one entry; nothing where the truck does not have it.
 pub(super) fn entry(state: State, field: Field) -> AnyView {
@@ -29,7 +29,7 @@ fn field_view(state: State, field: Field) -> AnyView {
     view! {
         <div class="entry" class:wrong=move || is_wrong.get() class:list=is_list>
             <label for=id.clone()>
-                {label(field)}
+                {move || label_in(field, state.units.get())}
                 {move || assumed.get().then(|| view! {
                     <span class="assumed" title=w.assumed_sentence()>{w.assumed()}</span>
                 })}
@@ -40,9 +40,39 @@ fn field_view(state: State, field: Field) -> AnyView {
             </span>
             <p class="about" id=about>{move || about_text(field, state)}</p>
             <p class="problem" id=wrong role="status">{problem}</p>
+            {follows(state, field)}
+            {worth(state, field)}
         </div>
     }
     .into_any()
+}
+
+/// The axle ratio that follows from an engine speed.
+fn follows(state: State, field: Field) -> Option<AnyView> {
+    (field == Field::Number(Entry::TopGearSpeed)).then(|| {
+        let text = move || {
+            let ratio =
+                state.entries.with(|entries| entries.text(Field::Number(Entry::AxleRatio), Units::Metric));
+            words().is_axle_ratio(&ratio)
+        };
+        view! { <p class="worth" data-testid="told-axle-ratio">{text}</p> }.into_any()
+    })
+}
+
+/// What a wrong value costs on the road shown; nothing for an entry of the day.
+fn worth(state: State, field: Field) -> Option<AnyView> {
+    let Field::Number(entry) = field else { return None };
+    limits::off(entry)?;
+    let w = words();
+    let text = move || match state.worth_of(entry) {
+        WorthTold::NoPlan => w.worth_waits().to_owned(),
+        WorthTold::NoDescent => w.worth_no_descent().to_owned(),
+        WorthTold::AtWork => w.worth_at_work().to_owned(),
+        WorthTold::Told(it) => w.worth(&it, state.units.get()),
+        WorthTold::Cannot => w.worth_not().to_owned(),
+    };
+    let testid = format!("worth-{}", field.key());
+    Some(view! { <p class="worth" data-testid=testid>{text}</p> }.into_any())
 }
 
 /// Lists stand in a box of two lines, so that all gears are seen.
@@ -87,10 +117,10 @@ fn input(state: State, field: Field, id: String, described: String) -> AnyView {
 }
 
 /// What a field is called.
-pub(super) fn label(field: Field) -> &'static str {
+pub(super) fn label_in(field: Field, units: Units) -> &'static str {
     let w = words();
     match field {
-        Field::Number(entry) => w.entry(entry),
+        Field::Number(entry) => w.entry_in(entry, units),
         Field::Gears => w.gears(),
         Field::Stages => w.stages(),
         Field::Table => w.retarder_table(),

@@ -84,7 +84,7 @@ fn wrong(state: State) -> AnyView {
     let w = words();
     (move || {
         let (id, name) = match state.first_wrong() {
-            Some(field) => (format!("entry-{}", field.key()), entry::label(field)),
+            Some(field) => (format!("entry-{}", field.key()), entry::label_in(field, state.units.get())),
             None => {
                 state.entries.with(|entries| entries.problem())?;
                 ("truck-problem".to_owned(), w.truck_head())

@@ -10,18 +10,20 @@
 mod de;
 mod en;
 mod es;
+mod form;
 mod fr;
 pub mod say;
 mod telling;
 
+pub use form::FormWords;
 pub use telling::TellingWords;
 
 use std::ops::Deref;
 
 /// What a language says outside of its catalogue.
-pub trait Words: Send + Sync + TellingWords {}
+pub trait Words: Send + Sync + TellingWords + FormWords {}
 
-impl<T: Send + Sync + TellingWords> Words for T {}
+impl<T: Send + Sync + TellingWords + FormWords> Words for T {}
 
 /// The language of this build, by its feature. One that were chosen when the page starts would keep
 /// calls from being resolved: 3 KB more of the compressed page. So would a pointer to it that

@@ -3,7 +3,7 @@
 //! The plan answers first and fast. A study takes the road, the plan and the same entries, and
 //! looks further: how the answer moves within the spread of the entries, what is left when the
 //! retarder is lost, when a brake is out of adjustment, and where to slow for what lies ahead.
-//! A ride is the plan driven as it says, or with one thing otherwise.
+//! What an entry is worth is told by planning with it a little off. A ride is the plan driven as it says, or with one thing otherwise.
 
 mod adjustment;
 mod input;
@@ -13,6 +13,7 @@ mod quantile;
 mod ride;
 mod slowing;
 mod sureness;
+mod worth;
 
 pub use adjustment::Adjustment;
 pub use input::{Input, RUNS};
@@ -21,6 +22,7 @@ pub use measured::{Measured, NotMeasured, Seen, measured};
 pub use ride::{RideEnd, RideLanes, Slip, part_at, ride};
 pub use slowing::{SlowFor, Slowing};
 pub use sureness::{Bands, DescentSureness, Sureness, sureness};
+pub use worth::{Difference, Worth, worth};
 
 use crate::day::Day;
 use crate::motion::{Run, State, Trip};

@@ -5,6 +5,8 @@
 
 mod brakes;
 mod engine;
+mod enter;
+mod fit;
 pub mod gear_sets;
 mod gearbox;
 mod presets;

@@ -166,6 +166,7 @@ fn five_axle_40() -> TruckSpec {
 fn five_axle_40_both() -> TruckSpec {
     let mut spec = five_axle_40();
     "Five-axle combination, 40 t, engine brake and hydrodynamic retarder".clone_into(&mut spec.name);
+    spec.take_retarder(RetarderKind::None);
     spec.take_retarder(RetarderKind::CompressionAndHydrodynamic);
     spec
 }

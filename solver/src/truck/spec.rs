@@ -2,9 +2,7 @@
 
 use super::brakes::AxleGroup;
 use super::engine::TorquePoint;
-use super::retarder::{
-    Driveline, Electromagnetic, EngineBrake, EngineCurve, EngineSize, Hydrodynamic, Retarder, RetarderKind,
-};
+use super::retarder::{Driveline, Electromagnetic, EngineBrake, EngineCurve, Hydrodynamic, Retarder};
 use super::transmission::Transmission;
 use crate::limits::{self, Entry, OutOfRange, bounds};
 use serde::{Deserialize, Serialize};
@@ -95,6 +93,10 @@ impl TruckSpec {
     /// a retarder that this truck does not have.
     #[must_use]
     pub fn get(&self, entry: Entry) -> Option<f64> {
+        self.kept(entry).or_else(|| self.derived(entry))
+    }
+
+    fn kept(&self, entry: Entry) -> Option<f64> {
         self.clone().place(entry).copied()
     }
 
@@ -103,8 +105,10 @@ impl TruckSpec {
     pub fn set(&mut self, entry: Entry, value: f64) {
         if let Some(place) = self.place(entry) {
             *place = value;
-            self.assumed.retain(|e| *e != entry);
+        } else if !self.set_derived(entry, value) {
+            return;
         }
+        self.assumed.retain(|e| *e != entry);
     }
 
     /// Sets an entry to a value that is assumed.
@@ -166,7 +170,10 @@ impl TruckSpec {
             | Entry::Reserve
             | Entry::HeatLimit
             | Entry::Superelevation
-            | Entry::BrakeCheckStop => None,
+            | Entry::BrakeCheckStop
+            | Entry::RatedPower
+            | Entry::GovernedSpeed
+            | Entry::TopGearSpeed => None,
         }
     }
 
@@ -206,23 +213,6 @@ impl TruckSpec {
         }
     }
 
-    /// Takes a retarder of another kind with assumed numbers; one of the same kind stays.
-    pub fn take_retarder(&mut self, kind: RetarderKind) {
-        if self.retarder.kind() == kind {
-            return;
-        }
-        let rated = |p: &TorquePoint| p.torque_nm * p.engine_speed_rpm * std::f64::consts::PI / 30.0;
-        self.retarder = kind.assumed(EngineSize {
-            litres: self.displacement_l,
-            rated_kw: self.full_load.iter().map(rated).fold(0.0, f64::max) / 1e3,
-            highest_rpm: self.highest_rpm,
-        });
-        self.retarding_scale = 1.0;
-        self.assumed.retain(|entry| !RetarderKind::entries().contains(entry));
-        let own = RetarderKind::entries().into_iter().filter(|entry| self.get(*entry).is_some());
-        self.assumed.extend(own.collect::<Vec<_>>());
-    }
-
     /// Shares of full retarding by stage, where they can be set.
     pub fn shares_mut(&mut self) -> Option<&mut Vec<f64>> {
         self.retarder.shares_mut()
@@ -234,7 +224,7 @@ impl TruckSpec {
     /// The first [`TruckError`] found, single numbers before lists.
     pub fn check(&self) -> Result<(), TruckError> {
         for limit in limits::ALL {
-            if let Some(value) = self.get(limit.entry) {
+            if let Some(value) = self.kept(limit.entry) {
                 limit.check(value).map_err(TruckError::Entry)?;
             }
         }

@@ -60,6 +60,7 @@
 //! | card for the cab | Merkblatt fürs Fahrerhaus |
 //! | what held today | was heute gehalten hat |
 
+mod form;
 mod telling;
 
 /// German words of findings and errors.

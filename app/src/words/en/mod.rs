@@ -1,5 +1,6 @@
 //! English.
 
+mod form;
 mod telling;
 
 /// English words of findings and errors.

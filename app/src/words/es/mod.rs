@@ -64,6 +64,7 @@
 //! | card for the cab, marker | ficha para la cabina, hito |
 //! | what held today | lo que retuvo hoy |
 
+mod form;
 mod telling;
 
 /// Spanish words of findings and errors.

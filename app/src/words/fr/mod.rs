@@ -64,6 +64,7 @@
 //! | card for the cab, marker | fiche pour la cabine, borne |
 //! | what held today | ce qui a tenu aujourd'hui |
 
+mod form;
 mod telling;
 
 /// French words of findings and errors.

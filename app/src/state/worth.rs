@@ -1,0 +1,122 @@
+//! What a wrong entry costs on the road shown: asked for entry by entry, as long as somebody sees it.
+//!
+//! One question is out at a time, so that a ride or an export asked for in between is not kept waiting.
+
+use super::{Signals, State, study};
+use crate::message::study::StudyRequest;
+use leptos::prelude::*;
+use solver::limits::Entry;
+use solver::study::Worth;
+
+/// What can be said of an entry now.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) enum WorthTold {
+    /// There is no plan of the entries as they are.
+    NoPlan,
+    /// The road has no descent.
+    NoDescent,
+    /// Not answered yet.
+    AtWork,
+    /// What it costs.
+    Told(Worth),
+    /// It could not be worked out.
+    Cannot,
+}
+
+/// The answers so far, and what is wanted.
+#[derive(Clone, Copy)]
+pub(crate) struct Worths {
+    /// Of the result shown; `None` behind an entry: it could not be worked out.
+    known: RwSignal<Vec<(Entry, Option<Worth>)>>,
+    /// Entries that are in sight, by the place that shows them.
+    wanted: StoredValue<Vec<(&'static str, Vec<Entry>)>>,
+    asked: StoredValue<Option<Entry>>,
+    /// No worker answers: nothing more is asked about this result.
+    cannot: RwSignal<bool>,
+}
+
+impl Worths {
+    pub(super) fn new() -> Self {
+        Self {
+            known: RwSignal::new(Vec::new()),
+            wanted: StoredValue::new(Vec::new()),
+            asked: StoredValue::new(None),
+            cannot: RwSignal::new(false),
+        }
+    }
+}
+
+/// A new result is shown: nothing that is known is about it.
+pub(super) fn forget(state: State) {
+    let worths = &state.worths;
+    if worths.known.with_untracked(|known| !known.is_empty()) {
+        worths.known.set(Vec::new());
+    }
+    worths.asked.set_value(None);
+    worths.cannot.set(false);
+}
+
+/// No answer will come.
+pub(super) fn give_up(state: State) {
+    state.worths.asked.set_value(None);
+    state.worths.cannot.set(true);
+}
+
+/// One came back.
+pub(super) fn heard(state: State, entry: Entry, worth: Option<Worth>) {
+    let worths = &state.worths;
+    if worths.asked.with_value(|asked| *asked == Some(entry)) {
+        worths.asked.set_value(None);
+        worths.known.update(|known| known.push((entry, worth)));
+    }
+    go_on(state);
+}
+
+/// Asks about the next entry in sight, once the study of the result shown is through.
+pub(super) fn go_on(state: State) {
+    let worths = &state.worths;
+    let busy = state.studying.with_untracked(Option::is_some) || worths.asked.with_value(Option::is_some);
+    if busy || worths.cannot.get_untracked() {
+        return;
+    }
+    let Some((truck, day)) = study::shown(state, |worked| !worked.plan.descents.is_empty()) else { return };
+    let known = worths.known.get_untracked();
+    let open = |entry: &Entry| truck.get(*entry).is_some() && !known.iter().any(|(other, _)| other == entry);
+    let next =
+        worths.wanted.with_value(|wanted| wanted.iter().flat_map(|(_, entries)| entries).copied().find(open));
+    if let Some(entry) = next {
+        worths.asked.set_value(Some(entry));
+        study::ask(state, StudyRequest::Worth(truck, day, entry));
+    }
+}
+
+impl Signals {
+    /// A place came into sight that shows what these entries are worth, or went out of it.
+    pub(crate) fn show_worths(&'static self, place: &'static str, entries: &[Entry], in_sight: bool) {
+        self.worths.wanted.update_value(|wanted| {
+            wanted.retain(|(other, _)| *other != place);
+            if in_sight {
+                wanted.push((place, entries.to_vec()));
+            }
+        });
+        go_on(self);
+    }
+
+    /// What can be said of an entry. Tracked.
+    pub(crate) fn worth_of(&self, entry: Entry) -> WorthTold {
+        let descents = self.worked.with(|worked| worked.as_ref().map(|it| it.plan.descents.len()));
+        match descents {
+            None => return WorthTold::NoPlan,
+            Some(_) if self.stale.get() => return WorthTold::NoPlan,
+            Some(0) => return WorthTold::NoDescent,
+            Some(_) => {}
+        }
+        let known = self.worths.known.with(|known| known.iter().find(|(other, _)| *other == entry).copied());
+        match known {
+            Some((_, Some(worth))) => WorthTold::Told(worth),
+            Some((_, None)) => WorthTold::Cannot,
+            None if self.worths.cannot.get() => WorthTold::Cannot,
+            None => WorthTold::AtWork,
+        }
+    }
+}
