@@ -105,6 +105,7 @@ const STATES = {
   },
   "entries that cannot be": async (visit) => {
     await visit.byId("entry-gross_mass").fill("5000");
+    await visit.byId("more-entries").evaluate((it) => (it.open = true));
     await visit.byId("entry-gears").fill("3 2 x");
     await visit.byId("put-at").fill("999");
     await visit.byId("put").click();

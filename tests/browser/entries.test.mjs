@@ -72,6 +72,7 @@ test("entries that do not fit together are told", async () => {
 
 test("gears are a list; one that does not fall is refused with a sentence", async () => {
   const visit = await openHill();
+  await visit.byId("more-entries").locator("summary").click();
   await visit.byId("entry-gears").fill("3 4 5");
   await visit.page.locator("#entry-gears-wrong").filter({ hasText: "each smaller than the one before" }).waitFor();
   const old = await sentence(visit);

@@ -277,12 +277,12 @@ test("Escape closes a message, leaves a question, hides a hint, and takes nothin
   await visit.byId("ask-track").waitFor({ state: "detached" });
   assert.match(await visit.byId("road-name").innerText(), /invented demo/);
   // A hint lies over what follows the field: it can be put away.
-  await visit.byId("entry-axle_ratio").focus();
+  await visit.byId("entry-top_gear_speed").focus();
   const hint = visit.page.locator(".entry:focus-within .about");
   assert.ok(await hint.isVisible());
   await press(visit, "Escape");
   await hint.waitFor({ state: "hidden" });
-  assert.equal((await stop(visit)).mark, "entry-axle_ratio");
+  assert.equal((await stop(visit)).mark, "entry-top_gear_speed");
   await press(visit, "Tab", "Shift+Tab");
   assert.ok(await hint.isVisible(), "it is there when the keyboard comes back");
   visit.assertClean();

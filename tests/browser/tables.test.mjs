@@ -111,7 +111,7 @@ test("the engine's curves as a table: what pulls, and what each stage holds", as
   for (const [, , ...holding] of numbers) assert.deepEqual(holding, holding.toSorted((a, b) => a - b));
   assert.ok(Math.max(...numbers.map((row) => row.at(-1))) > 100, "kilowatts, not watts and not megawatts");
   // It stays open while the truck is changed.
-  await visit.byId("entry-retarder").selectOption({ index: 0 });
+  await visit.byId("engine-brake-none").click();
   await settle(visit);
   assert.equal(await visit.byId("power-table").getAttribute("open"), "");
   assert.notDeepEqual(await visit.byId("power-table").locator("thead th").allInnerTexts(), names);

@@ -55,6 +55,29 @@ fn ride_it(slip: Slip) -> StudyRequest {
     StudyRequest::Ride(Preset::FiveAxle36.spec(), Day::USUAL, slip)
 }
 
+/// What an entry is worth comes back under its name, as the solver has it; nothing for what is none of the
+/// truck's, or without a road.
+#[test]
+fn what_an_entry_is_worth_comes_back() {
+    let (mut desk, spec) = (StudyDesk::new(), Preset::FiveAxle36.spec());
+    let about = |entry| StudyRequest::Worth(Preset::FiveAxle36.spec(), Day::USUAL, entry);
+    let told = |desk: &mut StudyDesk, entry, bytes| match ask(desk, about(entry), bytes).as_slice() {
+        [(StudyReply::Worth(of, told), _)] => {
+            assert_eq!(*of, entry);
+            *told
+        }
+        other => panic!("{other:?}"),
+    };
+    assert_eq!(told(&mut desk, Entry::GrossMass, None), None, "no road yet");
+    let bytes = handed_over();
+    let road: Road = postcard::from_bytes(&bytes).expect("a road");
+    let truck = Truck::new(spec).expect("a preset");
+    let wanted = worth(&road, &truck, &Day::USUAL, &plan_of_the_hill(), Entry::GrossMass);
+    assert!(wanted.is_some());
+    assert_eq!(told(&mut desk, Entry::GrossMass, Some(bytes)), wanted);
+    assert_eq!(told(&mut desk, Entry::SustainedPower, None), None, "it has no such retarder");
+}
+
 /// Each slip comes back under its name with the lanes that the solver has, in an order in which
 /// they are taken out again; and with the plan of that day, whatever was asked for before.
 #[test]

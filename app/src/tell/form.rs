@@ -27,9 +27,7 @@ impl Spoken {
         let gap = if shown.unit.is_empty() { "" } else { "\u{a0}" };
         let by = match worth.off {
             Off::Share(share) => format!("{}\u{a0}%", whole(share * 100.0)),
-            Off::Step(step) => {
-                format!("{}{gap}{}", typed((step * shown.factor * 10.0).round() / 10.0), shown.unit)
-            }
+            Off::Step(step) => format!("{}{gap}{}", shown.text(step), shown.unit),
         };
         if worth.entry == Entry::HighestEngineSpeed {
             let side = |sign: char, it: Option<Difference>| {

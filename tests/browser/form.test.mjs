@@ -1,0 +1,184 @@
+// The truck's form, filled in by somebody who knows only what stands on plates and in his head.
+
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { dropFile, openDemo, openPage, settle, startBrowser, takeShot, wide } from "./page.mjs";
+import { hill } from "./roads.mjs";
+import { read } from "./read.mjs";
+
+const small = { width: 360, height: 740 };
+
+let browser;
+before(async () => {
+  browser = await startBrowser();
+});
+after(() => browser?.close());
+
+/** Opens the truck's panel where it is folded, as on a phone. */
+async function openTruck(visit) {
+  const panel = visit.byId("truck-panel");
+  if (!(await panel.evaluate((it) => it.open))) await panel.locator("summary").first().click();
+}
+
+/** What stands below each entry in sight of what a wrong value costs, by the entry's key. */
+const worths = (visit) =>
+  visit.page.evaluate(() =>
+    Object.fromEntries(
+      [...document.querySelectorAll("#truck [data-testid^=worth-]")]
+        .filter((it) => it.getClientRects().length > 0)
+        .map((it) => [it.dataset.testid.slice("worth-".length), it.innerText.replaceAll("\u00a0", " ")]),
+    ),
+  );
+
+/** Waits until nothing is being worked out any more, and gives them. */
+async function toldWorths(visit) {
+  await visit.page.waitForFunction(
+    () => {
+      const all = [...document.querySelectorAll("#truck [data-testid^=worth-]")];
+      const seen = all.filter((it) => it.getClientRects().length > 0);
+      return seen.length > 0 && !seen.some((it) => /worked out|told when/.test(it.innerText));
+    },
+    null,
+    { timeout: 60_000 },
+  );
+  return worths(visit);
+}
+
+/** “5 % wrong: 1 gear, 5 km/h”, or both sides of the highest engine speed. */
+const TOLD = /^(\d[\d.]*( %|( ?\/min| s)?) wrong|\+\d+ \/min): ./;
+
+/** Fields of the panel in sight: their names, and whether a sentence says what is meant. */
+const fields = (visit) =>
+  visit.page.evaluate(() =>
+    [...document.querySelectorAll("#truck .entry")]
+      .filter((it) => it.getClientRects().length > 0 && it.querySelector("input, select, textarea, .choice"))
+      .filter((it) => !it.closest("[data-testid=own-trucks]"))
+      .map((it) => {
+        const name = it.querySelector("label, .label")?.innerText ?? "";
+        return { name, help: it.querySelector(".about")?.textContent.trim() ?? "" };
+      }),
+  );
+
+for (const [size, viewport, scheme] of [["wide", wide, "light"], ["small", small, "dark"]]) {
+  test(`whoever knows only the plates and the dials fills it in, and nothing is left unexplained (${size}, ${scheme})`, async () => {
+    const visit = await openDemo(browser, { viewport, scheme });
+    await openTruck(visit);
+    const first = await read(visit, "verdict-sentence");
+    await visit.byId("entry-preset").selectOption("five-axle-40t");
+    // On plates: mass, axles, tyre, litres, power.
+    await visit.byId("entry-gross_mass").fill("38");
+    await visit.byId("axles-1").selectOption("2");
+    await visit.byId("axles-2").selectOption("2");
+    await visit.byId("brakes-2").selectOption("drum");
+    await visit.byId("entry-tyre").selectOption("295/80R22.5");
+    await visit.byId("entry-displacement").fill("10.8");
+    await visit.byId("entry-rated_power").fill("290");
+    // In his head: the box, the dial, the lever.
+    await visit.byId("transmission-automated").click();
+    await visit.byId("entry-gear_set").selectOption({ label: "12 gears, direct on top" });
+    await visit.byId("entry-top_gear_speed").fill("1180");
+    await visit.byId("entry-retarder").selectOption("hydrodynamic");
+    await visit.byId("engine-brake-exhaust-valve").click();
+    await visit.byId("entry-lever").selectOption("5");
+    await visit.byId("entry-highest_engine_speed").fill("2200");
+    await settle(visit);
+    assert.notEqual(await read(visit, "verdict-sentence"), first);
+    assert.equal(await visit.byId("former").count(), 0, "all of it was taken");
+    // What follows from what was entered.
+    assert.match(await read(visit, "told-axle-ratio"), /axle ratio of 2\.\d/);
+    const told = await toldWorths(visit);
+    assert.deepEqual(
+      Object.keys(told).toSorted(),
+      ["displacement", "governed_speed", "gross_mass", "highest_engine_speed", "rated_power", "top_gear_speed"],
+    );
+    await takeShot(visit, `form-${size}-lead`, { fullPage: true });
+    await visit.byId("truck-panel").screenshot({ path: `${process.env.STEADYGRADE_SHOTS}/form-${size}-lead-panel.png` });
+    await visit.byId("more-entries").locator("summary").click();
+    const all = await toldWorths(visit);
+    for (const [entry, text] of Object.entries(all)) assert.match(text, TOLD, entry);
+    assert.ok(Object.keys(all).length > 20, `${Object.keys(all)}`);
+    // On a pass that asks for gears some entries must matter: else nothing was compared.
+    assert.ok(Object.values(all).filter((it) => /\d (gear|km\/h)/.test(it)).length >= 3, JSON.stringify(all, null, 1));
+    for (const { name, help } of await fields(visit)) {
+      assert.ok(name.length > 0 || help.length > 0, "a field without a name");
+      assert.match(help, /\.$/, `${name}: no sentence says what is meant`);
+    }
+    // The assumed retarder follows litres and power, and says that it is assumed.
+    assert.equal(await visit.byId("entry-sustained_power").inputValue(), "261");
+    assert.equal(await visit.byId("entry-retarder_peak_power").inputValue(), "130");
+    assert.equal((await visit.byId("entry-stages").inputValue()).trim().split(/\s+/).length, 5);
+    const marked = visit.page.locator("label[for=entry-sustained_power] .assumed");
+    assert.equal(await marked.innerText(), "assumed");
+    const [scroll, inner] = await visit.page.evaluate(() => [document.documentElement.scrollWidth, innerWidth]);
+    assert.equal(scroll, inner, "no sideways scroll");
+    await visit.byId("truck-panel").screenshot({ path: `${process.env.STEADYGRADE_SHOTS}/form-${size}-panel.png` });
+    visit.assertClean();
+    await visit.close();
+  });
+}
+
+test("what a wrong value costs goes with its plan, and is not told of another", async () => {
+  const visit = await openPage(browser);
+  await visit.byId("descent-row").first().waitFor();
+  await dropFile(visit, "drop-zone", hill);
+  await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
+  await settle(visit);
+  const before = await toldWorths(visit);
+  assert.match(before.gross_mass, TOLD);
+  // An entry that cannot be taken: the figures would be those of a former truck.
+  await visit.byId("entry-gross_mass").fill("heavy");
+  await visit.byId("worth-gross_mass").filter({ hasText: "told when a plan is shown" }).waitFor();
+  await visit.byId("entry-gross_mass").fill("18");
+  await settle(visit);
+  assert.notDeepEqual(await toldWorths(visit), before);
+  visit.assertClean();
+  await visit.close();
+});
+
+test("an engine speed that no axle gives is told with what to look at, and stays as typed", async () => {
+  const visit = await openDemo(browser);
+  await visit.byId("entry-top_gear_speed").fill("480");
+  const wrong = visit.page.locator("#entry-top_gear_speed-wrong");
+  await wrong.filter({ hasText: /axle ratio of 1\.\d+; axles have 1\.5 to 12\. Look at the engine speed/ }).waitFor();
+  assert.equal(await visit.byId("entry-top_gear_speed").inputValue(), "480");
+  await visit.byId("former").waitFor();
+  await visit.byId("entry-top_gear_speed").fill("1300");
+  await visit.byId("former").waitFor({ state: "detached" });
+  // In step with the ratio in the fold, both ways.
+  await visit.byId("more-entries").locator("summary").click();
+  const ratio = await visit.byId("entry-axle_ratio").inputValue();
+  assert.equal((await read(visit, "told-axle-ratio")), `That is an axle ratio of ${ratio}.`);
+  await visit.byId("entry-axle_ratio").fill("4.1");
+  assert.notEqual(await visit.byId("entry-top_gear_speed").inputValue(), "1300");
+  const inMetric = Number(await visit.byId("entry-top_gear_speed").inputValue());
+  await visit.byId("units-imperial").click();
+  await visit.page.locator("label[for=entry-top_gear_speed]").filter({ hasText: "50 mph" }).waitFor();
+  const inImperial = Number(await visit.byId("entry-top_gear_speed").inputValue());
+  assert.ok(Math.abs(inImperial / inMetric - 1.00584) < 0.001, `${inMetric} ${inImperial}`);
+  visit.assertClean();
+  await visit.close();
+});
+
+test("a trailer is taken off and put on, and the lever's own shares are called so", async () => {
+  const visit = await openDemo(browser);
+  await visit.byId("axles-2").selectOption("0");
+  assert.equal(await visit.byId("brakes-2").count(), 0);
+  await visit.byId("more-entries").locator("summary").click();
+  assert.equal(await visit.byId("axle-groups").locator("li").count(), 2);
+  await visit.byId("axles-2").selectOption("3");
+  await visit.byId("brakes-2").selectOption("disc");
+  const trailer = visit.byId("axle-groups").locator("li").nth(2);
+  assert.match(await trailer.innerText(), /3 trailer axles, disc, \d+ % of the braking/);
+  await visit.byId("entry-stages").fill("20 50 100");
+  assert.equal(await visit.byId("entry-lever").inputValue(), "");
+  await visit.byId("entry-lever").selectOption("4");
+  assert.equal(await visit.byId("entry-stages").inputValue(), "25  50  75  100");
+  await visit.byId("shape-exponent").click();
+  await visit.byId("entry-retarder_exponent").waitFor();
+  await visit.byId("shape-declared").click();
+  await visit.byId("entry-retarder_exponent").waitFor({ state: "detached" });
+  await settle(visit);
+  assert.equal(await visit.byId("former").count(), 0);
+  visit.assertClean();
+  await visit.close();
+});
