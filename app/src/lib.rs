@@ -41,6 +41,8 @@ pub mod paper;
 #[cfg(feature = "page")]
 mod state;
 pub mod study_desk;
+#[cfg(feature = "page")]
+pub mod tell;
 #[cfg(test)]
 mod test_roads;
 #[cfg(feature = "page")]

@@ -30,6 +30,50 @@ pub const AXLE_COOLING_STILL: f64 = 0.100 * HORSEPOWER * FAHRENHEIT_PER_KELVIN /
 /// Its rise with road speed, W/K per m/s (GSRS: 0.00208 hp/°F per mph for five, 6.245).
 pub const AXLE_COOLING_PER_SPEED: f64 = 0.002_08 * HORSEPOWER * FAHRENHEIT_PER_KELVIN / MPH / 5.0;
 
+/// How much better the drums of steered and driven axles cool in still air than those of a trailer
+/// (RECOVER: 3, 10 and 30 minutes against 8, 18 and 60). The trailer keeps the older constants; with this five
+/// axles at rest give off 214.7 W/K in all, where the newer constants have 215.0 (GSRS-NEW).
+pub const TRACTOR_COOLING_STILL: f64 = 2.0;
+
+/// Heat that the discs of one axle give off at rest, W/K: 5 W/(m² K), the upper end of what is printed for
+/// discs at rest (DISC-REST), over two discs of 434 mm with channels 101 mm long (DISC-CV), both faces
+/// and both walls of the channel: 0.845 m².
+pub const DISC_COOLING_AT_REST: f64 = 5.0 * 0.845;
+
+/// Road speed at which air that flows past a disc carries away as much as what does not depend on speed, m/s
+/// (DISC-SHARE: measured, a vented disc of car size).
+pub const DISC_STILL_OVER_SLOPE: f64 = 8.0;
+
+/// Road speed at which discs are taken to cool as well as the older constants say, m/s: 60 km/h, in the middle of
+/// what trucks with discs are told on descents. Assumed: no figure for a disc of a truck was found.
+pub const DISC_LIKE_DRUM_AT: f64 = 60.0 / 3.6;
+
+/// Road speed below which the line of a disc bends down to what it gives off at rest, m/s (20 km/h, assumed).
+pub const DISC_BENDS_AT: f64 = 20.0 / 3.6;
+
+/// The newer constants (GSRS-NEW, values from memory) as the other end of the band: cooling of the mean axle,
+/// W/K at rest and W/K per m/s (0.1602 + 0.0078·V hp/°F for five), and
+/// capacity of its drums at 25 mph, J/K (568 kJ/K for five).
+pub const NEWER_COOLING: (f64, f64) = (
+    0.1602 * HORSEPOWER * FAHRENHEIT_PER_KELVIN / 5.0,
+    0.0078 * HORSEPOWER * FAHRENHEIT_PER_KELVIN / MPH / 5.0,
+);
+/// See [`NEWER_COOLING`].
+pub const NEWER_HEAT_CAPACITY_DRUM: f64 = (0.1602 + 0.0078 * 25.0) / (1.5 * (1.1852 + 0.0331 * 25.0))
+    * HORSEPOWER
+    * 3_600.0
+    * FAHRENHEIT_PER_KELVIN
+    / 5.0;
+
+/// Stroke of a drum brake's pushrod, in: how much it grows with the drum's bulk temperature, per kelvin (STROKE: 1½ in
+/// at 70 °F, 2⅛ in at 600 °F), and the temperature of its cold stroke, °C.
+pub const STROKE_PER_KELVIN: f64 = (2.125 - 1.5) / (600.0 - 70.0) * FAHRENHEIT_PER_KELVIN;
+/// See [`STROKE_PER_KELVIN`]: 70 °F.
+pub const STROKE_COLD_AT: f64 = (70.0 - 32.0) / FAHRENHEIT_PER_KELVIN;
+
+/// Stroke at which a size 30 chamber is to be adjusted anew, in (STROKE-LIMIT).
+pub const STROKE_LIMIT: f64 = 2.0;
+
 /// Allowance for brakes that do not share the work evenly in one hard stop. Implied by
 /// the published constants (GSRS: T_E is 1.498 times the kinetic energy over C).
 pub const STOP_IMBALANCE: f64 = 1.5;

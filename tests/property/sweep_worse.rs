@@ -35,7 +35,7 @@ enum Change {
 /// recorded as missed. DIFFERENCE: wanted none.
 const CHANGES: [(Change, Option<f64>, Option<f64>); 6] = [
     (Change::Heavier, None, Some(0.34)),
-    (Change::Steeper, Some(0.34), Some(2.7)),
+    (Change::Steeper, Some(0.34), Some(3.01)),
     (Change::Wet, None, Some(2.3)),
     (Change::Weaker, Some(1.01), Some(2.7)),
     (Change::Curve, None, None),

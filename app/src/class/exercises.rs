@@ -5,7 +5,7 @@ use super::{Class, LEAF};
 use crate::browser;
 use crate::exercise::{Exercise, Ground, Sheet};
 use crate::format::Units;
-use crate::words::class_words;
+use crate::words::words;
 use leptos::prelude::*;
 
 /// What is printed.
@@ -21,7 +21,7 @@ pub(crate) enum Printed {
 
 /// The screen.
 pub(super) fn view(class: Class) -> AnyView {
-    let c = class_words();
+    let c = words();
     let sheet = Memo::new(move |_| sheet(class));
     let count = move || sheet.with(|it| it.as_ref().map_or(0, |it| it.exercises.len()));
     let at = move || class.exercise.get().min(count().saturating_sub(1));
@@ -104,7 +104,7 @@ fn sheet(class: Class) -> Option<Sheet> {
 /// One exercise on the screen, below its head. The steps take the place of what is given. Made
 /// anew for each, so that a long one begins at its beginning.
 fn on_screen(exercise: &Exercise, units: Units, steps: bool) -> AnyView {
-    let c = class_words();
+    let c = words();
     view! {
         <article class="exercise leaf" id=LEAF tabindex="0" data-testid="exercise">
             <p data-testid="question">{c.question(exercise, units)}</p>
@@ -118,7 +118,7 @@ fn on_screen(exercise: &Exercise, units: Units, steps: bool) -> AnyView {
 
 /// One exercise on paper.
 fn exercise(number: usize, exercise: &Exercise, units: Units, steps: bool) -> AnyView {
-    let c = class_words();
+    let c = words();
     view! {
         <article class="exercise" data-testid="exercise">
             <h2>{c.exercise(number, exercise)}</h2>
@@ -132,7 +132,7 @@ fn exercise(number: usize, exercise: &Exercise, units: Units, steps: bool) -> An
 
 /// The way to the answer, and the answer.
 fn way(exercise: &Exercise, units: Units) -> AnyView {
-    let c = class_words();
+    let c = words();
     view! {
         {lines("steps", c.steps_label(), c.steps(exercise, units))}
         <p class="solution" data-testid="solution">{c.solution(exercise, units)}</p>
@@ -147,7 +147,7 @@ fn lines(class: &'static str, label: &'static str, lines: Vec<String>) -> AnyVie
 
 /// A sheet on paper: room to write, or the way and the answer.
 fn paper(sheet: &Sheet, answers: bool) -> AnyView {
-    let c = class_words();
+    let c = words();
     let title = if answers { c.answer_sheet() } else { c.blank_sheet() };
     let all = sheet.exercises.iter().zip(1..).map(|(it, number)| {
         let room = (!answers).then(|| view! { <div class="room"><h3>{c.room_label()}</h3></div> });

@@ -5,7 +5,7 @@ use crate::browser::frame::{hold_pointer, place_on};
 use crate::chart::forces::{Forces, SIZE};
 use crate::format::{self, Units};
 use crate::words::say::capital;
-use crate::words::{class_words, words};
+use crate::words::words;
 use leptos::ev::PointerEvent;
 use leptos::html::Div;
 use leptos::prelude::*;
@@ -41,7 +41,7 @@ impl Asked {
 
 /// The screen.
 pub(super) fn view(class: Class) -> AnyView {
-    let c = class_words();
+    let c = words();
     let frame = NodeRef::<Div>::new();
     let asked = Memo::new(move |_| asked(class));
     let drawing = move || {
@@ -125,7 +125,7 @@ fn lines(asked: &Asked) -> Vec<AnyView> {
     let answers = asked.with(|forces| forces.answers());
     let settles = |answer: &Answer| matches!(answer, Answer::Settles { .. });
     let Some(last) = answers.iter().rposition(|(_, answer)| settles(answer)) else {
-        return vec![view! { <p>{class_words().none_settles()}</p> }.into_any()];
+        return vec![view! { <p>{words().none_settles()}</p> }.into_any()];
     };
     let line = |at: usize| {
         let (gear, answer) = answers.get(at)?;
@@ -138,11 +138,11 @@ fn lines(asked: &Asked) -> Vec<AnyView> {
         let kept = asked.day.withheld().is_none().then(|| asked.with(|forces| forces.kept()));
         let kept = kept.map(|kept| {
             let kept = kept.map(|(gear, speed)| (w.gear(gear), format::hold_speed(speed.0, units)));
-            class_words().reserve_kept(&format::margin(asked.day.reserve), kept)
+            words().class_reserve(&format::margin(asked.day.reserve), kept)
         });
         view! {
             <p class="reserve" data-testid="reserve">
-                {class_words().nothing_in_reserve()}" "{kept.map(|kept| view! { <b>{kept}</b> })}
+                {words().nothing_in_reserve()}" "{kept.map(|kept| view! { <b>{kept}</b> })}
             </p>
         }
     };
@@ -150,7 +150,7 @@ fn lines(asked: &Asked) -> Vec<AnyView> {
 }
 
 fn controls(class: Class, asked: Memo<Option<Asked>>) -> AnyView {
-    let c = class_words();
+    let c = words();
     let units = move || class.state.units.get();
     let mass = move || asked.with(|it| it.as_ref().map_or(0.0, |it| it.truck.spec().gross_mass_kg));
     let full = move || asked.with(|it| it.as_ref().map_or(0, |it| it.truck.full_stage().number()));

@@ -4,14 +4,14 @@ use super::exercises::{self, Printed};
 use super::{Class, Screen, forces, pair, roads, run, start};
 use crate::browser::{self, file};
 use crate::view;
-use crate::words::class_words;
+use crate::words::words;
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
 /// The whole class view.
 pub(crate) fn page() -> impl IntoView {
     let class = start();
-    let (c, state) = (class_words(), class.state);
+    let (c, state) = (words(), class.state);
     window_event_listener(leptos::ev::keydown, move |event| press(class, &event));
     let drop = move |event: leptos::ev::DragEvent| {
         event.prevent_default();
@@ -90,10 +90,10 @@ fn made_for(class: Class) -> AnyView {
 
 /// What the person in front may say; the class reads it only where it is shown.
 fn notes(class: Class) -> AnyView {
-    let c = class_words();
+    let c = words();
     let strip = move || {
         class.notes.get().then(|| {
-            let said = c.notes(class.screen.get()).iter().map(|note| view! { <li>{*note}</li> });
+            let said = c.notes(class.screen.get()).into_iter().map(|note| view! { <li>{note}</li> });
             view! {
                 <aside class="class-notes" data-testid="notes-strip">
                     <ul>{said.collect_view()}</ul>

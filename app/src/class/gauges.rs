@@ -2,7 +2,7 @@
 
 use super::Class;
 use super::moment::{Moment, NOTHING};
-use crate::words::class_words;
+use crate::words::words;
 use leptos::prelude::*;
 
 /// Width of a bar, px of its own.
@@ -12,7 +12,7 @@ const BEYOND: f64 = 1.15;
 
 /// All gauges of one truck.
 pub(super) fn all(class: Class, now: Memo<Option<Moment>>) -> AnyView {
-    let c = class_words();
+    let c = words();
     let units = move || class.state.units.get();
     let said = move |text: &dyn Fn(&Moment) -> String| {
         now.with(|it| it.as_ref().map_or_else(|| NOTHING.to_owned(), text))

@@ -3,7 +3,8 @@
 use super::moment::{Moment, NOTHING};
 use super::ridden::{self, Wanted};
 use super::{Class, way};
-use crate::words::class_words;
+use crate::format;
+use crate::words::words;
 use leptos::prelude::*;
 use solver::study::Slip;
 
@@ -12,7 +13,7 @@ const PROFILE: f64 = 140.0;
 
 /// The screen.
 pub(super) fn view(class: Class) -> AnyView {
-    let c = class_words();
+    let c = words();
     let body = move || {
         let slip = class.slip.get();
         let rides = ridden::wanted(class, beside(slip));
@@ -49,7 +50,7 @@ fn beside(slip: Slip) -> &'static [Slip] {
 
 /// What is done otherwise.
 fn choice(class: Class) -> AnyView {
-    let c = class_words();
+    let c = words();
     let options = Slip::ALL.into_iter().filter(|slip| *slip != Slip::Planned).map(|slip| {
         view! {
             <button
@@ -70,7 +71,7 @@ fn choice(class: Class) -> AnyView {
 
 /// One truck of the two, in a row of figures.
 fn row(class: Class, rides: Memo<Wanted>, which: usize, name: String) -> AnyView {
-    let c = class_words();
+    let c = words();
     let units = move || class.state.units.get();
     let now: Memo<Option<Moment>> = Memo::new(move |_| {
         rides.with(|it| it.rides().get(which).and_then(|ride| ride.at(class.clock.time.get())))
@@ -89,7 +90,7 @@ fn row(class: Class, rides: Memo<Wanted>, which: usize, name: String) -> AnyView
                 <div><dt>{c.gauge_stage()}</dt><dd>{move || said(&Moment::stage_text)}</dd></div>
                 <div><dt>{c.gauge_speed()}</dt><dd>{move || said(&|it| it.speed_text(units()))}</dd></div>
                 <div><dt>{c.gauge_brakes()}</dt><dd>{move || said(&|it| it.temperature_text(units()))}</dd></div>
-                <div class:over=over><dt>{c.after_stop()}</dt><dd>{move || said(&|it| it.after_stop_text(units()))}</dd></div>
+                <div class:over=over><dt>{c.class_after_stop()}</dt><dd>{move || said(&|it| it.after_stop_text(units()))}</dd></div>
             </dl>
         </div>
     }
@@ -104,7 +105,7 @@ fn has_ended(class: Class) -> bool {
 
 /// Where they part; and how it ended, once both are there.
 fn end(class: Class, rides: Memo<Wanted>, slip: Slip) -> AnyView {
-    let c = class_words();
+    let c = words();
     let units = move || class.state.units.get();
     let parted = Memo::new(move |_| rides.with(Wanted::parted_m));
     let done = Memo::new(move |_| has_ended(class));
@@ -112,7 +113,9 @@ fn end(class: Class, rides: Memo<Wanted>, slip: Slip) -> AnyView {
         rides.with(|it| {
             let [right, wrong] = it.rides() else { return Vec::new() };
             if !done.get() {
-                let part = parted.get().map_or(c.nowhere_apart().to_owned(), |at| c.they_part(at, units()));
+                let part = parted
+                    .get()
+                    .map_or(c.nowhere_apart().to_owned(), |at| c.they_part(&format::distance(at, units())));
                 return vec![part];
             }
             c.pair_end(&right.end, &wrong.end, slip, units())

@@ -5,12 +5,12 @@ use crate::browser;
 use crate::lesson::Lesson;
 use crate::state::Origin;
 use crate::view;
-use crate::words::{class_words, words};
+use crate::words::words;
 use leptos::prelude::*;
 
 /// The screen.
 pub(super) fn view(class: Class) -> AnyView {
-    let c = class_words();
+    let c = words();
     let state = class.state;
     let loaded = Memo::new(move |_| {
         state.worked.with(|worked| match worked.as_ref()?.origin {
@@ -58,7 +58,7 @@ pub(super) fn view(class: Class) -> AnyView {
 }
 
 fn note(class: Class, lesson: Lesson) -> AnyView {
-    let c = class_words();
+    let c = words();
     let note = c.lesson(lesson);
     let told = move || {
         class.told.get().then(|| {

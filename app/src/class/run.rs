@@ -4,7 +4,7 @@ use super::moment::{Moment, largest_force};
 use super::ridden::{self, Ridden};
 use super::{Class, gauges, way};
 use crate::format::{self, Units};
-use crate::words::class_words;
+use crate::words::words;
 use leptos::prelude::*;
 use solver::study::Slip;
 
@@ -53,7 +53,7 @@ fn truck(class: Class, ride: &Ridden, now: Memo<Option<Moment>>) -> AnyView {
         sine.is_finite().then(|| sine.asin().to_degrees())
     };
     let turned = move || format!("rotate({:.2} 600 {GROUND})", slope().unwrap_or(0.0));
-    let c = class_words();
+    let c = words();
     let arrows: Vec<AnyView> = vec![
         arrow("gravity", c.arrow_hill(), ROWS[0], now, largest, units, |it| it.gravity),
         arrow("pulled", c.arrow_engine(), ROWS[1], now, largest, units, |it| it.pulled),

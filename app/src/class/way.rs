@@ -6,7 +6,7 @@ use super::moment::duration;
 use super::ridden::Wanted;
 use crate::browser::frame::place_on;
 use crate::chart::ride::{Profile, WIDTH};
-use crate::words::class_words;
+use crate::words::words;
 use leptos::ev::PointerEvent;
 use leptos::html::Div;
 use leptos::prelude::*;
@@ -14,7 +14,7 @@ use leptos::prelude::*;
 /// The profile with a mark for the truck of each ride. A press on it goes there.
 pub(super) fn profile(class: Class, rides: Memo<Wanted>, height: f64) -> AnyView {
     let state = class.state;
-    let c = class_words();
+    let c = words();
     let frame = NodeRef::<Div>::new();
     Effect::new(move |_| {
         let ends = rides.with(|it| it.rides().iter().map(|ride| duration(&ride.lanes)).fold(0.0, f64::max));
@@ -75,15 +75,15 @@ pub(super) fn profile(class: Class, rides: Memo<Wanted>, height: f64) -> AnyView
 
 /// Start and stop, from the start, slower and faster.
 pub(super) fn controls(class: Class) -> AnyView {
-    let c = class_words();
+    let c = words();
     let clock = class.clock;
     let rate = move || c.rate(RATES[clock.rate.get()]);
     view! {
         <div class="ride-controls">
             <button type="button" data-testid="play" on:click=move |_| clock.press()>
-                {move || if clock.goes.get() { c.stop() } else { c.start() }}
+                {move || if clock.goes.get() { c.stop() } else { c.class_start() }}
             </button>
-            <button type="button" data-testid="step" on:click=move |_| clock.step(clock.stride())>{c.step()}</button>
+            <button type="button" data-testid="step" on:click=move |_| clock.step(clock.stride())>{c.class_step()}</button>
             <button type="button" data-testid="from-start" on:click=move |_| clock.step(f64::NEG_INFINITY)>{c.anew()}</button>
             <button type="button" aria-label=c.slower() data-testid="slower" on:click=move |_| clock.faster(-1)><span aria-hidden="true">"−"</span></button>
             <output data-testid="rate">{rate}</output>

@@ -69,7 +69,8 @@ impl BrakeHeat {
             let taken = f64::from(chance.pick(&TAKEN).copied().unwrap_or(50)) / 100.0;
             let power = round::power(demand * speed * taken, setting.units);
             let group = chance.pick(&truck.spec().axle_groups)?;
-            let lump = HeatLump { capacity: group.heat_capacity(), cooling: truck.cooling(group, speed) };
+            let lump =
+                HeatLump { capacity: truck.heat_capacity(group), cooling: truck.cooling(group, speed) };
             let air = round::temperature(setting.day.air(), setting.units);
             let start = round::temperature(Celsius(setting.day.brakes_at_start_c), setting.units);
             let group_power = power * group.effort_share;

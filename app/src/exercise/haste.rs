@@ -4,6 +4,9 @@ use super::chance::Chance;
 use super::{Setting, round};
 use solver::units::{Metres, MetresPerSecond, Seconds};
 
+/// Less than this, s, is no time that a class could see saved.
+const LEAST_SAVED_S: f64 = 6.0;
+
 /// A descent at two speeds.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Haste {
@@ -34,7 +37,11 @@ impl Haste {
         let slow = setting.pace(slope, chance).min(limit - 1);
         let faster = u32::try_from(chance.below(3)).unwrap_or(0) + 1;
         let fast = (slow + faster).min(limit);
-        let (slow, fast) = (round::of_fives(slow, setting.units), round::of_fives(fast, setting.units));
+        let of = |fives| round::of_fives(fives, setting.units);
+        // What is saved is to be read off two rounded times.
+        let seen = |slow: &u32| (length / of(*slow) - length / of(fast)).0 >= LEAST_SAVED_S;
+        let slow = (1..=slow).rev().find(seen).unwrap_or(slow);
+        let (slow, fast) = (of(slow), of(fast));
         let (slow_time, fast_time) = (length / slow, length / fast);
         let ratio = fast / slow;
         Some(Self {

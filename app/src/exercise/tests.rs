@@ -51,7 +51,7 @@ fn a_seed_gives_the_set_that_it_gave_yesterday() {
     let told: Vec<String> =
         sheet(7, Units::Metric, &ground, &spec, &DAY).exercises.iter().map(given).collect();
     let wanted = [
-        "22000 kg -8.5 % gear 6 stage 2",
+        "22000 kg -8.5 % gear 5 stage 3",
         "36000 kg -8.0 % gear 1 stage 2",
         "34000 kg -6.5 % 7@52 6@38 5@27 4@20",
         "25000 kg 400 m of 5100 m at 20 km/h, 80 %",

@@ -195,7 +195,7 @@ fn facts(descent: &Descent, worked: &Arc<Worked>, units: Units) -> AnyView {
     let mut facts: Vec<AnyView> = others.map(|(label, testid, lines)| fact(label, testid, lines)).collect();
     facts.extend([
         fact(w.governs_label(), "governs", vec![w.governs(descent, day, units)]),
-        fact(w.other_mode_label(day), "other-mode", vec![w.other_mode(descent, day, units)]),
+        fact(w.other_mode_label(day.service_brakes), "other-mode", vec![w.other_mode(descent, day, units)]),
         fact(w.heavier_label(), "heavier", vec![w.heavier(descent.heavier.as_ref(), units)]),
     ]);
     let change = changes(descent, day, units);
@@ -209,7 +209,7 @@ fn facts(descent: &Descent, worked: &Arc<Worked>, units: Units) -> AnyView {
 
 fn cautions() -> AnyView {
     let w = words();
-    let items = w.cautions().iter().map(|caution| (*caution).to_owned());
+    let items = w.cautions().into_iter().map(str::to_owned);
     view! {
         <div class="cautions" data-testid="cautions">
             <p class="parked">{w.parked()}</p>

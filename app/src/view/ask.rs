@@ -23,7 +23,7 @@ fn which_track(state: State, file: &str, courses: &[CourseFacts]) -> AnyView {
     let units = state.units.get_untracked();
     let button = |(index, course): (usize, &CourseFacts)| {
         let length = format::distance(course.length_m, units);
-        let text = w.course_choice(index + 1, &course.name, course.route, &length);
+        let text = w.course_choice(index + 1, &course.name, course.name.is_empty(), course.route, &length);
         let why = (!course.usable).then(|| view! { <span class="why">{w.course_unusable()}</span> });
         view! {
             <li>

@@ -6,7 +6,8 @@ use super::table::table;
 use crate::down;
 use crate::format::{self, Units};
 use crate::state::{State, Worked};
-use crate::words::{Curves, words};
+use crate::tell::Curves;
+use crate::words::words;
 use leptos::prelude::*;
 use solver::day::Day;
 use solver::plan::{Descent, StageSpan};
@@ -62,7 +63,7 @@ fn facts(worked: &Arc<Worked>, descent: &Descent, units: Units) -> Vec<AnyView> 
         (w.heat_label(), heat.unwrap_or_default()),
         (w.one_gear_label(), one_gear),
         (w.untouched_label(), untouched),
-        (w.other_mode_label(day), vec![w.other_mode(descent, day, units)]),
+        (w.other_mode_label(day.service_brakes), vec![w.other_mode(descent, day, units)]),
         (w.heavier_label(), vec![w.heavier(descent.heavier.as_ref(), units)]),
         (w.climb_label(), vec![w.climb(descent, units)]),
         (w.carried_label(), descent.carried.map(|it| w.carried(it, units)).into_iter().collect()),

@@ -129,7 +129,7 @@ fn part(state: State, worked: &Arc<Worked>) -> Option<AnyView> {
     let w = words();
     let units = state.units.get_untracked();
     let (from, to) = worked.road.part?;
-    let sentence = w.part_of(worked.place_m(from), worked.place_m(to), units);
+    let sentence = w.part_shown(worked.place_m(from), worked.place_m(to), units);
     let view = view! {
         <p class="part" data-testid="part">
             {sentence}
@@ -151,7 +151,7 @@ fn courses(state: State, worked: &Arc<Worked>) -> Option<AnyView> {
     let shown = worked.road.course;
     let options = courses.iter().enumerate().map(|(index, course)| {
         let length = format::distance(course.length_m, units);
-        let text = w.course_choice(index + 1, &course.name, course.route, &length);
+        let text = w.course_choice(index + 1, &course.name, course.name.is_empty(), course.route, &length);
         view! { <option value=index.to_string() selected=index == shown>{text}</option> }
     });
     let choose = move |event| {

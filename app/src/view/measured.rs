@@ -1,7 +1,7 @@
 //! What held today: a steady speed that was seen, and what it says of the retarder.
 
 use super::part::text_field;
-use crate::format::{parse_number, shown_as};
+use crate::format::{self, parse_number, shown_as};
 use crate::state::State;
 use crate::words::words;
 use leptos::prelude::*;
@@ -90,7 +90,7 @@ fn result(state: State) -> impl IntoView {
         ((scale - 1.0).abs() > 1e-9).then(|| {
             let undo = move |_| state.change_truck(|entries| entries.truck.set(Entry::RetardingScale, 1.0));
             view! {
-                <p>{w.scale_in_use(scale)}</p>
+                <p>{w.scale_in_use(&format::share(scale))}</p>
                 <button type="button" class="button small" data-testid="undo-measured" on:click=undo>
                     {w.undo_measured()}
                 </button>

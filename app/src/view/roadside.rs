@@ -106,7 +106,7 @@ fn read_place(state: State, text: &str) -> Result<usize, String> {
         (Some(at), Some(worked)) => Ok(worked.picture.nearest(at)),
         (Some(_) | None, _) => {
             let [first, last] = [0.0, length].map(|at| written(marker.at(at), units));
-            Err(words().off_road(&first, &last, units))
+            Err(words().off_road(&first, &last, units.distance()))
         }
     }
 }

@@ -1,7 +1,7 @@
 //! What follows from the plan: how sure it is, what if. It comes a moment after the answer.
 
 use super::part::fact;
-use crate::format::Units;
+use crate::format::{self, Units};
 use crate::state::State;
 use crate::words::words;
 use leptos::prelude::*;
@@ -26,7 +26,7 @@ pub(super) fn sure_and_lost(state: State, descent: &Descent, units: Units, in_fu
             let own = all.descents.get(number - 1)?;
             Some(if in_full { w.sure(own, all.runs, units) } else { vec![w.sure_in_short(own, all.runs)] })
         });
-        let progress = state.studying.get().map(|share| vec![w.studying(share)]);
+        let progress = state.studying.get().map(|share| vec![w.studying(&format::share(f64::from(share)))]);
         let at_work = progress.is_some();
         let lost = state.study.get().and_then(|study| {
             let own = study.lost.get(number - 1)?;

@@ -16,7 +16,8 @@ pub(super) fn table(descent: &Descent, units: Units) -> AnyView {
     let heads = (0..stages).map(|stage| view! { <th scope="col">{w.table_stage(stage)}</th> });
     // The highest gear on top: a driver shifts down from it until it holds.
     let rows = descent.table.rows.iter().rev().map(|row| table_row(descent, row, units));
-    let legend = w.table_legend().iter().map(|(word, meaning)| fact(word, "", vec![(*meaning).to_owned()]));
+    let legend =
+        w.table_meanings().into_iter().map(|(word, meaning)| fact(word, "", vec![meaning.to_owned()]));
     let name = format!("table-name-{}", descent.number);
     let named = name.clone();
     // The name stands outside the part that scrolls, so that a narrow screen shows all of it.

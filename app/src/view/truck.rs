@@ -226,7 +226,7 @@ fn axle_groups(state: State) -> impl IntoView {
     let groups = move || {
         let lines = state
             .entries
-            .with(|entries| entries.truck.axle_groups.iter().map(|it| w.axle_group(it)).collect());
+            .with(|entries| entries.truck.axle_groups.iter().map(|it| w.braked_axles(it)).collect());
         list("axles", "axle-groups", lines)
     };
     view! { <h3>{w.axle_groups()}</h3>{groups} }

@@ -6,7 +6,8 @@ use crate::chart::{RoadPicture, pair};
 use crate::compare::Figures;
 use crate::format::{self, Units, parse_number};
 use crate::state::{Origin, State, Worked};
-use crate::words::{TwoRow, words};
+use crate::tell::TwoRow;
+use crate::words::words;
 use leptos::prelude::*;
 use std::sync::Arc;
 

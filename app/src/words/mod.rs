@@ -7,116 +7,51 @@
 //! To add a language: copy `en/`, translate, name it in [`LANGUAGES`] and in `SPOKEN`, give it a
 //! feature in `Cargo.toml`, and a row in `xtask/src/dist/languages.rs`.
 
-mod access;
-mod card;
-mod chart;
-mod class;
 mod de;
-mod descent;
 mod en;
-mod entry;
 mod es;
-mod exercise;
-mod export;
 mod fr;
-mod language;
-mod lesson;
-mod link;
-mod offline;
-mod page;
-mod plan;
-mod road;
-mod roadside;
 pub mod say;
-mod study;
-mod two;
-mod way;
-mod why;
+mod telling;
 
-pub use access::AccessWords;
-pub use card::CardWords;
-pub use chart::ChartWords;
-pub use class::ClassWords;
-pub use descent::{Curves, DescentWords};
-pub use entry::EntryWords;
-pub use exercise::{ExerciseWords, Figures, Label, Line, Term};
-pub use export::{ExportWords, captions};
-pub use language::{LANGUAGES, LanguageWords};
-pub use lesson::{LessonNote, LessonWords};
-pub use link::LinkWords;
-pub use offline::OfflineWords;
-pub use page::PageWords;
-pub use plan::PlanWords;
-pub use road::RoadWords;
-pub use roadside::RoadsideWords;
-pub use study::StudyWords;
-pub use two::{TwoRow, TwoWords};
-pub use way::WayWords;
-pub use why::WhyWords;
+pub use telling::TellingWords;
 
 use std::ops::Deref;
 
-/// All that a language must be able to say.
-pub trait Words:
-    Send
-    + Sync
-    + LanguageWords
-    + LinkWords
-    + PageWords
-    + OfflineWords
-    + PlanWords
-    + WayWords
-    + WhyWords
-    + DescentWords
-    + CardWords
-    + ExportWords
-    + StudyWords
-    + EntryWords
-    + RoadWords
-    + RoadsideWords
-    + TwoWords
-    + ChartWords
-    + AccessWords
-{
-}
+/// What a language says outside of its catalogue.
+pub trait Words: Send + Sync + TellingWords {}
 
-impl<T> Words for T where
-    T: Send
-        + Sync
-        + LanguageWords
-        + LinkWords
-        + PageWords
-        + OfflineWords
-        + PlanWords
-        + WayWords
-        + WhyWords
-        + DescentWords
-        + CardWords
-        + ExportWords
-        + StudyWords
-        + EntryWords
-        + RoadWords
-        + RoadsideWords
-        + TwoWords
-        + ChartWords
-        + AccessWords
-{
-}
+impl<T: Send + Sync + TellingWords> Words for T {}
 
 /// The language of this build, by its feature. One that were chosen when the page starts would keep
 /// calls from being resolved: 3 KB more of the compressed page. So would a pointer to it that
-/// closures keep: of each word, called or not, they would keep a function.
+/// closures keep: of each word, called or not, they would keep a function. Tests ask all languages.
 #[derive(Debug, Clone, Copy)]
-pub struct Spoken;
+pub struct Spoken {
+    #[cfg(test)]
+    tongue: Tongue,
+}
 
 impl Deref for Spoken {
     type Target = dyn Words;
 
+    #[cfg(not(test))]
     fn deref(&self) -> &(dyn Words + 'static) {
         SPOKEN
     }
+
+    #[cfg(test)]
+    fn deref(&self) -> &(dyn Words + 'static) {
+        match self.tongue {
+            Tongue::En => &en::English,
+            Tongue::Es => &es::Spanish,
+            Tongue::Fr => &fr::French,
+            Tongue::De => &de::German,
+        }
+    }
 }
 
+#[cfg(not(test))]
 const SPOKEN: &dyn Words = if cfg!(feature = "es") {
     &es::Spanish
 } else if cfg!(feature = "fr") {
@@ -130,40 +65,29 @@ const SPOKEN: &dyn Words = if cfg!(feature = "es") {
 /// The words of the language that this page is built in. Tests speak English.
 #[must_use]
 pub fn words() -> Spoken {
-    Spoken
-}
-
-/// All that a language must be able to say to a class; the road page does not carry it.
-pub trait Taught: ClassWords + LessonWords + ExerciseWords {}
-
-impl<T: ClassWords + LessonWords + ExerciseWords> Taught for T {}
-
-/// The same for the words of the class view.
-#[derive(Debug, Clone, Copy)]
-pub struct SpokenInClass;
-
-impl Deref for SpokenInClass {
-    type Target = dyn Taught;
-
-    fn deref(&self) -> &(dyn Taught + 'static) {
-        TAUGHT
+    Spoken {
+        #[cfg(test)]
+        tongue: Tongue::En,
     }
 }
 
-const TAUGHT: &dyn Taught = if cfg!(feature = "es") {
-    &es::Spanish
-} else if cfg!(feature = "fr") {
-    &fr::French
-} else if cfg!(feature = "de") {
-    &de::German
-} else {
-    &en::English
-};
+/// A language, where tests ask all of them.
+#[cfg(test)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Tongue {
+    En,
+    Es,
+    Fr,
+    De,
+}
 
-/// The words of the class view, in the language of this build.
-#[must_use]
-pub fn class_words() -> SpokenInClass {
-    SpokenInClass
+#[cfg(test)]
+impl Tongue {
+    pub(crate) const ALL: [Self; 4] = [Self::En, Self::Es, Self::Fr, Self::De];
+
+    pub(crate) const fn words(self) -> Spoken {
+        Spoken { tongue: self }
+    }
 }
 
 /// A part of a sentence; what decides is set apart.
@@ -185,6 +109,12 @@ pub fn joined(pieces: &[Piece]) -> String {
         })
         .collect()
 }
+
+// Written by `build.rs`: the messages of `app/words/` as methods of `Spoken`.
+#[cfg(not(test))]
+include!(concat!(env!("OUT_DIR"), "/words.rs"));
+#[cfg(test)]
+include!(concat!(env!("OUT_DIR"), "/words_of_all.rs"));
 
 #[cfg(test)]
 mod tests;

@@ -1,6 +1,7 @@
 //! What is said is complete, plain, and on the cautious side.
 
 mod card;
+mod dump;
 mod way;
 
 use super::*;
@@ -12,12 +13,13 @@ use crate::format::{
 };
 use crate::lesson::Lesson;
 use crate::message::{Given, Reply, Request, Task};
+use crate::tell::{Curves, LessonNote};
 use crate::test_roads::hill;
 use solver::day::{Day, ServiceBrakes, Withheld};
 use solver::limits::{self, Entry};
 use solver::plan::{Change, ChangeHow, Choice, Governs, NoSafeSpeed, Note, Plan, SlowCurve, Verdict};
-use solver::study::{DescentSureness, Input, Lost};
-use solver::truck::{Preset, TruckError};
+use solver::study::{Adjustment, DescentSureness, Input, Lost};
+use solver::truck::{AxlePlace, BrakeKind, Preset, TruckError};
 use solver::units::{Celsius, Joules, Kilograms, Metres, MetresPerSecond};
 
 fn planned(service_brakes: ServiceBrakes) -> (Plan, Day) {
@@ -166,6 +168,26 @@ fn a_lost_retarder_is_told_with_what_is_left() {
 }
 
 #[test]
+fn out_of_adjustment_is_told_by_stroke_of_drums_and_by_half_of_discs() {
+    let of = |brake| Adjustment {
+        place: AxlePlace::Trailer,
+        brake,
+        hottest: Celsius(150.0),
+        hottest_after_stop: Celsius(281.0),
+        kept: false,
+    };
+    let text = words().adjustment(&[of(BrakeKind::Drum)], Metric).join(" ");
+    for said in ["1¾ in (44 mm)", "139\u{a0}°C", "198\u{a0}°C", "257\u{a0}°C"] {
+        assert!(text.contains(said), "{said}: {text}");
+    }
+    assert!(!text.contains("half as much") && text.contains("over the limit"), "{text}");
+    let text = words().adjustment(&[of(BrakeKind::Disc)], Metric).join(" ");
+    assert!(text.contains("half as much") && !text.contains("stroke"), "{text}");
+    let both = words().adjustment(&[of(BrakeKind::Drum), of(BrakeKind::Disc)], Metric);
+    assert_eq!(both.len(), 4);
+}
+
+#[test]
 fn how_sure_it_is_is_told_in_runs() {
     let sure = DescentSureness {
         held: 256,
@@ -177,7 +199,7 @@ fn how_sure_it_is_is_told_in_runs() {
     let text = words().sure(&sure, 256, Metric).join(" ");
     assert!(text.contains("held the speed in all 256.") && text.contains("in 12 of 256."), "{text}");
     assert!(text.contains("between 105\u{a0}°C and 150\u{a0}°C"), "{text}");
-    assert!(text.contains("from how well the brakes cool, then the mass."), "{text}");
+    assert!(text.contains("from how much heat the brakes store and give off, then the mass."), "{text}");
 }
 
 #[test]
@@ -212,7 +234,7 @@ fn sentences_end_and_are_not_empty() {
         Note::CannotClimb,
     ];
     let sentences = notes.map(|note| words().note(note));
-    for text in sentences.iter().chain(words().cautions()).chain([&words().parked()]) {
+    for text in sentences.into_iter().chain(words().cautions()).chain([words().parked()]) {
         assert!(text.len() > 20 && text.ends_with('.'), "{text}");
     }
 }
@@ -227,9 +249,8 @@ fn the_exported_name_is_safe() {
 /// What the solver works out would contradict a figure sooner or later.
 #[test]
 fn lessons_are_whole_sentences_without_figures_in_every_language() {
-    let languages: [&dyn LessonWords; 4] = [&en::English, &es::Spanish, &fr::French, &de::German];
     let mut said = std::collections::BTreeSet::new();
-    for language in languages {
+    for language in Tongue::ALL.map(Tongue::words) {
         for lesson in Lesson::ALL {
             let LessonNote { name, shows, believed, happens, question } = language.lesson(lesson);
             for sentence in [shows, believed, happens] {

@@ -49,11 +49,18 @@ impl BrakeHeat {
     /// After `time` at a steady speed with the service brakes taking `power`.
     #[must_use]
     pub fn after(mut self, trip: Trip<'_>, power: Watts, speed: MetresPerSecond, time: Seconds) -> Self {
-        for (temperature, group) in self.temperatures.iter_mut().zip(groups(trip)) {
-            let lump =
-                HeatLump { capacity: group.heat_capacity(), cooling: trip.truck.cooling(group, speed) };
-            let share = power * group.effort_share;
-            *temperature = lump.after(Celsius(*temperature), trip.day.air(), share, time).0;
+        let out = trip.truck.out_above().filter(|(index, above)| self.temperatures[*index] >= above.0);
+        for (index, (temperature, group)) in self.temperatures.iter_mut().zip(groups(trip)).enumerate() {
+            let lump = HeatLump {
+                capacity: trip.truck.heat_capacity(group),
+                cooling: trip.truck.cooling(group, speed),
+            };
+            let share = match out {
+                None => group.effort_share,
+                Some((it, _)) if it == index => 0.0,
+                Some((it, _)) => group.effort_share / (1.0 - groups(trip)[it].effort_share),
+            };
+            *temperature = lump.after(Celsius(*temperature), trip.day.air(), power * share, time).0;
         }
         self
     }
@@ -93,8 +100,21 @@ impl BrakeHeat {
     /// The hottest group after this work of the service brakes, done at once.
     #[must_use]
     pub fn hottest_with(&self, trip: Trip<'_>, work: Joules) -> Celsius {
-        let after = |(t, group): (f64, &AxleGroup)| t + work.0 * group.effort_share / group.heat_capacity();
-        Celsius(self.each(trip).map(after).fold(f64::NEG_INFINITY, f64::max))
+        // What a group out of adjustment takes before it no longer brakes; the others share the rest.
+        let out = trip.truck.out_above().map(|(index, above)| {
+            let group = &groups(trip)[index];
+            let room = (above.0 - self.temperatures[index]).max(0.0) * trip.truck.heat_capacity(group);
+            (index, (work.0 * group.effort_share).min(room), 1.0 - group.effort_share)
+        });
+        let taken = |index: usize, group: &AxleGroup| match out {
+            None => work.0 * group.effort_share,
+            Some((it, takes, _)) if it == index => takes,
+            Some((_, takes, others)) => (work.0 - takes) * group.effort_share / others,
+        };
+        let after = |(index, (t, group)): (usize, (f64, &AxleGroup))| {
+            t + taken(index, group) / trip.truck.heat_capacity(group)
+        };
+        Celsius(self.each(trip).enumerate().map(after).fold(f64::NEG_INFINITY, f64::max))
     }
 
     /// Temperature of a group by its index.

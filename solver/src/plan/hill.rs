@@ -151,5 +151,5 @@ impl Buckets {
 /// Work of the service brakes that warms the hottest axle group by one kelvin, J.
 pub(super) fn joules_per_kelvin(trip: Trip<'_>) -> f64 {
     let groups = trip.truck.spec().axle_groups.iter().filter(|group| group.effort_share > 0.0);
-    groups.map(|group| group.heat_capacity() / group.effort_share).fold(f64::INFINITY, f64::min)
+    groups.map(|group| trip.truck.heat_capacity(group) / group.effort_share).fold(f64::INFINITY, f64::min)
 }

@@ -1,19 +1,20 @@
-//! One axle group out of adjustment: it brakes less, and the others do its work.
+//! One axle group out of adjustment: it brakes less, and the others do its work. Drums with a long cold stroke are
+//! not counted above the temperature at which they reach its limit; discs, which are not adjusted by
+//! stroke, brake half as much.
 
 use crate::motion::{Hold, Run, State, Trip};
 use crate::road::Road;
-use crate::truck::AxlePlace;
+use crate::truck::{AxlePlace, BrakeKind};
 use crate::units::Celsius;
 use serde::{Deserialize, Serialize};
-
-/// Share of its work that a group out of adjustment still does. Assumed.
-const STILL_DOES: f64 = 0.5;
 
 /// What comes of it on the whole road.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Adjustment {
-    /// The group that brakes half as much as it should.
+    /// The group that brakes less than it should.
     pub place: AxlePlace,
+    /// Its brakes, and so how.
+    pub brake: BrakeKind,
     /// Hottest brakes of any group.
     pub hottest: Celsius,
     /// Hottest they would be after one hard stop.
@@ -26,11 +27,12 @@ pub struct Adjustment {
 pub(super) fn each(trip: Trip<'_>, road: &Road, holds: &[Hold], start: State) -> Vec<Adjustment> {
     let groups = &trip.truck.spec().axle_groups;
     let out = |index: usize| {
-        let truck = trip.truck.out_of_adjustment(index, STILL_DOES)?;
+        let truck = trip.truck.out_of_adjustment(index)?;
         let run = Run::along(Trip { truck: &truck, ..trip }, road, 0, road.cells(), holds, start);
         let hottest_after_stop = run.hottest_after_stop();
         Some(Adjustment {
             place: groups[index].place,
+            brake: groups[index].brake,
             hottest: run.hottest(),
             hottest_after_stop,
             kept: hottest_after_stop.0 <= trip.day.heat_limit_c,

@@ -20,7 +20,8 @@ pub enum Input {
     Wind,
     /// Brakes at the start, ± 15 K.
     BrakesAtStart,
-    /// Cooling of the brakes, from half to twice: measured axles differ that much.
+    /// Cooling and capacity of the brakes, from half the cooling to the newer constants (GSRS-NEW): measured axles
+    /// differ that much.
     Cooling,
 }
 
@@ -108,9 +109,9 @@ impl Sample {
         15.0 * self.side(Input::BrakesAtStart)
     }
 
-    /// ½ to 2.
+    /// −1 to 1, as [`crate::truck::Truck`] takes it.
     pub(super) fn cooling(&self) -> f64 {
-        libm::exp2(self.side(Input::Cooling))
+        self.side(Input::Cooling)
     }
 
     /// Share of its half-width by which the grade is off at a distance: a wave of random phase

@@ -169,8 +169,10 @@ impl Way<'_> {
             let short = self.push(cell, self.states[cell].gear, speed).0.max(0.0);
             let time = Metres(self.road.step_m() / self.grade(cell).sin_cos().1) / speed;
             for (end, group) in ends.iter_mut().zip(groups) {
-                let lump =
-                    HeatLump { capacity: group.heat_capacity(), cooling: trip.truck.cooling(group, speed) };
+                let lump = HeatLump {
+                    capacity: trip.truck.heat_capacity(group),
+                    cooling: trip.truck.cooling(group, speed),
+                };
                 let power = Watts(short * speed.0 * group.effort_share);
                 *end = lump.before(Celsius(*end), trip.day.air(), power, time).0.min(limit);
             }

@@ -1,9 +1,12 @@
 //! Service brakes as lumps of heat, one for each axle group.
 
+use super::Truck;
 use crate::constants::{
     AXLE_COOLING_PER_SPEED, AXLE_COOLING_STILL, AXLE_HEAT_CAPACITY_DISC, AXLE_HEAT_CAPACITY_DRUM,
+    DISC_BENDS_AT, DISC_COOLING_AT_REST, DISC_LIKE_DRUM_AT, DISC_STILL_OVER_SLOPE, NEWER_COOLING,
+    NEWER_HEAT_CAPACITY_DRUM, STROKE_COLD_AT, STROKE_LIMIT, STROKE_PER_KELVIN, TRACTOR_COOLING_STILL,
 };
-use crate::units::MetresPerSecond;
+use crate::units::{Celsius, MetresPerSecond};
 use serde::{Deserialize, Serialize};
 
 /// Where an axle group sits.
@@ -57,6 +60,156 @@ impl AxleGroup {
     /// of two and more: measured axles differ that much.
     #[must_use]
     pub fn cooling(&self, speed: MetresPerSecond) -> f64 {
-        (AXLE_COOLING_STILL + AXLE_COOLING_PER_SPEED * speed.0) * f64::from(self.axles)
+        let per_axle = match self.brake {
+            BrakeKind::Drum => drum_cooling(self.place, speed.0),
+            BrakeKind::Disc => disc_cooling(speed.0),
+        };
+        per_axle * f64::from(self.axles)
+    }
+}
+
+/// Of the drums of one axle, W/K.
+fn drum_cooling(place: AxlePlace, speed: f64) -> f64 {
+    let still = match place {
+        AxlePlace::Steer | AxlePlace::Drive => TRACTOR_COOLING_STILL * AXLE_COOLING_STILL,
+        AxlePlace::Trailer => AXLE_COOLING_STILL,
+    };
+    still + AXLE_COOLING_PER_SPEED * speed
+}
+
+/// Of the discs of one axle, W/K: they live on the air that flows past. A straight line in speed as measured, and
+/// below 20 km/h another one down to what a disc at rest gives off.
+fn disc_cooling(speed: f64) -> f64 {
+    let level = AXLE_COOLING_STILL + AXLE_COOLING_PER_SPEED * DISC_LIKE_DRUM_AT;
+    let line =
+        |speed: f64| level * (speed + DISC_STILL_OVER_SLOPE) / (DISC_LIKE_DRUM_AT + DISC_STILL_OVER_SLOPE);
+    if speed >= DISC_BENDS_AT {
+        return line(speed);
+    }
+    DISC_COOLING_AT_REST + (line(DISC_BENDS_AT) - DISC_COOLING_AT_REST) * speed / DISC_BENDS_AT
+}
+
+/// Where the brakes of a truck lie within what is known of them: −1 cools half as well as taken, 0 as taken, 1 stores and
+/// cools as the newer constants have it (GSRS-NEW), at each speed. Of discs they say nothing: these are given
+/// the same share more of cooling, and no more capacity.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct BrakeBand(pub(super) f64);
+
+impl BrakeBand {
+    /// As taken.
+    pub(super) const TAKEN: Self = Self(0.0);
+
+    /// Multiple of the cooling taken.
+    pub(super) fn cooling(self, speed: MetresPerSecond) -> f64 {
+        if self.0 <= 0.0 {
+            return libm::exp2(self.0);
+        }
+        // Of the mean axle of five: a steered, two driven and two of a trailer.
+        let still = AXLE_COOLING_STILL * (3.0 * TRACTOR_COOLING_STILL + 2.0) / 5.0;
+        let taken = still + AXLE_COOLING_PER_SPEED * speed.0;
+        libm::pow((NEWER_COOLING.0 + NEWER_COOLING.1 * speed.0) / taken, self.0)
+    }
+
+    /// Multiple of the capacity taken.
+    pub(super) fn capacity(self, brake: BrakeKind) -> f64 {
+        match brake {
+            BrakeKind::Drum => libm::pow(NEWER_HEAT_CAPACITY_DRUM / AXLE_HEAT_CAPACITY_DRUM, self.0.max(0.0)),
+            BrakeKind::Disc => 1.0,
+        }
+    }
+}
+
+/// Cold stroke of a size 30 drum brake that counts as out of adjustment, in: still within its limit of 2 in when cold.
+/// Assumed.
+pub const SLACK_STROKE: f64 = 1.75;
+
+/// Bulk temperature at which a size 30 drum brake with this cold stroke, in, reaches its limit.
+#[must_use]
+pub fn stroke_limit_at(cold_stroke_in: f64) -> Celsius {
+    Celsius(STROKE_COLD_AT + (STROKE_LIMIT - cold_stroke_in) / STROKE_PER_KELVIN)
+}
+
+impl Truck {
+    /// The same truck with one axle group out of adjustment: drums with a long cold stroke no longer
+    /// brake above the temperature at which they reach its limit, discs do half of their work (assumed), and the
+    /// others do the rest. `None` where there is no other.
+    #[must_use]
+    pub(crate) fn out_of_adjustment(&self, group: usize) -> Option<Self> {
+        const STILL_DOES: f64 = 0.5;
+        let mut truck = self.clone();
+        let groups = &mut truck.spec.axle_groups;
+        let AxleGroup { effort_share: own, brake, .. } = *groups.get(group)?;
+        let others = 1.0 - own;
+        if groups.len() < 2 || others <= 0.0 {
+            return None;
+        }
+        match brake {
+            BrakeKind::Drum => truck.out_above = Some((group, stroke_limit_at(SLACK_STROKE))),
+            BrakeKind::Disc => {
+                for (index, it) in groups.iter_mut().enumerate() {
+                    it.effort_share *=
+                        if index == group { STILL_DOES } else { (1.0 - own * STILL_DOES) / others };
+                }
+            }
+        }
+        Some(truck)
+    }
+
+    /// An axle group, by its index, that no longer brakes above a temperature.
+    #[must_use]
+    pub(crate) fn out_above(&self) -> Option<(usize, Celsius)> {
+        self.out_above
+    }
+
+    /// Heat that the brakes of a group give to the air per kelvin above it, W/K.
+    #[must_use]
+    pub fn cooling(&self, group: &AxleGroup, speed: MetresPerSecond) -> f64 {
+        group.cooling(speed) * self.brakes.cooling(speed)
+    }
+
+    /// Heat that the brakes of a group store per kelvin, J/K.
+    #[must_use]
+    pub fn heat_capacity(&self, group: &AxleGroup) -> f64 {
+        group.heat_capacity() * self.brakes.capacity(group.brake)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn axle(place: AxlePlace, brake: BrakeKind) -> AxleGroup {
+        AxleGroup { place, axles: 1, brake, effort_share: 1.0 }
+    }
+
+    /// The line of discs has no step, rises throughout, and passes that of a trailer's drums at 60 km/h.
+    #[test]
+    fn discs_cool_less_at_rest_and_more_at_speed() {
+        let (disc, drum) =
+            (axle(AxlePlace::Drive, BrakeKind::Disc), axle(AxlePlace::Trailer, BrakeKind::Drum));
+        let cooling = |group: AxleGroup, kmh: f64| group.cooling(MetresPerSecond::from_kmh(kmh));
+        for tenth in 0..1_200 {
+            let kmh = f64::from(tenth) * 0.1;
+            let step = cooling(disc, kmh + 0.1) - cooling(disc, kmh);
+            assert!(step > 0.0 && step < 0.2, "{kmh} km/h: {step} W/K");
+            let more = cooling(disc, kmh) - cooling(drum, kmh);
+            assert!(more.abs() < 1e-9 || (more > 0.0) == (kmh > 60.0), "{kmh} km/h: {more} W/K");
+        }
+    }
+
+    /// Half, as taken, and at the other end five axles together as the newer constants have them.
+    #[test]
+    fn the_band_ends_at_the_newer_constants() {
+        let places =
+            [AxlePlace::Steer, AxlePlace::Drive, AxlePlace::Drive, AxlePlace::Trailer, AxlePlace::Trailer];
+        for speed in [0.0, 8.0, 25.0].map(MetresPerSecond) {
+            assert!((BrakeBand(-1.0).cooling(speed) - 0.5).abs() < 1e-12);
+            assert!((BrakeBand::TAKEN.cooling(speed) - 1.0).abs() < 1e-12);
+            let five: f64 = places.iter().map(|it| axle(*it, BrakeKind::Drum).cooling(speed)).sum();
+            let newer = 5.0 * (NEWER_COOLING.0 + NEWER_COOLING.1 * speed.0);
+            assert!((five * BrakeBand(1.0).cooling(speed) - newer).abs() < 1e-9, "{five} {newer}");
+        }
+        assert!((BrakeBand(-1.0).capacity(BrakeKind::Drum) - 1.0).abs() < 1e-12);
+        assert!((BrakeBand(1.0).capacity(BrakeKind::Drum) - 1.447).abs() < 1e-3);
     }
 }

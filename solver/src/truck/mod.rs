@@ -13,7 +13,7 @@ mod spec;
 mod transmission;
 mod tyres;
 
-pub use brakes::{AxleGroup, AxlePlace, BrakeKind};
+pub use brakes::{AxleGroup, AxlePlace, BrakeKind, SLACK_STROKE, stroke_limit_at};
 pub use engine::TorquePoint;
 pub use presets::Preset;
 pub use retarder::{
@@ -24,7 +24,8 @@ pub use spec::{TruckError, TruckSpec};
 pub use transmission::Transmission;
 pub use tyres::{SIZES as TYRE_SIZES, TyreSize};
 
-use crate::units::{Kilograms, MetresPerSecond, Newtons, RevPerMin, Seconds, Watts};
+use crate::units::{Celsius, Kilograms, MetresPerSecond, Newtons, RevPerMin, Seconds, Watts};
+use brakes::BrakeBand;
 
 /// A gear by its number, first gear 1. Only a [`Truck`] hands them out, so the number fits.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, serde::Serialize, serde::Deserialize)]
@@ -69,8 +70,10 @@ impl Stage {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Truck {
     spec: TruckSpec,
-    /// Cooling of the service brakes as a multiple of the model's.
-    cooling: f64,
+    /// Where its service brakes lie within what is known of cooling and capacity.
+    brakes: BrakeBand,
+    /// An axle group that no longer brakes above a temperature.
+    out_above: Option<(usize, Celsius)>,
 }
 
 impl Truck {
@@ -80,7 +83,7 @@ impl Truck {
     /// [`TruckError`] says in a sentence what to change.
     pub fn new(spec: TruckSpec) -> Result<Self, TruckError> {
         spec.check()?;
-        Ok(Self { spec, cooling: 1.0 })
+        Ok(Self { spec, brakes: BrakeBand::TAKEN, out_above: None })
     }
 
     /// What was entered.
@@ -117,41 +120,18 @@ impl Truck {
         truck
     }
 
-    /// The same truck with its mass, rolling resistance, drag area, retarding and cooling of the
-    /// service brakes each times a factor near 1: for the spread of what was entered, which may
-    /// lie a little outside what may be entered.
+    /// The same truck with its mass, rolling resistance, drag area and retarding each times a factor
+    /// near 1, and its service brakes from −1 to 1 within what is known of them: for the spread of what
+    /// was entered, which may lie a little outside what may be entered.
     #[must_use]
-    pub(crate) fn shaken(&self, mass: f64, rolling: f64, drag: f64, retarding: f64, cooling: f64) -> Self {
+    pub(crate) fn shaken(&self, mass: f64, rolling: f64, drag: f64, retarding: f64, brakes: f64) -> Self {
         let mut truck = self.with_retarding(retarding);
         truck.spec.gross_mass_kg *= mass;
         truck.spec.drive_axle_mass_kg *= mass;
         truck.spec.rolling_resistance *= rolling;
         truck.spec.drag_area_m2 *= drag;
-        truck.cooling *= cooling;
+        truck.brakes = BrakeBand(brakes);
         truck
-    }
-
-    /// The same truck with one axle group doing only a share of its braking, 0 to 1, and the others
-    /// the rest; `None` where there is no other.
-    #[must_use]
-    pub(crate) fn out_of_adjustment(&self, group: usize, does: f64) -> Option<Self> {
-        let mut truck = self.clone();
-        let groups = &mut truck.spec.axle_groups;
-        let own = groups.get(group)?.effort_share;
-        let others = 1.0 - own;
-        if groups.len() < 2 || others <= 0.0 {
-            return None;
-        }
-        for (index, it) in groups.iter_mut().enumerate() {
-            it.effort_share *= if index == group { does } else { (1.0 - own * does) / others };
-        }
-        Some(truck)
-    }
-
-    /// Heat that the brakes of a group give to the air per kelvin above it, W/K.
-    #[must_use]
-    pub fn cooling(&self, group: &AxleGroup, speed: MetresPerSecond) -> f64 {
-        group.cooling(speed) * self.cooling
     }
 
     /// Gross combination mass.

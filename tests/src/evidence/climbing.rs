@@ -4,6 +4,7 @@ use super::{Expected, Origin, Row, Status, near};
 use crate::trucks::{
     FOOT, HORSEPOWER, MPH, POUND, ideal_gears, rated_power, standard_day, truck, with_mass_to_power,
 };
+use solver::day::Day;
 use solver::motion::{BrakeHeat, Run, State, Trip, crawl, pulling_gear};
 use solver::road::Road;
 use solver::truck::TruckSpec;
@@ -49,7 +50,7 @@ fn pounds_per_horsepower(pounds: f64) -> f64 {
 
 /// Our truck with the rolling, drag and loss of the source's in place of its own; `mph` is the
 /// speed at which its rolling resistance is taken.
-fn with_their_losses(mut spec: TruckSpec, mph: f64) -> TruckSpec {
+pub(super) fn with_their_losses(mut spec: TruckSpec, mph: f64) -> TruckSpec {
     let feet = mph * FEET_PER_SECOND;
     spec.rolling_resistance = (theirs::ROLLING.0 + theirs::ROLLING.1 * feet) / GRAVITY_FT;
     // ½·ρ·C_dA/m is the drag for each (m/s)² and unit of mass.
@@ -66,30 +67,47 @@ fn share_at_the_wheels(spec: &TruckSpec, mph: f64) -> f64 {
     pull * speed / rated_power(&truck)
 }
 
-/// Speed, mph, at distances from the foot of +4 %, ft, entered at 60 mph; from 4,000 ft +1 %.
+/// Speed, mph, at distances from the start, ft, of grades one after the other (length in ft, %), entered at a
+/// speed.
 ///
 /// # Panics
 /// Never: the road is sound, and longer than every distance that is asked for.
-fn speeds_on_the_climb(spec: TruckSpec, at_ft: [f64; 3]) -> [f64; 3] {
-    let change = 4_000.0 * FOOT;
-    let heights = (0..=200).map(|k| {
-        let s = f64::from(k) * STEP_M;
-        0.04 * s.min(change) + 0.01 * (s - change).max(0.0)
-    });
+pub(super) fn speeds_along(
+    spec: TruckSpec,
+    entered_mph: f64,
+    grades: &[(f64, f64)],
+    at_ft: &[f64],
+) -> Vec<f64> {
+    let length: f64 = grades.iter().map(|(feet, _)| feet * FOOT).sum();
+    let height = |s: f64| {
+        let rise = grades.iter().scan(0.0, |from, (feet, percent)| {
+            let on = (s - *from).clamp(0.0, feet * FOOT);
+            *from += feet * FOOT;
+            Some(percent / 100.0 * on)
+        });
+        rise.sum()
+    };
+    let heights = (0..=(length / STEP_M) as usize).map(|k| height(k as f64 * STEP_M));
     let road = Road::from_heights("climb", STEP_M, heights.collect()).expect("heights are sound");
-    let (truck, day) = (truck(spec), standard_day());
+    let (truck, day) = (truck(spec), Day { speed_limit_kmh: 130.0, ..standard_day() });
     let trip = Trip { truck: &truck, day: &day };
-    let speed = MetresPerSecond(60.0 * MPH);
+    let speed = MetresPerSecond(entered_mph * MPH);
     let (gear, _) = pulling_gear(trip, speed);
     let start = State::settled(speed, gear, BrakeHeat::uniform(day.air()));
     let run = Run::along(trip, &road, 0, road.cells(), &[], start);
-    at_ft.map(|feet| {
+    let at = at_ft.iter().map(|feet| {
         let cells = feet * FOOT / STEP_M;
         // A sample is the speed at the end of its cell.
         let end = |cell: f64| run.samples[cell as usize - 1].speed.0 / MPH;
         let before = cells.floor();
         end(before) + (end(before + 1.0) - end(before)) * (cells - before)
-    })
+    });
+    at.collect()
+}
+
+/// Entered at 60 mph; +1 % from 4,000 ft.
+fn speeds_on_the_climb(spec: TruckSpec) -> Vec<f64> {
+    speeds_along(spec, 60.0, &[(4_000.0, 4.0), (2_600.0, 1.0)], &[1_200.0, 4_000.0, 5_000.0])
 }
 
 /// Places of the climb in words, and the chart's speeds there with the difference of ours where
@@ -105,8 +123,8 @@ const CLIMB_CHART: [(&str, f64, Option<f64>); 3] = [
 /// they are those of the equation of CRAWL, for the chart states none of its own.
 pub(super) fn slowing() -> Vec<Row> {
     let own = with_mass_to_power(120.0);
-    let ours = speeds_on_the_climb(own.clone(), [1_200.0, 4_000.0, 5_000.0]);
-    let theirs = speeds_on_the_climb(with_their_losses(own, 50.0), [1_200.0, 4_000.0, 5_000.0]);
+    let ours = speeds_on_the_climb(own.clone());
+    let theirs = speeds_on_the_climb(with_their_losses(own, 50.0));
     let of_ours = CLIMB_CHART.into_iter().zip(ours).map(|((place, value, recorded), ours)| {
         let what = format!("Speed of a truck of 120 kg/kW that enters +4 % at 60 mph, {place}");
         let expected = match recorded {

@@ -13,7 +13,7 @@ use super::{Origin, Row, Status, near, number};
 use crate::trucks::{HORSEPOWER, MPH, POUND, preset, truck};
 use solver::day::Day;
 use solver::motion::{BrakeHeat, HeatLump, Trip};
-use solver::truck::{Preset, Truck};
+use solver::truck::{AxleGroup, AxlePlace, Preset, Truck};
 use solver::units::{Celsius, Grade, MetresPerSecond, Seconds, Watts};
 
 /// °F.
@@ -24,31 +24,33 @@ const GSRS: Origin = Origin { key: "GSRS", status: Status::FromMemory, source: S
 const SPLIT: Origin = Origin { key: "GSRS-SPLIT", status: Status::FromMemory, source: SOURCE };
 const VMAX: Origin = Origin { key: "GSRS-VMAX", status: Status::FromMemory, source: SOURCE };
 
-fn fahrenheit(celsius: Celsius) -> f64 {
+pub(super) fn fahrenheit(celsius: Celsius) -> f64 {
     celsius.0 * 1.8 + 32.0
 }
 
-fn celsius(fahrenheit: f64) -> Celsius {
+pub(super) fn celsius(fahrenheit: f64) -> Celsius {
     Celsius((fahrenheit - 32.0) / 1.8)
 }
 
-/// The five axles of the preset as one lump at a road speed.
-fn whole_truck(truck: &Truck, mph: f64) -> HeatLump {
-    let groups = &truck.spec().axle_groups;
+/// Five axles of drums as one lump at a road speed, each cooling as a trailer's: the plan takes the source's law as it
+/// is for those, and lets the tractor's cool better (RECOVER).
+pub(super) fn whole_truck(truck: &Truck, mph: f64) -> HeatLump {
+    let groups = truck.spec().axle_groups.iter().map(|it| AxleGroup { place: AxlePlace::Trailer, ..*it });
+    let groups: Vec<AxleGroup> = groups.collect();
     let speed = MetresPerSecond(mph * MPH);
     HeatLump {
-        capacity: groups.iter().map(|g| g.heat_capacity()).sum(),
+        capacity: groups.iter().map(AxleGroup::heat_capacity).sum(),
         cooling: groups.iter().map(|g| g.cooling(speed)).sum(),
     }
 }
 
 /// Braking power of the source, hp.
-fn braking_hp(pounds: f64, grade: f64, mph: f64) -> f64 {
+pub(super) fn braking_hp(pounds: f64, grade: f64, mph: f64) -> f64 {
     (pounds * grade - (459.35 + 0.132 * mph * mph)) * mph / 375.0 - 73.0
 }
 
 /// Our temperature in °F after `miles` from `from` °F.
-fn after(pounds: f64, grade: f64, miles: f64, mph: f64, from: f64) -> f64 {
+pub(super) fn after(pounds: f64, grade: f64, miles: f64, mph: f64, from: f64) -> f64 {
     let truck = preset(Preset::FiveAxle36);
     let power = Watts(braking_hp(pounds, grade, mph) * HORSEPOWER);
     let time = Seconds(miles / mph * 3_600.0);
@@ -95,7 +97,7 @@ pub(super) fn temperatures() -> Vec<Row> {
 }
 
 /// T_E, the rise of one emergency stop in °F, with our imbalance allowance on the level.
-fn rise_of_one_stop(pounds: f64, mph: f64) -> f64 {
+pub(super) fn rise_of_one_stop(pounds: f64, mph: f64) -> f64 {
     // One group, so that the shares of the groups play no part, as in the source.
     let mut spec = Preset::FiveAxle36.spec();
     let mut whole = spec.axle_groups[0];

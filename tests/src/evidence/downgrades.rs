@@ -59,36 +59,52 @@ const LOADED: Origin = Origin {
 const SIX_MILES: f64 = 9_656.0;
 /// The speed of the type II tests, km/h.
 const TEST_KMH: f64 = 30.0;
-const KMH_PER_MPH: f64 = MPH * 3.6;
+pub(super) const KMH_PER_MPH: f64 = MPH * 3.6;
 
 /// A miss of a least speed, km/h: hold speeds are whole.
 fn missed(least: f64, by: f64) -> Expected {
     Expected::KnownDifference { value: least, tolerance: 1.0, recorded: -by, rounding: 0.5 }
 }
 
-/// The plan of an even grade, percent.
+fn down(truck: &Truck, percent: f64, length_m: f64, service_brakes: ServiceBrakes) -> Descent {
+    down_from(truck, percent, length_m, 1_200.0, service_brakes)
+}
+
+/// The plan of an even grade, percent, from a height.
 ///
 /// # Panics
 /// Never: the heights are sound, nobody stops the plan, and such a hill is a descent.
-fn down(truck: &Truck, percent: f64, length_m: f64, service_brakes: ServiceBrakes) -> Descent {
+pub(super) fn down_from(
+    truck: &Truck,
+    percent: f64,
+    length_m: f64,
+    top_m: f64,
+    service_brakes: ServiceBrakes,
+) -> Descent {
     let cells = (length_m / 10.0).round() as usize;
     let fall = |k: usize| 0.1 * percent * (k.clamp(150, 150 + cells) - 150) as f64;
-    let heights = (0..=cells + 300).map(|k| 1_200.0 - fall(k)).collect();
+    let heights = (0..=cells + 300).map(|k| top_m - fall(k)).collect();
     let road = Road::from_heights("even grade", 10.0, heights).expect("heights are sound");
     let day = Day { service_brakes, ..Day::USUAL };
     let (plan, _) = solver::analyse(&road, truck, &day, &mut |_| true).expect("not cancelled");
     plan.descents.into_iter().next().expect("a descent")
 }
 
+/// Engine speed told on 6 km of an even grade, 1/min.
+pub(super) fn engine_speed(truck: &Truck, percent: f64) -> f64 {
+    let descent = down(truck, percent, 6_000.0, ServiceBrakes::InReserve);
+    descent.choice.advice().map_or(f64::NAN, |advice| advice.engine_speed.0)
+}
+
 /// Hold speed, km/h; zero where no speed is safe.
-fn kmh(descent: &Descent) -> f64 {
+pub(super) fn kmh(descent: &Descent) -> f64 {
     match &descent.choice {
         Choice::Held(advice) => advice.speed.kmh(),
         Choice::NoSafeSpeed(_) => 0.0,
     }
 }
 
-fn own(spec: TruckSpec, percent: f64, length_m: f64) -> f64 {
+pub(super) fn own(spec: TruckSpec, percent: f64, length_m: f64) -> f64 {
     kmh(&down(&truck(spec), percent, length_m, ServiceBrakes::InReserve))
 }
 
@@ -199,8 +215,7 @@ pub(super) fn gear_that_climbs() -> Vec<Row> {
 
 pub(super) fn engine_speed_down() -> Vec<Row> {
     let row = |percent: f64| {
-        let descent = down(&truck(Preset::FiveAxle36.spec()), percent, 6_000.0, ServiceBrakes::InReserve);
-        let ours = descent.choice.advice().map_or(f64::NAN, |advice| advice.engine_speed.0);
+        let ours = engine_speed(&truck(Preset::FiveAxle36.spec()), percent);
         let what = format!("36 t: engine speed told on {percent} %");
         ENGINE_SPEED.row(what, "1/min", Expected::Between(1_750.0, 2_300.0), ours)
     };

@@ -4,25 +4,34 @@
 //! A [`Row`] is one figure of a source beside ours. [`KEYS`] names every check and what makes
 //! its rows; `public/evidence.json` is written from the same rows.
 
+mod built_roads;
 mod climbing;
+mod cooling;
 mod curves;
 mod downgrade_temperature;
 mod downgrades;
+mod drums;
 mod forces;
 #[cfg(not(target_arch = "wasm32"))]
 mod geodesic;
+mod hills;
 #[cfg(not(target_arch = "wasm32"))]
 mod json;
+mod keys;
 mod regulation_13;
+mod retarders;
 mod rolling;
 mod service_brakes;
 mod stopping;
 mod text;
 mod trade;
 mod tyres;
+mod upgrades;
+mod vehicles;
 
 #[cfg(not(target_arch = "wasm32"))]
 pub use json::json;
+pub use keys::{KEYS, NOT_USED, Rows};
 pub use text::number;
 
 /// What a source's figure is worth.
@@ -34,6 +43,10 @@ pub enum Status {
     FromMemory,
     /// Computed from an equation that the source states: checks the arithmetic.
     Computed,
+    /// Another's copy or excerpt of a source that was not open itself.
+    Secondary,
+    /// Read out of a truck's own data: what its control unit says of itself, not what a test bench measured.
+    Declared,
     /// Common practice, no source.
     CommonPractice,
 }
@@ -46,6 +59,8 @@ impl Status {
             Self::Printed => "printed",
             Self::FromMemory => "value from memory",
             Self::Computed => "computed from a stated equation",
+            Self::Secondary => "secondary: another's copy or excerpt",
+            Self::Declared => "declared by a control unit",
             Self::CommonPractice => "common practice",
         }
     }
@@ -191,6 +206,14 @@ pub(crate) fn near(value: f64, tolerance: f64) -> Expected {
     Expected::Value { value, tolerance }
 }
 
+/// A value within a tolerance; where `recorded` is given, a miss that is known.
+pub(crate) fn near_or_known(value: f64, tolerance: f64, recorded: Option<f64>, rounding: f64) -> Expected {
+    match recorded {
+        None => near(value, tolerance),
+        Some(recorded) => Expected::KnownDifference { value, tolerance, recorded, rounding },
+    }
+}
+
 /// Where rows come from: what all rows of a check have in common.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Origin {
@@ -212,55 +235,6 @@ impl Origin {
         Row { key, status, source, what: what.into(), unit, expected, ours }
     }
 }
-
-/// Makes the rows of one key.
-pub type Rows = fn() -> Vec<Row>;
-
-/// Every check by its key, in the order in which they are shown.
-pub const KEYS: &[(&str, Rows)] = &[
-    ("R13-II", regulation_13::type_ii),
-    ("R13-IIA", regulation_13::type_ii_a),
-    ("MFDD", stopping::mean_fully_developed),
-    ("STOP", stopping::distances),
-    ("GSRS", downgrade_temperature::temperatures),
-    ("GSRS-SPLIT", downgrade_temperature::chained),
-    ("GSRS-VMAX", downgrade_temperature::fastest),
-    ("GRADE-EQUIV", forces::grade_equivalent),
-    ("NAT", forces::natural_resistance),
-    ("ROLL", rolling::by_speed),
-    ("ROLL-LOAD", rolling::by_load),
-    ("LABEL", rolling::label_classes),
-    ("CLIMB", climbing::slowing),
-    ("CRAWL", climbing::crawling),
-    ("RAMP", stopping::ramps),
-    ("CURVE", curves::friction_and_radius),
-    ("ROLLOVER", curves::tipping),
-    ("SNUB", service_brakes::snubbing),
-    ("ADHESION", forces::adhesion),
-    ("INERTIA", forces::wheels_as_mass),
-    ("AXLE", forces::axle_both_ways),
-    ("SIGN", service_brakes::posted_speeds),
-    ("SIGN-2", downgrades::posted_by_mass),
-    ("R13-II-NONE", downgrades::type_ii_without_retarder),
-    ("R13-II-OWN", downgrades::type_ii_with_retarder),
-    ("I5-35", downgrades::limit_of_35_mph),
-    ("SA-60", downgrades::limit_of_60_kmh),
-    ("CA-STEPS", downgrades::slowest_posted),
-    ("GEAR-CLIMB", downgrades::gear_that_climbs),
-    ("GEAR-RPM", downgrades::engine_speed_down),
-    ("DOWN-LOAD", downgrades::loaded_and_empty),
-    #[cfg(not(target_arch = "wasm32"))]
-    ("GEODESIC", geodesic::distances),
-    ("TRADE", trade::practice),
-];
-
-const ONE_COEFFICIENT: &str = "the plan takes one coefficient for all tyres, as entered";
-
-/// Checks of what no answer of the project calls, and what stands in its place. Their source is
-/// read and their arithmetic is right, but no answer is better for it; what they check lives
-/// among the tests.
-pub const NOT_USED: &[(&str, &str)] =
-    &[("ROLL", ONE_COEFFICIENT), ("ROLL-LOAD", ONE_COEFFICIENT), ("LABEL", ONE_COEFFICIENT)];
 
 /// The rows of one key.
 ///

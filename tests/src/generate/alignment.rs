@@ -50,6 +50,20 @@ impl Alignment {
         Alignment { corners }
     }
 
+    /// Grades at stations, linear between them: distance, metres, and grade.
+    ///
+    /// # Panics
+    /// Without a station.
+    #[must_use]
+    pub fn of_stations(start_height_m: f64, stations: &[(f64, f64)]) -> Alignment {
+        let (s_m, grade) = stations[0];
+        let mut corners = vec![Corner { s_m, height_m: start_height_m, grade }];
+        for (s_m, grade) in &stations[1..] {
+            push(&mut corners, *s_m, *grade);
+        }
+        Alignment { corners }
+    }
+
     /// The same, everywhere steeper downhill by this much of grade.
     #[must_use]
     pub fn steeper(&self, by: f64) -> Alignment {

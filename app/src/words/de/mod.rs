@@ -60,33 +60,7 @@
 //! | card for the cab | Merkblatt fürs Fahrerhaus |
 //! | what held today | was heute gehalten hat |
 
-mod access;
-mod card;
-mod chart;
-mod class;
-mod descent;
-mod entry;
-mod exercise;
-mod export;
-mod language;
-mod lesson;
-mod link;
-mod offline;
-mod page;
-mod plan;
-mod road;
-mod roadside;
-mod study;
 mod telling;
-mod two;
-mod way;
-mod why;
 
-use crate::words::say;
-
-/// German words. Trade terms as in printed driver manuals and in traffic law; plain short sentences.
+/// German words of findings and errors.
 pub(super) struct German;
-
-fn minutes(seconds: f64) -> String {
-    say::minutes(seconds, "weniger als eine Minute", ["Minute", "Minuten"])
-}

@@ -2,7 +2,7 @@
 
 use super::German;
 use crate::format::{self, Units, shown_as};
-use crate::words::EntryWords;
+use crate::words::TellingWords;
 use solver::limits::{Quantity, bounds as entered};
 use solver::report::truck_file::TruckFileError;
 use solver::road::{Bound, FileError, Finding, FindingKind, Foreign, Refusal, Unassessed, bounds};
@@ -11,7 +11,7 @@ use solver::truck::TruckError;
 const ASK_GPX: &str = "Exportieren Sie den Track als GPX, und wählen Sie diese Datei.";
 const ASK_HEIGHTS: &str = "Zeichnen Sie die Strecke mit einem Gerät auf, das Höhen speichert, oder ergänzen Sie die Höhen des Tracks mit einem Routenplaner, und exportieren Sie ihn noch einmal.";
 
-pub(super) fn file_error(error: &FileError) -> String {
+fn file_error(error: &FileError) -> String {
     match error {
         FileError::Empty => format!("Die Datei ist leer. {ASK_GPX}"),
         FileError::NotGpx(what) => foreign(what),
@@ -156,7 +156,7 @@ fn counted(count: usize, one: &str, many: &str) -> String {
 }
 
 /// What was found and done, without the place.
-pub(super) fn finding(finding: &Finding) -> String {
+fn finding(finding: &Finding) -> String {
     use FindingKind as Kind;
     let count = finding.count;
     let bytes = || counted(count, "Byte", "Bytes");
@@ -285,7 +285,7 @@ fn rough(roughness: f64, base_m: f64, poor: bool, from_terrain: bool) -> String 
 }
 
 /// Why a stretch is not assessed.
-pub(super) fn unassessed(why: Unassessed) -> String {
+fn unassessed(why: Unassessed) -> String {
     format!("{}.", reason(why))
 }
 
@@ -299,13 +299,9 @@ fn reason(why: Unassessed) -> &'static str {
     }
 }
 
-pub(super) fn truck_error(error: &TruckError, units: Units) -> String {
+fn truck_error(error: &TruckError, units: Units) -> String {
     match error {
-        TruckError::Entry(out) => format!(
-            "{}: Geben Sie einen Wert von {} ein.",
-            German.entry(out.entry),
-            German.asked(out.entry, units)
-        ),
+        TruckError::Entry(_) => String::new(),
         TruckError::DriveAxleHeavierThanTruck => {
             "Das Gewicht auf den Antriebsachsen ist größer als das tatsächliche Gesamtgewicht; geben Sie ein kleineres ein.".to_owned()
         }
@@ -346,7 +342,7 @@ pub(super) fn truck_error(error: &TruckError, units: Units) -> String {
     }
 }
 
-pub(super) fn truck_file_error(error: &TruckFileError, units: Units) -> String {
+fn truck_file_error(error: &TruckFileError) -> String {
     match error {
         TruckFileError::Broken { line, what } => format!(
             "Fehler in Zeile {line} (Meldung auf Englisch: {what}). Berichtigen Sie das dort, oder speichern Sie die Datei noch einmal."
@@ -355,6 +351,24 @@ pub(super) fn truck_file_error(error: &TruckFileError, units: Units) -> String {
         TruckFileError::Version { found, newest } => format!(
             "Diese Datei hat die Version {found}; hier werden Versionen bis {newest} gelesen. Laden Sie die Seite neu, um eine neuere zu bekommen."
         ),
-        TruckFileError::Truck(error) => truck_error(error, units),
+        TruckFileError::Truck(_) => String::new(),
+    }
+}
+
+impl TellingWords for German {
+    fn file_error(&self, error: &FileError) -> String {
+        file_error(error)
+    }
+    fn finding(&self, it: &Finding) -> String {
+        finding(it)
+    }
+    fn reason(&self, why: Unassessed) -> String {
+        unassessed(why)
+    }
+    fn wrong_truck(&self, error: &TruckError, units: Units) -> String {
+        truck_error(error, units)
+    }
+    fn wrong_truck_file(&self, error: &TruckFileError) -> String {
+        truck_file_error(error)
     }
 }

@@ -1,31 +1,6 @@
 //! English.
 
-mod access;
-mod card;
-mod chart;
-mod class;
-mod descent;
-mod entry;
-mod exercise;
-mod export;
-mod language;
-mod lesson;
-mod link;
-mod offline;
-mod page;
-mod plan;
-mod road;
-mod roadside;
-mod study;
-mod two;
-mod way;
-mod why;
+mod telling;
 
-use crate::words::say;
-
-/// English words. Trade terms as in printed driver manuals; plain short sentences.
+/// English words of findings and errors.
 pub(super) struct English;
-
-fn minutes(seconds: f64) -> String {
-    say::minutes(seconds, "less than a minute", ["minute", "minutes"])
-}

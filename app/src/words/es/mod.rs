@@ -64,33 +64,7 @@
 //! | card for the cab, marker | ficha para la cabina, hito |
 //! | what held today | lo que retuvo hoy |
 
-mod access;
-mod card;
-mod chart;
-mod class;
-mod descent;
-mod entry;
-mod exercise;
-mod export;
-mod language;
-mod lesson;
-mod link;
-mod offline;
-mod page;
-mod plan;
-mod road;
-mod roadside;
-mod study;
 mod telling;
-mod two;
-mod way;
-mod why;
 
-use crate::words::say;
-
-/// Spanish words. Trade terms as in printed driver manuals and in traffic law; plain short sentences.
+/// Spanish words of findings and errors.
 pub(super) struct Spanish;
-
-fn minutes(seconds: f64) -> String {
-    say::minutes(seconds, "menos de un minuto", ["minuto", "minutos"])
-}

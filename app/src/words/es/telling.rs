@@ -2,7 +2,7 @@
 
 use super::Spanish;
 use crate::format::{self, Units, shown_as};
-use crate::words::EntryWords;
+use crate::words::TellingWords;
 use solver::limits::{Quantity, bounds as entered};
 use solver::report::truck_file::TruckFileError;
 use solver::road::{Bound, FileError, Finding, FindingKind, Foreign, Refusal, Unassessed, bounds};
@@ -11,7 +11,7 @@ use solver::truck::TruckError;
 const ASK_GPX: &str = "Exporte el recorrido como GPX y elija ese archivo.";
 const ASK_HEIGHTS: &str = "Grabe la carretera con un dispositivo que guarde altitudes, o añada altitudes al recorrido con un planificador de rutas, y expórtelo otra vez.";
 
-pub(super) fn file_error(error: &FileError) -> String {
+fn file_error(error: &FileError) -> String {
     match error {
         FileError::Empty => format!("El archivo está vacío. {ASK_GPX}"),
         FileError::NotGpx(what) => foreign(what),
@@ -160,7 +160,7 @@ fn counted(count: usize, one: &str, many: &str) -> String {
 }
 
 /// What was found and done, without the place.
-pub(super) fn finding(finding: &Finding) -> String {
+fn finding(finding: &Finding) -> String {
     use FindingKind as Kind;
     let count = finding.count;
     let numbers = || counted(count, "número", "números");
@@ -304,7 +304,7 @@ fn rough(roughness: f64, base_m: f64, poor: bool, from_terrain: bool) -> String 
 }
 
 /// Why a stretch is not assessed.
-pub(super) fn unassessed(why: Unassessed) -> String {
+fn unassessed(why: Unassessed) -> String {
     format!("{}.", reason(why))
 }
 
@@ -318,11 +318,9 @@ fn reason(why: Unassessed) -> &'static str {
     }
 }
 
-pub(super) fn truck_error(error: &TruckError, units: Units) -> String {
+fn truck_error(error: &TruckError, units: Units) -> String {
     match error {
-        TruckError::Entry(out) => {
-            format!("{}: escriba un valor de {}.", Spanish.entry(out.entry), Spanish.asked(out.entry, units))
-        }
+        TruckError::Entry(_) => String::new(),
         TruckError::DriveAxleHeavierThanTruck => {
             "La masa sobre los ejes motrices es mayor que la masa total real; escriba una menor.".to_owned()
         }
@@ -364,7 +362,7 @@ pub(super) fn truck_error(error: &TruckError, units: Units) -> String {
     }
 }
 
-pub(super) fn truck_file_error(error: &TruckFileError, units: Units) -> String {
+fn truck_file_error(error: &TruckFileError) -> String {
     match error {
         TruckFileError::Broken { line, what } => format!(
             "Error en la línea {line} (mensaje en inglés: {what}). Corríjalo ahí, o guarde el archivo otra vez."
@@ -375,6 +373,24 @@ pub(super) fn truck_file_error(error: &TruckFileError, units: Units) -> String {
         TruckFileError::Version { found, newest } => format!(
             "Este archivo tiene la versión {found}; aquí se leen versiones hasta la {newest}. Recargue la página para obtener una más nueva."
         ),
-        TruckFileError::Truck(error) => truck_error(error, units),
+        TruckFileError::Truck(_) => String::new(),
+    }
+}
+
+impl TellingWords for Spanish {
+    fn file_error(&self, error: &FileError) -> String {
+        file_error(error)
+    }
+    fn finding(&self, it: &Finding) -> String {
+        finding(it)
+    }
+    fn reason(&self, why: Unassessed) -> String {
+        unassessed(why)
+    }
+    fn wrong_truck(&self, error: &TruckError, units: Units) -> String {
+        truck_error(error, units)
+    }
+    fn wrong_truck_file(&self, error: &TruckFileError) -> String {
+        truck_file_error(error)
     }
 }

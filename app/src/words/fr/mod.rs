@@ -64,33 +64,7 @@
 //! | card for the cab, marker | fiche pour la cabine, borne |
 //! | what held today | ce qui a tenu aujourd'hui |
 
-mod access;
-mod card;
-mod chart;
-mod class;
-mod descent;
-mod entry;
-mod exercise;
-mod export;
-mod language;
-mod lesson;
-mod link;
-mod offline;
-mod page;
-mod plan;
-mod road;
-mod roadside;
-mod study;
 mod telling;
-mod two;
-mod way;
-mod why;
 
-use crate::words::say;
-
-/// French words. Trade terms as in printed driver manuals and in traffic law; plain short sentences.
+/// French words of findings and errors.
 pub(super) struct French;
-
-fn minutes(seconds: f64) -> String {
-    say::minutes(seconds, "moins d’une minute", ["minute", "minutes"])
-}

@@ -2,7 +2,7 @@
 
 use super::French;
 use crate::format::{self, Units, shown_as};
-use crate::words::EntryWords;
+use crate::words::TellingWords;
 use solver::limits::{Quantity, bounds as entered};
 use solver::report::truck_file::TruckFileError;
 use solver::road::{Bound, FileError, Finding, FindingKind, Foreign, Refusal, Unassessed, bounds};
@@ -12,7 +12,7 @@ const ASK_GPX: &str = "Exportez la trace en GPX et choisissez ce fichier.";
 const ASK_HEIGHTS: &str = "Enregistrez la route avec un appareil qui mémorise les altitudes, ou ajoutez les altitudes à la trace avec un planificateur d’itinéraires, puis exportez-la de nouveau.";
 
 /// Why a file cannot be used: what was found, where, and what to do instead.
-pub(super) fn file_error(error: &FileError) -> String {
+fn file_error(error: &FileError) -> String {
     match error {
         FileError::Empty => format!("Le fichier est vide. {ASK_GPX}"),
         FileError::NotGpx(what) => foreign(what),
@@ -154,7 +154,7 @@ fn no_heights(points: usize, constant: bool, unreadable: usize) -> String {
 }
 
 /// What was found and done, without the place.
-pub(super) fn finding(finding: &Finding) -> String {
+fn finding(finding: &Finding) -> String {
     use FindingKind as Kind;
     let count = finding.count;
     // All that is counted here takes a plain s, as do its participles.
@@ -272,7 +272,7 @@ fn rough(roughness: f64, base_m: f64, poor: bool, from_terrain: bool) -> String 
 }
 
 /// Why a stretch is not assessed.
-pub(super) fn unassessed(why: Unassessed) -> String {
+fn unassessed(why: Unassessed) -> String {
     format!("{}.", reason(why))
 }
 
@@ -287,13 +287,9 @@ fn reason(why: Unassessed) -> &'static str {
 }
 
 /// Why a truck is not taken.
-pub(super) fn truck_error(error: &TruckError, units: Units) -> String {
+fn truck_error(error: &TruckError, units: Units) -> String {
     match error {
-        TruckError::Entry(out) => format!(
-            "{}\u{a0}: saisissez une valeur de {}.",
-            French.entry(out.entry),
-            French.asked(out.entry, units)
-        ),
+        TruckError::Entry(_) => String::new(),
         TruckError::DriveAxleHeavierThanTruck => {
             "La masse sur les essieux moteurs dépasse la masse totale réelle\u{a0}; saisissez-en une plus petite.".to_owned()
         }
@@ -335,7 +331,7 @@ pub(super) fn truck_error(error: &TruckError, units: Units) -> String {
 }
 
 /// Why a truck file is not taken.
-pub(super) fn truck_file_error(error: &TruckFileError, units: Units) -> String {
+fn truck_file_error(error: &TruckFileError) -> String {
     match error {
         TruckFileError::Broken { line, what } => format!(
             "Erreur à la ligne {line} (message en anglais\u{a0}: {what}). Corrigez-la à cet endroit, ou enregistrez le fichier encore une fois."
@@ -346,6 +342,24 @@ pub(super) fn truck_file_error(error: &TruckFileError, units: Units) -> String {
         TruckFileError::Version { found, newest } => format!(
             "Ce fichier a la version {found}\u{a0}; ici, les versions jusqu’à {newest} sont lues. Rechargez la page pour en obtenir une plus récente."
         ),
-        TruckFileError::Truck(error) => truck_error(error, units),
+        TruckFileError::Truck(_) => String::new(),
+    }
+}
+
+impl TellingWords for French {
+    fn file_error(&self, error: &FileError) -> String {
+        file_error(error)
+    }
+    fn finding(&self, it: &Finding) -> String {
+        finding(it)
+    }
+    fn reason(&self, why: Unassessed) -> String {
+        unassessed(why)
+    }
+    fn wrong_truck(&self, error: &TruckError, units: Units) -> String {
+        truck_error(error, units)
+    }
+    fn wrong_truck_file(&self, error: &TruckFileError) -> String {
+        truck_file_error(error)
     }
 }

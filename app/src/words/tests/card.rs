@@ -11,7 +11,8 @@ use solver::plan::SlowCurve;
 use solver::road::{Curve, Span, Turn, Unassessed};
 use solver::truck::{Retarder, RetarderKind, TruckSpec};
 
-pub(super) const LANGUAGES: [&dyn Words; 4] = [&en::English, &es::Spanish, &fr::French, &de::German];
+pub(super) const LANGUAGES: [Spoken; 4] =
+    [Tongue::En.words(), Tongue::Es.words(), Tongue::Fr.words(), Tongue::De.words()];
 /// What each language calls a retarder that is said to hold, or to be tried.
 const RETARDERS: [&str; 4] = ["retarder", "ralentizador", "ralentisseur", "Dauerbremse"];
 
@@ -62,7 +63,7 @@ impl Case {
     }
 
     /// What is to know of a descent.
-    pub(super) fn know(&self, language: &dyn Words, index: usize) -> String {
+    pub(super) fn know(&self, language: Spoken, index: usize) -> String {
         let know = self.card().know(&self.plan.descents[index]);
         let told: Vec<String> = know.iter().map(|it| language.card_know(self.card(), it)).collect();
         told.join(" ")
@@ -199,7 +200,10 @@ fn the_card_says_which_way_it_goes() {
     for language in LANGUAGES {
         assert!(!language.card_way(there.card()).contains(language.reversed_mark()));
         assert!(language.card_way(back.card()).ends_with(language.reversed_mark()));
-        for name in [CardWords::picture_name, CardWords::rows_name] {
+        for name in [
+            |it: Spoken, road: &str, reversed| it.picture_name(road, reversed),
+            |it: Spoken, road: &str, reversed| it.rows_name(road, reversed),
+        ] {
             let names = [false, true].map(|reversed| name(language, "Hill, eastbound", reversed));
             assert!(names[0] != names[1] && names.iter().all(|it| it.starts_with("Hill--eastbound-")));
             let long = name(language, &"long name ".repeat(20), true);
@@ -225,7 +229,7 @@ fn a_descent_at_the_start_is_prepared_before_setting_off() {
         let advice = case.plan.descents[0].choice.advice().expect("held");
         let before = language.before_crest(case.card());
         let last = before.last().expect("a list");
-        let engaged = language.gear_at_start(advice.gear, advice.stage);
+        let engaged = language.gear_at_start(advice.gear.number(), &language.stage(advice.stage));
         assert_eq!(*last, format!("{engaged} {}", language.shifting(false)));
         assert!(!last.contains("km") && last.contains(&advice.gear.number().to_string()), "{last}");
         let before = language.before_crest(later.card());
@@ -253,9 +257,9 @@ fn a_row_counts_the_curves_that_ask_for_less_than_the_hold_speed() {
     for language in LANGUAGES {
         assert!(case.know(language, 0).contains("2 "), "{}", case.know(language, 0));
     }
-    assert!(case.know(&en::English, 0).contains("2 curves ask for less than the hold speed, the slowest"));
+    assert!(case.know(words(), 0).contains("2 curves ask for less than the hold speed, the slowest"));
     case.plan.curves.truncate(2);
-    assert!(case.know(&en::English, 0).contains("Slowest curve "), "{}", case.know(&en::English, 0));
+    assert!(case.know(words(), 0).contains("Slowest curve "), "{}", case.know(words(), 0));
 }
 
 const CURVE: Curve = Curve { from: 0, to: 1, radius_m: 30.0, turn: Turn::Left, hairpin: false };

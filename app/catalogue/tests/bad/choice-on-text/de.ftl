@@ -1,0 +1,18 @@
+a = { $name ->
+   *[other] One
+}
+b = { $count ->
+    [one] one
+   *[other] { $count }
+}
+c = { $how ->
+    [up] up
+   *[down-hill] down
+}
+d =
+    .x = one
+    .y = two
+e = { $now ->
+    [true] now
+   *[false] later
+}

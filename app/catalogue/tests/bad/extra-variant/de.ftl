@@ -1,0 +1,17 @@
+a = One { $name }
+b = { $count ->
+    [one] one
+   *[other] { $count }
+}
+c = { $how ->
+    [up] up
+    [level] level
+   *[down-hill] down
+}
+d =
+    .x = one
+    .y = two
+e = { $now ->
+    [true] now
+   *[false] later
+}

@@ -1,0 +1,12 @@
+a = One { $name }
+b = { $count ->
+    [one] one
+   *[other] { $count }
+}
+c = { $how ->
+    [up] up
+   *[down-hill] down
+}
+d =
+    .x = one
+    .y = two

@@ -1,0 +1,15 @@
+a = One { $name }
+b = { $count ->
+   *[one] one
+}
+c = { $how ->
+    [up] up
+   *[down-hill] down
+}
+d =
+    .x = one
+    .y = two
+e = { $now ->
+    [true] now
+   *[false] later
+}

@@ -1,0 +1,15 @@
+a = One { $name }
+b = { $count ->
+    [one] one
+   *[other] { $count }
+}
+c = { $how ->
+   *[down-hill] down
+}
+d =
+    .x = one
+    .y = two
+e = { $now ->
+    [true] now
+   *[false] later
+}

@@ -1,0 +1,17 @@
+-who = { $name }
+a = One { -who }
+b = { $count ->
+    [one] one
+   *[other] { $count }
+}
+c = { $how ->
+    [up] up
+   *[down-hill] down
+}
+d =
+    .x = one
+    .y = two
+e = { $now ->
+    [true] now
+   *[false] later
+}

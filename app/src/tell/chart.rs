@@ -1,0 +1,159 @@
+//! Words of the road picture.
+
+use crate::chart::{Bracket, GradeStep, Here, Lane, Reading, ReadoutCell, SPEED_STEP};
+use crate::format::{self, Units};
+use crate::words::Spoken;
+use crate::words::say::{UNKNOWN, radius};
+use solver::HeatStep;
+
+/// A place no further ahead is here, m.
+const HERE_M: f64 = 15.0;
+
+impl Spoken {
+    /// A value of a reading in the legend: a gear, a stage, a step of heat, speed or grade.
+    #[must_use]
+    pub fn step(&self, reading: Reading, value: u8, units: Units) -> String {
+        let heat = |it: &HeatStep| self.heat_step(*it);
+        let grade = |it: &GradeStep| self.grade_step(*it);
+        match reading {
+            Reading::Gear => value.to_string(),
+            Reading::Stage => self.short_stage(value),
+            Reading::Heat => HeatStep::ALL.get(usize::from(value)).map_or(UNKNOWN, heat).to_owned(),
+            Reading::Speed => {
+                let from = u32::from(value) * SPEED_STEP;
+                format!("{from}–{} {}", from + SPEED_STEP, units.speed())
+            }
+            Reading::Grade => GradeStep::ALL.get(usize::from(value)).map_or(UNKNOWN, grade).to_owned(),
+        }
+    }
+
+    /// Unit of a lane; empty where it has none.
+    #[must_use]
+    pub fn lane_unit(&self, lane: Lane, units: Units) -> &'static str {
+        match lane {
+            Lane::Height => units.height(),
+            Lane::Speed => units.speed(),
+            Lane::Temperature => units.temperature(),
+            Lane::Gear | Lane::Stage | Lane::Heat => "",
+        }
+    }
+
+    /// A stage, short enough for its band.
+    #[must_use]
+    pub fn short_stage(&self, stage: u8) -> String {
+        if stage == 0 { self.short_stage_off().to_owned() } else { stage.to_string() }
+    }
+
+    /// The limit line of the speed lane.
+    #[must_use]
+    pub fn speed_limit(&self, limit_mps: f64, units: Units) -> String {
+        // Entered in whole steps of either unit: rounding down would show 49 for 50 mph.
+        format!("{} {}", self.limit(), format::met_speed(limit_mps, units))
+    }
+
+    /// The limit line of the temperature lane.
+    #[must_use]
+    pub fn heat_limit(&self, limit_c: f64, units: Units) -> String {
+        format!("{} {}", self.limit(), format::entered_temperature(limit_c, units))
+    }
+
+    /// A descent above its bracket, the longest wording first.
+    #[must_use]
+    pub fn bracket(&self, descent: &Bracket, length_m: f64, units: Units) -> Vec<String> {
+        let number = descent.number;
+        let length = format::length(length_m, units);
+        let [mean, asked] = [descent.mean, descent.asked].map(|it| format::grade(f64::from(it)));
+        vec![
+            format!("{number} · {length} · {mean} · {} {asked}", self.before_asked()),
+            format!("{number} · {length} · {mean}"),
+            format!("{number} · {mean}"),
+        ]
+    }
+
+    /// What the cursor stands on, in one sentence.
+    #[must_use]
+    pub fn spoken(&self, here: &Here, units: Units) -> String {
+        let at = format::distance(here.at_m, units);
+        if !here.assessed {
+            return format!("{at}{}{}.", self.colon(), self.not_assessed());
+        }
+        let parts = [
+            Some(at),
+            here.grade.map(|it| format!("{} {}", self.reading(Reading::Grade), format::grade(it.grade))),
+            here.gear.map(|it| self.gear_number(it)),
+            here.stage.map(|it| self.numbered_stage(it)),
+            here.speed.map(|it| format::hold_speed(it, units)),
+            here.heat.map(|it| format!("{} {}", self.lane(Lane::Temperature), self.heat_step(it))),
+        ];
+        format!("{}.", parts.into_iter().flatten().collect::<Vec<_>>().join(", "))
+    }
+
+    /// Head of a cell of the readout.
+    #[must_use]
+    pub fn readout_head(&self, cell: ReadoutCell, here: &Here, units: Units) -> String {
+        match (cell, here.grade) {
+            (ReadoutCell::Grade, Some(it)) => self.grade_over(&format::length(it.over_m, units)),
+            // With the retarder off it is the engine alone that holds.
+            (ReadoutCell::Carried, _) if here.stage == Some(0) => self.engine_carries().to_owned(),
+            _ => self.cell_head(cell).to_owned(),
+        }
+    }
+
+    /// Content of a cell of the readout.
+    #[must_use]
+    pub fn readout(&self, cell: ReadoutCell, here: &Here, units: Units) -> String {
+        let temperature = |celsius: Option<f64>| or_unknown(celsius, |it| format::temperature(it, units));
+        match cell {
+            ReadoutCell::At => {
+                let kilometres = format::distance(here.at_m, Units::Metric);
+                format!(
+                    "{kilometres} · {} {}",
+                    self.mile(),
+                    format::distance_number(here.at_m, Units::Imperial)
+                )
+            }
+            ReadoutCell::Grade => or_unknown(here.grade, |it| {
+                format!("{} ± {}", format::grade(it.grade), format::tenths(100.0 * it.plus_minus))
+            }),
+            ReadoutCell::Height => or_unknown(here.height_m, |it| format::height(it, units)),
+            ReadoutCell::GearStage => {
+                let gear = or_unknown(here.gear, |it| it.to_string());
+                let stage = or_unknown(here.stage, |it| self.short_stage(it));
+                format!("{gear} · {stage}")
+            }
+            ReadoutCell::Speed => {
+                let speed = or_unknown(here.speed, |it| format::hold_speed(it, units));
+                let engine = or_unknown(here.engine_speed, format::engine_speed);
+                format!("{speed} · {engine}")
+            }
+            ReadoutCell::Carried => or_unknown(here.carried, format::margin),
+            ReadoutCell::Brakes => temperature(here.temperature),
+            ReadoutCell::IfStopped => temperature(here.after_stop),
+        }
+    }
+
+    /// What lies about the cursor and what comes next.
+    #[must_use]
+    pub fn surroundings(&self, here: &Here, units: Units) -> String {
+        let length = |metres: f64| format::length(metres, units);
+        let unknown = (!here.assessed).then(|| self.nothing_said_here().to_owned());
+        let descent = match (here.descent, here.next_descent) {
+            (Some((number, to_foot)), _) => self.on_descent(number, &length(to_foot)),
+            (None, Some((number, to_crest))) => self.descent_begins(number, &length(to_crest)),
+            (None, None) => self.no_descent_ahead().to_owned(),
+        };
+        let bend = here.bend.map(|it| {
+            let speed = format::hold_speed(f64::from(it.speed), units);
+            self.bend(it.hairpin, self.side(it.left), &speed, &radius(f64::from(it.radius_m), units))
+        });
+        let place = here.next_place.as_ref().map(|(name, ahead)| {
+            if *ahead < HERE_M { self.place_here(name) } else { self.place_ahead(name, &length(*ahead)) }
+        });
+        let parts = [unknown, Some(descent), bend, place];
+        parts.into_iter().flatten().collect::<Vec<_>>().join(" ")
+    }
+}
+
+fn or_unknown<T>(value: Option<T>, text: impl Fn(T) -> String) -> String {
+    value.map_or_else(|| UNKNOWN.to_owned(), text)
+}

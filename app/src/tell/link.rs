@@ -1,0 +1,12 @@
+//! Words of what is handed on: the link with truck and day, the project with all of it.
+
+use crate::words::Spoken;
+use crate::words::say::file_name;
+
+impl Spoken {
+    /// Name of the file of a project.
+    #[must_use]
+    pub fn project_name(&self, road: &str) -> String {
+        file_name(road, self.file_stem(), self.project_name_ending())
+    }
+}
