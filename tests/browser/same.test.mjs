@@ -101,6 +101,22 @@ test("a combined road outlives truck, direction, part, reload and project, and i
   await settle(visit);
   assert.equal(await read(visit, "verdict-sentence"), lighter);
   assert.match(await findings(visit), /2 recordings of this road combined/);
+  // A part of it, and the whole again.
+  await visit.byId("strip").scrollIntoViewIfNeeded();
+  const strip = await visit.byId("strip").locator(".strip-pad").boundingBox();
+  const handle = await visit.byId("window-from").locator(".knob").first().boundingBox();
+  await visit.page.mouse.move(handle.x + handle.width / 2, strip.y + strip.height / 2);
+  await visit.page.mouse.down();
+  await visit.page.mouse.move(strip.x + strip.width / 3, strip.y + strip.height / 2, { steps: 6 });
+  await visit.page.mouse.up();
+  await visit.byId("only-this").click();
+  await visit.byId("part").waitFor();
+  await settle(visit);
+  assert.match(await read(visit, "combined"), /2 recordings/);
+  assert.match(await read(visit, "road-ends"), /^[56]\.\d km/);
+  await visit.byId("whole-road").click();
+  await visit.byId("part").waitFor({ state: "detached" });
+  await settle(visit);
   const saved = visit.page.waitForEvent("download");
   await visit.byId("save-project").click();
   const bytes = await readFile(await (await saved).path());
