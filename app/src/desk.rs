@@ -200,29 +200,32 @@ fn read_all(files: Vec<Vec<u8>>, turned: &[bool], post: Post<'_>) -> Result<Docu
     join(&legs)
 }
 
-/// The recordings among the files: those of each, which of them are driven backwards, its track.
-fn recordings(
-    mut files: Vec<Vec<u8>>,
-    given: &Given,
+/// The files of one recording.
+struct Recording<'a> {
+    files: Vec<Vec<u8>>,
+    /// Which of them are driven backwards.
+    turned: &'a [bool],
+    /// The track asked for.
     course: Option<usize>,
-) -> Vec<(Vec<Vec<u8>>, &[bool], Option<usize>)> {
+}
+
+/// The recordings among the files.
+fn recordings(mut files: Vec<Vec<u8>>, given: &Given, course: Option<usize>) -> Vec<Recording<'_>> {
     let mut apart = Vec::with_capacity(given.also.len() + 1);
     for also in given.also.iter().rev() {
         let from = also.from.min(files.len());
-        apart.push((files.split_off(from), given.turned.get(from..).unwrap_or_default(), also.course));
+        let turned = given.turned.get(from..).unwrap_or_default();
+        apart.push(Recording { files: files.split_off(from), turned, course: also.course });
     }
-    apart.push((files, &given.turned[..], course));
+    apart.push(Recording { files, turned: &given.turned, course });
     apart.reverse();
     apart
 }
 
 /// The road of a recording, of the track asked for or else the longest; with the track and its facts.
-fn recording(
-    (files, turned, course): (Vec<Vec<u8>>, &[bool], Option<usize>),
-    post: Post<'_>,
-) -> Result<(Road, usize, Vec<CourseFacts>), FileError> {
-    let document = read_all(files, turned, post)?;
-    let course = course.unwrap_or_else(|| document.suggested());
+fn recording(it: Recording<'_>, post: Post<'_>) -> Result<(Road, usize, Vec<CourseFacts>), FileError> {
+    let document = read_all(it.files, it.turned, post)?;
+    let course = it.course.unwrap_or_else(|| document.suggested());
     let road = survey(&document, course, &mut progress(Phase::Surveying, post))?;
     let only = courses(&document).into_iter().skip(course).take(1).collect();
     Ok((road, course, only))

@@ -218,16 +218,12 @@ fn both_together_are_never_faster_than_each_alone() {
                     let ends = ground.place(cell).zip(ground.place(cell + 1));
                     ends.map(|(from, to)| held[((0.5 * (from + to)) as usize).min(held.len() - 1)])
                 };
-                for cell in 0..both.cells() {
+                for (cell, told) in told.iter().copied().enumerate().take(both.cells()) {
                     let alone = held(&on_one, &a, cell).zip(held(&on_other, &b, cell));
-                    if let Some((a, b)) = alone.filter(|_| told[cell].is_finite()) {
-                        assert!(
-                            told[cell] <= a.max(b) + 1e-6,
-                            "{seed} {cell}: {} of {a} and {b}",
-                            told[cell]
-                        );
+                    if let Some((a, b)) = alone.filter(|_| told.is_finite()) {
+                        assert!(told <= a.max(b) + 1e-6, "{seed} {cell}: {told} of {a} and {b}");
                         compared += 1;
-                        at_the_bound += usize::from(told[cell] == a.max(b));
+                        at_the_bound += usize::from(told >= a.max(b));
                     }
                 }
             }
