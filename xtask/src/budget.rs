@@ -1,7 +1,7 @@
 //! Size budgets: what a first visit loads, compressed as a host would (brotli, quality 11).
 //!
 //! The limits are our own. A phone in a lay-by with a poor connection (about 1 Mbit/s) has the
-//! page in a little over four seconds at 515 KB. They were 350 KB for all and 220 KB for the
+//! page in some four and a half seconds at 550 KB. They were 350 KB for all and 220 KB for the
 //! page until it learnt to show retarders of every kind, what is sure, what if, the evidence, the
 //! card, trucks of one's own, places and two roads, and until the demo was counted: see DEVELOPERS.md.
 //! What is loaded when the first answer stands (the study worker, what keeps the page for use
@@ -12,22 +12,26 @@ use std::{collections::BTreeSet, fs, path::Path};
 
 /// Kilobytes here are 1000 bytes: the stricter reading.
 const KB: usize = 1000;
-const FIRST_LOAD_KB: usize = 515;
-const PAGE_MODULE_KB: usize = 337;
-/// Raised from 110 with the plan that is driven and proved, and with what is a road.
-const WORKER_MODULE_KB: usize = 121;
-const STUDY_MODULE_KB: usize = 184;
+/// Raised from 515, and the page from 337, with the truck's form and the question whether two files are one road.
+const FIRST_LOAD_KB: usize = 550;
+const PAGE_MODULE_KB: usize = 360;
+/// Raised from 110 with the plan that is driven and proved, and with what is a road; from 121 with two
+/// recordings of one road, each of which is planned alone as well.
+const WORKER_MODULE_KB: usize = 134;
+/// Raised from 184 with what a wrong value costs, and with numbers that come back bit for bit.
+const STUDY_MODULE_KB: usize = 199;
 const SERVICE_WORKER_KB: usize = 4;
 const MANIFEST_KB: usize = 1;
 /// The page as one file, as it lies on a stick, in the language that makes it largest. Raised from
-/// 2,700 when the other languages began to be counted, and from 2,800 with the plan in legs.
-const ONE_FILE_KB: usize = 2_950;
+/// 2,700 when the other languages began to be counted, from 2,800 with the plan in legs, and from 2,950 with
+/// what the page and its workers were raised for.
+const ONE_FILE_KB: usize = 3_265;
 /// The teaching roads, each of which is fetched by itself.
 const LESSONS_KB: usize = 25;
 
 /// The class view, a page of its own: its module, and all of it as one file; of every language.
 const CLASS_MODULE_KB: usize = 255;
-const CLASS_FILE_KB: usize = 2_620;
+const CLASS_FILE_KB: usize = 2_885;
 
 /// Beginnings of files that are named in the page but loaded only when the first answer stands.
 const LATER: [&str; 2] = ["study-", "evidence-"];
