@@ -1,5 +1,5 @@
 //! The teaching roads: invented, built into the page, each with a note in
-//! [`crate::words::LessonWords`].
+//! [`crate::tell::LessonNote`].
 //!
 //! What the notes say of them is held by `tests/property/lessons.rs`; the roads themselves are
 //! made by `tests/src/generate/lessons.rs`.

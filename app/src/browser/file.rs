@@ -3,7 +3,8 @@
 use js_sys::{Array, Uint8Array};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
-use web_sys::{Blob, DragEvent, Event, FileList, HtmlInputElement};
+pub(crate) use web_sys::Blob;
+use web_sys::{DragEvent, Event, FileList, HtmlInputElement};
 
 /// A file that the person gave, or the demo.
 #[derive(Debug, Clone)]

@@ -4,7 +4,7 @@ use super::Class;
 use crate::browser::frame::{hold_pointer, place_on};
 use crate::chart::forces::{Forces, SIZE};
 use crate::format::{self, Units};
-use crate::words::say::capital;
+use crate::tell::say::capital;
 use crate::words::words;
 use leptos::ev::PointerEvent;
 use leptos::html::Div;

@@ -5,10 +5,10 @@ use super::aside::{Aside, Said};
 use super::asked::{Aim, Leg, Origin, Source};
 use super::entered::Entered;
 use super::{Beside, Signals, State, work};
+use crate::browser::file::Blob;
 use crate::browser::timer::Timer;
 use crate::message::{Also, Carried};
 use leptos::prelude::*;
-use web_sys::Blob;
 
 /// What is known of files in hand: which of them are of the same road, by a number of their own.
 pub(crate) type Grounds = Vec<(Blob, usize)>;

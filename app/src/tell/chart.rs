@@ -1,9 +1,9 @@
 //! Words of the road picture.
 
+use super::say::{UNKNOWN, radius};
 use crate::chart::{Bracket, GradeStep, Here, Lane, Reading, ReadoutCell, SPEED_STEP};
 use crate::format::{self, Units};
 use crate::words::Spoken;
-use crate::words::say::{UNKNOWN, radius};
 use solver::HeatStep;
 
 /// A place no further ahead is here, m.

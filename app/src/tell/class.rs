@@ -1,9 +1,9 @@
 //! Words of the class view: for an instructor, a projector and a room.
 
+use super::say::capital;
 use crate::class::Screen;
 use crate::format::{self, Units};
 use crate::words::Spoken;
-use crate::words::say::capital;
 use solver::study::{RideEnd, Slip};
 use solver::units::MetresPerSecond;
 

@@ -1,10 +1,10 @@
 //! Words of one descent's details, and of its table.
 
+use super::say::{capital, radius};
 use crate::cab;
 use crate::down;
 use crate::format::{self, Units};
 use crate::words::Spoken;
-use crate::words::say::{capital, radius};
 use solver::motion::{Answer, litres_of_fuel};
 use solver::plan::{Choice, Descent, Plan, SlowCurve, Totals};
 use solver::road::Turn;

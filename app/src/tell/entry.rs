@@ -1,10 +1,10 @@
 //! Words of the entries of truck and day.
 
+use super::say::file_name;
 use crate::entries::EntryProblem;
 use crate::format;
 use crate::format::{Units, shown_as};
 use crate::words::Spoken;
-use crate::words::say::file_name;
 use solver::limits::{self, Entry};
 use solver::report::truck_file::TruckFileError;
 use solver::truck::{AxleGroup, RetarderKind, TruckError};

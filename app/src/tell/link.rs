@@ -1,7 +1,7 @@
 //! Words of what is handed on: the link with truck and day, the project with all of it.
 
+use super::say::file_name;
 use crate::words::Spoken;
-use crate::words::say::file_name;
 
 impl Spoken {
     /// Name of the file of a project.

@@ -18,6 +18,7 @@ mod page;
 mod plan;
 mod road;
 mod roadside;
+pub mod say;
 mod study;
 mod time;
 mod two;

@@ -1,9 +1,9 @@
 //! Words of the page's frame: names, buttons, files, progress, trouble.
 
+use super::say::file_name;
 use crate::format::{self, Units};
 use crate::trouble::WorkTrouble;
 use crate::words::Spoken;
-use crate::words::say::file_name;
 
 impl Spoken {
     /// What part of the road is shown, m from its start as recorded.

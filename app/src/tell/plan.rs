@@ -1,8 +1,8 @@
 //! Words of the plan: verdicts, descents.
 
+use super::say::capital;
 use crate::format::{self, Units};
 use crate::words::Spoken;
-use crate::words::say::capital;
 use solver::day::{Day, ServiceBrakes};
 use solver::plan::{Advice, Choice, Descent, Proof, Verdict};
 use solver::truck::{Gear, Stage};

@@ -1,9 +1,9 @@
 //! Words of the way down: the sentence that decides, legs, where the service brakes are asked for, and
 //! other ways down.
 
+use super::say::{capital, plain, strong};
 use crate::down::{self, Told, Touched};
 use crate::format::{self, Units};
-use crate::words::say::{capital, plain, strong};
 use crate::words::{Piece, Spoken};
 use solver::plan::{Advice, Choice, Descent, Leg, LegChange, Proof, Touch, WayDown};
 

@@ -1,18 +1,15 @@
-//! Every sentence that a person reads, by language.
+//! Every sentence that a person reads, in the language of this build.
 //!
-//! A language is one folder here that implements all traits of [`Words`]; a sentence that it
-//! lacks does not compile. Numbers come from [`crate::format`]. Which sentence is said, in which order
-//! and with which number format is the same in all: it stands in the traits, which ask for words.
-//!
-//! To add a language: copy `en/`, translate, name it in [`LANGUAGES`] and in `SPOKEN`, give it a
-//! feature in `Cargo.toml`, and a row in `xtask/src/dist/languages.rs`.
+//! The texts stand in `app/words/`, a catalogue for each language; while building, each message becomes a
+//! method of [`Spoken`], so that one that is missing, misspelt or unused does not build. Numbers come from
+//! [`crate::format`]; what is put together of messages stands in [`crate::tell`]. Sentences on what is found in a
+//! file, and on why a file or a truck is not taken, are still in a folder for each language here.
 
 mod de;
 mod en;
 mod es;
 mod form;
 mod fr;
-pub mod say;
 mod telling;
 
 pub use form::FormWords;

@@ -3,7 +3,7 @@
 use super::stages::StageSpan;
 use super::table::Table;
 use super::totals::Totals;
-use super::ways::{Leg, Proof, Touch, WayDown};
+use super::ways::{Leg, Proof, Relief, Touch, WayDown};
 use crate::day::Withheld;
 use crate::motion::Hold;
 use crate::order::ascending;
@@ -390,13 +390,4 @@ pub struct Carried {
     pub at: Metres,
     /// Speed there.
     pub speed: MetresPerSecond,
-}
-
-/// A flat or rising stretch inside a descent.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-pub struct Relief {
-    /// Grid index where it begins.
-    pub from: usize,
-    /// Grid index where it ends.
-    pub to: usize,
 }

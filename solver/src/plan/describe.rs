@@ -1,6 +1,6 @@
 //! What is told of one descent.
 
-use super::answer::{Advice, Choice, Descent, Relief, Snub, Steepest, Verdict};
+use super::answer::{Advice, Choice, Descent, Snub, Steepest, Verdict};
 use super::approach::Approach;
 use super::ask::{Ask, Way};
 use super::choose::{Chosen, Down, snub_to};
@@ -9,7 +9,7 @@ use super::free_run::{HELD, Held, NEEDED, RUNS_AWAY};
 use super::ladder::Ladder;
 use super::stages::stage_spans;
 use super::table::table;
-use super::ways::{ChangeHow, Leg, LegChange, Proof, Touch, WayDown};
+use super::ways::{ChangeHow, Leg, LegChange, Proof, Relief, Touch, WayDown};
 use crate::constants::SNUB_TIME;
 use crate::motion::{Hold, crawl};
 use crate::road::Road;

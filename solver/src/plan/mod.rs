@@ -30,8 +30,8 @@ mod touched;
 mod ways;
 
 pub use answer::{
-    Advice, Carried, Change, Choice, Descent, Governs, NoSafeSpeed, Note, Plan, Relief, SlowCurve, Snub,
-    Steepest, Sustained, Verdict,
+    Advice, Carried, Change, Choice, Descent, Governs, NoSafeSpeed, Note, Plan, SlowCurve, Snub, Steepest,
+    Sustained, Verdict,
 };
 pub use ladder::HOLD_SHARE;
 pub use lanes::{HeatStep, Lanes};
@@ -40,7 +40,7 @@ pub(crate) use stages::stage_spans;
 pub use table::{GearRow, Table, table};
 pub use totals::Totals;
 pub(crate) use touched::warm;
-pub use ways::{ChangeHow, Leg, LegChange, Proof, Touch, WayDown};
+pub use ways::{ChangeHow, Leg, LegChange, Proof, Relief, Touch, WayDown};
 
 use crate::day::{Day, ServiceBrakes};
 use crate::motion::{Hold, Run, State, Trip, curves_between};

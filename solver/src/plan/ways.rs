@@ -90,3 +90,12 @@ pub struct WayDown {
     /// Time from crest to foot.
     pub time: Seconds,
 }
+
+/// A flat or rising stretch inside a descent.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Relief {
+    /// Grid index where it begins.
+    pub from: usize,
+    /// Grid index where it ends.
+    pub to: usize,
+}

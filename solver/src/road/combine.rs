@@ -8,6 +8,7 @@
 
 use super::alike::{Match, lie_on_each_other};
 use super::alone::Alone;
+use super::disagree::{Disagreement, joined};
 use super::doubt::{Doubt, bend};
 use super::finding::{Finding, FindingKind};
 use super::profile::{cells_in, spans};
@@ -123,17 +124,6 @@ struct Pair<'a> {
     rises: Vec<Rise>,
     /// Weight of the second, from 0 to 1.
     weight: f64,
-}
-
-/// A stretch on which the two differ by more than both doubts allow.
-#[derive(Clone)]
-struct Disagreement {
-    cells: Range<usize>,
-    /// How far they are apart at most, metres, and over which length.
-    apart_m: f64,
-    length_m: f64,
-    /// How much further the second rises or falls than the first, metres.
-    steeper_m: f64,
 }
 
 impl<'a> Pair<'a> {
@@ -361,35 +351,6 @@ fn median(values: impl Iterator<Item = f64>) -> f64 {
     }
     let middle = values.len() / 2;
     *values.select_nth_unstable_by(middle, f64::total_cmp).1
-}
-
-/// Stretches that touch become one.
-fn joined(found: Vec<Disagreement>) -> Vec<Disagreement> {
-    let along = ascending(found.iter().map(|it| it.cells.start as f64));
-    let mut joined: Vec<Disagreement> = Vec::new();
-    for it in along.into_iter().map(|index| found[index].clone()) {
-        match joined.last_mut() {
-            Some(last) if it.cells.start <= last.cells.end => {
-                last.cells.end = last.cells.end.max(it.cells.end);
-                if it.apart_m > last.apart_m {
-                    (last.apart_m, last.length_m) = (it.apart_m, it.length_m);
-                }
-            }
-            Some(_) | None => joined.push(it),
-        }
-    }
-    joined
-}
-
-impl Disagreement {
-    fn finding(&self, step_m: f64) -> Finding {
-        Finding {
-            kind: FindingKind::RecordingsDisagree { apart_m: self.apart_m, length_m: self.length_m },
-            count: 1,
-            from_m: Some(self.cells.start as f64 * step_m),
-            to_m: Some(self.cells.end as f64 * step_m),
-        }
-    }
 }
 
 /// Findings of the first recording that still hold: what follows from its heights is told anew, and

@@ -21,6 +21,7 @@ mod cliffs;
 mod coarser;
 mod combine;
 mod curves;
+mod disagree;
 mod document;
 mod doubt;
 mod drawn;

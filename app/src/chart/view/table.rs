@@ -6,7 +6,7 @@ use crate::chart::reading::Reading;
 use crate::chart::spans::{Span, spans};
 use crate::chart::{Lane, engine};
 use crate::format::{self, Units};
-use crate::words::say::UNKNOWN;
+use crate::tell::say::UNKNOWN;
 use crate::words::words;
 use leptos::ev::Event;
 use leptos::prelude::*;

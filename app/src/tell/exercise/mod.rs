@@ -12,8 +12,8 @@ pub use term::{Label, Term};
 
 use crate::exercise::Exercise;
 use crate::format::{self, Units};
+use crate::tell::say::capital;
 use crate::words::Spoken;
-use crate::words::say::capital;
 pub use figures::Figures;
 use solver::motion::Answer;
 

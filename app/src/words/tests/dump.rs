@@ -6,6 +6,9 @@
 mod composed;
 mod grid;
 mod messages;
+mod messages_more;
+mod samples;
+mod studied;
 
 use crate::words::{Spoken, Tongue};
 use std::collections::BTreeMap;
@@ -86,7 +89,9 @@ fn every_language_says_what_it_said() {
     for tongue in Tongue::ALL {
         let mut d = Dump { tongue, said: BTreeMap::new() };
         messages::all(&mut d);
+        messages_more::all(&mut d);
         composed::all(&mut d);
+        studied::all(&mut d);
         let tag = d.w().tag();
         let sums: String = d
             .said

@@ -1,7 +1,7 @@
-//! Small helpers that every language uses.
+//! Small helpers of what is said.
 
-use super::Piece;
 use crate::format::{self, Units};
+use crate::words::Piece;
 
 /// Stands where nothing is known.
 pub const UNKNOWN: &str = "–";
@@ -22,21 +22,6 @@ pub fn strong(text: impl Into<String>) -> Piece {
 #[must_use]
 pub fn name_or(name: &str, otherwise: &str) -> String {
     if name.is_empty() { otherwise.to_owned() } else { name.to_owned() }
-}
-
-/// A time to the minute, in hours from 60 minutes on: `less` for less than one, then the word for
-/// one minute and for several.
-#[must_use]
-pub fn minutes(seconds: f64, less: &str, [one, several]: [&str; 2]) -> String {
-    let whole = (seconds / 60.0).round();
-    if whole < 1.0 {
-        return less.to_owned();
-    }
-    if whole < 60.0 {
-        return format!("{whole:.0} {}", if whole < 1.5 { one } else { several });
-    }
-    let hours = (whole / 60.0).floor();
-    format!("{hours:.0} h {:.0} min", whole - hours * 60.0)
 }
 
 /// “km 12.4 – 18.0”, from m.
