@@ -89,8 +89,11 @@ impl Hill<'_> {
             if speed <= hold && push <= at_hold {
                 continue;
             }
-            speed = rolled(speed, push, if speed > hold { held_at(speed) } else { at_hold });
-            let let_go = rolled(kept, push, if kept > hold { held_at(kept) } else { at_hold });
+            let goes = |speed: f64| rolled(speed, push, if speed > hold { held_at(speed) } else { at_hold });
+            let next = goes(speed);
+            // Brakes keep it no faster than it rolls; until they take something both are one.
+            let let_go = if kept < speed { goes(kept) } else { next };
+            speed = next;
             kept = let_go.min(most);
             let gained = now.get_or_insert(Gained {
                 from: cell,
