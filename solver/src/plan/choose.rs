@@ -40,6 +40,13 @@ pub(super) const MOST_SERVICE: f64 = 0.25;
 /// What a way that the retarder is said to hold may warm the brakes by, K. Assumed.
 const ALL_TOUCHES_K: f64 = 60.0;
 
+/// …or, on a long hill, this share of all the braking work: the brakes cool between one touch and the next.
+/// Assumed.
+const ALL_TOUCHES: f64 = 0.08;
+
+/// How often legs are found again, slower where their drive failed. Assumed.
+const TRIES: usize = 16;
+
 /// What was chosen.
 pub(super) enum Chosen {
     Down(Down),
@@ -169,20 +176,46 @@ impl Ask<'_> {
         if !self.posted.is_empty() {
             return None;
         }
-        let parts = legs(self, one)?;
-        let reserve = self.trip.day.reserve;
-        let holds = parts.iter().map(|part| {
-            let (from, to) = (part.from - self.hill.from, part.to - self.hill.from);
-            let asked = self.hill.asks(from, to).holds;
-            let enough = |gear: Gear| self.ladder.holds(gear, part.rung.speed, reserve) >= asked;
-            let gear = self.ladder.highest(&part.rung, enough);
-            Hold { from: part.from, to: part.slows_from, gear, speed: part.rung.speed, snub: None }
-        });
-        let driven = self.drive(approach, holds.collect(), ahead, limit)?;
-        let down = self.down(*one, parts, driven, limit).ok()?;
         // No minute is worth a worse word.
-        let alone = self.touches(&[self.hold(one.gear, one.speed, None)]);
-        (proof(&down.touches) <= proof(&alone)).then_some(down)
+        let word = proof(&self.touches(&[self.hold(one.gear, one.speed, None)]));
+        let mut fastest = vec![f64::INFINITY; self.hill.cells()];
+        for _ in 0..TRIES {
+            let parts = legs(self, one, &fastest)?;
+            let holds = parts.iter().map(|part| self.leg(part)).collect();
+            let blamed = match self.drive(approach, holds, ahead, limit) {
+                None => last_max(parts.iter().map(|part| part.rung.speed.0)),
+                Some(driven) => {
+                    let most = last_max(driven.service.iter().map(|work| work.0));
+                    match self.down(*one, parts.clone(), driven, limit) {
+                        Ok(down) if proof(&down.touches) <= word => return Some(down),
+                        Ok(down) => self.worst_touched(&down).or(most),
+                        Err(_) => most,
+                    }
+                }
+            };
+            let part = parts.get(blamed?).filter(|part| part.rung.speed > one.speed)?;
+            let (from, to) = (part.from - self.hill.from, part.to - self.hill.from);
+            let slower = part.rung.speed.0 - 1e-9;
+            fastest[from..to].iter_mut().for_each(|fastest| *fastest = fastest.min(slower));
+        }
+        None
+    }
+
+    /// A leg in the highest gear that is enough for it.
+    fn leg(&self, part: &Part) -> Hold {
+        let (from, to) = (part.from - self.hill.from, part.to - self.hill.from);
+        let asked = self.hill.asks(from, to).holds;
+        let reserve = self.trip.day.reserve;
+        let enough = |gear: Gear| self.ladder.holds(gear, part.rung.speed, reserve) >= asked;
+        let gear = self.ladder.highest(&part.rung, enough);
+        Hold { from: part.from, to: part.slows_from, gear, speed: part.rung.speed, snub: None }
+    }
+
+    /// The leg in which the truck gains most without its service brakes.
+    fn worst_touched(&self, down: &Down) -> Option<usize> {
+        let worst = down.touches.iter().max_by(|a, b| a.gains.0.total_cmp(&b.gains.0))?;
+        let at = (worst.from.0 / self.road.step_m()).round() as usize;
+        down.parts.iter().rposition(|part| part.from <= at)
     }
 
     /// What is said to be held must be held on the way too: in curves, in thicker air, and on every pitch
@@ -201,7 +234,9 @@ impl Ask<'_> {
         }
         // By their work, not by how hot they get: brakes that come hot cool on the way, and would bear more.
         let warmed = figures.service_work.0 / joules_per_kelvin(self.trip) + touched_k;
-        if held && (figures.service_share() > MOST_SERVICE || warmed > ALL_TOUCHES_K) {
+        let all = (figures.holding_work.0 + figures.service_work.0) / joules_per_kelvin(self.trip);
+        let most = ALL_TOUCHES_K.max(ALL_TOUCHES * all);
+        if held && (figures.service_share() > MOST_SERVICE || warmed > most) {
             return Err(if self.reach.slowest_curve < way.speed { Governs::Curve } else { Governs::Control });
         }
         let mut driven = driven;
@@ -281,6 +316,11 @@ impl Ask<'_> {
         let end = driven.map_or(approach.state, |it| it.at_foot);
         Chosen::None(NoSafeSpeed { because, slowest: speed, gear, hottest_after_stop: hottest }, end)
     }
+}
+
+/// The place of the greatest value, the last of equal ones.
+fn last_max(values: impl Iterator<Item = f64>) -> Option<usize> {
+    values.enumerate().max_by(|a, b| a.1.total_cmp(&b.1)).map(|(place, _)| place)
 }
 
 /// Where a snub ends that begins at this speed.

@@ -18,6 +18,8 @@ pub(super) struct Driven {
     pub(super) at_crest: Celsius,
     pub(super) at_foot: State,
     pub(super) figures: Figures,
+    /// Work of the service brakes from where each hold begins to where the next one does.
+    pub(super) service: Vec<Joules>,
 }
 
 /// What a drive leads to, from crest to foot.
@@ -81,6 +83,12 @@ impl Ask<'_> {
         let whole = stretch.from..ahead.end;
         let down = Run::within(trip, road, whole, &all, to_crest.end, limit, &mut watch)?;
         let figures = Figures::of(road, stretch.from, &down.samples[..cells], Seconds(0.0));
-        Some(Driven { holds, at_crest: to_crest.end.brakes.hottest(trip), at_foot, figures })
+        let ends = holds.iter().skip(1).map(|hold| hold.from).chain([stretch.to]);
+        let service = holds.iter().zip(ends).map(|(hold, end)| {
+            let samples = &down.samples[hold.from - stretch.from..end - stretch.from];
+            Figures::of(road, hold.from, samples, Seconds(0.0)).service_work
+        });
+        let service = service.collect();
+        Some(Driven { at_crest: to_crest.end.brakes.hottest(trip), holds, at_foot, figures, service })
     }
 }

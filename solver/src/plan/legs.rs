@@ -45,9 +45,10 @@ pub(super) struct Part {
     pub(super) slows_from: usize,
 }
 
-/// The legs of a descent that save time over one gear all the way; `None` where none do.
-pub(super) fn legs(ask: &Ask<'_>, one: &Way) -> Option<Vec<Part>> {
-    let search = Search::of(ask, one)?;
+/// The legs of a descent that save time over one gear all the way; `None` where none do. No leg is
+/// faster over a cell than `fastest` allows, m/s.
+pub(super) fn legs(ask: &Ask<'_>, one: &Way, fastest: &[f64]) -> Option<Vec<Part>> {
+    let search = Search::of(ask, one, fastest)?;
     let parts = search.shortest()?;
     (parts.len() > 1).then_some(parts)
 }
@@ -58,6 +59,7 @@ struct Search<'s, 'a> {
     at: Vec<usize>,
     /// From fast to slow; the last is that of one gear all the way.
     rungs: Vec<Rung>,
+    fastest: &'s [f64],
 }
 
 /// The best way to end a leg somewhere.
@@ -70,7 +72,7 @@ struct Best {
 }
 
 impl<'s, 'a> Search<'s, 'a> {
-    fn of(ask: &'s Ask<'a>, one: &Way) -> Option<Self> {
+    fn of(ask: &'s Ask<'a>, one: &Way, fastest: &'s [f64]) -> Option<Self> {
         let cells = ask.hill.cells();
         let every = ((EVERY_M / ask.hill.step_m).round() as usize).max(1);
         let mut at: Vec<usize> = (0..cells).step_by(every).collect();
@@ -92,7 +94,7 @@ impl<'s, 'a> Search<'s, 'a> {
             rungs.remove(closest);
         }
         rungs.push(*ask.ladder.rung_at(one.speed)?);
-        Some(Self { ask, at, rungs })
+        Some(Self { ask, at, rungs, fastest })
     }
 
     fn shortest(&self) -> Option<Vec<Part>> {
@@ -157,7 +159,8 @@ impl<'s, 'a> Search<'s, 'a> {
                 if full || faster && buckets.share(hill) > FILLED {
                     return;
                 }
-                if speed.0 > hill.ground.at_most(hill.from + cell, hill.from + cell + 1) {
+                let fastest = hill.ground.at_most(hill.from + cell, hill.from + cell + 1);
+                if speed.0 > fastest.min(self.fastest[cell]) {
                     return;
                 }
                 let cap = self.ask.reach.cap(cell);
