@@ -89,7 +89,7 @@ impl<'a> Ask<'a> {
 
     /// Speeds from fast to slow that the road lets the truck reach, each with what rules out the next
     /// faster one.
-    pub(super) fn reached(&self) -> impl Iterator<Item = (&Rung, Governs)> {
+    pub(super) fn reached(&self) -> impl Iterator<Item = (&Rung, Governs)> + Clone {
         let mut governs = self.top_governs();
         self.ladder.rungs.iter().filter_map(move |rung| match self.allows(&self.ladder, rung) {
             Ok(()) if rung.speed > self.at_most => {
@@ -140,8 +140,8 @@ impl<'a> Ask<'a> {
         lower.into_iter().all(|(limit, asked)| self.ladder.holds(gear, *limit, reserve) >= *asked)
     }
 
-    /// Where none is held with the reserve: from the speed whose gear holds most, the slowest of these,
-    /// to slower ones. Never a faster one: what failed with more in hand is not taken faster with less.
+    /// Where none is held with the reserve: from the speed whose gear holds most to slower ones. Never a
+    /// faster one: what failed with more in hand is not taken faster with less.
     pub(super) fn in_need(&self) -> impl Iterator<Item = Way> {
         let from = held_most(self.reached().map(|(rung, _)| rung)).unwrap_or(self.at_most);
         let ways = self.reached().skip_while(move |(rung, _)| rung.speed > from);
@@ -229,13 +229,12 @@ impl<'a> Ask<'a> {
     }
 }
 
-/// The speed whose gear holds most, the slowest of these, of rungs from fast to slow.
-fn held_most<'r>(rungs: impl Iterator<Item = &'r Rung>) -> Option<MetresPerSecond> {
-    let mut best: Option<&Rung> = None;
-    for rung in rungs {
-        if best.is_none_or(|best| rung.by_gear >= best.by_gear) {
-            best = Some(rung);
-        }
-    }
-    best.map(|rung| rung.speed)
+/// Speeds whose gears hold this share of the most hold as much: where the tyres bound the retarder, a
+/// thousandth of a force would otherwise choose between 12 and 40 km/h. Assumed.
+const AS_MUCH: f64 = 0.98;
+
+/// The speed whose gear holds most, the fastest of those that hold as much, of rungs from fast to slow.
+fn held_most<'r>(rungs: impl Iterator<Item = &'r Rung> + Clone) -> Option<MetresPerSecond> {
+    let most = rungs.clone().map(|rung| rung.by_gear).fold(f64::NEG_INFINITY, f64::max);
+    rungs.into_iter().find(|rung| rung.by_gear >= AS_MUCH * most).map(|rung| rung.speed)
 }

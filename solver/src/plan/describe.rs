@@ -33,7 +33,11 @@ pub(super) fn choice(ask: &Ask<'_>, chosen: &Chosen) -> Choice {
 fn advice(ask: &Ask<'_>, down: &Down) -> Advice {
     let Down { way, driven, .. } = down;
     let margin = margin(ask, way);
-    let proof = proof(&down.touches);
+    let doubted = driven.holds.iter().any(|hold| ask.hill.may_gain(&ask.ladder, &held(hold)));
+    let proof = match proof(&down.touches) {
+        Proof::Holds if doubted => Proof::OnAverage,
+        proof => proof,
+    };
     let held = way.verdict <= Verdict::LittleInReserve;
     let verdict = if held && proof == Proof::NeedsBrakes { Verdict::NeedsServiceBrakes } else { way.verdict };
     let Figures { holding_work, service_work, time, .. } = driven.figures;

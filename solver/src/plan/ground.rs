@@ -112,6 +112,11 @@ impl Ground {
         self.falls(from, to, FINE_M - self.step_m)
     }
 
+    /// One standard deviation of a height difference over a length, m, of most of the road.
+    pub(super) fn sigma_m(&self, length_m: f64) -> f64 {
+        self.doubt.usual_sigma_m(length_m)
+    }
+
     /// Whether so much height between two grid points is more than heights of this road may be off.
     pub(super) fn stands_out(&self, height_m: f64, from: usize, to: usize) -> bool {
         let length_m = (to - from) as f64 * self.step_m;
