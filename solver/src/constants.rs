@@ -1,6 +1,6 @@
 //! Physical constants and the assumptions of the model, each with its unit and source.
 //!
-//! Source keys are spelled out under *Sources* in DEVELOPERS.md. "Assumed" means that
+//! Source keys are spelled out in `solver/docs/sources.md`. "Assumed" means that
 //! no printed value was found; the cautious side was taken.
 
 /// Standard gravity, m/s². Exact by definition.

@@ -1,7 +1,7 @@
 //! Trucks to begin with: generic, with each assumed value marked so.
 //!
 //! Masses, gear sets marked (P), full-load curves, tyres, drag areas and efforts are generic
-//! printed data (keys under *Sources* in DEVELOPERS.md); all else is assumed and says so.
+//! printed data (keys in `solver/docs/sources.md`); all else is assumed and says so.
 
 use super::brakes::{AxleGroup, AxlePlace, BrakeKind};
 use super::engine::TorquePoint;

@@ -228,7 +228,7 @@ fn recorded_track(points: usize) -> String {
     gpx_text("Long", &Drive::new(Instrument::Recorder, 2.5, 3).record(&road), &[], 7)
 }
 
-/// Errors on generated roads whose truth is known: the table of DEVELOPERS.md.
+/// Errors on generated roads whose truth is known: the table of `solver/docs/heights.md`.
 fn truth() {
     println!("{} roads of 20 km for each instrument; grades in percentage points", ROADS.count());
     println!(

@@ -102,7 +102,7 @@ pub enum Expected {
 /// One figure of a source, and ours.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Row {
-    /// Key of the source, as in the table of DEVELOPERS.md.
+    /// Key of the source, as in `solver/docs/sources.md`.
     pub key: &'static str,
     /// What the source's figure is worth.
     pub status: Status,
