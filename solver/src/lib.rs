@@ -43,9 +43,9 @@ pub use plan::{
 pub use road::{FileError, Finding, Road};
 pub use truck::{Gear, Preset, Retarder, Stage, Truck, TruckError, TruckSpec};
 
-/// Plans a road for a truck on a day: the only orchestration.
+/// Plans a road for a truck on a day.
 ///
-/// `progress` is told the share done, 0 to 1, and answers `false` to stop; then the answer is
+/// `progress` receives the share done, 0 to 1. Where it answers `false`, the work stops and the answer is
 /// `None`.
 pub fn analyse(
     road: &Road,
@@ -89,7 +89,7 @@ pub fn plan_file(bytes: &[u8], truck: &Truck, day: &Day) -> Result<Planned, Erro
     let day = day.checked()?;
     let document = road::read(bytes, &mut |_| true)?;
     let road = road::survey(&document, document.suggested(), &mut |_| true)?;
-    // Nobody stops it, so there is a plan.
+    // Nothing stops the work, so there is a plan.
     let (plan, _) = analyse(&road, truck, &day, &mut |_| true).ok_or(FileError::Cancelled)?;
     Ok(Planned { road, plan })
 }

@@ -1,7 +1,7 @@
 //! What was noticed and repaired on the way from the file to the road.
 //!
-//! Nothing is changed silently: each repair is a finding with its kind, how often, the place of
-//! the first one, and what was done about it. The sentences stand in `telling`.
+//! Nothing is changed silently. Each repair is a finding with its kind, its count, the place of the first
+//! case, and what was done. The sentences stand in `telling`.
 
 use serde::{Deserialize, Serialize};
 
@@ -21,11 +21,11 @@ pub enum Encoding {
 /// Why a stretch of road gets no grade and no advice.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Unassessed {
-    /// No points: the road between is not known.
+    /// No points: the road between is unknown.
     Gap,
     /// Points, but no heights over more than can be filled.
     NoHeights,
-    /// Heights jump and do not come back: one side is wrong, and nobody knows which.
+    /// Heights jump and do not come back: one side is wrong, and the file does not say which.
     Step,
     /// Too short a stretch between two others that are not assessed.
     Sliver,
@@ -52,7 +52,7 @@ pub enum FindingKind {
     UndeclaredPrefix {
         /// The first such prefix.
         prefix: String,
-        /// Its line.
+        /// Line of the first case.
         line: usize,
     },
     /// A bare `&` or an entity that is not defined; kept as written.
@@ -67,7 +67,7 @@ pub enum FindingKind {
     },
     /// A document type declaration; nothing it names is fetched.
     DocumentTypeIgnored {
-        /// Its line.
+        /// Line of the declaration.
         line: usize,
     },
     /// Numbers with a decimal comma.
