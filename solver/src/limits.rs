@@ -67,7 +67,7 @@ pub enum Entry {
     ShaftSpeed,
     /// Short-term power of a hydrodynamic retarder.
     ShortPower,
-    /// How long.
+    /// Duration of the short-term power.
     ShortTime,
     /// Power that the coolant carries away without end.
     SustainedPower,

@@ -99,8 +99,8 @@ impl Ask<'_> {
         sooner.then_some(Chosen::Down(snubbed))
     }
 
-    /// Snubs with the posted limits left out of the choice. A posted limit must not make another speed
-    /// faster, and the cooler stretch behind it would.
+    /// The fastest speed with snubs if no limits were posted. A posted limit must not make the speed elsewhere
+    /// faster, as the cooler brakes behind it would.
     fn snubbed_without_limits(&self, approach: &Approach, ahead: &Ahead, limit: Celsius) -> MetresPerSecond {
         let any = (MetresPerSecond(0.0), MetresPerSecond(f64::INFINITY));
         if self.posted.is_empty() {

@@ -11,7 +11,7 @@ use crate::units::{Metres, MetresPerSecond};
 pub(super) fn carry(road: &Road, run: &Run, list: &mut [Descent]) {
     /// Least grade of a rise. Assumed.
     const RISE: f64 = 0.02;
-    /// …over this length, m,…
+    /// Length over which the grade of a rise is taken, m. Assumed.
     const OVER_M: f64 = 200.0;
     /// Largest distance of a rise behind the foot, m. Assumed.
     const WITHIN_M: f64 = 1_000.0;

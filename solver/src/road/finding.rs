@@ -135,30 +135,30 @@ pub enum FindingKind {
     },
     /// Heights climb and fall again as over a hill above a tunnel; a straight line took their place.
     TunnelBridged {
-        /// How far the heights stood off that line, metres.
+        /// Largest height of the recorded heights above that line, metres.
         rise_m: f64,
     },
     /// Heights fall and climb again as into a valley below a bridge; a straight line took their place.
     ViaductBridged {
-        /// How far the heights stood off that line, metres.
+        /// Largest depth of the recorded heights below that line, metres.
         drop_m: f64,
     },
-    /// Steeper than 13 % over 200 m: rare on roads for trucks.
+    /// Steeper than 13 % over 200 m, which is rare on roads for trucks.
     VerySteep {
         /// Steepest mean grade over 200 m, as a fraction without sign.
         grade: f64,
     },
-    /// The road was made of several recordings, `count` of them; the heights of all are used as far as they
-    /// lie on each other.
+    /// The road was made of several recordings, `count` of them. The heights of all are used where they lie
+    /// on each other.
     RecordingsCombined {
-        /// How much of the road at least two of them know, metres.
+        /// Length of road that at least two of them know, metres.
         common_m: f64,
     },
     /// Two recordings of one road differ by more than both may be off; the steeper is used.
     RecordingsDisagree {
-        /// How far they are apart at most, metres of height …
+        /// Largest difference of their heights, metres.
         apart_m: f64,
-        /// … over this length, metres.
+        /// Length over which that difference is taken, metres.
         length_m: f64,
     },
     /// Heights vary more than a road does; grades hold over longer distances only.
@@ -177,9 +177,9 @@ pub enum FindingKind {
 /// One thing noticed on the way from file to road.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Finding {
-    /// What, and what was done.
+    /// What was found and done.
     pub kind: FindingKind,
-    /// How many cases; at least 1.
+    /// Number of cases; at least 1.
     pub count: usize,
     /// Where the first case begins, metres along the road, if it has a place there.
     pub from_m: Option<f64>,
