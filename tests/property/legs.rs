@@ -40,7 +40,7 @@ struct Found {
     truth: TrueRoad,
     truck: Truck,
     descent: Descent,
-    /// Length of a grid step, m; and metres of the true road in a metre of ours.
+    /// Length of a grid step, m; below it metres of the true road in a grid step.
     step_m: f64,
     scale: f64,
     words: String,
