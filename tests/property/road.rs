@@ -22,7 +22,7 @@ fn survive(bytes: &[u8]) {
     }
 }
 
-/// What every road promises.
+/// Checks what every road promises.
 fn assert_sound(road: &Road) {
     assert_eq!(road.heights_m().len(), road.cells() + 1);
     assert!(road.heights_m().iter().all(|h| h.is_finite()), "a height is not finite");

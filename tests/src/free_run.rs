@@ -64,7 +64,7 @@ pub struct Gain {
     pub to_m: f64,
     /// Where it is fastest.
     pub peak_m: f64,
-    /// By how much, km/h.
+    /// Gain of speed, km/h.
     pub kmh: f64,
 }
 

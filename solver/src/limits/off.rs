@@ -36,7 +36,7 @@ impl Off {
 pub fn off(entry: Entry) -> Option<Off> {
     use Off::{Share, Step};
     Some(match entry {
-        // Papers against scales.
+        // Shipping papers and scales differ.
         Entry::GrossMass => Share(0.05),
         // The load sits further forward or back.
         Entry::DriveAxleMass => Share(0.10),
@@ -81,7 +81,7 @@ pub fn off(entry: Entry) -> Option<Off> {
         Entry::ShaftSpeed => Share(0.20),
         // A larger or smaller cooler, a fan that runs or not.
         Entry::ShortPower | Entry::SustainedPower => Share(0.20),
-        // Nobody times it.
+        // Usually nobody has timed it.
         Entry::ShortTime | Entry::WarmUpTime => Share(0.30),
         // Between a well ventilated rotor and one behind a gearbox.
         Entry::HotShare => Share(0.20),

@@ -6,7 +6,7 @@ use crate::units::{Joules, Seconds};
 /// work adds up to the change of kinetic energy.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Ledger {
-    /// By gravity.
+    /// By gravity; either sign.
     pub gravity: Joules,
     /// By rolling resistance; not positive.
     pub rolling: Joules,

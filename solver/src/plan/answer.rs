@@ -44,7 +44,7 @@ impl Plan {
         self.curves.iter().filter(within).filter(move |it| it.speed.0 < hold)
     }
 
-    /// The slowest of them.
+    /// The slowest of [`Plan::slow_curves`].
     #[must_use]
     pub fn slowest_curve(&self, descent: &Descent) -> Option<SlowCurve> {
         self.slow_curves(descent).min_by(|a, b| a.speed.0.total_cmp(&b.speed.0)).copied()

@@ -91,7 +91,7 @@ fn held(hold: &Hold) -> Held {
     Held { from: hold.from, to: hold.to, gear: hold.gear, speed: hold.speed }
 }
 
-/// What touches prove.
+/// The proof that follows from the touches.
 pub(super) fn proof(touches: &[Touch]) -> Proof {
     let of = |touch: &Touch| {
         if touch.gains.0 > if touch.certain { NEEDED } else { RUNS_AWAY } {

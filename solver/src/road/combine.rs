@@ -110,7 +110,7 @@ fn better(one: &Road, other: &Road) -> bool {
 struct Rise {
     /// By the first recording: along its surface, which is straight where it has no heights.
     base_m: f64,
-    /// Whether that is assessed.
+    /// Whether the first recording is assessed there.
     assessed: bool,
     /// By the second recording, where it lies on the road and is assessed.
     other: Option<f64>,

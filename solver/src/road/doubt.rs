@@ -52,7 +52,7 @@ pub struct Doubt {
 }
 
 impl Doubt {
-    /// Nothing is in doubt.
+    /// The doubt of heights that are known exactly.
     pub const NONE: Self = Self { bend_m: 0.0, usual_bend_m: 0.0, ripple_m: 0.0 };
 
     pub(super) fn is_finite(self) -> bool {

@@ -111,7 +111,7 @@ pub enum FileError {
     TooLarge(Bound),
     /// Refused as harmful.
     Refused {
-        /// What was met.
+        /// Content that was found.
         what: Refusal,
         /// Line where the refused content begins, from 1.
         line: usize,

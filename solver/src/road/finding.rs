@@ -130,7 +130,7 @@ pub enum FindingKind {
     },
     /// A stretch that gets no advice.
     NotAssessed {
-        /// Why.
+        /// Reason why it gets none.
         why: Unassessed,
     },
     /// Heights climb and fall again as over a hill above a tunnel; a straight line took their place.

@@ -8,7 +8,7 @@ use std::ops::Range;
 /// One file of the joined road.
 #[derive(Clone, Copy, Debug)]
 pub struct Leg<'a> {
-    /// What it holds.
+    /// Contents of the file.
     pub document: &'a Document,
     /// Number of its course.
     pub course: usize,

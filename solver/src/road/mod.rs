@@ -76,7 +76,7 @@ pub struct Span {
     pub from: usize,
     /// Grid index of its end; greater than `from`.
     pub to: usize,
-    /// Why.
+    /// Reason why it gets none.
     pub why: Unassessed,
 }
 

@@ -44,7 +44,7 @@ pub enum Reach {
     AllTheWay,
     /// Up to this point, or from it on, m from the start of the road.
     Part(Metres),
-    /// Nowhere.
+    /// At no point.
     Nowhere,
 }
 

@@ -30,7 +30,7 @@ pub struct Seen {
     pub height: Metres,
 }
 
-/// What was measured.
+/// Result of an observation.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Measured {
     /// Engine speed of gear and road speed.

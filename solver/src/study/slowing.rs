@@ -41,7 +41,7 @@ pub enum SlowFor {
 /// How to slow for one place.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Slowing {
-    /// What for.
+    /// Reason for slowing.
     pub what: SlowFor,
     /// Where it begins, from the start of the road.
     pub at: Metres,
@@ -56,7 +56,7 @@ pub struct Slowing {
     pub cut_out: Option<MetresPerSecond>,
     /// Distance that the service brakes alone need, at half a metre per second squared.
     pub brakes_need: Metres,
-    /// Hottest brakes after that.
+    /// Hottest brakes after slowing.
     pub brakes_after: Celsius,
 }
 

@@ -96,7 +96,7 @@ fn disc_cooling(speed: f64) -> f64 {
 pub(super) struct BrakeBand(pub(super) f64);
 
 impl BrakeBand {
-    /// As taken.
+    /// Cooling and capacity as taken.
     pub(super) const TAKEN: Self = Self(0.0);
 
     /// Factor on the cooling taken.

@@ -54,7 +54,7 @@ impl Stage {
     /// Retarder off: the motoring engine alone.
     pub const OFF: Self = Self(0);
 
-    /// Whether it is off.
+    /// Whether the retarder is off.
     #[must_use]
     pub fn is_off(self) -> bool {
         self == Self::OFF

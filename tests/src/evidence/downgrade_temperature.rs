@@ -17,7 +17,7 @@ use solver::units::{Celsius, Grade, MetresPerSecond, Seconds, Watts};
 
 /// °F.
 const TENTH: f64 = 0.1;
-/// Of all rows here.
+/// Source of all rows here.
 const SOURCE: &str = "Published downgrade brake-temperature model (FHWA-IP-88-015, FHWA-RD-79-116); constants from memory, two recalls agree";
 const GSRS: Origin = Origin { key: "GSRS", status: Status::FromMemory, source: SOURCE };
 const SPLIT: Origin = Origin { key: "GSRS-SPLIT", status: Status::FromMemory, source: SOURCE };

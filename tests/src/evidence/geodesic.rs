@@ -30,7 +30,7 @@ const GEODTEST: [(f64, f64, f64, f64, f64); 8] = [
     (6.96833, 52.74123, -7.39675, 206.17291, 17_102_477.249_695_84),
     (-50.56724, -16.30485, -33.56571, -94.97412, 6_455_670.511_866_87),
 ];
-/// Of the distance.
+/// Tolerance as a share of the distance.
 const BILLIONTH: f64 = 1e-9;
 
 fn karney_m(lat1: f64, lon1: f64, lat2: f64, lon2: f64) -> f64 {

@@ -45,7 +45,7 @@ pub struct Sample {
 /// One drive along a road.
 #[derive(Clone, Debug)]
 pub struct Drive {
-    /// What records it.
+    /// The instrument that records it.
     pub instrument: Instrument,
     /// Distance between points, metres.
     pub spacing_m: f64,
