@@ -71,7 +71,8 @@ impl<'a> Ask<'a> {
         ask
     }
 
-    /// The fastest speed from which the tyres still stop the truck in sight on the grade asked for.
+    /// The fastest speed from which the tyres still stop the truck in sight, on the grade that the gear is
+    /// chosen for.
     fn stopping_speed(&self) -> f64 {
         let room = (self.trip.day.surface.friction() + self.sustained().grade.0) * GRAVITY;
         (2.0 * room.max(0.0) * IN_SIGHT_M).sqrt()

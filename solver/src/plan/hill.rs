@@ -121,7 +121,7 @@ impl Buckets {
         self.average.0 / hill.bound_m
     }
 
-    /// Whether both buckets are empty.
+    /// Whether the bucket of the averages is empty.
     pub(super) fn are_empty(&self) -> bool {
         self.average.0 <= 0.0
     }

@@ -26,7 +26,7 @@ const PRICE_S: f64 = 120.0;
 /// changing down on a hill, others forbid it. The cautious reading wins.
 const EASING: f64 = 0.02;
 
-/// On the average a leg fills the bucket up to this share at most. Otherwise an even hill would be cut into
+/// Largest share up to which a leg may fill the bucket of the averages. Otherwise an even hill would be cut into
 /// legs that each just fit. Assumed.
 const FILLED: f64 = 0.2;
 
