@@ -378,7 +378,7 @@ pub struct Change {
     pub mass: Option<Kilograms>,
     /// Factor by which the retarding would have to be stronger; `None` where no factor in reach is enough.
     pub retarding: Option<f64>,
-    /// The reserve that the truck as it is keeps at some speed; `None` where it does not hold at all.
+    /// The reserve that the unchanged truck keeps at some speed; `None` where it does not hold at all.
     pub reserve: Option<f64>,
     /// Warmest brakes at the crest that keep the limit, where heat rules the descent out.
     pub cool_to: Option<Celsius>,

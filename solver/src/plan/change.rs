@@ -51,7 +51,7 @@ impl Ask<'_> {
         })
     }
 
-    /// The reserve that the truck as it is has, at the speed that holds best.
+    /// The reserve that the unchanged truck has, at the speed that holds best.
     fn kept_reserve(&self) -> Option<f64> {
         let air = self.trip.air(self.stretch.highest);
         let reserve = |rung: &super::ladder::Rung| {

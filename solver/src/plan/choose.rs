@@ -25,7 +25,7 @@ const SLOWEST_SNUB_KMH: f64 = 20.0;
 const SNUB_BY: f64 = 5.0 * MPH;
 
 /// With snubs no speed is told above this multiple of the speed told without. Assumed: a driver who may use
-/// the brakes goes faster, but not in another class. With heat as the only bound, 36 t with an
+/// the brakes goes somewhat faster, not many times as fast. With heat as the only bound, 36 t with an
 /// electromagnetic retarder would go 80 km/h where it holds 10.
 const MOST_BY_SNUBS: f64 = 4.0;
 

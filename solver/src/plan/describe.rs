@@ -120,8 +120,8 @@ fn stage_of(ask: &Ask<'_>, hold: &Hold) -> Stage {
     trip.truck.stages().take_while(|stage| *stage < strongest).find(holds).unwrap_or(strongest)
 }
 
-/// Snubs on the grade that the gear is chosen for. Together they do `work`. As many more are added as the
-/// unassessed stretches fall, since the run does none there.
+/// Snubs on the grade that the gear is chosen for. Together they do `work`. More are added for the fall of
+/// unassessed stretches, where the run does none.
 fn snub(ask: &Ask<'_>, way: &Way, work: Joules) -> Option<Snub> {
     let sustained = ask.sustained();
     let (trip, speed) = (ask.trip, way.speed);

@@ -38,8 +38,8 @@ impl Ask<'_> {
         (most, cooled(trip, brakes, foot - at, speed))
     }
 
-    /// Largest warming where the brakes hold the truck, K, and what is left of it at the foot: how much more
-    /// the road as felt asks of them than the filtered heights do.
+    /// Extra warming where the brakes hold the truck, K, and what is left of it at the foot. The road as felt
+    /// asks more of them than the filtered heights do.
     pub(super) fn uneven(&self, driven: &Driven) -> (f64, BrakeHeat) {
         let rolling = self.trip.truck.spec().rolling_resistance;
         let more = |hold: &Hold| {

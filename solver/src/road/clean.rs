@@ -9,8 +9,8 @@ use crate::order::ascending;
 
 /// Points to look ahead for the way back from a jump.
 const LOOK_AHEAD: usize = 20;
-/// A distant point counts as a jump only where the way past it is at most this share of the way there and
-/// back.
+/// A distant point counts as a jump only where the way past it is shorter than this share of the way there,
+/// and of the way back.
 const SPIKE_SHARE: f64 = 0.25;
 /// Shortest jump between regular points, metres.
 const SPIKE_M: f64 = 50.0;

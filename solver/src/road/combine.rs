@@ -195,7 +195,7 @@ impl<'a> Pair<'a> {
         self.rises.iter().filter(|rise| rise.assessed && rise.other.is_some()).count()
     }
 
-    /// Findings of earlier recordings of the second road that disagree.
+    /// Disagreements among the recordings that the second road was made of.
     fn told_before(&self) -> impl Iterator<Item = Finding> + '_ {
         let placed = self.other.findings().iter().zip(&self.other.finding_spans);
         placed.filter_map(|(finding, (from, to))| {
