@@ -69,7 +69,7 @@ pub enum Entry {
     ShortPower,
     /// Duration of the short-term power.
     ShortTime,
-    /// Power that the coolant carries away without end.
+    /// Power that the coolant carries away continuously.
     SustainedPower,
     /// Engine speed for which the sustained power is stated.
     SustainedSpeed,

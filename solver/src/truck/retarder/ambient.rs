@@ -9,7 +9,7 @@ pub struct Ambient {
     /// Factor on all that the engine does: density in the standard atmosphere over that at sea level, at most
     /// 1.
     pub altitude_factor: f64,
-    /// Factor on the power that the coolant carries away without end.
+    /// Factor on the power that the coolant carries away continuously.
     pub radiator_factor: f64,
 }
 

@@ -41,7 +41,7 @@ pub struct Hydrodynamic {
     pub short_power_kw: f64,
     /// Duration of the short-term power, from cold, s.
     pub short_time_s: f64,
-    /// Power that the coolant carries away without end, kW.
+    /// Power that the coolant carries away continuously, kW.
     pub sustained_power_kw: f64,
     /// Engine speed for which the sustained power is stated, 1/min.
     pub sustained_rpm: f64,

@@ -11,7 +11,7 @@ pub struct Warmth(f64);
 impl Warmth {
     /// At the start of a trip.
     pub const COLD: Self = Self(0.0);
-    /// The warmth of endless use, on which a hold speed may count.
+    /// The warmth of continuous use, on which a hold speed may count.
     pub const SUSTAINED: Self = Self(1.0);
 
     pub(super) fn of(share: f64) -> Self {
