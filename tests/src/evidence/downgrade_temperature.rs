@@ -1,9 +1,9 @@
 //! The published downgrade brake-temperature model (GSRS; FHWA-IP-88-015, FHWA-RD-79-116).
 //!
-//! Form and constants are values from memory ("recalled constants"; two independent recalls agree): T(L) = T0
-//! + [T∞ − T0 + K2·HP_B]·[1 − exp(−K1·L/V)], K1 = 1.23 + 0.0256·V, K2 = 1/(0.100 + 0.00208·V), HP_B = (W·θ −
-//! F)·V/375 − 73, F = 459.35 + 0.132·V², T_E = 3.11e-7·W·V²; lb, mph, mi, hp, °F; T0 150, T∞ 90, limit 500.
-//! The tables are computed from these.
+//! Form and constants are values from memory ("recalled constants"; two independent recalls agree):
+//! T(L) = T0 + [T∞ − T0 + K2·HP_B]·[1 − exp(−K1·L/V)], K1 = 1.23 + 0.0256·V, K2 = 1/(0.100 + 0.00208·V),
+//! HP_B = (W·θ − F)·V/375 − 73, F = 459.35 + 0.132·V², T_E = 3.11e-7·W·V²; lb, mph, mi, hp, °F; T0 150,
+//! T∞ 90, limit 500. The tables are computed from these.
 //!
 //! Ours is one lump with the default constants. The source's capacity varies a little with speed, and the
 //! tables are rounded to a tenth; hence the tolerance.

@@ -50,8 +50,8 @@ impl Slip {
     /// Added speed of [`Slip::Faster`], km/h. Assumed.
     pub const FASTER_KMH: f64 = 10.0;
 
-    /// Temperature at which the brakes of [`Slip::HotBrakes`] begin, as a share of the way to the limit, 0 to
-    /// 1. Assumed: the upper end of what is called warm.
+    /// Temperature at which the brakes of [`Slip::HotBrakes`] begin, as a share of the way to the limit.
+    /// Assumed: the upper end of what is called warm.
     pub const HOT_SHARE: f64 = 0.6;
 }
 

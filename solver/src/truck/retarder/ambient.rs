@@ -6,8 +6,8 @@ use crate::units::Celsius;
 /// Factors on the holding power of a truck.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Ambient {
-    /// Factor on all that the engine does: density in the standard atmosphere over that at sea level, at most
-    /// 1.
+    /// Factor on all that the engine does, at most 1: density in the standard atmosphere over that at sea
+    /// level.
     pub altitude_factor: f64,
     /// Factor on the power that the coolant carries away continuously.
     pub radiator_factor: f64,
