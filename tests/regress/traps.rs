@@ -1,14 +1,14 @@
-//! Every trap of a file, each with a fixture named by what is wrong with it: what becomes of it,
-//! and the very sentence that the person reads.
+//! Every trap of a file, each with a fixture named by what is wrong with it: the outcome, and the exact
+//! sentence that the person reads.
 //!
-//! The fixtures are made by hand for this purpose; their places lie in the open ocean.
+//! The fixtures are made by hand for this purpose; their positions lie in the open ocean.
 
 use solver::road::{
     Class, CourseKind, Document, Encoding, FileError, FindingKind, Foreign, PlaceKind, Refusal, Road,
     Unassessed, read, survey,
 };
 
-/// What became of a file.
+/// The outcome of reading a file.
 enum Outcome {
     Unusable(FileError),
     Usable(Box<(Document, Road)>),
@@ -20,14 +20,14 @@ struct Trap {
     holds: fn(&Outcome) -> bool,
 }
 
-/// A fixture and what must hold of its outcome.
+/// A fixture and the conditions on its outcome.
 macro_rules! trap {
     ($file:literal, $holds:expr) => {
         Trap { file: $file, bytes: include_bytes!(concat!("../data/", $file, ".gpx")), holds: $holds }
     };
 }
 
-/// Sentences of all traps, one block for each file, unchanged since they were last read over.
+/// Sentences of all traps, one block for each file, as last read over by a person.
 const SENTENCES: &str = include_str!("../data/sentences.txt");
 
 fn work_out(bytes: &[u8]) -> Outcome {
@@ -49,7 +49,7 @@ impl Outcome {
         }
     }
 
-    /// Exactly one finding that `is`, of this count, and the road otherwise as good as any.
+    /// Exactly one finding that satisfies `is`, with this count, on a road that is otherwise good.
     fn only(&self, count: usize, is: fn(&FindingKind) -> bool) -> bool {
         self.found(count, is) && self.road().is_some_and(|road| road.findings().len() == 1)
     }
@@ -215,7 +215,7 @@ const JUDGED: [Trap; 19] = [
     trap!("out-and-back", |o| o.clean()
         && o.road().is_some_and(|road| {
             let places = road.places();
-            // By distance, not by place: the village is passed twice.
+            // By distance, not by position: the road passes the village twice.
             places.len() == 2
                 && places.iter().all(|place| place.kind == PlaceKind::Settlement)
                 && places[0].index + places[1].index == road.cells()
@@ -253,7 +253,7 @@ fn sentences_are_unchanged() {
     assert_eq!(SENTENCES.lines().count(), now.lines().count());
 }
 
-/// Writes the sentences down anew where that is asked for.
+/// Writes the sentences anew where the environment asks for it.
 #[cfg(not(target_arch = "wasm32"))]
 fn keep(now: &str) -> bool {
     let asked = std::env::var_os("STEADYGRADE_UPDATE").is_some();
@@ -269,7 +269,7 @@ fn keep(_: &str) -> bool {
     false
 }
 
-/// Repairs change nothing but what they mend: the road is that of the good file.
+/// Repairs change only what they mend: the road equals that of the good file.
 #[cfg_attr(target_arch = "wasm32", wasm_bindgen_test::wasm_bindgen_test)]
 #[cfg_attr(not(target_arch = "wasm32"), test)]
 fn repaired_files_give_the_same_road() {

@@ -1,7 +1,7 @@
 //! Choosing the way down one descent, by driving it.
 //!
-//! Taken is the fastest way that holds, that the road lets the truck reach, and whose drive keeps the
-//! brakes below the limit with one hard stop in hand.
+//! Of all ways, the fastest is taken that holds, that the road lets the truck reach, and whose drive keeps
+//! the brakes below the limit with one hard stop in hand.
 
 use super::answer::{Governs, NoSafeSpeed, Verdict};
 use super::approach::Approach;
@@ -18,26 +18,26 @@ use crate::motion::{Hold, State};
 use crate::truck::Gear;
 use crate::units::{Celsius, MetresPerSecond};
 
-/// Slower than this nobody snubs down a public road, km/h. Assumed.
+/// Slowest speed at which snubs are recommended on a public road, km/h. Assumed.
 const SLOWEST_SNUB_KMH: f64 = 20.0;
 
 /// A snub takes 5 mph off the speed (printed in the US licence manual).
 const SNUB_BY: f64 = 5.0 * MPH;
 
-/// With snubs no speed is told above this multiple of the one that is told without. Assumed: who may
-/// touch the brakes goes faster, and is not on another journey. Heat alone let 36 t with an electromagnetic
-/// retarder go 80 km/h where it holds 10.
+/// With snubs no speed is told above this multiple of the speed told without. Assumed: a driver who may use
+/// the brakes goes somewhat faster, not many times as fast. With heat as the only bound, 36 t with an
+/// electromagnetic retarder would go 80 km/h where it holds 10.
 const MOST_BY_SNUBS: f64 = 4.0;
 
-/// Up to this, km/h, heat alone bounds them: approval lets brakes hold a truck at 30 km/h down 6 km of
-/// −6 % (R13).
+/// Up to this speed, km/h, heat alone bounds the snubs: type approval lets brakes hold a truck at 30 km/h
+/// down 6 km of −6 % (R13).
 const SNUBBED_ANYWAY_KMH: f64 = 30.0;
 
-/// Share of the braking work on the way down that the service brakes may take where the retarder is said
-/// to hold: changing gear at the crest, short steep bits, slowing for a hairpin. Assumed.
+/// Share of the braking work on the way down that the service brakes may take where the retarder is said to
+/// hold. It covers changing gear at the crest, short steep bits and slowing for a hairpin. Assumed.
 pub(super) const MOST_SERVICE: f64 = 0.25;
 
-/// What a way that the retarder is said to hold may warm the brakes by, K. Assumed.
+/// Largest warming of the brakes, K, on a way that the retarder is said to hold. Assumed.
 const ALL_TOUCHES_K: f64 = 60.0;
 
 /// …or, on a long hill, this share of all the braking work: the brakes cool between one touch and the next.
@@ -50,19 +50,19 @@ const TRIES: usize = 16;
 /// What was chosen.
 pub(super) enum Chosen {
     Down(Down),
-    /// How near the slowest came, and how it ends.
+    /// How close the slowest try came, and the state in which it ends.
     None(NoSafeSpeed, State),
 }
 
 /// A way down that was driven.
 pub(super) struct Down {
     pub(super) way: Way,
-    /// Its legs; none where one gear is kept.
+    /// Its legs; empty where one gear is kept.
     pub(super) parts: Vec<Part>,
     pub(super) driven: Driven,
-    /// Where the retarder alone does not hold it.
+    /// Stretches on which the retarder alone does not hold the truck.
     pub(super) touches: Vec<Touch>,
-    /// What these warm the brakes by, K.
+    /// Warming of the brakes by these touches, K.
     pub(super) touched_k: f64,
 }
 
@@ -76,13 +76,14 @@ impl Chosen {
 }
 
 impl Ask<'_> {
-    /// How the descent would be begun and driven, heat left aside: what lies ahead of the one before.
+    /// The holds with which the descent would be driven, heat left aside: what lies ahead of the descent
+    /// before.
     pub(super) fn expected(&self) -> Vec<Hold> {
         let way = self.held().next().or_else(|| self.in_need().next());
         way.map(|way| self.hold(way.gear, way.speed, None)).into_iter().collect()
     }
 
-    /// The way down that helping with the service brakes makes faster; `None` where it makes none so.
+    /// The way down that help from the service brakes makes faster; `None` where it makes none faster.
     pub(super) fn with_snubs(&self, approach: &Approach, ahead: &Ahead, reserve: &Chosen) -> Option<Chosen> {
         let limit = Celsius(self.trip.day.heat_limit_c);
         // Nobody should snub on snow or ice, whatever the heat limit says.
@@ -97,7 +98,7 @@ impl Ask<'_> {
         let most =
             MetresPerSecond(most.0.min((least.0 * MOST_BY_SNUBS).max(SNUBBED_ANYWAY_KMH / 3.6 + 1e-9)));
         let snubbed = self.snubbed(approach, ahead, limit, (least, most))?;
-        // A faster speed in one gear may still be later at the foot than legs.
+        // A faster speed in one gear may still take longer to the foot than legs.
         let sooner = match reserve {
             Chosen::Down(down) => snubbed.driven.figures.time.0 < down.driven.figures.time.0,
             Chosen::None(..) => true,
@@ -105,7 +106,8 @@ impl Ask<'_> {
         sooner.then_some(Chosen::Down(snubbed))
     }
 
-    /// A posted limit makes no other speed faster: with snubs the cooler stretch that it leaves would.
+    /// The fastest speed with snubs if no limits were posted. A posted limit must not make the speed elsewhere
+    /// faster, as the cooler brakes behind it would.
     fn snubbed_without_limits(&self, approach: &Approach, ahead: &Ahead, limit: Celsius) -> MetresPerSecond {
         let any = (MetresPerSecond(0.0), MetresPerSecond(f64::INFINITY));
         if self.posted.is_empty() {
@@ -117,7 +119,7 @@ impl Ask<'_> {
         snubbed.or_else(|| open.held().next().map(|way| way.speed)).unwrap_or(any.1)
     }
 
-    /// With the service brakes in reserve.
+    /// The way with the service brakes in reserve.
     pub(super) fn in_reserve(&self, approach: &Approach, ahead: &Ahead) -> Chosen {
         let limit = Celsius(self.trip.day.heat_limit_c);
         if self.reach.slowest_curve.kmh() < SLOWEST_KMH {
@@ -130,7 +132,7 @@ impl Ask<'_> {
             Lead::Usual | Lead::OneGear => Vec::new(),
         };
         for way in ways.into_iter().chain(self.held()) {
-            // What ruled out the faster one.
+            // What ruled out the faster speed governs.
             let way = Way { governs: rejected.unwrap_or(way.governs), ..way };
             if lead == Lead::Usual
                 && self.trip.day.surface == Surface::Dry
@@ -153,7 +155,8 @@ impl Ask<'_> {
         self.none(approach, ahead, rejected.unwrap_or(Governs::Control))
     }
 
-    /// The gear of a way, or where the drive rules that out the one that holds most at its speed.
+    /// Drives a way in its gear. Where the drive rules that gear out, it takes the gear that holds most at
+    /// this speed.
     fn in_a_gear(
         &self,
         way: Way,
@@ -172,7 +175,7 @@ impl Ask<'_> {
     }
 
     fn in_legs(&self, one: &Way, approach: &Approach, ahead: &Ahead, limit: Celsius) -> Option<Down> {
-        // Limits bind the gear of a whole descent; in legs they would bind each.
+        // Posted limits bind the gear of a whole descent; in legs they would bind each leg.
         if !self.posted.is_empty() {
             return None;
         }
@@ -218,8 +221,8 @@ impl Ask<'_> {
         down.parts.iter().rposition(|part| part.from <= at)
     }
 
-    /// What is said to be held must be held on the way too: in curves, in thicker air, and on every pitch
-    /// that was recorded the brakes must stay below their limit.
+    /// A way that is said to be held must be held on the drive too, in curves and in thicker air. And with
+    /// every recorded pitch the brakes must stay below their limit.
     fn down(&self, way: Way, parts: Vec<Part>, driven: Driven, limit: Celsius) -> Result<Down, Governs> {
         let held = way.verdict <= Verdict::LittleInReserve;
         let touches = self.touches(&driven.holds);
@@ -228,11 +231,12 @@ impl Ask<'_> {
         if figures.hottest_after_stop.0 + touched_k > limit.0 {
             return Err(Governs::Heat);
         }
-        // On snow and ice nobody should count on the service brakes.
+        // On snow and ice the plan does not count on the service brakes.
         if self.trip.day.retarding_share() <= 0.0 && proof(&touches) != Proof::Holds {
             return Err(Governs::Grip);
         }
-        // By their work, not by how hot they get: brakes that come hot cool on the way, and would bear more.
+        // Touches are bounded by their work, not by the temperature: brakes that start hot cool on the way,
+        // and would take more.
         let warmed = figures.service_work.0 / joules_per_kelvin(self.trip) + touched_k;
         let all = (figures.holding_work.0 + figures.service_work.0) / joules_per_kelvin(self.trip);
         let most = ALL_TOUCHES_K.max(ALL_TOUCHES * all);
@@ -244,7 +248,7 @@ impl Ask<'_> {
         Ok(Down { way, parts, driven, touches, touched_k })
     }
 
-    /// One gear all the way, or what rules it out.
+    /// The way in one gear, or what rules it out.
     pub(super) fn one_gear(
         &self,
         way: Way,
@@ -262,7 +266,7 @@ impl Ask<'_> {
         self.down(way, Vec::new(), driven, limit)
     }
 
-    /// The fastest way above the one speed and up to the other that the service brakes may help down.
+    /// The fastest way with snubs, faster than the one speed and up to the other.
     fn snubbed(
         &self,
         approach: &Approach,
@@ -271,8 +275,8 @@ impl Ask<'_> {
         (least, most): (MetresPerSecond, MetresPerSecond),
     ) -> Option<Down> {
         let least = MetresPerSecond(least.0.max(SLOWEST_SNUB_KMH / 3.6 - 1e-9));
-        // In one gear a slower speed is held less by the engine and gets hotter: what holds no more than a
-        // faster one is left out.
+        // In one gear the engine holds less at a slower speed, and the brakes get hotter. A speed that holds
+        // no more than a faster one is left out.
         let mut holds = f64::NEG_INFINITY;
         let mut ways: Vec<Way> = Vec::new();
         for (rung, governs) in self.reached().filter(|(rung, _)| rung.speed > least && rung.speed <= most) {
@@ -281,7 +285,7 @@ impl Ask<'_> {
                 ways.push(self.way(rung, self.verdict(rung), governs));
             }
         }
-        // Among these slower is cooler, nearly always; what is found is driven.
+        // Among these speeds slower is nearly always cooler. Whatever the search finds has been driven.
         let (mut found, mut low, mut high) = (None, 0, ways.len());
         while low < high {
             let middle = (low + high) / 2;
@@ -300,7 +304,7 @@ impl Ask<'_> {
         Some(found)
     }
 
-    /// No speed keeps the limits: how near the slowest came.
+    /// No speed keeps the limits: how close the slowest came.
     fn none(&self, approach: &Approach, ahead: &Ahead, because: Governs) -> Chosen {
         let slowest = self.ladder.rungs.last();
         let first = self.trip.truck.gears().next();

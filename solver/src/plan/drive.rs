@@ -1,4 +1,4 @@
-//! A way down driven: from before the crest, down, and on to where the next descent is slowed for.
+//! Drives a way down: from before the crest to where the next descent is slowed for.
 
 use super::approach::Approach;
 use super::ask::Ask;
@@ -6,7 +6,7 @@ use crate::motion::{Hold, Run, Sample, State};
 use crate::road::Road;
 use crate::units::{Celsius, Grade, Joules, Seconds};
 
-/// What lies ahead of a descent: how the next is begun, and how far the drive goes on.
+/// What lies ahead of a descent: how the next one begins, and how far the drive goes on.
 pub(super) struct Ahead {
     pub(super) holds: Vec<Hold>,
     pub(super) end: usize,
@@ -22,7 +22,7 @@ pub(super) struct Driven {
     pub(super) service: Vec<Joules>,
 }
 
-/// What a drive leads to, from crest to foot.
+/// Figures of a drive, from crest to foot.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Figures {
     pub(super) hottest: Celsius,
@@ -33,7 +33,7 @@ pub(super) struct Figures {
 }
 
 impl Figures {
-    /// Of the samples of the cells `from..to`; `before` is the time at `from`.
+    /// Figures from the samples of the cells `from..to`; `before` is the time at `from`.
     pub(super) fn of(road: &Road, from: usize, samples: &[Sample], before: Seconds) -> Self {
         let mut all = Self {
             hottest: Celsius(f64::NEG_INFINITY),
@@ -53,7 +53,7 @@ impl Figures {
         all
     }
 
-    /// Share of the braking work that the service brakes take.
+    /// The service brakes' share of the braking work.
     pub(super) fn service_share(&self) -> f64 {
         let all = self.holding_work.0 + self.service_work.0;
         if all > 0.0 { self.service_work.0 / all } else { 0.0 }

@@ -1,8 +1,8 @@
 //! The truck file: a truck as JSON, to be kept, sent and opened again.
 //!
-//! `{"steadygrade_truck": 1, "truck": { … }}`, the fields of [`TruckSpec`] with their units in
-//! their names. Unknown fields are refused, so that a misspelt one is not dropped silently; what
-//! version 1 did not ask for at first may be missing and has the value that its field documents.
+//! `{"steadygrade_truck": 1, "truck": { … }}` has the fields of [`TruckSpec`] with their units in their
+//! names. Unknown fields are refused, so that a misspelt field is not dropped silently. Some fields may be
+//! missing in files of version 1; they have the value that the field documents.
 
 use crate::truck::{Truck, TruckError, TruckSpec};
 use serde::{Deserialize, Serialize};
@@ -21,23 +21,23 @@ struct File {
 /// Why a truck file, a link or a project file cannot be used.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub enum TruckFileError {
-    /// No truck file: not JSON, or a field is missing, misspelt or of the wrong kind.
+    /// The text is no truck file: it is not JSON, or a field is missing, misspelt or of the wrong kind.
     Broken {
         /// Line, from 1.
         line: usize,
         /// What is wrong there.
         what: String,
     },
-    /// Bytes behind its header are missing, or there are too many.
+    /// Bytes behind the header are missing, or there are too many.
     CutOff,
-    /// Of a version that this program does not know.
+    /// The file has a version that this program does not know.
     Version {
-        /// Its version.
+        /// The version of the file.
         found: u32,
         /// The newest that is read.
         newest: u32,
     },
-    /// Its truck does not pass its check.
+    /// The truck in the file does not pass its check.
     Truck(TruckError),
 }
 
@@ -70,7 +70,7 @@ pub fn write(spec: &TruckSpec) -> String {
 /// Reads a truck and checks it.
 ///
 /// # Errors
-/// [`TruckFileError`] says in a sentence where and what.
+/// [`TruckFileError`] says what is wrong, and where.
 pub fn read(text: &str) -> Result<TruckSpec, TruckFileError> {
     #[derive(Deserialize)]
     struct Versioned {

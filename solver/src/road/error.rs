@@ -1,10 +1,10 @@
-//! Why a file cannot be used. One closed set; each answer says what, where and what to do.
+//! Why a file cannot be used. The set is closed; each answer says what, where and what to do.
 
 use super::bounds;
 use serde::{Deserialize, Serialize};
 use std::fmt;
 
-/// What a file is when it is no GPX file.
+/// What a file is that is no GPX file.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Foreign {
     /// A web page, often a log-in page saved in place of the track.
@@ -13,7 +13,7 @@ pub enum Foreign {
     Kml,
     /// A gzip archive.
     Gzip,
-    /// A zip archive (zipped KML and office documents are such too).
+    /// A zip archive (zipped KML and office documents are archives, too).
     Zip,
     /// The binary recording of a bicycle or sports device.
     Fit,
@@ -23,13 +23,13 @@ pub enum Foreign {
     Pdf,
     /// A picture.
     Picture,
-    /// Another kind of XML; the name of its outermost element.
+    /// Another kind of XML, with the name of its outermost element.
     OtherXml(String),
-    /// None of these: no mark of a known kind was found.
+    /// No mark of a known kind was found.
     Unknown,
 }
 
-/// What is refused without reading on, since it serves only to harm.
+/// Content that is refused without reading on, since it can only do harm.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Refusal {
     /// The file declares its own entities.
@@ -72,9 +72,9 @@ pub enum FileError {
     NoHeights {
         /// Points of the course.
         points: usize,
-        /// Every height is the same number (most often 0).
+        /// Whether every height is one and the same number (most often 0).
         constant: bool,
-        /// Heights carried a unit that is not metres, or were unreadable: how many.
+        /// Number of heights that were unreadable or had a unit other than metres.
         unreadable: usize,
     },
     /// Points too far apart to know the road between them.
@@ -90,12 +90,12 @@ pub enum FileError {
         bad: usize,
         /// Points in all.
         points: usize,
-        /// Line of the first one, from 1.
+        /// Line of the first such point, from 1.
         line: usize,
-        /// They would fit if latitude and longitude changed places.
+        /// Whether they would fit if latitude and longitude changed places.
         swapped: bool,
     },
-    /// The road is too short to say anything about.
+    /// The road is too short for anything to be said about it.
     TooShort {
         /// Length found, metres.
         found_m: f64,
@@ -111,9 +111,9 @@ pub enum FileError {
     TooLarge(Bound),
     /// Refused as harmful.
     Refused {
-        /// What was met.
+        /// Content that was found.
         what: Refusal,
-        /// Line where it begins, from 1.
+        /// Line where the refused content begins, from 1.
         line: usize,
     },
     /// A height or step handed over by number cannot be used (roads made from heights alone).

@@ -36,7 +36,7 @@ impl fmt::Display for Counted {
 }
 
 impl fmt::Display for Finding {
-    /// One sentence: what, how often, what was done, and the place along the road if it has one.
+    /// One sentence: what, how often, what was done, and the place along the road if there is one.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         self.what().fmt(f)?;
         match (self.from_m, self.to_m) {
@@ -60,14 +60,14 @@ impl fmt::Display for What<'_> {
     }
 }
 
-/// Each kind is told by one of the three; the other two say nothing of it.
+/// One of the three tells each kind; the other two write nothing for it.
 impl Finding {
     /// What was found and done, without the place and without a full stop.
     pub fn what(&self) -> impl fmt::Display {
         What(self)
     }
 
-    /// What was repaired in the text of the file.
+    /// Repairs to the text of the file.
     fn tell_reading(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         use FindingKind as Kind;
         let counted = |noun| Counted(self.count, noun);
@@ -131,7 +131,7 @@ impl Finding {
         }
     }
 
-    /// What was left out, merged or joined.
+    /// Points that were left out, merged or joined.
     fn tell_points(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         use FindingKind as Kind;
         let counted = |noun| Counted(self.count, noun);
@@ -187,7 +187,7 @@ impl Finding {
         }
     }
 
-    /// What was mended, withdrawn or noted in the heights.
+    /// Heights that were mended, withdrawn or noted.
     fn tell_heights(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         use FindingKind as Kind;
         let counted = |noun| Counted(self.count, noun);

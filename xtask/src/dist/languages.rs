@@ -1,7 +1,7 @@
 //! The page in other languages: a page and a module each, beside the English one.
 //!
-//! The modules differ in their words only; workers, style and faces are shared. A person loads one
-//! language, and no page grows with the number of them.
+//! The modules differ only in their words; workers, style and faces are shared. A person loads one language,
+//! and no page grows with the number of languages.
 
 use super::{ENGLISH, class, put_once, read, short_hash, write};
 use crate::{
@@ -10,9 +10,9 @@ use crate::{
 };
 use std::{fs, path::Path};
 
-/// A language beside English, the page's title in it and what search engines show of it.
+/// A language beside English, with the page's title in it and its description for search engines.
 pub(crate) struct Language {
-    /// Its tag, the name of its feature in `app/Cargo.toml`, and that of its page.
+    /// Its tag, which also names its feature in `app/Cargo.toml` and its page.
     pub(crate) tag: &'static str,
     title: &'static str,
     description: &'static str,
@@ -43,7 +43,7 @@ pub(super) fn road_pages() -> impl Iterator<Item = (&'static str, &'static str, 
 }
 
 const ENGLISH_TAG: &str = "<html lang=\"en\">";
-/// Before it, the pages of all languages are named.
+/// Tag before which the pages of all languages are named.
 const PAGES_BEFORE: &str = r#"<meta name="worker-script""#;
 
 impl Language {
@@ -75,7 +75,7 @@ fn build_programs(which: &[&str]) -> Outcome {
     project::run(cargo.args(which))
 }
 
-/// Makes of a program the module `NAME-HASH_bg.wasm` and its glue.
+/// Makes the module `NAME-HASH_bg.wasm` and its glue from a program.
 fn build_module(dist: &Path, program_name: &str, name: &str) -> Outcome {
     let linked = project::root().join(format!("target/wasm32-unknown-unknown/release/{program_name}.wasm"));
     let out = project::root().join("target/wasm-bindgen/languages");
