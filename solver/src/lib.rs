@@ -37,8 +37,8 @@ pub use error::Error;
 pub use limits::{Entry, Limit, OutOfRange, Quantity};
 pub use motion::{Answer, Trip, Unusable};
 pub use plan::{
-    Advice, ChangeHow, Choice, Descent, Governs, HeatStep, Lanes, Leg, LegChange, NoSafeSpeed, Note, Plan,
-    Proof, Relief, Snub, StageSpan, Sustained, Table, Totals, Touch, Verdict, WayDown,
+    Advice, ChangeHow, Choice, Descent, FallsShort, Governs, HeatStep, Lanes, Leg, LegChange, NoSafeSpeed,
+    Note, Plan, Proof, Relief, Snub, StageSpan, Sustained, Table, Totals, Touch, Verdict, WayDown,
 };
 pub use road::{FileError, Finding, Road};
 pub use truck::{Gear, Preset, Retarder, Stage, Truck, TruckError, TruckSpec};

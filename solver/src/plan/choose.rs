@@ -3,7 +3,7 @@
 //! Of all ways, the fastest is taken that holds, that the road lets the truck reach, and whose drive keeps
 //! the brakes below the limit with one hard stop in hand.
 
-use super::answer::{Governs, NoSafeSpeed, Verdict};
+use super::answer::{FallsShort, Governs, NoSafeSpeed, Verdict};
 use super::approach::Approach;
 use super::ask::{Ask, Way};
 use super::describe::proof;
@@ -16,7 +16,7 @@ use crate::constants::MPH;
 use crate::day::{Lead, Surface};
 use crate::motion::{Hold, State};
 use crate::truck::Gear;
-use crate::units::{Celsius, MetresPerSecond};
+use crate::units::{Celsius, MetresPerSecond, Newtons};
 
 /// Slowest speed at which snubs are recommended on a public road, km/h. Assumed.
 const SLOWEST_SNUB_KMH: f64 = 20.0;
@@ -318,7 +318,26 @@ impl Ask<'_> {
         let driven = self.drive(approach, vec![self.hold(gear, speed, None)], ahead, Celsius(f64::INFINITY));
         let hottest = driven.as_ref().map_or(Celsius(f64::INFINITY), |it| it.figures.hottest_after_stop);
         let end = driven.map_or(approach.state, |it| it.at_foot);
-        Chosen::None(NoSafeSpeed { because, slowest: speed, gear, hottest_after_stop: hottest }, end)
+        let none = NoSafeSpeed {
+            because,
+            slowest: speed,
+            gear,
+            hottest_after_stop: hottest,
+            falls_short: self.falls_short(),
+        };
+        Chosen::None(none, end)
+    }
+
+    fn falls_short(&self) -> Option<FallsShort> {
+        let most = self.ladder.rungs.iter().max_by(|a, b| a.holds.total_cmp(&b.holds))?;
+        let air = most.holds - most.by_gear;
+        let weight = self.trip.weight().0;
+        (most.holds < self.asked.holds).then(|| FallsShort {
+            gear: most.gear,
+            speed: most.speed,
+            holds: Newtons(most.by_gear * weight),
+            asks: Newtons((self.asked.holds - air) * weight),
+        })
     }
 }
 

@@ -30,8 +30,8 @@ mod touched;
 mod ways;
 
 pub use answer::{
-    Advice, Carried, Change, Choice, Descent, Governs, NoSafeSpeed, Note, Plan, SlowCurve, Snub, Steepest,
-    Sustained, Verdict,
+    Advice, Carried, Change, Choice, Descent, FallsShort, Governs, NoSafeSpeed, Note, Plan, SlowCurve, Snub,
+    Steepest, Sustained, Verdict,
 };
 pub use ladder::HOLD_SHARE;
 pub use lanes::{HeatStep, Lanes};

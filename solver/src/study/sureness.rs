@@ -35,7 +35,8 @@ pub struct Sureness {
 /// How sure the plan of one descent is.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct DescentSureness {
-    /// Runs in which the retarder alone held the speed, up to 5 km/h more on short steep bits.
+    /// Runs in which the retarder alone held the speed, up to 5 km/h more on short steep bits. The places
+    /// that the plan tells as touches of the service brakes are left out.
     pub held: usize,
     /// Runs in which the brakes, with one hard stop, kept the limit.
     pub kept: usize,
@@ -109,7 +110,8 @@ pub fn sureness(
         let run = Run::by_card(trip, &shaken, &card.caps, &card.holds, start_state(trip, &shaken));
         kept.take(&run, stride);
         for (list, holds) in outcomes.iter_mut().zip(&card.of_descents) {
-            let legs = card.holds[holds.clone()].iter().map(|hold| outcome(trip, &run, hold, step));
+            let legs =
+                card.holds[holds.clone()].iter().map(|hold| outcome(trip, &run, hold, &card.touched, step));
             list.extend(legs.reduce(Outcome::and));
         }
         if !progress((index + 1) as f32 / RUNS as f32) {
@@ -128,6 +130,8 @@ struct Card {
     /// The range of holds that are the legs of each descent.
     of_descents: Vec<Range<usize>>,
     caps: Vec<f64>,
+    /// Cells where the plan tells that the service brakes are touched.
+    touched: Vec<bool>,
 }
 
 impl Card {
@@ -155,8 +159,22 @@ impl Card {
             from..first
         };
         let of_descents = plan.descents.iter().map(legs).collect();
-        Self { holds, of_descents, caps: (0..=last).map(cap).collect(), road: coarse }
+        let caps = (0..=last).map(cap).collect();
+        Self { holds, of_descents, caps, touched: touched(&coarse, plan), road: coarse }
     }
+}
+
+/// Cells of touches. A heavier truck or a weaker retarder takes longer until it is back at its speed: a touch
+/// is followed by as much road again.
+fn touched(road: &Road, plan: &Plan) -> Vec<bool> {
+    let mut touched = vec![false; road.cells()];
+    for touch in plan.descents.iter().flat_map(|descent| &descent.touches) {
+        let (from, to) = (touch.from.0, 2.0 * touch.to.0 - touch.from.0);
+        let from = (from / road.step_m()) as usize;
+        let to = ((to / road.step_m()).ceil() as usize).min(road.cells());
+        touched[from.min(to)..to].fill(true);
+    }
+    touched
 }
 
 /// Half-width of the error of each cell's grade.
@@ -180,21 +198,23 @@ fn day_of(day: &Day, sample: &Sample) -> Day {
     }
 }
 
-fn outcome(trip: Trip<'_>, run: &Run, hold: &Hold, step_m: f64) -> Outcome {
+fn outcome(trip: Trip<'_>, run: &Run, hold: &Hold, touched: &[bool], step_m: f64) -> Outcome {
     let samples = &run.samples[hold.from..hold.to];
     let most = |value: &dyn Fn(&Driven) -> f64| samples.iter().map(value).fold(f64::NEG_INFINITY, f64::max);
     let after_stop = most(&|sample| sample.after_stop.0);
     let fastest = most(&|sample| sample.speed.0);
+    let elsewhere = || samples.iter().zip(&touched[hold.from..hold.to]).filter(|it| !it.1).map(|it| it.0);
+    let fastest_elsewhere = elsewhere().map(|sample| sample.speed.0).fold(0.0, f64::max);
     // Where the highest engine speed is nearer than the slack, the service brakes take over there. If they do
     // so for longer than the gear change at the crest takes, the retarder does not hold.
     let (truck, spec) = (trip.truck, trip.truck.spec());
     let overspeed = truck.road_speed(hold.gear, truck.highest_engine_speed()).0;
     let change_m = (spec.transmission.shift_time().0 + spec.retarder_delay_s) * overspeed + step_m;
     let at_the_end = |it: &&Driven| it.speed.0 >= overspeed - NEARLY && it.carried < 1.0;
-    let braked_m = samples.iter().filter(at_the_end).count() as f64 * step_m;
+    let braked_m = elsewhere().filter(at_the_end).count() as f64 * step_m;
     Outcome {
         // Slowing for a curve is no failure to hold: only the slack above the speed is given up.
-        held: fastest < hold.speed.0 + SPEED_SLACK - NEARLY && braked_m <= change_m,
+        held: fastest_elsewhere < hold.speed.0 + SPEED_SLACK - NEARLY && braked_m <= change_m,
         kept: after_stop <= trip.day.heat_limit_c,
         after_stop,
         fastest,
@@ -323,7 +343,7 @@ mod tests {
                 Truck::new(TruckSpec { retarding_scale: scale, ..truck.spec().clone() }).expect("a truck");
             let trip = Trip { truck: &weak, day: &day };
             let run = Run::by_card(trip, &card.road, &card.caps, &card.holds, start_state(trip, &card.road));
-            outcome(trip, &run, &hold, card.road.step_m()).held
+            outcome(trip, &run, &hold, &card.touched, card.road.step_m()).held
         };
         assert!(driven(1.0) && !driven(0.4), "the planned one is held, the weak one is not");
     }
