@@ -243,13 +243,10 @@ fn what_is_said_to_be_held_is_held_on_the_true_road() {
     }
     let (held, not_held) = (receiver.held + terrain.held, receiver.not_held + terrain.not_held);
     let share = percent(not_held, held);
-    at_most(&format!("receiver and terrain: not held, % of {held}"), share, 0.5, KNOWN_NOT_HELD, *usual);
+    at_most(&format!("receiver and terrain: not held, % of {held}"), share, 0.5, None, *usual);
     let worst = receiver.worst_kmh.max(terrain.worst_kmh);
     at_most("receiver and terrain: worst gain, km/h", worst, 10.0, None, *usual);
 }
-
-/// DIFFERENCE: wanted at most 0.5 %; two of 138, on a sag of 500 m and one of 2.6 km.
-const KNOWN_NOT_HELD: Option<f64> = Some(1.45);
 
 /// Where the truck needs its service brakes, the plan says so.
 #[test]

@@ -36,9 +36,9 @@ enum Change {
 /// DIFFERENCE: wanted none.
 const CHANGES: [(Change, Option<f64>, Option<f64>); 6] = [
     (Change::Heavier, None, Some(0.34)),
-    (Change::Steeper, Some(0.34), Some(3.01)),
+    (Change::Steeper, Some(0.34), Some(2.34)),
     (Change::Wet, None, Some(2.3)),
-    (Change::Weaker, Some(1.01), Some(2.7)),
+    (Change::Weaker, Some(1.01), Some(3.34)),
     (Change::Curve, None, None),
     (Change::HotBrakes, None, None),
 ];

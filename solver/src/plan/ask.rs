@@ -231,9 +231,9 @@ impl<'a> Ask<'a> {
     }
 }
 
-/// Speeds whose gears hold this share of the most hold as much: where the tyres bound the retarder, a
-/// thousandth of a force would otherwise choose between 12 and 40 km/h. Assumed.
-const AS_MUCH: f64 = 0.98;
+/// Gears that hold this share of the most hold as much: where the tyres bound the retarder, a thousandth of a
+/// force would otherwise choose between 12 and 40 km/h. Assumed.
+const AS_MUCH: f64 = 0.9;
 
 /// The speed whose gear holds most, the fastest of those that hold as much, of rungs from fast to slow.
 fn held_most<'r>(rungs: impl Iterator<Item = &'r Rung> + Clone) -> Option<MetresPerSecond> {

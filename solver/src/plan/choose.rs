@@ -8,7 +8,6 @@ use super::approach::Approach;
 use super::ask::{Ask, Way};
 use super::describe::proof;
 use super::drive::{Ahead, Driven};
-use super::hill::joules_per_kelvin;
 use super::ladder::SLOWEST_KMH;
 use super::legs::{Part, legs};
 use super::ways::{Proof, Touch};
@@ -37,12 +36,13 @@ const SNUBBED_ANYWAY_KMH: f64 = 30.0;
 /// hold. It covers changing gear at the crest, short steep bits and slowing for a hairpin. Assumed.
 pub(super) const MOST_SERVICE: f64 = 0.25;
 
-/// Largest warming of the brakes, K, on a way that the retarder is said to hold. Assumed.
-const ALL_TOUCHES_K: f64 = 60.0;
+/// Largest warming of the brakes by pitches, K, on a way that the retarder is said to hold. Assumed.
+const TOUCHES_K: f64 = 60.0;
 
-/// …or, on a long hill, this share of all the braking work: the brakes cool between one touch and the next.
-/// Assumed.
-const ALL_TOUCHES: f64 = 0.08;
+/// Brakes that come cold are warmed by no more than this, K, on such a way, with all that they do: slowing for
+/// curves and pitches, cooling between. Brakes that come hot cool on the way and would take more; that is no
+/// reason to go faster. Assumed.
+pub(super) const WARMS_K: f64 = 100.0;
 
 /// How often legs are found again, slower where their drive failed. Assumed.
 const TRIES: usize = 16;
@@ -235,12 +235,8 @@ impl Ask<'_> {
         if self.trip.day.retarding_share() <= 0.0 && proof(&touches) != Proof::Holds {
             return Err(Governs::Grip);
         }
-        // Touches are bounded by their work, not by the temperature: brakes that start hot cool on the way,
-        // and would take more.
-        let warmed = figures.service_work.0 / joules_per_kelvin(self.trip) + touched_k;
-        let all = (figures.holding_work.0 + figures.service_work.0) / joules_per_kelvin(self.trip);
-        let most = ALL_TOUCHES_K.max(ALL_TOUCHES * all);
-        if held && (figures.service_share() > MOST_SERVICE || warmed > most) {
+        let warm = touched_k > TOUCHES_K || driven.warms_k + touched_k > WARMS_K;
+        if held && (figures.service_share() > MOST_SERVICE || warm) {
             return Err(if self.reach.slowest_curve < way.speed { Governs::Curve } else { Governs::Control });
         }
         let mut driven = driven;

@@ -2,9 +2,11 @@
 
 use super::approach::Approach;
 use super::ask::Ask;
-use crate::motion::{Hold, Run, Sample, State};
+use super::choose::WARMS_K;
+use super::hill::joules_per_kelvin;
+use crate::motion::{BrakeHeat, Hold, Run, Sample, State};
 use crate::road::Road;
-use crate::units::{Celsius, Grade, Joules, Seconds};
+use crate::units::{Celsius, Grade, Joules, Seconds, Watts};
 
 /// What lies ahead of a descent: how the next one begins, and how far the drive goes on.
 pub(super) struct Ahead {
@@ -20,6 +22,8 @@ pub(super) struct Driven {
     pub(super) figures: Figures,
     /// Work of the service brakes from where each hold begins to where the next one does.
     pub(super) service: Vec<Joules>,
+    /// By how much brakes that come cold are warmed at most, K.
+    pub(super) warms_k: f64,
 }
 
 /// Figures of a drive, from crest to foot.
@@ -89,6 +93,26 @@ impl Ask<'_> {
             Figures::of(road, hold.from, samples, Seconds(0.0)).service_work
         });
         let service = service.collect();
-        Some(Driven { at_crest: to_crest.end.brakes.hottest(trip), holds, at_foot, figures, service })
+        let at_crest = to_crest.end.brakes.hottest(trip);
+        let warms_k = self.warms_k(&down.samples[..cells], &figures);
+        Some(Driven { holds, at_crest, at_foot, figures, service, warms_k })
+    }
+
+    /// By how much brakes that come cold are warmed at most, K. Where the whole work warms them by no more than
+    /// they may be warmed, their cooling is left out.
+    fn warms_k(&self, samples: &[Sample], figures: &Figures) -> f64 {
+        let whole = figures.service_work.0 / joules_per_kelvin(self.trip);
+        if whole <= WARMS_K {
+            return whole;
+        }
+        let air = self.trip.day.air();
+        let (mut brakes, mut before, mut most) = (BrakeHeat::uniform(air), Seconds(0.0), 0.0);
+        for sample in samples {
+            let (time, braked) = (sample.time - before, sample.to_hold.0 * (1.0 - sample.carried));
+            brakes = brakes.after(self.trip, Watts(braked * sample.speed.0), sample.speed, time);
+            most = f64::max(most, brakes.hottest(self.trip).0 - air.0);
+            before = sample.time;
+        }
+        most
     }
 }
