@@ -8,6 +8,7 @@ use crate::motion::{Hold, Run, Sample as Driven, Trip, caps};
 use crate::plan::{Descent, Plan, start_state};
 use crate::road::Road;
 use crate::truck::Truck;
+use crate::units::MetresPerSecond;
 use serde::{Deserialize, Serialize};
 use std::ops::Range;
 
@@ -203,18 +204,30 @@ fn outcome(trip: Trip<'_>, run: &Run, hold: &Hold, touched: &[bool], step_m: f64
     let most = |value: &dyn Fn(&Driven) -> f64| samples.iter().map(value).fold(f64::NEG_INFINITY, f64::max);
     let after_stop = most(&|sample| sample.after_stop.0);
     let fastest = most(&|sample| sample.speed.0);
-    let elsewhere = || samples.iter().zip(&touched[hold.from..hold.to]).filter(|it| !it.1).map(|it| it.0);
-    let fastest_elsewhere = elsewhere().map(|sample| sample.speed.0).fold(0.0, f64::max);
-    // Where the highest engine speed is nearer than the slack, the service brakes take over there. If they do
-    // so for longer than the gear change at the crest takes, the retarder does not hold.
+    let elsewhere = samples.iter().zip(&touched[hold.from..hold.to]);
+    let elsewhere = elsewhere.map(|(sample, touched)| (!touched).then_some(sample));
+    let slack = MetresPerSecond(hold.speed.0 + SPEED_SLACK);
+    let gained = elsewhere.clone().flatten().any(|sample| sample.speed.0 >= slack.0 - NEARLY);
+    // Where the highest engine speed is nearer than the slack, the service brakes take over there. They may
+    // while the gear is changed at the crest, and they may take what would have gone into the slack.
     let (truck, spec) = (trip.truck, trip.truck.spec());
-    let overspeed = truck.road_speed(hold.gear, truck.highest_engine_speed()).0;
-    let change_m = (spec.transmission.shift_time().0 + spec.retarder_delay_s) * overspeed + step_m;
-    let at_the_end = |it: &&Driven| it.speed.0 >= overspeed - NEARLY && it.carried < 1.0;
-    let braked_m = elsewhere().filter(at_the_end).count() as f64 * step_m;
+    let overspeed = truck.road_speed(hold.gear, truck.highest_engine_speed());
+    let change_m = (spec.transmission.shift_time().0 + spec.retarder_delay_s) * overspeed.0 + step_m;
+    let most_j = (0.5 * spec.gross_mass_kg * (slack.0 * slack.0 - overspeed.0 * overspeed.0)).max(0.0);
+    let (mut braked_m, mut braked_j, mut braked) = (0.0, 0.0, false);
+    for sample in elsewhere {
+        match sample.filter(|it| it.speed.0 >= overspeed.0 - NEARLY && it.carried < 1.0) {
+            Some(sample) => {
+                braked_m += step_m;
+                braked_j += sample.to_hold.0 * (1.0 - sample.carried) * step_m;
+                braked |= braked_m > change_m && braked_j > most_j;
+            }
+            None => (braked_m, braked_j) = (0.0, 0.0),
+        }
+    }
     Outcome {
         // Slowing for a curve is no failure to hold: only the slack above the speed is given up.
-        held: fastest_elsewhere < hold.speed.0 + SPEED_SLACK - NEARLY && braked_m <= change_m,
+        held: !gained && !braked,
         kept: after_stop <= trip.day.heat_limit_c,
         after_stop,
         fastest,
