@@ -1359,3 +1359,229 @@ onward-from = ab { $place }
 show-place = Auf der Strecke zeigen: { $place }
 left-blank = { $length } konnten nicht beurteilt werden. Dort wird nichts empfohlen.
 left-blank-lower = { $length } konnten nicht beurteilt werden; dahinter liegt die Strecke { $lower } tiefer. Dort wird nichts empfohlen.
+
+preset-hint = Nehmen Sie das Fahrzeug, das Ihrem am ähnlichsten ist. Seine Werte gelten, bis Sie eigene eingeben.
+on-plate = Auf Typenschildern und in den Papieren
+in-head = Was Sie als Fahrer wissen
+rest-sentence = Das ist angenommen, bis Sie es eingeben. Bei jedem Wert steht, was ein falscher auf der gezeigten Strecke kostet, am entscheidenden Gefälle.
+top-gear-speed = { $units ->
+    [metric] Motordrehzahl bei 80 km/h im höchsten Gang
+   *[imperial] Motordrehzahl bei 50 mph im höchsten Gang
+}
+is-axle-ratio = Das ist eine Achsübersetzung von { $ratio }.
+no-axle-ratio = Mit diesen Gängen und Reifen wäre das eine Achsübersetzung von { $ratio }; Achsen haben { $range }. Prüfen Sie Motordrehzahl, höchsten Gang und Reifen.
+tyre-hint = Sie steht auf der Reifenflanke. Abgefahrene Reifen rollen etwas kürzer.
+gear-set-hint = Zählen Sie die Vorwärtsgänge. „Schnellgang“: Im höchsten Gang dreht die Kardanwelle schneller als der Motor.
+transmission-hint = Automatisiert: kein Kupplungspedal, aber eine Kupplung. Wandler: fährt ohne Kupplung an.
+on-shaft = { $on-shaft ->
+    [nothing] keiner
+    [hydrodynamic] Retarder mit Flüssigkeit
+    [electromagnetic] Retarder mit Magneten
+    [engine-table] eigene Tabelle, am Motor
+   *[shaft-table] eigene Tabelle, an der Kardanwelle
+}
+on-shaft-hint = Ein Gerät am Getriebe oder an der Kardanwelle. Das mit Flüssigkeit erwärmt das Kühlwasser; das mit Magneten hat einen schweren Rotor mit Rippen.
+at-engine-label = Dazu eine Motorbremse?
+at-engine = { $at-engine ->
+    [nothing] keine
+    [exhaust-flap] Auspuffklappe
+   *[compression] Dekompressionsbremse
+}
+at-engine-hint = Auspuffklappe: eine Klappe im Auspuffrohr. Dekompressionsbremse: Die Auslassventile arbeiten, hörbar laut. Im Zweifel die Klappe: Sie hält weniger.
+lever-label = Stufen am Hebel, ohne „aus“
+lever-hint = Jede Stufe gilt als gleich groß. Die Anteile lassen sich unten eingeben.
+own-lever = wie unten eingegeben
+shape-label = Leistung der Motorbremse über der Motordrehzahl
+shape = { $by-exponent ->
+    [true] nach einem Exponenten
+   *[false] wie Motoren sie angeben
+}
+shape-hint = Wie Motoren sie angeben, solange Sie keine eigenen Zahlen haben.
+axles-of = { $axle-place ->
+    [steer] Gelenkte Achsen
+    [drive] Antriebsachsen und was bei ihnen sitzt
+   *[trailer] Achsen des Anhängers
+}
+brakes-of = { $axle-place ->
+    [steer] Bremsen der gelenkten Achsen
+    [drive] Bremsen der Antriebsachsen
+   *[trailer] Bremsen des Anhängers
+}
+brake = { $brake ->
+    [drum] Trommel
+   *[disc] Scheibe
+}
+without-trailer = ohne Anhänger
+axles-hint = Zählen Sie die gebremsten Achsen. Wie sie sich die Arbeit teilen, ist angenommen.
+wrong-by = { $by } falsch
+so-many-gears = { $gears ->
+    [one] { $gears } Gang
+   *[other] { $gears } Gänge
+}
+so-many-stages = { $stages ->
+    [one] { $stages } Stufe
+   *[other] { $stages } Stufen
+}
+no-other = weder Gang noch Geschwindigkeit ändern sich
+other-verdict = { $verdict ->
+    [retarder-holds] die Dauerbremse würde es halten
+    [little-in-reserve] wenig Reserve
+    [needs-service-brakes] braucht die Betriebsbremsen
+   *[no-safe-speed] keine sichere Geschwindigkeit
+}
+worth-waits = Was ein falscher Wert kostet, steht hier, sobald ein Plan gezeigt wird.
+worth-at-work = Was ein falscher Wert kostet, wird berechnet.
+worth-no-descent = Was ein falscher Wert kostet: Diese Strecke hat kein Gefälle, an dem es sich zeigt.
+worth-not = Was ein falscher Wert kostet, ließ sich nicht berechnen.
+
+truck-drive-axle-mass = Das Gewicht auf den Antriebsachsen ist größer als das tatsächliche Gesamtgewicht; geben Sie ein kleineres ein.
+truck-engine-speeds = Die niedrigste nutzbare Motordrehzahl muss unter der höchsten zulässigen Motordrehzahl liegen.
+truck-gears = Die Gänge müssen 1 bis { $most } Übersetzungen von { $low } bis { $high } sein, jede kleiner als die davor.
+truck-full-load = Die Volllastkurve braucht 2 bis { $most } Punkte mit steigender Motordrehzahl ({ $low } bis { $high }/min), Drehmoment 0 bis { $torque } N·m.
+truck-stages = Die Stufen der Dauerbremse müssen 1 bis { $most } Anteile über 0 sein, ansteigend, der letzte 1 (100 %).
+truck-table = Die Tabelle der Dauerbremse braucht 2 bis { $rows } Zeilen mit steigender Drehzahl ({ $low } bis { $high }/min), alle mit gleich vielen Werten (1 bis { $most }), keiner kleiner als der davor in seiner Zeile.
+truck-axle-groups = Nötig sind 1 bis { $most } Achsgruppen mit je 1 bis { $axles } Achsen, deren Anteile an der Bremswirkung zusammen 1 ergeben.
+truck-file-broken = Fehler in Zeile { $line } (Meldung auf Englisch: { $what }). Berichtigen Sie das dort, oder speichern Sie die Datei noch einmal.
+truck-file-cut-off = Ein Teil dieser Datei fehlt. Kopieren Sie sie noch einmal, oder lassen Sie sie sich noch einmal schicken.
+truck-file-newer = Diese Datei hat die Version { $found }; hier werden Versionen bis { $newest } gelesen. Laden Sie die Seite neu, um eine neuere zu bekommen.
+
+-ask-gpx = Exportieren Sie den Track als GPX, und wählen Sie diese Datei.
+-ask-heights = Zeichnen Sie die Strecke mit einem Gerät auf, das Höhen speichert, oder ergänzen Sie die Höhen des Tracks mit einem Routenplaner, und exportieren Sie ihn noch einmal.
+file-empty = Die Datei ist leer. { -ask-gpx }
+file-foreign = { $foreign ->
+    [html] Das ist eine Webseite, keine GPX-Datei. Melden Sie sich dort an, wo der Track gespeichert ist, und laden Sie den Track selbst als GPX herunter.
+    [kml] Das ist eine KML-Datei; sie enthält selten brauchbare Höhen. { -ask-gpx }
+    [gzip] Das ist ein gzip-Archiv. Entpacken Sie es, und wählen Sie die GPX-Datei darin.
+    [zip] Das ist ein zip-Archiv. Entpacken Sie es, und wählen Sie die GPX-Datei darin.
+    [fit] Das ist eine binäre FIT-Aufzeichnung, keine GPX-Datei. { -ask-gpx }
+    [json] Das ist eine JSON-Datei, keine GPX-Datei. { -ask-gpx }
+    [pdf] Das ist ein PDF-Dokument, keine GPX-Datei. { -ask-gpx }
+    [picture] Das ist ein Bild, keine GPX-Datei. { -ask-gpx }
+    [other-xml] Das ist eine XML-Datei anderer Art: Ihr äußerstes Element heißt „{ $name }“, nicht „gpx“. { -ask-gpx }
+   *[unknown] Das ist keine GPX-Datei. { -ask-gpx }
+}
+file-nothing-inside = In der GPX-Datei ließ sich kein Track und keine Route lesen. Wenn die Datei beim Kopieren abgeschnitten wurde, kopieren Sie sie noch einmal; sonst exportieren Sie den Track selbst, nicht nur seine Zusammenfassung.
+file-waypoints-only = Die Datei enthält nur Wegpunkte ({ $count }): Orte, aber keine Strecke dazwischen. Exportieren Sie den Track oder die Route.
+file-heights-unreadable = Keiner der { $points } Punkte hat eine Höhe in einfachen Metern. Höhen, die nicht lesbar sind oder eine Einheit tragen, die nicht geraten wird: { $unreadable }. Exportieren Sie die Höhen in Metern, als einfache Zahlen.
+file-heights-constant = Alle Höhen in der Datei sind dieselbe Zahl, sie kennt also die Steigungen und Gefälle nicht ({ $points } Punkte). { -ask-heights }
+file-no-heights = Keiner der { $points } Punkte hat eine Höhe, deshalb kann die Strecke nicht beurteilt werden. { -ask-heights }
+file-too-coarse = Die Punkte liegen zu weit auseinander: etwa { $found } m; höchstens { $most } m sind zulässig, um die Neigungen zu erkennen. Exportieren Sie einen Track mit allen Punkten, nicht eine Route mit wenigen Abbiegepunkten.
+file-bad-points = { $bad } von { $points } Punkten { $bad ->
+    [one] hat
+   *[other] haben
+} keine brauchbare geografische Breite und Länge, zuerst in Zeile { $line }. { $swapped ->
+    [true] Anscheinend sind Breite und Länge vertauscht; berichtigen Sie das dort, wo die Datei erstellt wird, und exportieren Sie sie noch einmal.
+   *[false] Exportieren Sie den Track noch einmal.
+}
+file-too-short = Die Strecke ist nur { $found } m lang; mindestens { $least } m sind nötig. Wählen Sie einen längeren Track.
+file-nothing-left = Auf keinem der { $length } km sind die Höhen verlässlich, deshalb kann keine Neigung angegeben werden. { -ask-heights }
+file-too-many-bytes = Die Datei hat { $found } MB; höchstens { $most } MB können gelesen werden. Exportieren Sie einen kürzeren Teil des Tracks oder weniger Punkte.
+file-too-many-points = Die Datei hat mehr als { $most } Millionen Punkte. Exportieren Sie einen kürzeren Teil des Tracks oder weniger Punkte.
+file-too-many-courses = Die Datei hat mehr als { $most } Tracks oder weit auseinander liegende Stücke. Exportieren Sie nur die Strecke, die Sie brauchen.
+file-too-long = Die Strecke ist { $found } km lang; höchstens { $most } km können berechnet werden. Exportieren Sie einen kürzeren Teil davon.
+file-refused = Die Datei wird in Zeile { $line } abgelehnt: { $refusal ->
+    [entities] Sie deklariert eigene Entitäten
+    [nesting] Elemente sind mehr als { $most } Ebenen tief verschachtelt
+   *[long-tag] Ein XML-Tag ist länger als { $most } kB
+}. Das braucht kein Track. Exportieren Sie den Track dort, wo er erstellt wurde, noch einmal.
+file-bad-heights = Höhe Nummer { $number } ist nicht verwendbar: Nötig sind mindestens zwei endliche Höhen im Abstand von mehr als 0 m und höchstens 50 m.
+file-no-such-course = Verlangt wurde Track Nummer { $number }, die Datei hat aber nur { $count }. Wählen Sie einen davon.
+file-legs-apart = Datei { $number } beginnt { $gap } km entfernt von der Stelle, an der Datei { $previous } endet; deshalb führt keine Strecke von der einen zur anderen. Ändern Sie die Reihenfolge, oder drehen Sie eine der beiden um.
+file-not-one-road = Aufzeichnung { $number } ist keine weitere Aufzeichnung derselben Strecke: Zu wenig von ihr liegt auf den vorigen, ihre Höhen sind ganz andere, oder sie ist eine davon noch einmal. Vergleichen Sie die Dateien, oder verbinden Sie sie.
+file-cancelled = Wie gewünscht abgebrochen; wählen Sie eine Datei, um neu zu beginnen.
+
+found-encoding = Die Datei nennt als Kodierung ihres Textes { $declared }, sie wurde aber als { $read-as } gelesen.
+found-no-encoding = Die Datei nennt ihre Kodierung nicht; sie wurde als { $read-as } gelesen.
+found-junk-before = { $count ->
+    [one] { $count } Byte
+   *[other] { $count } Bytes
+} vor dem Anfang der Datei übersprungen.
+found-cut-off = Die Datei bricht in Zeile { $line } ab; alles davor wird verwendet.
+found-undeclared-prefix = Das Präfix „{ $prefix }“ wird verwendet, ist aber nicht deklariert, zuerst in Zeile { $line }; trotzdem gelesen.
+found-bad-reference = { $count ->
+    [one] { $count } Text
+   *[other] { $count } Texte
+} mit einem losen „&“, zuerst in Zeile { $line }; so gelassen, wie geschrieben.
+found-tags-repaired = { $count ->
+    [one] { $count } XML-Tag
+   *[other] { $count } XML-Tags
+} an falscher Stelle, zuerst in Zeile { $line }; gelesen, wie gemeint.
+found-document-type = Eine Dokumenttyp-Angabe in Zeile { $line } wird nicht beachtet; nichts wurde abgerufen.
+found-decimal-comma = { $count ->
+    [one] { $count } Zahl
+   *[other] { $count } Zahlen
+} mit Komma statt Punkt, zuerst in Zeile { $line }; als Dezimalkomma gelesen.
+found-padding = { $count ->
+    [one] { $count } Zahl
+   *[other] { $count } Zahlen
+} mit Leerzeichen davor oder dahinter, zuerst in Zeile { $line }; Leerzeichen nicht beachtet.
+found-metres-written = { $count ->
+    [one] { $count } Höhe
+   *[other] { $count } Höhen
+} mit „m“ geschrieben, zuerst in Zeile { $line }; als Meter gelesen.
+found-foreign-unit = { $count ->
+    [one] { $count } Höhe
+   *[other] { $count } Höhen
+} mit einer anderen Einheit als Meter, zuerst in Zeile { $line }; als fehlend behandelt, denn eine Einheit wird nie geraten.
+found-height-unreadable = { $count ->
+    [one] { $count } Höhe
+   *[other] { $count } Höhen
+} nicht als Zahl in Metern brauchbar, zuerst in Zeile { $line }; als fehlend behandelt.
+found-points-dropped = { $count ->
+    [one] { $count } Punkt
+   *[other] { $count } Punkte
+} ohne brauchbare geografische Breite und Länge, zuerst in Zeile { $line }; weggelassen.
+found-waypoints-left-out = { $count ->
+    [one] { $count } Wegpunkt
+   *[other] { $count } Wegpunkte
+} weggelassen; die ersten { $kept } bleiben erhalten.
+found-route-shape = { $count ->
+    [one] { $count } Punkt
+   *[other] { $count } Punkte
+} zwischen den Abbiegepunkten der Route für ihren Verlauf verwendet.
+found-segments-joined = { $count ->
+    [one] { $count } Teilstück
+   *[other] { $count } Teilstücke
+} des Tracks verbunden; die größte Lücke ist { $widest } m.
+found-stops-merged = { $count ->
+    [one] { $count } Punkt
+   *[other] { $count } Punkte
+} an derselben Stelle wie der davor; zusammengefasst.
+found-jumps = { $count ->
+    [one] { $count } Punkt
+   *[other] { $count } Punkte
+} weit neben dem Track; weggelassen.
+found-zero-heights = { $count ->
+    [one] { $count } Höhe
+   *[other] { $count } Höhen
+} gleich null oder ohne jede Änderung; als fehlend behandelt.
+found-spikes = { $count ->
+    [one] { $count } Höhe
+   *[other] { $count } Höhen
+} als Ausreißer erkannt, um bis zu { $largest } m; als fehlend behandelt.
+found-heights-filled = Fehlende Höhen an { $count ->
+    [one] { $count } Stelle
+   *[other] { $count } Stellen
+} durch gerade Linien ergänzt, die längste über { $longest } m.
+unassessed-because = { $unassessed ->
+    [gap] Die Datei hat dort keine Punkte
+    [no-heights] Die Datei hat dort keine Höhen
+    [step] Die Höhen springen dort und kehren nicht zurück
+   *[sliver] Der Abschnitt zwischen zwei anderen ohne Beurteilung ist zu kurz
+}.
+found-not-assessed = Keine Neigung und keine Empfehlung auf diesem Abschnitt: { unassessed-because }
+found-tunnel = Die Höhen steigen um { $rise } m und fallen wieder, wie über einem Tunnel; verwendet wird eine gerade Linie.
+found-viaduct = Die Höhen fallen um { $drop } m und steigen wieder, wie unter einer Brücke; verwendet wird eine gerade Linie.
+found-very-steep = An { $count ->
+    [one] { $count } Stelle
+   *[other] { $count } Stellen
+} steiler als die meisten Straßen für schwere Fahrzeuge, mit bis zu { $grade } % auf 200 m; vergleichen Sie das mit den Schildern.
+found-combined = { $count } Aufzeichnungen dieser Strecke zu einer zusammengeführt; mindestens zwei von ihnen kennen { $common } km davon.
+found-disagree = Die beiden Aufzeichnungen unterscheiden sich um bis zu { $apart } m Höhe auf { $length } m; verwendet wird die steilere.
+found-rough = { $from-terrain ->
+    [true] Die Höhen stammen anscheinend aus einem Geländemodell, nicht von der Straße
+   *[false] Die Höhen sind unruhig
+} ({ $points } Prozentpunkte zwischen benachbarten 100 m); eine Neigung gilt erst ab { $base } m Länge{ $poor ->
+    [true] { "" } und ist nur ein Anhaltspunkt
+   *[false] { "" }
+}.

@@ -3,11 +3,14 @@
 ###
 ### Arguments are texts, written by `format`, but for these (type, or path of an enum):
 ###
+### $at-engine crate::entries::AtEngine
 ### $at-start bool
 ### $axle-place solver::truck::AxlePlace
 ### $axles u8
+### $bad usize
 ### $because solver::plan::Governs
 ### $brake solver::truck::BrakeKind
+### $by-exponent bool
 ### $cell crate::chart::ReadoutCell
 ### $class solver::road::Class
 ### $count usize
@@ -15,6 +18,8 @@
 ### $enough bool
 ### $entry solver::limits::Entry
 ### $exercise &crate::exercise::Exercise
+### $foreign &solver::road::Foreign
+### $from-terrain bool
 ### $gears usize
 ### $governs solver::plan::Governs
 ### $hairpin bool
@@ -26,16 +31,22 @@
 ### $lane crate::chart::Lane
 ### $lead solver::day::Lead
 ### $less bool
+### $line usize
 ### $load solver::day::Load
 ### $lowest bool
 ### $needed bool
 ### $number usize
 ### $off bool
+### $on-shaft crate::entries::OnShaft
 ### $overdrive bool
 ### $partly-unassessed bool
 ### $phase crate::message::Phase
+### $points usize
+### $poor bool
 ### $preset solver::truck::Preset
+### $previous usize
 ### $reading crate::chart::Reading
+### $refusal solver::road::Refusal
 ### $reversed bool
 ### $route bool
 ### $row crate::tell::TwoRow
@@ -46,11 +57,15 @@
 ### $service-brakes solver::day::ServiceBrakes
 ### $some usize
 ### $sooner bool
+### $stages usize
 ### $step crate::chart::GradeStep
 ### $surface solver::day::Surface
+### $swapped bool
 ### $term crate::tell::Term
 ### $transmission solver::truck::Transmission
+### $unassessed solver::road::Unassessed
 ### $units crate::format::Units
+### $unreadable usize
 ### $verdict solver::plan::Verdict
 ### $why solver::day::Withheld
 
@@ -1957,3 +1972,344 @@ show-place = Show { $place } on the road
 left-blank = { $length } could not be assessed. Nothing is advised there.
 # The same, and how much lower the road is behind it.
 left-blank-lower = { $length } could not be assessed; the road is { $lower } lower behind them. Nothing is advised there.
+
+## Words of the form that do not name an entry.
+
+# Help with the presets.
+preset-hint = Take the truck most like yours. Its values stand until you enter your own.
+# Head of what stands on plates and in papers.
+on-plate = On the plates and in the papers
+# Head of what a driver knows without looking.
+in-head = What you know as its driver
+# What is folded away below them, and why.
+rest-sentence = These are assumed until you enter them. Behind each stands what a wrong value costs on the road shown, on the descent that decides.
+# Name of the engine speed in top gear, with the road speed at which it is read.
+top-gear-speed = { $units ->
+    [metric] Engine speed at 80 km/h in top gear
+   *[imperial] Engine speed at 50 mph in top gear
+}
+# What axle ratio follows from it.
+is-axle-ratio = That is an axle ratio of { $ratio }.
+# Why no axle ratio can follow from it, and what to look at.
+no-axle-ratio = With these gears and tyres that would be an axle ratio of { $ratio }; axles have { $range }. Look at the engine speed, the top gear and the tyres.
+# Help with the tyre sizes.
+tyre-hint = It stands on the sidewall. Worn tyres roll a little shorter.
+# Help with the gear sets.
+gear-set-hint = Count the forward gears. “Overdrive”: the top gear turns the shaft faster than the engine.
+# Help with the gearboxes.
+transmission-hint = Automated: no clutch pedal, but a clutch. Converter: it pulls away without one.
+# A retarder on the shaft, or a table of its own instead.
+on-shaft = { $on-shaft ->
+    [nothing] none
+    [hydrodynamic] fluid retarder
+    [electromagnetic] magnetic retarder
+    [engine-table] my own table, at the engine
+   *[shaft-table] my own table, at the shaft
+}
+# Help with it.
+on-shaft-hint = A device on gearbox or shaft. A fluid one warms the coolant; a magnetic one has a heavy rotor with fins.
+# The question whether there is an engine brake.
+at-engine-label = Also an engine brake?
+# An engine brake.
+at-engine = { $at-engine ->
+    [nothing] none
+    [exhaust-flap] exhaust flap
+   *[compression] engine brake
+}
+# Help with it.
+at-engine-hint = Exhaust flap: a flap in the exhaust pipe. Engine brake: the exhaust valves work, loudly. In doubt take the flap: it holds less.
+# Label of the lever's positions.
+lever-label = Positions of its lever, without off
+# Help with them.
+lever-hint = Each is taken to give the same step. The shares can be entered below.
+# Shares that are none of an even lever.
+own-lever = as typed below
+# Label of the shape of the engine brake's power.
+shape-label = Power of the engine brake by engine speed
+# A shape: by an exponent, or as declared.
+shape = { $by-exponent ->
+    [true] by an exponent
+   *[false] as engines declare it
+}
+# Help with it.
+shape-hint = As engines declare it unless you have figures of your own.
+# The axles of a group.
+axles-of = { $axle-place ->
+    [steer] Steered axles
+    [drive] Driven axles and beside them
+   *[trailer] Trailer axles
+}
+# Label of the brakes of a group.
+brakes-of = { $axle-place ->
+    [steer] Brakes of the steered axles
+    [drive] Brakes of the driven axles
+   *[trailer] Brakes of the trailer
+}
+# A kind of brake.
+brake = { $brake ->
+    [drum] drum
+   *[disc] disc
+}
+# No axles: no trailer.
+without-trailer = no trailer
+# Help with the axles.
+axles-hint = Count the axles with brakes. How they share the work is assumed.
+# Before what a wrong value costs: by how much it is wrong.
+wrong-by = { $by } wrong
+# A difference in gears, in a list of differences.
+so-many-gears = { $gears ->
+    [one] { $gears } gear
+   *[other] { $gears } gears
+}
+# A difference in stages, in a list of differences.
+so-many-stages = { $stages ->
+    [one] { $stages } stage
+   *[other] { $stages } stages
+}
+# That neither gear nor speed changes.
+no-other = neither gear nor speed changes
+# What another verdict means, in short.
+other-verdict = { $verdict ->
+    [retarder-holds] the retarder would hold it
+    [little-in-reserve] little in reserve
+    [needs-service-brakes] needs the service brakes
+   *[no-safe-speed] no safe speed
+}
+# That what a wrong value costs is worked out when a plan is shown.
+worth-waits = What a wrong value costs: told when a plan is shown.
+# That it is being worked out.
+worth-at-work = What a wrong value costs: being worked out.
+# That the road has no descent to try it on.
+worth-no-descent = What a wrong value costs: this road has no descent to try it on.
+# That it could not be worked out.
+worth-not = What a wrong value costs: could not be worked out.
+
+## Why a truck or a truck file is not taken, but for entries out of their ranges.
+
+# The mass on the driven axles is too large.
+truck-drive-axle-mass = The mass on the driven axles is more than the gross mass; enter a smaller one.
+# The lowest useful engine speed is not the lower one.
+truck-engine-speeds = The lowest useful engine speed must be below the highest allowed engine speed.
+# The list of gears cannot be used.
+truck-gears = Gears must be 1 to { $most } ratios from { $low } to { $high }, each smaller than the one before.
+# The curve of the engine's torque cannot be used.
+truck-full-load = The full-load curve needs 2 to { $most } points by rising engine speed ({ $low } to { $high }/min), torque 0 to { $torque } N·m.
+# The list of stages cannot be used.
+truck-stages = Retarder stages must be 1 to { $most } shares above 0, rising, the last one 1.
+# A table of retarding cannot be used.
+truck-table = The retarder table needs 2 to { $rows } rows by rising speed ({ $low } to { $high }/min), each with the same 1 to { $most } values, none smaller than the one before it in its row.
+# The axle groups cannot be used.
+truck-axle-groups = There must be 1 to { $most } axle groups of 1 to { $axles } axles whose shares of the braking are 1 in sum.
+# The file is no truck file, or is damaged; what is wrong is told in English.
+truck-file-broken = Line { $line }: { $what }. Mend it there, or save the file once more.
+# A part of the file is missing.
+truck-file-cut-off = Part of this file is missing. Copy it or ask for it once more.
+# The file is of a version that is not known here.
+truck-file-newer = This file has version { $found }; versions up to { $newest } are read here. Reload the page for a newer one.
+
+## Why a file gives no road, and what to do.
+
+# What to do instead, where the file is of another kind.
+-ask-gpx = Export the track as GPX and choose that file.
+# What to do where heights are missing.
+-ask-heights = Record the road with a device that stores heights, or add heights to the track with a route planner, and export it again.
+# Nothing is in it.
+file-empty = The file is empty. { -ask-gpx }
+# It is of another kind; of other XML with the name of its outermost element.
+file-foreign = { $foreign ->
+    [html] This is a web page, not a GPX file. Log in where the track is kept and download the track itself as GPX.
+    [kml] This is a KML file, which seldom carries usable heights. { -ask-gpx }
+    [gzip] This is a gzip archive. Unpack it and choose the GPX file inside.
+    [zip] This is a zip archive. Unpack it and choose the GPX file inside.
+    [fit] This is a binary FIT recording, not a GPX file. { -ask-gpx }
+    [json] This is a JSON file, not a GPX file. { -ask-gpx }
+    [pdf] This is a PDF document, not a GPX file. { -ask-gpx }
+    [picture] This is a picture, not a GPX file. { -ask-gpx }
+    [other-xml] This is an XML file of another kind: its outermost element is “{ $name }”, not “gpx”. { -ask-gpx }
+   *[unknown] This is not a GPX file. { -ask-gpx }
+}
+# GPX with nothing in it. Whether it was cut off or never had a track cannot be known.
+file-nothing-inside = No track and no route could be read in the GPX file. If it was cut off when it was copied, copy it again; if not, export the track itself, not only its summary.
+# Places without a road between them; how many.
+file-waypoints-only = The file has only waypoints ({ $count }): places, but no road between them. Export the track or the route.
+# No height could be used; so many could not be read or are in another unit.
+# Arguments: $points, $unreadable
+file-heights-unreadable = None of the { $points } points has a height in plain metres; { $unreadable ->
+    [one] { $unreadable } height could not be read, or carries a unit
+   *[other] { $unreadable } heights could not be read, or carry a unit
+} that is not guessed. Export the heights in metres, as plain numbers.
+# All heights are one number.
+file-heights-constant = All heights in the file are the same number, so it does not know the hills ({ $points } points). { -ask-heights }
+# No height at all.
+file-no-heights = None of the { $points } points has a height, so the road cannot be assessed. { -ask-heights }
+# Its points are too far apart; both in m.
+file-too-coarse = The points are too far apart: about { $found } m, and { $most } m at most is needed to see the grades. Export it as a track with all points, not as a route of a few turns.
+# Many points lie nowhere; the line of the first, and whether latitude and longitude changed places.
+file-bad-points = { $bad } of { $points } points { $bad ->
+    [one] has
+   *[other] have
+} no usable latitude and longitude, the first in line { $line }. { $swapped ->
+    [true] It looks as if latitude and longitude had changed places; correct that where the file is made and export it again.
+   *[false] Export the track again.
+}
+# The road is too short; both in m.
+file-too-short = The road is only { $found } m long; at least { $least } m is needed. Choose a longer track.
+# Its heights can be trusted nowhere; its length, km.
+file-nothing-left = On none of the { $length } km could the heights be trusted, so no grade can be given. { -ask-heights }
+# Too large; both in MB.
+file-too-many-bytes = The file has { $found } MB; at most { $most } MB can be read. Export a shorter part of the track, or fewer points.
+# Too many points; in millions.
+file-too-many-points = The file has more than { $most } million points. Export a shorter part of the track, or fewer points.
+# Too many tracks and pieces of tracks.
+file-too-many-courses = The file has more than { $most } tracks, or pieces of a track far apart. Export the road that you want alone.
+# The road is too long; both in km.
+file-too-long = The road is { $found } km long; at most { $most } km can be worked out. Export a shorter part of it.
+# Refused as harmful: where and why, with the most that is allowed.
+file-refused = The file is refused at line { $line }: { $refusal ->
+    [entities] the file declares entities of its own
+    [nesting] elements are nested more than { $most } deep
+   *[long-tag] one tag is longer than { $most } kB
+}, which no track needs. Export the track again from where it was made.
+# A road of heights alone: the number of the first that cannot be used, from 1.
+file-bad-heights = Height number { $number } cannot be used: at least two finite heights at a step above 0 m and at most 50 m are needed.
+# A track was asked for that the file lacks.
+file-no-such-course = Track number { $number } was asked for, but the file has { $count }. Choose one of those.
+# A file begins too far, in km, from where the one before it ends.
+file-legs-apart = File { $number } begins { $gap } km from where file { $previous } ends, so no road leads from the one to the other. Change the order, or turn one of them round.
+# Recordings that are to be of one road are not; the number of the one that is not.
+file-not-one-road = Recording { $number } is no second recording of the same road: too little of it lies on the ones before, its heights are quite others, or it is one of them again. Compare the files, or join them.
+# The person stopped it.
+file-cancelled = Stopped as asked; choose a file to start again.
+
+## Findings: what was noticed or repaired in a file. Places along the road stand beside them.
+
+# Its text is in another encoding than it says.
+found-encoding = The file says its text is { $declared }, but it was read as { $read-as }.
+# It does not say in which encoding its text is.
+found-no-encoding = The file does not name its encoding; it was read as { $read-as }.
+# Bytes before its start.
+found-junk-before = { $count ->
+    [one] { $count } byte
+   *[other] { $count } bytes
+} before the start of the file skipped.
+# It breaks off.
+found-cut-off = The file breaks off at line { $line }; everything before it is used.
+# A prefix of names is not declared.
+found-undeclared-prefix = The prefix “{ $prefix }” is used but not declared, first in line { $line }; read all the same.
+# A sign that ought to be written otherwise.
+found-bad-reference = { $count ->
+    [one] { $count } text
+   *[other] { $count } texts
+} with a stray “&”, first in line { $line }; kept as written.
+# Tags that are crossed or missing.
+found-tags-repaired = { $count ->
+    [one] { $count } tag
+   *[other] { $count } tags
+} out of place, first in line { $line }; read as meant.
+# A document type, from which nothing is taken.
+found-document-type = A document type in line { $line } is ignored; nothing was fetched.
+# Numbers with a comma before their decimals.
+found-decimal-comma = { $count ->
+    [one] { $count } number
+   *[other] { $count } numbers
+} with a decimal comma, first in line { $line }; read as decimals.
+# Numbers with blanks around them.
+found-padding = { $count ->
+    [one] { $count } number
+   *[other] { $count } numbers
+} with blanks around, first in line { $line }; blanks ignored.
+# Heights with their unit, metres.
+found-metres-written = { $count ->
+    [one] { $count } height
+   *[other] { $count } heights
+} written with “m”, first in line { $line }; read as metres.
+# Heights in another unit.
+found-foreign-unit = { $count ->
+    [one] { $count } height
+   *[other] { $count } heights
+} with a unit that is not metres, first in line { $line }; taken as missing, since a unit is never guessed.
+# Heights that are no numbers.
+found-height-unreadable = { $count ->
+    [one] { $count } height
+   *[other] { $count } heights
+} not usable as a number of metres, first in line { $line }; taken as missing.
+# Points that lie nowhere.
+found-points-dropped = { $count ->
+    [one] { $count } point
+   *[other] { $count } points
+} without a usable latitude and longitude, first in line { $line }; left out.
+# Waypoints beyond the most that are kept.
+# Arguments: $count, $kept usize
+found-waypoints-left-out = { $count ->
+    [one] { $count } waypoint
+   *[other] { $count } waypoints
+} left out; the first { $kept } are kept.
+# Points of a route between its turns.
+found-route-shape = { $count ->
+    [one] { $count } point
+   *[other] { $count } points
+} between the turns of the route used for its shape.
+# Pieces of the track that were joined, and the widest gap, m.
+found-segments-joined = { $count ->
+    [one] { $count } segment
+   *[other] { $count } segments
+} of the track joined; the widest gap is { $widest } m.
+# Points at one place.
+found-stops-merged = { $count ->
+    [one] { $count } point
+   *[other] { $count } points
+} at the place of the one before; merged.
+# Points far off the track.
+found-jumps = { $count ->
+    [one] { $count } point
+   *[other] { $count } points
+} far off the track; left out.
+# Heights of zero, or without any change.
+found-zero-heights = { $count ->
+    [one] { $count } height
+   *[other] { $count } heights
+} of zero or without any change; taken as missing.
+# Heights that stick out by up to so many m.
+found-spikes = { $count ->
+    [one] { $count } height
+   *[other] { $count } heights
+} sticking out by up to { $largest } m; taken as missing.
+# Places where heights were filled, and the longest of them, m.
+found-heights-filled = Missing heights filled by straight lines at { $count ->
+    [one] { $count } place
+   *[other] { $count } places
+}, the longest over { $longest } m.
+# Why a stretch is not assessed: behind a colon, or behind the button that shows its place.
+unassessed-because = { $unassessed ->
+    [gap] the file has no points there
+    [no-heights] the file has no heights there
+    [step] the heights jump there and do not come back
+   *[sliver] the stretch between two others without assessment is too short
+}.
+# Nothing is said of a stretch.
+found-not-assessed = No grade and no advice on this stretch: { unassessed-because }
+# Heights of the hill above a tunnel; m.
+found-tunnel = Heights rise by { $rise } m and fall again, as above a tunnel; a straight line is used.
+# Heights of the valley below a bridge; m.
+found-viaduct = Heights fall by { $drop } m and rise again, as below a bridge; a straight line is used.
+# Places steeper than most roads, and the steepest, per cent.
+found-very-steep = Steeper than most roads for trucks at { $count ->
+    [one] { $count } place
+   *[other] { $count } places
+}, by up to { $grade } % over 200 m; check it against the signs.
+# Recordings of one road, and how much of it two of them know, km.
+found-combined = { $count ->
+    [one] { $count } recording
+   *[other] { $count } recordings
+} of this road combined to one; at least two of them know { $common } km of it.
+# Two recordings differ in height on so long a way; both in m.
+found-disagree = The two recordings differ by up to { $apart } m of height over { $length } m; the steeper one is used.
+# Heights are rough, by so many percentage points; over which length, m, a grade holds.
+# Arguments: $points text, $base, $from-terrain, $poor
+found-rough = { $from-terrain ->
+    [true] Heights seem to come from a terrain model, not from the road
+   *[false] Heights are rough
+} ({ $points } points between neighbouring 100 m); a grade holds over { $base } m or more{ $poor ->
+    [true] , and is advisory only
+   *[false] { "" }
+}.

@@ -1363,3 +1363,229 @@ onward-from = desde { $place }
 show-place = Mostrar en la carretera: { $place }
 left-blank = No se pudieron evaluar { $length }. Allí no se aconseja nada.
 left-blank-lower = No se pudieron evaluar { $length }; detrás, la carretera queda { $lower } más abajo. Allí no se aconseja nada.
+
+preset-hint = Tome el camión más parecido al suyo. Sus valores quedan hasta que ponga los suyos.
+on-plate = En las placas y en los papeles
+in-head = Lo que usted sabe como conductor
+rest-sentence = Son supuestos hasta que usted los ponga. Junto a cada uno se dice lo que cuesta un valor equivocado en la carretera mostrada, en la bajada que decide.
+top-gear-speed = { $units ->
+    [metric] Revoluciones a 80 km/h en la marcha más alta
+   *[imperial] Revoluciones a 50 mph en la marcha más alta
+}
+is-axle-ratio = Eso da una relación del eje de { $ratio }.
+no-axle-ratio = Con estas marchas y neumáticos la relación del eje sería de { $ratio }; los ejes tienen de { $range }. Revise las revoluciones, la marcha más alta y los neumáticos.
+tyre-hint = Está en el flanco. Un neumático gastado rueda algo más corto.
+gear-set-hint = Cuente las marchas hacia delante. «Sobremarcha»: en la más alta el árbol gira más que el motor.
+transmission-hint = Automatizada: sin pedal de embrague, pero con embrague. Con convertidor: arranca sin embrague.
+on-shaft = { $on-shaft ->
+    [nothing] ninguno
+    [hydrodynamic] ralentizador de fluido
+    [electromagnetic] ralentizador de imanes
+    [engine-table] tabla propia, en el motor
+   *[shaft-table] tabla propia, en el árbol de transmisión
+}
+on-shaft-hint = Un aparato en la caja o en el árbol. El de fluido calienta el refrigerante; el de imanes tiene un rotor pesado con aletas.
+at-engine-label = ¿Y un freno motor?
+at-engine = { $at-engine ->
+    [nothing] ninguno
+    [exhaust-flap] mariposa de escape
+   *[compression] por descompresión
+}
+at-engine-hint = Mariposa de escape: una mariposa en el tubo. Por descompresión: trabajan las válvulas de escape, con ruido. En caso de duda, la mariposa: retiene menos.
+lever-label = Posiciones de la palanca, sin «apagado»
+lever-hint = Se cuenta el mismo paso para cada una. Las partes se ponen más abajo.
+own-lever = como se escriben abajo
+shape-label = Potencia del freno motor según las revoluciones
+shape = { $by-exponent ->
+    [true] según un exponente
+   *[false] como la declaran los motores
+}
+shape-hint = Como la declaran los motores, si no tiene cifras propias.
+axles-of = { $axle-place ->
+    [steer] Ejes directrices
+    [drive] Ejes motrices y los que van con ellos
+   *[trailer] Ejes del remolque
+}
+brakes-of = { $axle-place ->
+    [steer] Frenos de los ejes directrices
+    [drive] Frenos de los ejes motrices
+   *[trailer] Frenos del remolque
+}
+brake = { $brake ->
+    [drum] tambor
+   *[disc] disco
+}
+without-trailer = sin remolque
+axles-hint = Cuente los ejes con freno. Cómo se reparten el trabajo es un supuesto.
+wrong-by = { $by } de error
+so-many-gears = { $gears ->
+    [one] { $gears } marcha
+   *[other] { $gears } marchas
+}
+so-many-stages = { $stages ->
+    [one] { $stages } posición
+   *[other] { $stages } posiciones
+}
+no-other = no cambian ni la marcha ni la velocidad
+other-verdict = { $verdict ->
+    [retarder-holds] el ralentizador lo retendría
+    [little-in-reserve] poca reserva
+    [needs-service-brakes] necesita los frenos de servicio
+   *[no-safe-speed] ninguna velocidad segura
+}
+worth-waits = Lo que cuesta un valor equivocado: se dice cuando se muestra un plan.
+worth-at-work = Lo que cuesta un valor equivocado: se está calculando.
+worth-no-descent = Lo que cuesta un valor equivocado: esta carretera no tiene bajada en la que probarlo.
+worth-not = Lo que cuesta un valor equivocado: no se pudo calcular.
+
+truck-drive-axle-mass = La masa sobre los ejes motrices es mayor que la masa total real; escriba una menor.
+truck-engine-speeds = Las revoluciones mínimas útiles del motor deben estar por debajo de las máximas permitidas.
+truck-gears = Las marchas deben ser de 1 a { $most } relaciones, de { $low } a { $high }, cada una menor que la anterior.
+truck-full-load = La curva de plena carga necesita de 2 a { $most } puntos con revoluciones del motor en aumento ({ $low } a { $high }/min) y un par de 0 a { $torque } N·m.
+truck-stages = Las posiciones del ralentizador deben ser de 1 a { $most } fracciones mayores que 0, en aumento, la última 1 (100 %).
+truck-table = La tabla del ralentizador necesita de 2 a { $rows } filas con revoluciones en aumento ({ $low } a { $high }/min), todas con el mismo número de valores (de 1 a { $most }), ninguno menor que el anterior de su fila.
+truck-axle-groups = Debe haber de 1 a { $most } grupos de ejes, de 1 a { $axles } ejes cada uno, cuyas partes del frenado sumen 1.
+truck-file-broken = Error en la línea { $line } (mensaje en inglés: { $what }). Corríjalo ahí, o guarde el archivo otra vez.
+truck-file-cut-off = Falta una parte de este archivo. Cópielo otra vez, o pídalo de nuevo.
+truck-file-newer = Este archivo tiene la versión { $found }; aquí se leen versiones hasta la { $newest }. Recargue la página para obtener una más nueva.
+
+-ask-gpx = Exporte el recorrido como GPX y elija ese archivo.
+-ask-heights = Grabe la carretera con un dispositivo que guarde altitudes, o añada altitudes al recorrido con un planificador de rutas, y expórtelo otra vez.
+file-empty = El archivo está vacío. { -ask-gpx }
+file-foreign = { $foreign ->
+    [html] Esto es una página web, no un archivo GPX. Inicie sesión donde está guardado el recorrido y descargue el recorrido mismo como GPX.
+    [kml] Esto es un archivo KML, que rara vez lleva altitudes utilizables. { -ask-gpx }
+    [gzip] Esto es un archivo comprimido gzip. Descomprímalo y elija el archivo GPX que contiene.
+    [zip] Esto es un archivo comprimido zip. Descomprímalo y elija el archivo GPX que contiene.
+    [fit] Esto es una grabación binaria FIT, no un archivo GPX. { -ask-gpx }
+    [json] Esto es un archivo JSON, no un archivo GPX. { -ask-gpx }
+    [pdf] Esto es un documento PDF, no un archivo GPX. { -ask-gpx }
+    [picture] Esto es una imagen, no un archivo GPX. { -ask-gpx }
+    [other-xml] Esto es un archivo XML de otro tipo: su elemento exterior es «{ $name }», no «gpx». { -ask-gpx }
+   *[unknown] Esto no es un archivo GPX. { -ask-gpx }
+}
+file-nothing-inside = En el archivo GPX no se pudo leer ningún recorrido ni ninguna ruta. Si el archivo quedó cortado al copiarlo, cópielo otra vez; si no, exporte el recorrido mismo, no solo su resumen.
+file-waypoints-only = El archivo solo contiene puntos de referencia ({ $count }): lugares, pero ninguna carretera entre ellos. Exporte el recorrido o la ruta.
+file-heights-unreadable = Ninguno de los { $points } puntos tiene una altitud en metros, sin más. Altitudes que no se pudieron leer o que llevan una unidad que no se adivina: { $unreadable }. Exporte las altitudes en metros, como simples números.
+file-heights-constant = Todas las altitudes del archivo son el mismo número, así que no conoce las cuestas ({ $points } puntos). { -ask-heights }
+file-no-heights = Ninguno de los { $points } puntos tiene altitud, así que la carretera no se puede evaluar. { -ask-heights }
+file-too-coarse = Los puntos están demasiado separados: unos { $found } m; para ver las pendientes hacen falta { $most } m como máximo. Expórtelo como recorrido con todos los puntos, no como ruta de unos pocos giros.
+file-bad-points = { $bad } de { $points } puntos { $bad ->
+    [one] no tiene
+   *[other] no tienen
+} una latitud y una longitud utilizables, por primera vez en la línea { $line }. { $swapped ->
+    [true] Parece que la latitud y la longitud están intercambiadas; corríjalo donde se hace el archivo y expórtelo otra vez.
+   *[false] Exporte otra vez el recorrido.
+}
+file-too-short = La carretera mide solo { $found } m; hacen falta al menos { $least } m. Elija un recorrido más largo.
+file-nothing-left = En ninguno de los { $length } km las altitudes son fiables, así que no se puede dar ninguna pendiente. { -ask-heights }
+file-too-many-bytes = El archivo tiene { $found } MB; se pueden leer { $most } MB como máximo. Exporte una parte más corta del recorrido, o menos puntos.
+file-too-many-points = El archivo tiene más de { $most } millones de puntos. Exporte una parte más corta del recorrido, o menos puntos.
+file-too-many-courses = El archivo tiene más de { $most } recorridos, o trozos de recorrido alejados entre sí. Exporte solo la carretera que quiere.
+file-too-long = La carretera mide { $found } km; se pueden calcular { $most } km como máximo. Exporte una parte más corta.
+file-refused = El archivo se rechaza en la línea { $line }: { $refusal ->
+    [entities] el archivo declara entidades propias
+    [nesting] hay elementos anidados a más de { $most } niveles de profundidad
+   *[long-tag] una etiqueta mide más de { $most } kB
+}. Ningún recorrido necesita eso. Exporte otra vez el recorrido desde donde se hizo.
+file-bad-heights = La altitud número { $number } no se puede usar: hacen falta al menos dos altitudes finitas, a una distancia mayor que 0 m y de 50 m como máximo.
+file-no-such-course = Se pidió el recorrido número { $number }, pero el archivo tiene { $count }. Elija uno de esos.
+file-legs-apart = El archivo { $number } empieza a { $gap } km de donde termina el archivo { $previous }, así que ninguna carretera lleva de uno a otro. Cambie el orden o invierta uno de los dos.
+file-not-one-road = La grabación { $number } no es otra grabación de la misma carretera: muy poco de ella coincide con las anteriores, sus altitudes son muy distintas, o es una de ellas repetida. Compare los archivos o únalos.
+file-cancelled = Detenido a petición suya; elija un archivo para empezar otra vez.
+
+found-encoding = El archivo dice que su texto está en { $declared }, pero se leyó como { $read-as }.
+found-no-encoding = El archivo no indica su codificación; se leyó como { $read-as }.
+found-junk-before = { $count ->
+    [one] { $count } byte antes del inicio del archivo; se omite
+   *[other] { $count } bytes antes del inicio del archivo; se omiten
+}.
+found-cut-off = El archivo se interrumpe en la línea { $line }; se usa todo lo anterior.
+found-undeclared-prefix = El prefijo «{ $prefix }» se usa sin estar declarado, por primera vez en la línea { $line }; se leyó de todos modos.
+found-bad-reference = { $count ->
+    [one] { $count } texto
+   *[other] { $count } textos
+} con un «&» suelto, por primera vez en la línea { $line }; se conserva lo escrito.
+found-tags-repaired = { $count ->
+    [one] { $count } etiqueta fuera de lugar, por primera vez en la línea { $line }; se leyó
+   *[other] { $count } etiquetas fuera de lugar, por primera vez en la línea { $line }; se leyeron
+} según lo que se quería decir.
+found-document-type = No se tiene en cuenta un tipo de documento en la línea { $line }; no se fue a buscar nada fuera.
+found-decimal-comma = { $count ->
+    [one] { $count } número con coma decimal, por primera vez en la línea { $line }; se leyó como decimal
+   *[other] { $count } números con coma decimal, por primera vez en la línea { $line }; se leyeron como decimales
+}.
+found-padding = { $count ->
+    [one] { $count } número
+   *[other] { $count } números
+} con espacios alrededor, por primera vez en la línea { $line }; no se tienen en cuenta los espacios.
+found-metres-written = { $count ->
+    [one] { $count } altitud con una «m» detrás, por primera vez en la línea { $line }; se leyó
+   *[other] { $count } altitudes con una «m» detrás, por primera vez en la línea { $line }; se leyeron
+} en metros.
+found-foreign-unit = { $count ->
+    [one] { $count } altitud con una unidad distinta del metro, por primera vez en la línea { $line }; se trata como dato ausente
+   *[other] { $count } altitudes con una unidad distinta del metro, por primera vez en la línea { $line }; se tratan como datos ausentes
+}, pues una unidad nunca se adivina.
+found-height-unreadable = { $count ->
+    [one] { $count } altitud que no sirve como número de metros, por primera vez en la línea { $line }; se trata como dato ausente
+   *[other] { $count } altitudes que no sirven como número de metros, por primera vez en la línea { $line }; se tratan como datos ausentes
+}.
+found-points-dropped = { $count ->
+    [one] { $count } punto sin latitud y longitud utilizables, por primera vez en la línea { $line }; se omite
+   *[other] { $count } puntos sin latitud y longitud utilizables, por primera vez en la línea { $line }; se omiten
+}.
+found-waypoints-left-out = { $count ->
+    [one] { $count } punto de referencia de más; se omite
+   *[other] { $count } puntos de referencia de más; se omiten
+} y se conservan los { $kept } primeros.
+found-route-shape = { $count ->
+    [one] { $count } punto entre los giros de la ruta; se usa
+   *[other] { $count } puntos entre los giros de la ruta; se usan
+} para su trazado.
+found-segments-joined = { $count ->
+    [one] { $count } segmento
+   *[other] { $count } segmentos
+} del recorrido; se unen, y la mayor separación es de { $widest } m.
+found-stops-merged = { $count ->
+    [one] { $count } punto en el mismo lugar que el anterior; se une
+   *[other] { $count } puntos en el mismo lugar que el anterior; se unen
+} con él.
+found-jumps = { $count ->
+    [one] { $count } punto muy lejos del recorrido; se omite
+   *[other] { $count } puntos muy lejos del recorrido; se omiten
+}.
+found-zero-heights = { $count ->
+    [one] { $count } altitud de valor cero o sin ningún cambio; se trata como dato ausente
+   *[other] { $count } altitudes de valor cero o sin ningún cambio; se tratan como datos ausentes
+}.
+found-spikes = { $count ->
+    [one] { $count } altitud que sobresale hasta { $largest } m; se trata como dato ausente
+   *[other] { $count } altitudes que sobresalen hasta { $largest } m; se tratan como datos ausentes
+}.
+found-heights-filled = Altitudes ausentes, completadas con líneas rectas en { $count ->
+    [one] { $count } lugar
+   *[other] { $count } lugares
+}, la más larga de { $longest } m.
+unassessed-because = { $unassessed ->
+    [gap] el archivo no tiene puntos ahí
+    [no-heights] el archivo no tiene altitudes ahí
+    [step] las altitudes dan ahí un salto y no vuelven
+   *[sliver] el tramo entre otros dos sin evaluar es demasiado corto
+}.
+found-not-assessed = Ninguna pendiente y ningún consejo en este tramo: { unassessed-because }
+found-tunnel = Las altitudes suben { $rise } m y vuelven a bajar, como encima de un túnel; se usa una línea recta.
+found-viaduct = Las altitudes bajan { $drop } m y vuelven a subir, como debajo de un puente; se usa una línea recta.
+found-very-steep = Más empinado que la mayoría de las carreteras para camiones en { $count ->
+    [one] { $count } lugar
+   *[other] { $count } lugares
+}, hasta { $grade } % en 200 m; compárelo con las señales.
+found-combined = { $count } grabaciones de esta carretera combinadas en una; al menos dos de ellas conocen { $common } km.
+found-disagree = Las dos grabaciones difieren hasta { $apart } m de altitud en { $length } m; se usa la más empinada.
+found-rough = { $from-terrain ->
+    [true] Las altitudes parecen proceder de un modelo del terreno, no de la carretera
+   *[false] Las altitudes son irregulares
+} ({ $points } puntos porcentuales entre tramos vecinos de 100 m); una pendiente es válida a lo largo de { $base } m o más{ $poor ->
+    [true] , y es solo orientativa
+   *[false] { "" }
+}.

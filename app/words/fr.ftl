@@ -1368,3 +1368,226 @@ onward-from = à partir de { $place }
 show-place = Montrer sur la route : { $place }
 left-blank = { $length } n’ont pas pu être évalués. Aucun conseil n’y est donné.
 left-blank-lower = { $length } n’ont pas pu être évalués ; au-delà, la route est { $lower } plus bas. Aucun conseil n’y est donné.
+
+preset-hint = Prenez le véhicule le plus proche du vôtre. Ses valeurs restent jusqu’à ce que vous saisissiez les vôtres.
+on-plate = Sur les plaques et les papiers
+in-head = Ce que vous savez comme conducteur
+rest-sentence = Ces valeurs sont des hypothèses jusqu’à ce que vous les saisissiez. Pour chacune, on lit ce que coûte une valeur fausse sur la route affichée, dans la descente qui décide.
+top-gear-speed = { $units ->
+    [metric] Régime moteur à 80 km/h sur le rapport le plus haut
+   *[imperial] Régime moteur à 50 mph sur le rapport le plus haut
+}
+is-axle-ratio = Cela donne un rapport de pont de { $ratio }.
+no-axle-ratio = Avec ces rapports et ces pneus, le rapport de pont serait de { $ratio } ; les ponts ont de { $range }. Vérifiez le régime, le rapport le plus haut et les pneus.
+tyre-hint = Elle est inscrite sur le flanc. Un pneu usé roule un peu plus court.
+gear-set-hint = Comptez les rapports de marche avant. « Surmultiplié » : sur le rapport le plus haut, l’arbre tourne plus vite que le moteur.
+transmission-hint = Automatisée : sans pédale d’embrayage, mais avec embrayage. À convertisseur : elle démarre sans embrayage.
+on-shaft = { $on-shaft ->
+    [nothing] aucun
+    [hydrodynamic] ralentisseur à fluide
+    [electromagnetic] ralentisseur à aimants
+    [engine-table] mon propre tableau, au moteur
+   *[shaft-table] mon propre tableau, à l’arbre
+}
+on-shaft-hint = Un appareil sur la boîte ou sur l’arbre. Celui à fluide chauffe le liquide de refroidissement ; celui à aimants a un lourd rotor à ailettes.
+at-engine-label = Et un ralentisseur moteur ?
+at-engine = { $at-engine ->
+    [nothing] aucun
+    [exhaust-flap] volet d’échappement
+   *[compression] à décompression
+}
+at-engine-hint = Volet d’échappement : un volet dans le tuyau. À décompression : les soupapes d’échappement travaillent, avec bruit. En cas de doute, le volet : il retient moins.
+lever-label = Crans du levier, sans « coupé »
+lever-hint = Tous les crans comptent pour autant. Les parts se saisissent plus bas.
+own-lever = comme saisi plus bas
+shape-label = Puissance du ralentisseur moteur selon le régime
+shape = { $by-exponent ->
+    [true] selon un exposant
+   *[false] comme les moteurs la déclarent
+}
+shape-hint = Comme les moteurs la déclarent, sauf si vous avez vos propres chiffres.
+axles-of = { $axle-place ->
+    [steer] Essieux directeurs
+    [drive] Essieux moteurs et ceux qui les accompagnent
+   *[trailer] Essieux de la remorque
+}
+brakes-of = { $axle-place ->
+    [steer] Freins des essieux directeurs
+    [drive] Freins des essieux moteurs
+   *[trailer] Freins de la remorque
+}
+brake = { $brake ->
+    [drum] tambour
+   *[disc] disque
+}
+without-trailer = sans remorque
+axles-hint = Comptez les essieux freinés. Leur part du travail est une hypothèse.
+wrong-by = { $by } d’erreur
+so-many-gears = { $gears ->
+    [one] { $gears } rapport
+   *[other] { $gears } rapports
+}
+so-many-stages = { $stages ->
+    [one] { $stages } cran
+   *[other] { $stages } crans
+}
+no-other = ni le rapport ni la vitesse ne changent
+other-verdict = { $verdict ->
+    [retarder-holds] le ralentisseur tiendrait
+    [little-in-reserve] peu de réserve
+    [needs-service-brakes] demande les freins de service
+   *[no-safe-speed] aucune vitesse sûre
+}
+worth-waits = Ce que coûte une valeur fausse : indiqué dès qu’un plan est affiché.
+worth-at-work = Ce que coûte une valeur fausse : calcul en cours.
+worth-no-descent = Ce que coûte une valeur fausse : cette route n’a pas de descente pour l’essayer.
+worth-not = Ce que coûte une valeur fausse : le calcul n’a pas pu se faire.
+
+truck-drive-axle-mass = La masse sur les essieux moteurs dépasse la masse totale réelle ; saisissez-en une plus petite.
+truck-engine-speeds = Le régime moteur utile le plus bas doit être inférieur au régime moteur maximal autorisé.
+truck-gears = Il faut de 1 à { $most } rapports de démultiplication, de { $low } à { $high }, chacun plus petit que le précédent.
+truck-full-load = La courbe de pleine charge demande de 2 à { $most } points par régime moteur croissant ({ $low } à { $high }/min), avec un couple de 0 à { $torque } N·m.
+truck-stages = Pour les crans du ralentisseur, il faut de 1 à { $most } parts supérieures à 0, croissantes, la dernière égale à 1 (100 %).
+truck-table = Le tableau du ralentisseur demande de 2 à { $rows } lignes par vitesse de rotation croissante ({ $low } à { $high }/min), toutes avec le même nombre de valeurs (1 à { $most }), aucune plus petite que la précédente dans sa ligne.
+truck-axle-groups = Il faut de 1 à { $most } groupes de 1 à { $axles } essieux, dont les parts du freinage font 1 au total.
+truck-file-broken = Erreur à la ligne { $line } (message en anglais : { $what }). Corrigez-la à cet endroit, ou enregistrez le fichier encore une fois.
+truck-file-cut-off = Il manque une partie de ce fichier. Copiez-le encore une fois, ou redemandez-le.
+truck-file-newer = Ce fichier a la version { $found } ; ici, les versions jusqu’à { $newest } sont lues. Rechargez la page pour en obtenir une plus récente.
+
+-ask-gpx = Exportez la trace en GPX et choisissez ce fichier.
+-ask-heights = Enregistrez la route avec un appareil qui mémorise les altitudes, ou ajoutez les altitudes à la trace avec un planificateur d’itinéraires, puis exportez-la de nouveau.
+file-empty = Le fichier est vide. { -ask-gpx }
+file-foreign = { $foreign ->
+    [html] C’est une page web, pas un fichier GPX. Connectez-vous là où la trace est conservée et téléchargez la trace elle-même en GPX.
+    [kml] C’est un fichier KML, qui contient rarement des altitudes utilisables. { -ask-gpx }
+    [gzip] C’est une archive gzip. Décompressez-la et choisissez le fichier GPX qu’elle contient.
+    [zip] C’est une archive zip. Décompressez-la et choisissez le fichier GPX qu’elle contient.
+    [fit] C’est un enregistrement binaire FIT, pas un fichier GPX. { -ask-gpx }
+    [json] C’est un fichier JSON, pas un fichier GPX. { -ask-gpx }
+    [pdf] C’est un document PDF, pas un fichier GPX. { -ask-gpx }
+    [picture] C’est une image, pas un fichier GPX. { -ask-gpx }
+    [other-xml] C’est un fichier XML d’un autre genre : son élément racine est « { $name } », et non « gpx ». { -ask-gpx }
+   *[unknown] Ce n’est pas un fichier GPX. { -ask-gpx }
+}
+file-nothing-inside = Aucune trace ni aucun itinéraire n’ont pu être lus dans le fichier GPX. Si le fichier a été coupé lors de la copie, copiez-le à nouveau ; sinon, exportez la trace elle-même, pas seulement son résumé.
+file-waypoints-only = Le fichier ne contient que des points de passage ({ $count }) : des lieux, mais pas de route entre eux. Exportez la trace ou l’itinéraire.
+file-heights-unreadable = Aucun point ({ $points } en tout) n’a d’altitude en simples mètres. Altitudes illisibles, ou dans une unité qui n’est pas devinée : { $unreadable }. Exportez les altitudes en mètres, comme simples nombres.
+file-heights-constant = Toutes les altitudes du fichier sont le même nombre : il ne connaît donc pas les côtes ({ $points } points). { -ask-heights }
+file-no-heights = Aucun point ({ $points } en tout) n’a d’altitude : la route ne peut donc pas être évaluée. { -ask-heights }
+file-too-coarse = Les points sont trop éloignés les uns des autres : environ { $found } m, alors qu’il faut { $most } m au plus pour voir les pentes. Exportez une trace avec tous ses points, et non un itinéraire réduit à quelques bifurcations.
+file-bad-points = Sur { $points } points, { $bad } { $bad ->
+    [one] n’a pas
+   *[other] n’ont pas
+} de latitude et de longitude utilisables, le premier à la ligne { $line }. { $swapped ->
+    [true] La latitude et la longitude semblent interverties ; corrigez cela là où le fichier est créé et exportez-le de nouveau.
+   *[false] Exportez de nouveau la trace.
+}
+file-too-short = La route ne fait que { $found } m ; il en faut au moins { $least }. Choisissez une trace plus longue.
+file-nothing-left = Les altitudes ne sont fiables sur aucun des { $length } km : aucune pente ne peut donc être indiquée. { -ask-heights }
+file-too-many-bytes = Le fichier fait { $found } Mo ; { $most } Mo au plus peuvent être lus. Exportez une partie plus courte de la trace, ou moins de points.
+file-too-many-points = Le fichier a plus de { $most } millions de points. Exportez une partie plus courte de la trace, ou moins de points.
+file-too-many-courses = Le fichier contient plus de { $most } traces, ou morceaux de trace éloignés les uns des autres. Exportez seulement la route voulue.
+file-too-long = La route fait { $found } km ; { $most } km au plus peuvent être calculés. Exportez-en une partie plus courte.
+file-refused = Le fichier est refusé à la ligne { $line } : { $refusal ->
+    [entities] il déclare ses propres entités
+    [nesting] des éléments y sont imbriqués sur plus de { $most } niveaux
+   *[long-tag] une balise y dépasse { $most } ko
+}, ce dont aucune trace n’a besoin. Exportez de nouveau la trace là où elle a été créée.
+file-bad-heights = L’altitude numéro { $number } n’est pas utilisable : il faut au moins deux altitudes finies, avec un pas supérieur à 0 m et de 50 m au plus.
+file-no-such-course = La trace numéro { $number } a été demandée, mais le fichier n’en a que { $count }. Choisissez-en une.
+file-legs-apart = Le fichier { $number } commence à { $gap } km de la fin du fichier { $previous } : aucune route ne mène donc de l’un à l’autre. Changez l’ordre, ou inversez le sens de l’un d’eux.
+file-not-one-road = L’enregistrement { $number } n’est pas un autre enregistrement de la même route : trop peu de son tracé coïncide avec les précédents, ses altitudes sont tout autres, ou c’est l’un d’eux une seconde fois. Comparez les fichiers, ou joignez-les.
+file-cancelled = Interrompu à votre demande ; choisissez un fichier pour recommencer.
+
+found-encoding = Le fichier annonce un texte en { $declared }, mais il a été lu en { $read-as }.
+found-no-encoding = Le fichier n’indique pas son codage ; il a été lu en { $read-as }.
+found-junk-before = { $count ->
+    [one] { $count } octet ignoré
+   *[other] { $count } octets ignorés
+} avant le début du fichier.
+found-cut-off = Le fichier s’interrompt à la ligne { $line } ; tout ce qui précède est utilisé.
+found-undeclared-prefix = Le préfixe « { $prefix } » est utilisé sans être déclaré, d’abord à la ligne { $line } ; lu quand même.
+found-bad-reference = { $count ->
+    [one] { $count } texte avec un « & » isolé, d’abord à la ligne { $line } ; laissé tel quel
+   *[other] { $count } textes avec un « & » isolé, d’abord à la ligne { $line } ; laissés tels quels
+}.
+found-tags-repaired = { $count ->
+    [one] { $count } balise mal placée, d’abord à la ligne { $line } ; lue
+   *[other] { $count } balises mal placées, d’abord à la ligne { $line } ; lues
+} selon le sens voulu.
+found-document-type = Un type de document à la ligne { $line } est ignoré ; rien n’a été téléchargé.
+found-decimal-comma = { $count ->
+    [one] { $count } nombre
+   *[other] { $count } nombres
+} avec une virgule, d’abord à la ligne { $line } ; la virgule est lue comme signe décimal.
+found-padding = { $count ->
+    [one] { $count } nombre entouré
+   *[other] { $count } nombres entourés
+} d’espaces, d’abord à la ligne { $line } ; il n’en est pas tenu compte.
+found-metres-written = { $count ->
+    [one] { $count } altitude écrite avec « m », d’abord à la ligne { $line } ; lue
+   *[other] { $count } altitudes écrites avec « m », d’abord à la ligne { $line } ; lues
+} en mètres.
+found-foreign-unit = { $count ->
+    [one] { $count } altitude dans une autre unité que le mètre, d’abord à la ligne { $line } ; considérée comme manquante
+   *[other] { $count } altitudes dans une autre unité que le mètre, d’abord à la ligne { $line } ; considérées comme manquantes
+}, car une unité n’est jamais devinée.
+found-height-unreadable = { $count ->
+    [one] { $count } altitude inutilisable comme nombre de mètres, d’abord à la ligne { $line } ; considérée comme manquante
+   *[other] { $count } altitudes inutilisables comme nombre de mètres, d’abord à la ligne { $line } ; considérées comme manquantes
+}.
+found-points-dropped = { $count ->
+    [one] { $count } point sans latitude et longitude utilisables, d’abord à la ligne { $line } ; écarté
+   *[other] { $count } points sans latitude et longitude utilisables, d’abord à la ligne { $line } ; écartés
+}.
+found-waypoints-left-out = { $count ->
+    [one] { $count } point de passage écarté
+   *[other] { $count } points de passage écartés
+} ; les { $kept } premiers sont gardés.
+found-route-shape = { $count ->
+    [one] { $count } point entre les bifurcations de l’itinéraire utilisé
+   *[other] { $count } points entre les bifurcations de l’itinéraire utilisés
+} pour sa forme.
+found-segments-joined = { $count } segments de la trace joints ; le plus grand vide est de { $widest } m.
+found-stops-merged = { $count ->
+    [one] { $count } point au même endroit que le précédent ; fusionné
+   *[other] { $count } points au même endroit que le précédent ; fusionnés
+}.
+found-jumps = { $count ->
+    [one] { $count } point très à l’écart de la trace ; écarté
+   *[other] { $count } points très à l’écart de la trace ; écartés
+}.
+found-zero-heights = { $count ->
+    [one] { $count } altitude nulle ou sans aucune variation ; considérée comme manquante
+   *[other] { $count } altitudes nulles ou sans aucune variation ; considérées comme manquantes
+}.
+found-spikes = { $count ->
+    [one] { $count } altitude aberrante, avec un écart allant jusqu’à { $largest } m ; considérée comme manquante
+   *[other] { $count } altitudes aberrantes, avec un écart allant jusqu’à { $largest } m ; considérées comme manquantes
+}.
+found-heights-filled = Altitudes manquantes complétées par des lignes droites à { $count ->
+    [one] { $count } endroit
+   *[other] { $count } endroits
+}, la plus longue sur { $longest } m.
+unassessed-because = { $unassessed ->
+    [gap] le fichier n’y a pas de points
+    [no-heights] le fichier n’y a pas d’altitudes
+    [step] les altitudes y font un saut et ne reviennent pas
+   *[sliver] le tronçon entre deux autres non évalués est trop court
+}.
+found-not-assessed = Ni valeur de pente ni conseil sur ce tronçon : { unassessed-because }
+found-tunnel = Les altitudes montent de { $rise } m puis redescendent, comme au-dessus d’un tunnel ; une ligne droite est utilisée.
+found-viaduct = Les altitudes descendent de { $drop } m puis remontent, comme sous un pont ; une ligne droite est utilisée.
+found-very-steep = Plus raide que la plupart des routes pour poids lourds à { $count ->
+    [one] { $count } endroit
+   *[other] { $count } endroits
+}, jusqu’à { $grade } % sur 200 m ; vérifiez d’après les panneaux.
+found-combined = { $count } enregistrements de cette route combinés en un seul ; deux au moins en connaissent { $common } km.
+found-disagree = Les deux enregistrements diffèrent jusqu’à { $apart } m d’altitude sur { $length } m ; le plus raide est utilisé.
+found-rough = { $from-terrain ->
+    [true] Les altitudes semblent venir d’un modèle de terrain, et non de la route
+   *[false] Les altitudes sont irrégulières
+} (écart de { $points } points de pourcentage entre tronçons voisins de 100 m) ; une pente n’est valable que sur { $base } m ou plus{ $poor ->
+    [true] , et à titre indicatif seulement
+   *[false] { "" }
+}.

@@ -22,6 +22,12 @@ const NEWTON_METRES_PER_POUND_FOOT: f64 = 1.355_817_948;
 const MILES_50_OVER_KM_80: f64 = 1.005_84;
 const INCHES_PER_METRE: f64 = 12.0 / METRES_PER_FOOT;
 
+/// Whether a blank stands between a number and this unit: “80 km/h”, but “1,910/min”.
+#[must_use]
+pub fn stands_apart(unit: &str) -> bool {
+    !unit.is_empty() && !unit.starts_with('/')
+}
+
 /// How a quantity is shown in these units.
 #[must_use]
 pub fn shown_as(quantity: Quantity, units: Units) -> Shown {

@@ -9,7 +9,7 @@ mod mark;
 mod numerals;
 
 pub use apart::apart;
-pub use entered::{Shown, parse_number, shown_as, typed};
+pub use entered::{Shown, parse_number, shown_as, stands_apart, typed};
 pub use mark::mark;
 pub use numerals::{Numerals, choose, numerals};
 

@@ -2,10 +2,9 @@
 
 use super::say::file_name;
 use crate::entries::EntryProblem;
-use crate::format;
-use crate::format::{Units, shown_as};
+use crate::format::{self, Units, shown_as, stands_apart, typed};
 use crate::words::Spoken;
-use solver::limits::{self, Entry};
+use solver::limits::{self, Entry, bounds};
 use solver::report::truck_file::TruckFileError;
 use solver::truck::{AxleGroup, RetarderKind, TruckError};
 
@@ -13,7 +12,7 @@ impl Spoken {
     /// “3.5 to 200 t”.
     #[must_use]
     pub fn range(&self, low: &str, high: &str, unit: &str) -> String {
-        let gap = if unit.is_empty() { "" } else { " " };
+        let gap = if stands_apart(unit) { " " } else { "" };
         format!("{low} {} {high}{gap}{unit}", self.numerals().to)
     }
 
@@ -64,7 +63,26 @@ impl Spoken {
     pub fn truck_error(&self, error: &TruckError, units: Units) -> String {
         match error {
             TruckError::Entry(out) => self.truck_entry(self.entry(out.entry), &self.asked(out.entry, units)),
-            other => self.wrong_truck(other, units),
+            TruckError::DriveAxleHeavierThanTruck => self.truck_drive_axle_mass().to_owned(),
+            TruckError::EngineSpeedsCrossed => self.truck_engine_speeds().to_owned(),
+            TruckError::Gears => {
+                let (low, high) = bounds::GEAR_RATIO;
+                self.truck_gears(&bounds::GEARS.to_string(), &typed(low), &typed(high))
+            }
+            TruckError::FullLoad => {
+                let (low, high) = bounds::CURVE_RPM;
+                let most = bounds::CURVE_POINTS.to_string();
+                self.truck_full_load(&most, &typed(low), &typed(high), &typed(bounds::TORQUE))
+            }
+            TruckError::Stages => self.truck_stages(&bounds::STAGES.to_string()),
+            TruckError::Table => {
+                let (low, high) = bounds::TABLE_RPM;
+                let most = bounds::STAGES.to_string();
+                self.truck_table(bounds::TABLE_ROWS, &typed(low), &typed(high), &most)
+            }
+            TruckError::AxleGroups => {
+                self.truck_axle_groups(&bounds::AXLE_GROUPS.to_string(), bounds::AXLES_OF_GROUP)
+            }
         }
     }
 
@@ -72,8 +90,12 @@ impl Spoken {
     #[must_use]
     pub fn truck_file_error(&self, error: &TruckFileError, units: Units) -> String {
         match error {
+            TruckFileError::Broken { line, what } => self.truck_file_broken(*line, what),
+            TruckFileError::CutOff => self.truck_file_cut_off().to_owned(),
+            TruckFileError::Version { found, newest } => {
+                self.truck_file_newer(&found.to_string(), &newest.to_string())
+            }
             TruckFileError::Truck(error) => self.truck_error(error, units),
-            other => self.wrong_truck_file(other),
         }
     }
 

@@ -10,6 +10,8 @@ mod descent;
 mod entry;
 mod exercise;
 mod export;
+mod file;
+mod finding;
 mod form;
 mod language;
 mod lesson;

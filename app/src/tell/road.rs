@@ -4,7 +4,6 @@ use crate::format::{self, Units};
 use crate::message::RoadFacts;
 use crate::outline::Blank;
 use crate::words::Spoken;
-use solver::road::Span;
 
 impl Spoken {
     /// Start → end heights, in the direction of travel.
@@ -52,11 +51,5 @@ impl Spoken {
             Some(to_m) => format::span(from_m, to_m, units),
             None => self.onward_from(&format::distance(from_m, units)),
         }
-    }
-
-    /// Why a stretch is not assessed, behind its place.
-    #[must_use]
-    pub fn unassessed(&self, span: &Span) -> String {
-        self.reason(span.why)
     }
 }

@@ -2,64 +2,15 @@
 //!
 //! The texts stand in `app/words/`, a catalogue for each language; while building, each message becomes a
 //! method of [`Spoken`], so that one that is missing, misspelt or unused does not build. Numbers come from
-//! [`crate::format`]; what is put together of messages stands in [`crate::tell`]. Sentences on what is found in a
-//! file, and on why a file or a truck is not taken, are still in a folder for each language here.
+//! [`crate::format`]; what is put together of messages stands in [`crate::tell`].
 
-mod de;
-mod en;
-mod es;
-mod form;
-mod fr;
-mod telling;
-
-pub use form::FormWords;
-pub use telling::TellingWords;
-
-use std::ops::Deref;
-
-/// What a language says outside of its catalogue.
-pub trait Words: Send + Sync + TellingWords + FormWords {}
-
-impl<T: Send + Sync + TellingWords + FormWords> Words for T {}
-
-/// The language of this build, by its feature. One that were chosen when the page starts would keep
-/// calls from being resolved: 3 KB more of the compressed page. So would a pointer to it that
-/// closures keep: of each word, called or not, they would keep a function. Tests ask all languages.
+/// The language of this build, by its feature. Choosing the language at run time would stop the compiler from
+/// inlining these calls: 3 KB more of the compressed page. Tests ask all languages.
 #[derive(Debug, Clone, Copy)]
 pub struct Spoken {
     #[cfg(test)]
     tongue: Tongue,
 }
-
-impl Deref for Spoken {
-    type Target = dyn Words;
-
-    #[cfg(not(test))]
-    fn deref(&self) -> &(dyn Words + 'static) {
-        SPOKEN
-    }
-
-    #[cfg(test)]
-    fn deref(&self) -> &(dyn Words + 'static) {
-        match self.tongue {
-            Tongue::En => &en::English,
-            Tongue::Es => &es::Spanish,
-            Tongue::Fr => &fr::French,
-            Tongue::De => &de::German,
-        }
-    }
-}
-
-#[cfg(not(test))]
-const SPOKEN: &dyn Words = if cfg!(feature = "es") {
-    &es::Spanish
-} else if cfg!(feature = "fr") {
-    &fr::French
-} else if cfg!(feature = "de") {
-    &de::German
-} else {
-    &en::English
-};
 
 /// The words of the language that this page is built in. Tests speak English.
 #[must_use]
