@@ -84,7 +84,7 @@ impl Spoken {
 mod tests {
     use super::*;
     use crate::format::Units::{Imperial, Metric};
-    use crate::words::{Tongue, words};
+    use crate::words::{IN_ALL, words};
     use solver::plan::Verdict;
 
     const NONE: Difference = Difference { gears: 0, speed_kmh: 0.0, stages: 0, verdict: None };
@@ -132,7 +132,7 @@ mod tests {
 
     #[test]
     fn no_language_says_one_thing_for_two() {
-        for words in Tongue::ALL.map(Tongue::words) {
+        for words in IN_ALL {
             let what = words.tag();
             let states =
                 [words.worth_waits(), words.worth_at_work(), words.worth_no_descent(), words.worth_not()];

@@ -1,11 +1,11 @@
 //! Words of the way down: the sentence that decides, legs, where the service brakes are asked for, and
 //! other ways down.
 
-use super::say::{capital, plain, strong};
 use crate::down::{self, Told, Touched};
 use crate::format::{self, Units};
-use crate::words::{Piece, Spoken};
-use solver::plan::{Advice, Choice, Descent, Leg, LegChange, Proof, Touch, WayDown};
+use crate::say::{capital, plain, strong};
+use crate::{Piece, Spoken};
+use solver::plan::{Advice, Choice, Descent, Leg, Proof, Touch, WayDown};
 
 impl Spoken {
     /// The sentence that decides, for the deciding one of `count` descents.
@@ -14,7 +14,7 @@ impl Spoken {
         let first = descent.choice.advice().map(|advice| down::first(descent, advice));
         let mut pieces = self.decided_first(descent, count, first, units);
         if first.is_some() {
-            for (change, leg) in changes(descent) {
+            for (change, leg) in down::changes(descent) {
                 let by = capital(&self.by_place(change.how, &format::distance(change.at.0, units)));
                 pieces.push(plain(format!(". {by}{}", self.colon())));
                 pieces.push(strong(self.leg(leg, units)));
@@ -26,7 +26,8 @@ impl Spoken {
 
     /// The same as far as the crest: gear, stage and speed there, without the full stop; the whole where no
     /// speed is safe.
-    pub(crate) fn decided_first(
+    #[must_use]
+    pub fn decided_first(
         &self,
         descent: &Descent,
         count: usize,
@@ -64,7 +65,7 @@ impl Spoken {
     #[must_use]
     pub fn gears_down(&self, descent: &Descent, advice: &Advice, units: Units) -> String {
         let mut told = self.told(down::first(descent, advice), units);
-        for (change, leg) in changes(descent) {
+        for (change, leg) in down::changes(descent) {
             let by = self.by_place(change.how, &format::distance(change.at.0, units));
             told += &format!("{}{by}{}{}", self.semicolon(), self.colon(), self.leg(leg, units));
         }
@@ -136,7 +137,7 @@ impl Spoken {
         if !down::in_legs(descent) {
             return Vec::new();
         }
-        let place = |index: usize| crate::cab::metres(index, step_m);
+        let place = |index: usize| down::metres(index, step_m);
         let one = |leg: &Leg| {
             let span = format::span(place(leg.from), place(leg.slows_from), units);
             format!("{span}{}{}", self.colon(), self.told((leg.gear, leg.stage, leg.speed), units))
@@ -173,9 +174,4 @@ impl Spoken {
         let told = capital(&self.told((way.gear, way.stage, way.speed), units));
         self.apart(&told, way.time.0 - advice.time.0)
     }
-}
-
-/// The legs behind the first, each with its change.
-pub(super) fn changes(descent: &Descent) -> impl Iterator<Item = (LegChange, &Leg)> {
-    descent.legs.iter().filter_map(|leg| Some((leg.change?, leg)))
 }

@@ -2,7 +2,7 @@
 //! brakes are asked for.
 
 use solver::order::ascending;
-use solver::plan::{Advice, Descent, Leg, Proof, Relief, Touch};
+use solver::plan::{Advice, Descent, Leg, LegChange, Proof, Relief, Touch};
 use solver::road::Span;
 use solver::truck::{Gear, Stage};
 use solver::units::{Grade, MetresPerSecond};
@@ -34,6 +34,19 @@ fn told(leg: &Leg) -> Told {
 #[must_use]
 pub fn in_legs(descent: &Descent) -> bool {
     descent.legs.len() > 1
+}
+
+/// The legs behind the first, each with its change.
+pub fn changes(descent: &Descent) -> impl Iterator<Item = (LegChange, &Leg)> {
+    descent.legs.iter().filter_map(|leg| Some((leg.change?, leg)))
+}
+
+/// Metres from the start of a road to a grid point.
+#[must_use]
+pub fn metres(index: usize, step_m: f64) -> f64 {
+    #[allow(clippy::cast_precision_loss, reason = "a road has far fewer than 2⁵² grid points")]
+    let index = index as f64;
+    index * step_m
 }
 
 /// What was not assessed between crest and foot, by grid points.

@@ -1,7 +1,7 @@
 //! Small helpers of what is said.
 
+use crate::Piece;
 use crate::format::{self, Units};
-use crate::words::Piece;
 
 /// Stands where nothing is known.
 pub const UNKNOWN: &str = "–";

@@ -1,7 +1,7 @@
 //! What was noticed or repaired in a file.
 
+use crate::Spoken;
 use crate::format::{tenths, whole};
-use crate::words::Spoken;
 use solver::road::{Finding, FindingKind, Span};
 
 impl Spoken {

@@ -1,8 +1,8 @@
 //! Words of what follows from a plan: what would change it, how sure it is, what if.
 
-use super::say::{UNKNOWN, enough_percent, name_or, radius};
+use crate::Spoken;
 use crate::format::{self, Units};
-use crate::words::Spoken;
+use crate::say::{UNKNOWN, enough_percent, name_or, radius};
 use solver::plan::{Carried, Change, HeatStep};
 use solver::road::PlaceKind;
 use solver::study::{Adjustment, DescentSureness, Lost, Measured, NotMeasured, Reach, SlowFor, Slowing};

@@ -1,7 +1,7 @@
 //! Words of the reasons.
 
+use crate::Spoken;
 use crate::format::{self, Units};
-use crate::words::Spoken;
 use solver::day::{Day, Lead, ServiceBrakes};
 use solver::plan::{Advice, Choice, Descent, Governs, NoSafeSpeed, Note, Verdict};
 

@@ -1,7 +1,7 @@
 //! What a language says of itself.
 
+use crate::Spoken;
 use crate::format::Numerals;
-use crate::words::Spoken;
 
 impl Spoken {
     /// How it writes numbers.

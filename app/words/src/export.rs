@@ -1,9 +1,9 @@
 //! Words that stand in a file saved for a device.
 
-use super::say::capital;
 use crate::down::{self, Told};
 use crate::format::{self, Units};
-use crate::words::{Spoken, words};
+use crate::say::capital;
+use crate::{Spoken, words};
 use solver::plan::{Choice, Descent, Leg, Plan};
 use solver::report::gpx::{Captions, Wording};
 use solver::truck::{Gear, Stage};

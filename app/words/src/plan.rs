@@ -1,8 +1,8 @@
 //! Words of the plan: verdicts, descents.
 
-use super::say::capital;
+use crate::Spoken;
 use crate::format::{self, Units};
-use crate::words::Spoken;
+use crate::say::capital;
 use solver::day::{Day, ServiceBrakes};
 use solver::plan::{Advice, Choice, Descent, Proof, Verdict};
 use solver::truck::{Gear, Stage};
@@ -72,7 +72,8 @@ impl Spoken {
     }
 
     /// What another way comes to, and the time that it takes more, s; less where negative.
-    pub(crate) fn apart(&self, choice: &str, more_s: f64) -> String {
+    #[must_use]
+    pub fn apart(&self, choice: &str, more_s: f64) -> String {
         self.choice_apart(choice, more_s < 0.0, &self.time(more_s.abs()))
     }
 

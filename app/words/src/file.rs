@@ -1,7 +1,7 @@
 //! Why a file gives no road, and what to do.
 
+use crate::Spoken;
 use crate::format::{tenths, whole};
-use crate::words::Spoken;
 use solver::road::{Bound, FileError, Foreign, Refusal, bounds};
 
 impl Spoken {

@@ -1,6 +1,6 @@
 //! Times.
 
-use crate::words::Spoken;
+use crate::Spoken;
 
 impl Spoken {
     /// A time to the minute, in hours from 60 minutes on.

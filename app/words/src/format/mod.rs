@@ -32,7 +32,7 @@ const KILOGRAMS_PER_POUND: f64 = 0.453_592_37;
 const KILOWATTS_PER_HORSEPOWER: f64 = 0.745_699_872;
 const LITRES_PER_US_GALLON: f64 = 3.785_411_784;
 /// Between a number and its unit: “15” at the end of a line and “%” on the next are misread.
-pub(crate) const NO_BREAK: char = '\u{a0}';
+pub const NO_BREAK: char = '\u{a0}';
 /// Sums of floats may end a hair below a whole number; without this 40 km/h would become 39.
 const HAIR: f64 = 1e-6;
 

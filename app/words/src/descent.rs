@@ -1,10 +1,9 @@
 //! Words of one descent's details, and of its table.
 
-use super::say::{capital, radius};
-use crate::cab;
+use crate::Spoken;
 use crate::down;
 use crate::format::{self, Units};
-use crate::words::Spoken;
+use crate::say::{capital, radius};
 use solver::motion::{Answer, litres_of_fuel};
 use solver::plan::{Choice, Descent, Plan, SlowCurve, Totals};
 use solver::road::Turn;
@@ -34,7 +33,7 @@ impl Curves {
             count: plan.slow_curves(descent).count(),
             hairpins: plan.slow_curves(descent).filter(|it| it.curve.hairpin).count(),
             slowest,
-            at_m: cab::metres(slowest.curve.from, step_m),
+            at_m: down::metres(slowest.curve.from, step_m),
         })
     }
 }
