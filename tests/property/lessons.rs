@@ -1,4 +1,4 @@
-//! Each teaching road does what the page says of it (`app/src/words/lesson.rs`), read by the same
+//! Each teaching road does what the page says of it (`app/words/page/en.ftl`), read by the same
 //! reader and planned by the same solver: the first truck on the usual day.
 
 use solver::day::{Day, ServiceBrakes};
