@@ -1,4 +1,4 @@
-//! Every failure of the crate, as one error.
+//! All that can fail, as one error.
 
 use crate::limits::OutOfRange;
 use crate::report::truck_file::TruckFileError;
@@ -6,7 +6,7 @@ use crate::road::FileError;
 use crate::truck::TruckError;
 use std::fmt;
 
-/// Why something could not be planned; `?` converts each cause into it.
+/// Why something could not be planned: what a caller's `?` joins.
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
 pub enum Error {
@@ -31,7 +31,7 @@ impl fmt::Display for Error {
     }
 }
 
-// The sentence is that of the cause, so the cause is not told a second time as `source`.
+// What is told is the cause, so the cause is not told again as a source.
 impl std::error::Error for Error {}
 
 impl From<FileError> for Error {

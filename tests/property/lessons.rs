@@ -1,5 +1,5 @@
-//! Each teaching road shows what the page says about it. The usual reader reads it, and the usual solver
-//! plans it, with the first truck on the usual day.
+//! Each teaching road shows what the page says about it (`app/words/page/en.ftl`). The usual reader reads it,
+//! and the usual solver plans it, with the first truck on the usual day.
 
 use solver::day::{Day, ServiceBrakes};
 use solver::motion::{Hold, Run, Trip};

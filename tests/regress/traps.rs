@@ -1,14 +1,13 @@
-//! Every trap of a file, each with a fixture named by what is wrong with it: the outcome, and the exact
-//! sentence that the person reads.
+//! Every trap of a file, each with a fixture named by what is wrong with it, and what becomes of it.
 //!
-//! The fixtures are made by hand for this purpose; their positions lie in the open ocean.
+//! The fixtures are made by hand for this purpose; their places lie in the open ocean.
 
 use solver::road::{
     Class, CourseKind, Document, Encoding, FileError, FindingKind, Foreign, PlaceKind, Refusal, Road,
     Unassessed, read, survey,
 };
 
-/// The outcome of reading a file.
+/// What became of a file.
 enum Outcome {
     Unusable(FileError),
     Usable(Box<(Document, Road)>),
@@ -20,15 +19,12 @@ struct Trap {
     holds: fn(&Outcome) -> bool,
 }
 
-/// A fixture and the conditions on its outcome.
+/// A fixture and what must hold of its outcome.
 macro_rules! trap {
     ($file:literal, $holds:expr) => {
         Trap { file: $file, bytes: include_bytes!(concat!("../data/", $file, ".gpx")), holds: $holds }
     };
 }
-
-/// Sentences of all traps, one block for each file, as last read over by a person.
-const SENTENCES: &str = include_str!("../data/sentences.txt");
 
 fn work_out(bytes: &[u8]) -> Outcome {
     let document = match read(bytes, &mut |_| true) {
@@ -49,7 +45,7 @@ impl Outcome {
         }
     }
 
-    /// Exactly one finding that satisfies `is`, with this count, on a road that is otherwise good.
+    /// Exactly one finding that `is`, of this count, and the road otherwise as good as any.
     fn only(&self, count: usize, is: fn(&FindingKind) -> bool) -> bool {
         self.found(count, is) && self.road().is_some_and(|road| road.findings().len() == 1)
     }
@@ -215,7 +211,7 @@ const JUDGED: [Trap; 19] = [
     trap!("out-and-back", |o| o.clean()
         && o.road().is_some_and(|road| {
             let places = road.places();
-            // By distance, not by position: the road passes the village twice.
+            // By distance, not by place: the village is passed twice.
             places.len() == 2
                 && places.iter().all(|place| place.kind == PlaceKind::Settlement)
                 && places[0].index + places[1].index == road.cells()
@@ -237,39 +233,7 @@ fn each_trap_has_its_answer() {
     }
 }
 
-#[cfg_attr(target_arch = "wasm32", wasm_bindgen_test::wasm_bindgen_test)]
-#[cfg_attr(not(target_arch = "wasm32"), test)]
-fn sentences_are_unchanged() {
-    let mut now = String::new();
-    for trap in traps() {
-        now.push_str(&format!("{}\n{}", trap.file, work_out(trap.bytes).text()));
-    }
-    if keep(&now) {
-        return;
-    }
-    for (kept, now) in SENTENCES.lines().zip(now.lines()) {
-        assert_eq!(kept, now, "a sentence changed: read them over with STEADYGRADE_UPDATE=1");
-    }
-    assert_eq!(SENTENCES.lines().count(), now.lines().count());
-}
-
-/// Writes the sentences anew where the environment asks for it.
-#[cfg(not(target_arch = "wasm32"))]
-fn keep(now: &str) -> bool {
-    let asked = std::env::var_os("STEADYGRADE_UPDATE").is_some();
-    if asked {
-        let path = concat!(env!("CARGO_MANIFEST_DIR"), "/data/sentences.txt");
-        std::fs::write(path, now).expect("sentences.txt can be written");
-    }
-    asked
-}
-
-#[cfg(target_arch = "wasm32")]
-fn keep(_: &str) -> bool {
-    false
-}
-
-/// Repairs change only what they mend: the road equals that of the good file.
+/// Repairs change nothing but what they mend: the road is that of the good file.
 #[cfg_attr(target_arch = "wasm32", wasm_bindgen_test::wasm_bindgen_test)]
 #[cfg_attr(not(target_arch = "wasm32"), test)]
 fn repaired_files_give_the_same_road() {

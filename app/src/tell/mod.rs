@@ -1,32 +1,22 @@
-//! What is said, in which order and with which numbers: the same in every language. The words stand in the
-//! catalogues (`app/words/`), each message a method of [`crate::words::Spoken`]; what is put together of them are its
-//! methods here.
+//! What the page says, in which order and with which numbers: the same in every language. The words stand in the
+//! catalogues of `app/words/page/`, each message a method of [`crate::words::Spoken`]; what is put together of them are
+//! its methods here. What is said of roads, trucks and plans, whoever says it, is put together in the crate `words`.
 
 mod access;
 mod card;
 mod chart;
 mod class;
-mod descent;
 mod entry;
 mod exercise;
-mod export;
 mod form;
-mod language;
 mod lesson;
 mod link;
 mod page;
-mod plan;
 mod road;
 mod roadside;
-pub mod say;
-mod study;
-mod time;
 mod two;
-mod way;
-mod why;
 
-pub use descent::Curves;
+pub use ::words::say;
 pub use exercise::{Figures, Label, Line, Term};
-pub use export::captions;
 pub use lesson::LessonNote;
 pub use two::TwoRow;

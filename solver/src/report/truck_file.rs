@@ -1,8 +1,8 @@
 //! The truck file: a truck as JSON, to be kept, sent and opened again.
 //!
-//! `{"steadygrade_truck": 1, "truck": { … }}` has the fields of [`TruckSpec`] with their units in their
-//! names. Unknown fields are refused, so that a misspelt field is not dropped silently. Some fields may be
-//! missing in files of version 1; they have the value that the field documents.
+//! `{"steadygrade_truck": 1, "truck": { … }}`, the fields of [`TruckSpec`] with their units in
+//! their names. Unknown fields are refused, so that a misspelt one is not dropped silently; what
+//! version 1 did not ask for at first may be missing and has the value that its field documents.
 
 use crate::truck::{Truck, TruckError, TruckSpec};
 use serde::{Deserialize, Serialize};
@@ -18,40 +18,36 @@ struct File {
     truck: TruckSpec,
 }
 
-/// Why a truck file, a link or a project file cannot be used.
+/// Why a truck file, a link or a project file cannot be used. Its `Display` is for logs: a key that stays, and its
+/// values.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub enum TruckFileError {
-    /// The text is no truck file: it is not JSON, or a field is missing, misspelt or of the wrong kind.
+    /// No truck file: not JSON, or a field is missing, misspelt or of the wrong kind.
     Broken {
         /// Line, from 1.
         line: usize,
         /// What is wrong there.
         what: String,
     },
-    /// Bytes behind the header are missing, or there are too many.
+    /// Bytes behind its header are missing, or there are too many.
     CutOff,
-    /// The file has a version that this program does not know.
+    /// Of a version that this program does not know.
     Version {
-        /// The version of the file.
+        /// Its version.
         found: u32,
         /// The newest that is read.
         newest: u32,
     },
-    /// The truck in the file does not pass its check.
+    /// Its truck does not pass its check.
     Truck(TruckError),
 }
 
 impl fmt::Display for TruckFileError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::Broken { line, what } => {
-                write!(f, "Line {line}: {what}. Mend it there, or save the file once more.")
-            }
-            Self::CutOff => f.write_str("Part of this file is missing. Copy it or ask for it once more."),
-            Self::Version { found, newest } => write!(
-                f,
-                "This file has version {found}; versions up to {newest} are read here. Reload the page for a newer one."
-            ),
+            Self::Broken { line, what } => write!(f, "broken line={line} what={what:?}"),
+            Self::CutOff => f.write_str("cut-off"),
+            Self::Version { found, newest } => write!(f, "version found={found} newest={newest}"),
             Self::Truck(error) => error.fmt(f),
         }
     }
@@ -70,7 +66,7 @@ pub fn write(spec: &TruckSpec) -> String {
 /// Reads a truck and checks it.
 ///
 /// # Errors
-/// [`TruckFileError`] says what is wrong, and where.
+/// [`TruckFileError`] says where and what.
 pub fn read(text: &str) -> Result<TruckSpec, TruckFileError> {
     #[derive(Deserialize)]
     struct Versioned {

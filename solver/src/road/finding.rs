@@ -1,7 +1,7 @@
 //! What was noticed and repaired on the way from the file to the road.
 //!
-//! Nothing is changed silently. Each repair is a finding with its kind, its count, the place of the first
-//! case, and what was done. The sentences stand in `telling`.
+//! Nothing is changed silently: each repair is a finding with its kind, how often, the place of
+//! the first one, and what was done about it. How a log has them stands in `telling`.
 
 use serde::{Deserialize, Serialize};
 
@@ -21,11 +21,11 @@ pub enum Encoding {
 /// Why a stretch of road gets no grade and no advice.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Unassessed {
-    /// No points: the road between is unknown.
+    /// No points: the road between is not known.
     Gap,
     /// Points, but no heights over more than can be filled.
     NoHeights,
-    /// Heights jump and do not come back: one side is wrong, and the file does not say which.
+    /// Heights jump and do not come back: one side is wrong, and nobody knows which.
     Step,
     /// Too short a stretch between two others that are not assessed.
     Sliver,
@@ -52,7 +52,7 @@ pub enum FindingKind {
     UndeclaredPrefix {
         /// The first such prefix.
         prefix: String,
-        /// Line of the first case.
+        /// Its line.
         line: usize,
     },
     /// A bare `&` or an entity that is not defined; kept as written.
@@ -67,7 +67,7 @@ pub enum FindingKind {
     },
     /// A document type declaration; nothing it names is fetched.
     DocumentTypeIgnored {
-        /// Line of the declaration.
+        /// Its line.
         line: usize,
     },
     /// Numbers with a decimal comma.
@@ -130,35 +130,35 @@ pub enum FindingKind {
     },
     /// A stretch that gets no advice.
     NotAssessed {
-        /// Reason why it gets none.
+        /// Why.
         why: Unassessed,
     },
     /// Heights climb and fall again as over a hill above a tunnel; a straight line took their place.
     TunnelBridged {
-        /// Largest height of the recorded heights above that line, metres.
+        /// How far the heights stood off that line, metres.
         rise_m: f64,
     },
     /// Heights fall and climb again as into a valley below a bridge; a straight line took their place.
     ViaductBridged {
-        /// Largest depth of the recorded heights below that line, metres.
+        /// How far the heights stood off that line, metres.
         drop_m: f64,
     },
-    /// Steeper than 13 % over 200 m, which is rare on roads for trucks.
+    /// Steeper than 13 % over 200 m: rare on roads for trucks.
     VerySteep {
         /// Steepest mean grade over 200 m, as a fraction without sign.
         grade: f64,
     },
-    /// The road was made of several recordings, `count` of them. The heights of all are used where they lie
-    /// on each other.
+    /// The road was made of several recordings, `count` of them; the heights of all are used as far as they
+    /// lie on each other.
     RecordingsCombined {
-        /// Length of road that at least two of them know, metres.
+        /// How much of the road at least two of them know, metres.
         common_m: f64,
     },
     /// Two recordings of one road differ by more than both may be off; the steeper is used.
     RecordingsDisagree {
-        /// Largest difference of their heights, metres.
+        /// How far they are apart at most, metres of height …
         apart_m: f64,
-        /// Length over which that difference is taken, metres.
+        /// … over this length, metres.
         length_m: f64,
     },
     /// Heights vary more than a road does; grades hold over longer distances only.
@@ -177,9 +177,9 @@ pub enum FindingKind {
 /// One thing noticed on the way from file to road.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Finding {
-    /// What was found and done.
+    /// What, and what was done.
     pub kind: FindingKind,
-    /// Number of cases; at least 1.
+    /// How many cases; at least 1.
     pub count: usize,
     /// Where the first case begins, metres along the road, if it has a place there.
     pub from_m: Option<f64>,
