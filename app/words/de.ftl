@@ -155,6 +155,7 @@ no-speed-because = { $because ->
     [grip] Selbst bei { $slowest }, der niedrigsten geprüften Geschwindigkeit, fehlt den Antriebsachsen die Haftung, um das Fahrzeug zu halten.
    *[heat] Selbst bei { $slowest }, der niedrigsten geprüften Geschwindigkeit, würden die Bremsen nach einer kräftigen Bremsung bis zum Stillstand etwa { $reached } erreichen; die Grenze ist { $limit }.
 }
+force-falls-short = Nötig sind hier { $asks } an den Rädern; Motor und Dauerbremse halten höchstens { $holds }, bei { $speed }.
 else-another-road = Wenn sich das nicht ändern lässt, nehmen Sie eine andere Strecke.
 note-stages-withheld = { $why ->
     [snow] Auf Schnee oder Eis wird keine Stufe der Dauerbremse (Motorbremse, Retarder) empfohlen: Die Antriebsachsen könnten ausbrechen. Die Anleitungen widersprechen sich (manche Hersteller erlauben die schwächste Stufe); hier gilt die vorsichtige Auslegung. Gänge und Geschwindigkeiten rechnen hier nur mit dem Motor im Schubbetrieb, ohne Dauerbremse. Fahren Sie im Zweifel gar nicht erst hinunter: Warten Sie, bis die Straße geräumt und gestreut ist.
@@ -303,6 +304,7 @@ in-none = in keiner von { $runs } Fahrten
 in-all = in allen { $runs } Fahrten
 in-some = in { $some } von { $runs } Fahrten
 speed-held = Die Dauerbremse allein hielt die Geschwindigkeit { $of }.
+touches-left-out = Ausgenommen sind die Stellen, an denen die Betriebsbremse kurz eingreift.
 limit-kept = Die Bremsen hielten, mit einer kräftigen Bremsung bis zum Stillstand, die Grenze ein { $of }.
 nine-of-ten = In neun von zehn Fahrten hatten die Bremsen nach einer kräftigen Bremsung bis zum Stillstand zwischen { $cool } und { $hot }.
 spread-from = Diese Spanne bestimmen vor allem: { $inputs }.

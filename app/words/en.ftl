@@ -179,6 +179,8 @@ no-speed-because = { $because ->
     [grip] Even at { $slowest }, the slowest speed tried, the driven axles lack the grip to hold it.
    *[heat] Even at { $slowest }, the slowest speed tried, the brakes would reach about { $reached } after a hard stop; the limit is { $limit }.
 }
+# How much force a hill asks for at the wheels, the most that engine and retarder hold, and at which speed.
+force-falls-short = Needed here are { $asks } at the wheels; engine and retarder hold { $holds } at most, at { $speed }.
 # What follows where that cannot be changed.
 else-another-road = Unless that can be changed, take another road.
 # A note of the plan.
@@ -416,6 +418,8 @@ in-all = in all { $runs }
 in-some = in { $some } of { $runs }
 # In how many the retarder alone held the speed.
 speed-held = The retarder alone held the speed { $of }.
+# What is not counted there.
+touches-left-out = Places where the service brakes are touched are left out.
 # In how many the brakes kept the limit.
 limit-kept = The brakes, one hard stop included, kept the limit { $of }.
 # Between which temperatures the brakes were in nine of ten.

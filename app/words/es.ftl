@@ -159,6 +159,7 @@ no-speed-because = { $because ->
     [grip] Incluso a { $slowest }, la velocidad más baja probada, a los ejes motrices les falta adherencia para retener el vehículo.
    *[heat] Incluso a { $slowest }, la velocidad más baja probada, los frenos alcanzarían aproximadamente { $reached } tras una frenada fuerte hasta parar; el límite es { $limit }.
 }
+force-falls-short = Aquí hacen falta { $asks } en las ruedas; el motor y el ralentizador retienen como máximo { $holds }, a { $speed }.
 else-another-road = Si eso no se puede cambiar, tome otra carretera.
 note-stages-withheld = { $why ->
     [snow] Con nieve o hielo no se aconseja ninguna posición del ralentizador: los ejes motrices podrían perder la adherencia. Las recomendaciones no coinciden (algunos fabricantes admiten la posición más débil), y aquí se sigue la más prudente. Las marchas y velocidades de este plan cuentan solo con la retención del motor sin inyección. En caso de duda, no empiece a bajar: espere a que la carretera haya sido tratada.
@@ -310,6 +311,7 @@ in-none = En ninguna de las { $runs } veces
 in-all = En las { $runs } veces
 in-some = En { $some } de las { $runs } veces
 speed-held = { $of } el ralentizador por sí solo retuvo el vehículo a esa velocidad.
+touches-left-out = No se cuentan los lugares donde los frenos de servicio actúan un poco.
 limit-kept = { $of } los frenos, incluida una frenada fuerte hasta parar, quedaron dentro del límite.
 nine-of-ten = En nueve de cada diez veces los frenos estaban entre { $cool } y { $hot } tras una frenada fuerte hasta parar.
 spread-from = La mayor parte de esa variación procede { $inputs }.

@@ -159,6 +159,7 @@ no-speed-because = { $because ->
     [grip] Même à { $slowest }, la vitesse la plus basse essayée, l’adhérence des essieux moteurs ne suffit pas pour retenir le véhicule.
    *[heat] Même à { $slowest }, la vitesse la plus basse essayée, les freins atteindraient environ { $reached } après un freinage énergique jusqu’à l’arrêt ; la limite est de { $limit }.
 }
+force-falls-short = Il faut ici { $asks } aux roues ; le moteur et le ralentisseur retiennent au plus { $holds }, à { $speed }.
 else-another-road = Si cela ne peut pas être changé, prenez une autre route.
 note-stages-withheld = { $why ->
     [snow] Aucun cran de ralentisseur n’est conseillé sur la neige ou le verglas : les essieux moteurs pourraient perdre l’adhérence. Les consignes se contredisent (certains constructeurs permettent le cran le plus faible) ; c’est la lecture prudente qui est suivie. Ici, les rapports et les vitesses ne comptent que sur le moteur entraîné par les roues, sans injection. En cas de doute, n’entamez pas la descente : attendez que la route soit traitée.
@@ -311,6 +312,7 @@ in-none = 0 fois sur { $runs }
 in-all = les { $runs } fois
 in-some = { $some } fois sur { $runs }
 speed-held = Vitesse tenue par le ralentisseur seul : { $of }.
+touches-left-out = Les endroits où les freins de service agissent un peu ne sont pas comptés.
 limit-kept = Limite respectée par les freins, un freinage énergique jusqu’à l’arrêt compris : { $of }.
 nine-of-ten = Neuf fois sur dix, les freins étaient entre { $cool } et { $hot } après un freinage énergique jusqu’à l’arrêt.
 spread-from = Cet écart vient surtout { $inputs }.

@@ -20,11 +20,16 @@ pub(super) fn sure_and_lost(state: State, descent: &Descent, units: Units, in_fu
     if descent.choice.advice().is_none() {
         return ().into_any();
     }
+    let descent = descent.clone();
     let (number, crest_m, foot_m) = (descent.number, descent.crest.0, descent.foot.0);
     (move || {
         let sure = state.sureness.get().and_then(|all| {
             let own = all.descents.get(number - 1)?;
-            Some(if in_full { w.sure(own, all.runs, units) } else { vec![w.sure_in_short(own, all.runs)] })
+            Some(if in_full {
+                w.sure(own, &descent, all.runs, units)
+            } else {
+                vec![w.sure_in_short(own, &descent, all.runs)]
+            })
         });
         let progress = state.studying.get().map(|share| vec![w.studying(&format::share(f64::from(share)))]);
         let at_work = progress.is_some();

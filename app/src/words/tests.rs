@@ -82,6 +82,7 @@ fn no_safe_speed_says_why() {
             slowest: MetresPerSecond(2.0),
             gear,
             hottest_after_stop: Celsius(300.0),
+            falls_short: None,
         });
         let text = words().governs(descent, &day, Metric);
         assert!(text.contains("another road"), "{text}");
@@ -110,6 +111,7 @@ fn no_curve_is_held_against_a_speed_that_was_not_given() {
         slowest: MetresPerSecond(2.0),
         gear: descent.hold().gear,
         hottest_after_stop: Celsius(300.0),
+        falls_short: None,
     };
     let closed = solver::plan::Descent { choice: Choice::NoSafeSpeed(none), ..descent };
     assert_eq!(Curves::of(&plan, &closed, 10.0), None);
@@ -196,7 +198,20 @@ fn how_sure_it_is_is_told_in_runs() {
         fastest: (5.0, 6.0),
         matters: vec![(Input::Cooling, 0.8), (Input::Mass, 0.1), (Input::Wind, 0.06)],
     };
-    let text = words().sure(&sure, 256, Metric).join(" ");
+    let (plan, _) = planned(ServiceBrakes::InReserve);
+    let mut descent = plan.descents[0].clone();
+    descent.touches.clear();
+    let text = words().sure(&sure, &descent, 256, Metric).join(" ");
+    assert!(!text.contains("left out"), "{text}");
+    descent.touches = vec![solver::plan::Touch {
+        from: solver::units::Metres(2e3),
+        to: solver::units::Metres(2.2e3),
+        kelvin: 4.0,
+        gains: MetresPerSecond(1.5),
+        grade: solver::units::Grade(-0.1),
+        certain: false,
+    }];
+    assert!(words().sure_in_short(&sure, &descent, 256).contains("left out"));
     assert!(text.contains("held the speed in all 256.") && text.contains("in 12 of 256."), "{text}");
     assert!(text.contains("between 105\u{a0}°C and 150\u{a0}°C"), "{text}");
     assert!(text.contains("from how much heat the brakes store and give off, then the mass."), "{text}");

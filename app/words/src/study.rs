@@ -3,7 +3,7 @@
 use crate::Spoken;
 use crate::format::{self, Units};
 use crate::say::{UNKNOWN, enough_percent, name_or, radius};
-use solver::plan::{Carried, Change, HeatStep};
+use solver::plan::{Carried, Change, Descent, HeatStep};
 use solver::road::PlaceKind;
 use solver::study::{Adjustment, DescentSureness, Lost, Measured, NotMeasured, Reach, SlowFor, Slowing};
 use solver::truck::{BrakeKind, SLACK_STROKE, stroke_limit_at};
@@ -32,7 +32,7 @@ impl Spoken {
 
     /// How sure it is, of so many runs.
     #[must_use]
-    pub fn sure(&self, sure: &DescentSureness, runs: usize, units: Units) -> Vec<String> {
+    pub fn sure(&self, sure: &DescentSureness, descent: &Descent, runs: usize, units: Units) -> Vec<String> {
         let of = |count: usize| match count {
             0 => self.in_none(runs),
             all if all == runs => self.in_all(runs),
@@ -42,9 +42,10 @@ impl Spoken {
         let [cool, hot] = [cool, hot].map(|it| format::temperature(f64::from(it), units));
         let what: Vec<&str> = sure.matters.iter().take(2).map(|(input, _)| self.input(*input)).collect();
         let matters = (!what.is_empty()).then(|| self.spread_from(&what.join(self.and_then())));
+        let held = self.speed_held(&of(sure.held));
         let first = [
             self.driven_so(runs),
-            self.speed_held(&of(sure.held)),
+            format!("{held}{}", self.but_for_touches(descent)),
             self.limit_kept(&of(sure.kept)),
             self.nine_of_ten(&cool, &hot),
         ];
@@ -125,14 +126,20 @@ impl Spoken {
 
     /// How sure it is, in one sentence.
     #[must_use]
-    pub fn sure_in_short(&self, sure: &DescentSureness, runs: usize) -> String {
+    pub fn sure_in_short(&self, sure: &DescentSureness, descent: &Descent, runs: usize) -> String {
         let rest = if sure.held == runs && sure.kept == runs {
             self.held_and_kept().to_owned()
         } else {
             let [held, kept] = [sure.held, sure.kept].map(|it| format::share(it as f64 / runs as f64));
             self.shares_held(&held, &kept)
         };
-        format!("{}{}{rest}", self.driven_in_short(runs), self.colon())
+        let left_out = self.but_for_touches(descent);
+        format!("{}{}{rest}{left_out}", self.driven_in_short(runs), self.colon())
+    }
+
+    /// That the places told as touches are not counted, with a space before it.
+    fn but_for_touches(&self, descent: &Descent) -> String {
+        if descent.touches.is_empty() { String::new() } else { format!(" {}", self.touches_left_out()) }
     }
 
     /// What was measured.

@@ -47,7 +47,11 @@ impl Spoken {
             &format::temperature(none.hottest_after_stop.0, units),
             &format::entered_temperature(day.heat_limit_c, units),
         );
-        format!("{because} {}", self.else_another_road())
+        let short = none.falls_short.map(|short| {
+            let [asks, holds] = [short.asks, short.holds].map(|force| format::force(force.0, units));
+            format!(" {}", self.force_falls_short(&asks, &holds, &format::hold_speed(short.speed.0, units)))
+        });
+        format!("{because}{} {}", short.unwrap_or_default(), self.else_another_road())
     }
 
     /// A note of the plan.
