@@ -80,6 +80,8 @@ impl Step {
                 "app",
                 "-p",
                 "solver",
+                "-p",
+                "words",
                 "--lib",
                 "--bins",
                 "--target",
