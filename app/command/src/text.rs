@@ -1,5 +1,6 @@
 //! The answer as text.
 
+use crate::words;
 use solver::motion::{Answer, Trip, Unusable};
 use solver::plan::{
     ChangeHow, Choice, Descent, Governs, Lanes, Leg, Note, Plan, Proof, Table, Totals, Verdict, WayDown,
@@ -27,7 +28,7 @@ pub(crate) fn of_road(trip: Trip<'_>, road: &Road, plan: &Plan) -> String {
     );
     let _ = writeln!(out, "{}, {:.1} t\n", trip.truck.spec().name, trip.truck.mass().0 / 1e3);
     for finding in road.findings() {
-        let _ = writeln!(out, "- {finding}");
+        let _ = writeln!(out, "- {}", words::finding(finding));
     }
     for note in &plan.notes {
         let _ = writeln!(out, "! {}", of_note(*note));
@@ -240,6 +241,9 @@ pub(crate) fn of_table(trip: Trip<'_>, table: &Table) -> String {
         table.grade.0 * 100.0,
         table.height.0
     );
+    if table.grade.0 > 0.0 {
+        out.push_str("This grade rises; downhill is written with a minus: -6%.\n");
+    }
     out.push_str("gear   km/h from–to   margin   off, then stages\n");
     for row in &table.rows {
         let margin = row.margin_at_ceiling.map_or("–".to_owned(), |m| format!("{:+.0} %", m * 100.0));
