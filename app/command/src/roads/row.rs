@@ -12,6 +12,7 @@ use solver::motion::Trip;
 use solver::plan::Plan;
 use solver::report::rows;
 use solver::road::{self, Road};
+use std::panic::{self, AssertUnwindSafe};
 
 /// What is known of a file, whichever rows it gives.
 #[derive(Clone, Default)]
@@ -57,7 +58,7 @@ pub(crate) fn of_file<R: Row>(found: &Found, trip: Trip<'_>, reverse: bool) -> O
         Err(error) => error.path().map_or_else(String::new, |path| path.display().to_string()),
     };
     let mut file = File { path, ..File::default() };
-    match plan(found, trip, reverse) {
+    match guarded(|| plan(found, trip, reverse)) {
         Ok((planned, road, plan)) => {
             file.road = Some(planned);
             let mut rows = R::of_plan(&file, &road, &plan);
@@ -71,6 +72,17 @@ pub(crate) fn of_file<R: Row>(found: &Found, trip: Trip<'_>, reverse: bool) -> O
             OfFile { rows: vec![R::of_file(&file)], refused: true }
         }
     }
+}
+
+/// The answer of `work`, or a sentence where it breaks down: a mistake that one file in many brings
+/// to light must not cost the table of all.
+fn guarded<T>(work: impl FnOnce() -> Result<T, String>) -> Result<T, String> {
+    // Nothing that was half done is used again.
+    panic::catch_unwind(AssertUnwindSafe(work)).unwrap_or_else(|_| {
+        Err(String::from(
+            "The calculation broke down on this file. That is a mistake in the program: report it with the file.",
+        ))
+    })
 }
 
 fn plan(found: &Found, trip: Trip<'_>, reverse: bool) -> Result<(Planned, Road, Plan), String> {
@@ -251,5 +263,18 @@ impl LegRow {
             hold_kmh: Some(leg.hold_kmh),
             ..self.clone()
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::guarded;
+
+    #[test]
+    fn a_calculation_that_breaks_down_is_told() {
+        assert_eq!(guarded(|| Ok(7)), Ok(7));
+        let none: &[u8] = &[];
+        let broken = guarded(|| Ok(none[std::hint::black_box(3)]));
+        assert!(broken.is_err_and(|sentence| sentence.contains("report it")));
     }
 }
