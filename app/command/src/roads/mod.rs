@@ -170,7 +170,7 @@ mod tests {
         let work = |item: &usize| {
             begun.fetch_add(1, SeqCst);
             // Earlier items take longer, so that later ones are done first.
-            std::thread::sleep(Duration::from_micros(u64::from(item % 7 == 0) * 500));
+            std::thread::sleep(Duration::from_micros(u64::from(item.is_multiple_of(7)) * 500));
             *item
         };
         let items = (0..2_000).inspect(|item| {

@@ -68,7 +68,7 @@ fn one_core_or_several_write_the_same_table() {
     assert_eq!(one, fs::read(&many).expect("a table"));
     let mut read = csv::Reader::from_reader(&one[..]);
     let heads = read.headers().expect("heads").clone();
-    assert_eq!((&heads[0], heads.iter().last()), ("file", Some("error")));
+    assert_eq!((&heads[0], heads.iter().next_back()), ("file", Some("error")));
     let files: Vec<String> = read.records().map(|row| row.expect("a row")[0].to_owned()).collect();
     assert!(files.iter().any(|file| file.ends_with("of, \"quotes\".GPX")), "{files:?}");
 }
