@@ -130,7 +130,7 @@ fn list(folders: &[PathBuf]) -> String {
 
 /// How far it is, on a terminal; nothing where standard error goes elsewhere.
 fn bar(count: usize) -> ProgressBar {
-    const SHOWN: &str = "{bar:30} {pos} of {len} files, {per_sec}, {eta} to go";
+    const SHOWN: &str = "{bar:30} {pos} of {len} files, {eta} to go";
     let bar = ProgressBar::new(count as u64);
     // A template that is wrong leaves the bar that the library has by itself.
     if let Ok(style) = ProgressStyle::with_template(SHOWN) {
