@@ -1,8 +1,8 @@
 //! What the card for the cab says, before it is put into words: which facts, in which order.
 
-use crate::down::{self, Touched};
 use crate::format::Units;
 use crate::marker::Marker;
+use ::words::down::{self, Touched, metres};
 use solver::day::Day;
 use solver::plan::{Advice, Choice, Descent, Plan, Snub, Verdict};
 use solver::road::{Place, PlaceKind, PostedLimit, Span};
@@ -222,12 +222,4 @@ impl<'a> CardOf<'a> {
     pub fn metres(&self, index: usize) -> f64 {
         metres(index, self.step_m)
     }
-}
-
-/// Metres from the start of a road to a grid point.
-#[must_use]
-pub fn metres(index: usize, step_m: f64) -> f64 {
-    #[allow(clippy::cast_precision_loss, reason = "a road has far fewer than 2⁵² grid points")]
-    let index = index as f64;
-    index * step_m
 }

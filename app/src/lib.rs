@@ -23,13 +23,9 @@ pub mod class;
 pub mod compare;
 pub mod desk;
 #[cfg(feature = "page")]
-pub mod down;
-#[cfg(feature = "page")]
 pub mod entries;
 #[cfg(feature = "page")]
 pub mod exercise;
-#[cfg(feature = "page")]
-pub mod format;
 #[cfg(feature = "page")]
 pub mod lesson;
 #[cfg(feature = "page")]
@@ -53,10 +49,13 @@ mod view;
 #[cfg(feature = "page")]
 pub mod words;
 
+#[cfg(feature = "page")]
+pub use ::words::format;
+
 /// Puts the page into the document, in the language of this build.
 #[cfg(feature = "page")]
 pub fn mount() {
-    let w = words::words();
+    let w = crate::words::words();
     format::choose(w.numerals());
     leptos::mount::mount_to_body(view::page);
     browser::notice::show(w.parked(), w.i_am_parked());
@@ -65,6 +64,6 @@ pub fn mount() {
 /// Puts the class view into the document, in the language of this build.
 #[cfg(feature = "page")]
 pub fn mount_class() {
-    format::choose(words::words().numerals());
+    format::choose(crate::words::words().numerals());
     leptos::mount::mount_to_body(class::page);
 }

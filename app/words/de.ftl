@@ -60,132 +60,6 @@
 ### | card for the cab | Merkblatt fürs Fahrerhaus |
 ### | what held today | was heute gehalten hat |
 
-## Words of the notice before the page, and of what the pictures say to whoever does not see them.
-
-i-am-parked = Ich parke
-road-table = Die Strecke als Tabelle
-road-table-heads =
-    .span = von – bis
-    .part = Abschnitt
-between = kein Gefälle
-power-table = Die Leistung als Tabelle
-power-heads =
-    .engine-speed = Motordrehzahl, /min
-    .pulls = zieht
-holds = hält, { $stage }
-window-ends =
-    .beginning = Anfang des gezeigten Abschnitts
-    .end = Ende des gezeigten Abschnitts
-ends-where-it-began = Sie endet, wo sie begonnen hat.
-leads-away = Sie endet { $away } Luftlinie von ihrem Anfang entfernt, Richtung { $towards }.
-winds =
-    .north = Norden
-    .north-east = Nordosten
-    .east = Osten
-    .south-east = Südosten
-    .south = Süden
-    .south-west = Südwesten
-    .west = Westen
-    .north-west = Nordwesten
-card-profile = Profil der Strecke. Was es zeigt, steht in den Zeilen darunter.
-
-## Words of the road picture.
-
-picture = Die Strecke
-fill-by = Einfärben nach
-reading = { $reading ->
-    [gear] Gang
-    [stage] Stufe
-    [heat] Bremsenwärme
-    [speed] Tempo
-   *[grade] Neigung
-}
-grade-step = { $step ->
-    [down10] −10 % und steiler
-    [down8] −8 bis −10 %
-    [down6] −6 bis −8 %
-    [down4] −4 bis −6 %
-    [down2] −2 bis −4 %
-    [level] eben
-    [up2] 2 bis 5 % Steigung
-   *[up5] 5 % Steigung und mehr
-}
-zoom = Zoom
-zoom-in = Näher
-zoom-out = Weiter weg
-zoom-all = Ganze Strecke
-lane = { $lane ->
-    [height] Höhe
-    [gear] Gang
-    [stage] Stufe
-    [heat] Bremsenwärme
-    [speed] Tempo
-   *[temperature] Bremsen
-}
-after-stop = nach Stopp
-bend-caps = in Kurven
-only-this = Nur dieser Teil
-not-assessed = nicht beurteilt
-limit = Grenze
-before-asked = verlangt
-cursor = Stelle auf der Strecke
-cell-head = { $cell ->
-    [at] bei
-    [grade] Neigung
-    [height] Höhe
-    [gear-stage] Gang · Stufe
-    [speed] Tempo · Motor
-    [carried] Dauerbremse trägt
-    [brakes] Bremsen
-   *[if-stopped] nach Stopp hier
-}
-engine-carries = Motor trägt
-grade-over = Neigung über { $length }
-nothing-said-here = Die Strecke konnte hier nicht beurteilt werden: Über sie wird nichts gesagt.
-on-descent = Auf Gefälle { $number }, noch { $to-foot } bis zum Fuß.
-descent-begins = Gefälle { $number } beginnt in { $ahead }.
-no-descent-ahead = Kein Gefälle mehr voraus.
-bend = { $hairpin ->
-    [true] Kehre
-   *[false] Kurve
-} { $side }: höchstens { $speed } (Radius etwa { $radius }, geschätzt).
-place-here = Hier: { $name }.
-place-ahead = { $name } in { $ahead }.
-strip = Die ganze Strecke, und der Teil, der oben gezeigt wird
-plan-shape = Die Strecke von oben, Norden oben
-start = Anfang
-end = Ende
-north = N
-short-stage-off = aus
-
-## Words of use without a network.
-
-works-offline = Diese Seite funktioniert jetzt auch ohne Netz.
-newer = Eine neue Fassung dieser Seite ist bereit. Fahrzeug, Bedingungen, die Strecke und ihre Orte bleiben erhalten. Nicht erhalten bleiben die für das Merkblatt eingegebene Kilometerangabe, eine zum Vergleich behaltene Strecke und was heute gehalten hat.
-load-newer = Neue Fassung laden
-later = Später
-forget-all = Alles löschen, was auf diesem Gerät gespeichert ist
-forget-really = Fahrzeuge, Eingaben, Strecken und Orte wirklich löschen? Noch einmal drücken
-save-page = Diese Seite als eine einzige Datei speichern (für einen USB-Stick)
-
-## Words of what is handed on: the link with truck and day, the project with all of it.
-
-make-link = Link mit Fahrzeug und Bedingungen kopieren
-link-copied = Kopiert. Der Link enthält dieses Fahrzeug und diese Bedingungen, keine Straße und keinen Ort. Wer ihn öffnet, entscheidet, ob sie gelten.
-link-made = Kopieren Sie den Link von hier. Er enthält dieses Fahrzeug und diese Bedingungen, keine Straße und keinen Ort. Wer ihn öffnet, entscheidet, ob sie gelten.
-link-label = Link mit Fahrzeug und Bedingungen
-link-offered = Dieser Link bringt ein Fahrzeug und Bedingungen mit. Ihre eigenen Eingaben gelten, bis Sie entscheiden. Wer ihn geschickt hat, fährt vielleicht ein anderes Fahrzeug: Prüfen Sie jede Eingabe.
-use-link = Fahrzeug und Bedingungen des Links verwenden
-keep-mine = Meine behalten
-link-taken = Jetzt gelten Fahrzeug und Bedingungen des Links: Prüfen Sie sie, bevor Sie den Zahlen trauen.
-back-to-mine = Zurück zu meinen
-link-broken = Fahrzeug und Bedingungen in diesem Link sind nicht lesbar; vielleicht fehlt ein Teil. Lassen Sie ihn sich noch einmal schicken. Ihre eigenen Eingaben gelten.
-save-project = Alles in einer Datei speichern
-project-sentence = Die Strecke, wie sie gegeben wurde, mit Orten und Begrenzungen darauf, Fahrzeug und Bedingungen, und ebenso die zum Vergleich behaltene. Sie wird hier wie eine Strecke geöffnet, auf jedem Gerät.
-project-name-ending = .steadygrade
-project-opened = Jetzt gelten Fahrzeug, Bedingungen und Orte des Projekts: Prüfen Sie sie, bevor Sie den Zahlen trauen.
-file-stem = strecke
-
 ## Words that stand in a file saved for a device.
 
 mark-caution = Aus Eingaben und aufgezeichneten Höhen berechnet, die fehlerhaft sind. Keine Erlaubnis hinunterzufahren: Verkehrszeichen, geltendes Recht und die Grenzwerte des Fahrzeugherstellers gehen vor.
@@ -197,232 +71,6 @@ crest-number = Kuppe { $number }
 hold = { $speed } halten
 mark-foot = Fuß { $number }
 mark-foot-then = Fuß { $number }, dann Gang { $gear }
-
-## Words of the teaching roads.
-
-lessons-head = Lehrstrecken
-lessons-invented = Diese Strecken sind für den Unterricht erfunden; keine davon gibt es wirklich.
-lessons-said-for = Was geschieht, gilt für das erste Fahrzeug der Liste unter den üblichen Bedingungen. Bei einem anderen Fahrzeug oder unter anderen Bedingungen gilt, was berechnet wird, nicht dieser Text.
-lesson-shows-label = Was sie zeigt
-lesson-believed-label = Was oft geglaubt wird
-lesson-happens-label = Was geschieht
-lesson-question-label = Frage an die Klasse
-lesson-false-finish =
-    .name = Falsches Ende
-    .shows = Ein langes Gefälle lässt nach, als wäre es zu Ende, und geht dann steiler weiter.
-    .believed = Wo die Straße flacher wird, ist das Gefälle zu Ende, und man kann hochschalten.
-    .happens = Es ist eine einzige Gefällestrecke. Die Stelle, an der das Gefälle nachlässt, ist zu kurz, um hoch- und wieder herunterzuschalten, und das steilste Stück liegt dahinter. Das Ganze braucht einen niedrigeren Gang, als ihn der Teil davor für sich allein brauchte.
-    .question = Wo muss der niedrige Gang eingelegt sein, und woran hätte man das vor der Kuppe erkennen können?
-lesson-three-steps =
-    .name = Drei Stufen im Gelände
-    .shows = Drei gleiche Gefällestrecken mit kurzen ebenen Stücken dazwischen.
-    .believed = Ging das erste Gefälle gut, so geht das dritte ebenso gut.
-    .happens = Mit der Dauerbremse allein lassen sich alle drei auf gleiche Weise hinunterfahren, und die Betriebsbremse bleibt kühl. Wo Intervallbremsungen erlaubt sind, beginnt jedes Gefälle mit wärmeren Bremsen als das davor, und das dritte kann nicht mehr so schnell gefahren werden wie das erste. Für sich allein könnte es das.
-    .question = Wie warm dürfen die Bremsen an der dritten Kuppe sein, wenn noch eine kräftige Bremsung bis zum Stillstand möglich sein muss?
-lesson-short-and-steep =
-    .name = Kurz und steil
-    .shows = Ein kurzes, steiles Gefälle mit einer Stadt und einer Ampel am Fuß.
-    .believed = Es ist so kurz, dass die Bremsen damit fertig werden, gleich in welchem Gang.
-    .happens = Von allen diesen Strecken braucht das kürzeste Gefälle den niedrigsten Gang und die niedrigste Geschwindigkeit. Hier entscheidet die Steilheit über den Gang, nicht die Länge.
-    .question = Die Ampel am Fuß wird rot, und der Gang ist zu hoch gewählt. Was bleibt dann noch?
-lesson-long-and-gentle =
-    .name = Lang und sanft
-    .shows = Ein sanftes Gefälle, das sehr lange nicht aufhört.
-    .believed = Ein so sanftes Gefälle ist harmlos: höchster Gang, und ab und zu die Bremse.
-    .happens = Mit der verlangten Reserve hält die Dauerbremse das Fahrzeug nur unterhalb des höchsten Gangs und unter der üblichen Höchstgeschwindigkeit. Im höchsten Gang bei dieser Geschwindigkeit, mit der Betriebsbremse allein, werden die Bremsen heißer als zulässig. Auf dem kurzen steilen Gefälle würden sie auf dieselbe Weise weniger heiß, weil es dort viel weniger Höhe verliert; falsch wäre es auch dort.
-    .question = Was macht mehr Hitze: wie steil ein Gefälle ist oder wie viel Höhe es verliert? Und wohin geht diese Hitze?
-lesson-hairpins =
-    .name = Kehren
-    .shows = Ein mäßiges Gefälle mit einer Kehre nach der anderen.
-    .believed = Allein die Neigung entscheidet über Gang und Geschwindigkeit.
-    .happens = Hier entscheiden die Kurven. Ohne sie ließe sich dasselbe Gefälle schneller und in einem höheren Gang hinunterfahren. Die Dauerbremse allein hält das Fahrzeug im Gefälle, aber zum Abbremsen vor den Kehren braucht es auch die Betriebsbremse, und die Bremsen werden wärmer als auf demselben Gefälle ohne Kurven.
-    .question = Muss das Fahrzeug schon vor der Kehre langsam sein oder erst darin? Und in welchem Gang dreht der Motor dort noch rund?
-
-## Words of the class view: for an instructor, a projector and a room.
-
-screen = { $screen ->
-    [roads] Strecken
-    [forces] Kräfte
-    [run] Fahrt
-    [pair] Nebeneinander
-   *[exercises] Aufgaben
-}
-idea = { $screen ->
-    [roads] Eine Strecke, über die man redet
-    [forces] Wo ein Gang das Gefälle trifft, pendelt sich das Fahrzeug ein
-    [run] Ein Fahrzeug auf dieser Strecke, wie geplant
-    [pair] Eine Strecke, ein Start, eines wird anders gemacht
-   *[exercises] Erst rechnen, dann nachsehen
-}
-notes-roads =
-    .first = Wählen Sie eine Strecke, und lassen Sie die Klasse sagen, wie sie dort hinunterfahren würde, bevor etwas gezeigt wird.
-    .second = Auch jede GPX-Datei lässt sich hier ablegen: Am besten ist die Strecke, die sie jede Woche fahren.
-notes-forces =
-    .first = Fragen Sie zuerst: Welcher Gang? Ziehen Sie dann das Gefälle auf seine Steilheit.
-    .second = Das Gefälle verlangt bei jeder Geschwindigkeit fast dieselbe Kraft; ein niedriger Gang gibt mehr davon. Mehr steckt nicht hinter der Wahl des Gangs.
-    .third = Ziehen Sie das Gefälle, bis die Marke über das Ende einer Linie hinausfällt: Dahinter würde der Motor zu schnell drehen.
-    .fourth = Geben Sie ein Zehntel der Masse dazu, und sehen Sie, wie die Marke wandert.
-notes-run =
-    .first = Halten Sie vor einer Kuppe an, und fragen Sie, was jetzt schon eingelegt sein sollte.
-    .second = Halten Sie an, wo es flacher wird: Ist es vorbei?
-    .third = Die Temperatur ist gerechnet. Was die Rechnung nicht sieht, etwa die Einstellung der Bremsen, ist schlimmer als das, was sie sieht.
-notes-pair =
-    .first = Lassen Sie die Klasse vor dem Start wetten: wie viele Grad, wie viele Minuten?
-    .second = Halten Sie an, wo sie sich trennen. Vom Fahrersitz aus ist noch nichts zu sehen.
-    .third = Fragen Sie am Ende, was damit gewonnen war.
-notes-exercises =
-    .first = Drucken Sie das leere Blatt; das Lösungsblatt hat dieselbe Nummer.
-    .second = Die Zahlen sind in den Schritten so gerundet, wie sie dastehen, damit man von Hand folgen kann.
-screens = Bilder des Unterrichts
-to-road-page = Zurück
-show-notes = Notizen
-keys = Bild ab und Bild auf: nächstes und voriges Bild. N: diese Notizen. Leertaste: Fahrt los und Halt. Pfeile links und rechts: schrittweise. Auf und ab: schneller und langsamer. Pos 1: von vorn.
-class-caution = Zum Lehren, aus Eingaben und aufgezeichneten Höhen, die irren. Keine Erlaubnis zur Talfahrt: Schilder, Gesetz und Grenzen des Herstellers gehen vor.
-grade-label = Gefälle
-mass-label = Masse
-stage-label = Dauerbremse
-forces-about = Haltekraft über der Geschwindigkeit: eine Linie für jeden Gang, quer dazu, was Gefälle verlangen. Darunter steht, wo sich die Gänge einpendeln.
-holding-axis = Kraft
-none-settles = Mit dieser Stufe pendelt sich auf diesem Gefälle kein Gang ein.
-nothing-in-reserve = Am Schnittpunkt bleibt keine Reserve.
-print-screen = Drucken
-profile-about = Die Strecke vom Start bis zum Ende, mit einer Marke für jedes Fahrzeug
-truck-about = Das Fahrzeug an seinem Hang, mit einem Pfeil für jede Kraft; die Anzeigen sagen dasselbe in Zahlen
-driving = Wird gefahren …
-no-ride = Das lässt sich hier nicht fahren: Auf dieser Strecke gibt es kein Gefälle mit sicherer Geschwindigkeit, oder nichts zu verlieren.
-class-start = Los
-stop = Halt
-class-step = Schritt
-anew = Von vorn
-slower = Langsamer
-faster = Schneller
-arrow-hill = Hang
-arrow-engine = Motor
-arrow-retarder = Dauerbremse
-arrow-service = Betriebsbremse
-arrow-resistance = Rollen, Luft
-gauge-speed = Tempo
-gauge-gear = Gang
-gauge-stage = Stufe
-gauge-engine = Motor
-gauge-power = Bremsleistung
-gauge-brakes = Bremsen
-class-after-stop = nach Stopp
-exercise-back = Vorige Aufgabe
-exercise-on = Nächste Aufgabe
-slips = Was das zweite Fahrzeug anders macht
-as-planned = wie geplant
-gear-high = ein Gang höher
-somewhat-heavier = 10 % schwerer
-faster-by = { $speed } schneller
-stage-lost = Stufe fällt aus
-hot-brakes = heiße Bremsen
-they-part = Sie trennen sich bei { $at }.
-nowhere-apart = Auf dieser Strecke macht es keinen nennenswerten Unterschied.
-time-apart = { $time } { $sooner ->
-    [true] früher da
-   *[false] später da
-}
-no-time-apart = zeitlich gleich
-compared = { $name }: { $time }; nach einer kräftigen Bremsung bis zum Stillstand { $wrong } statt { $right }.
-passes-limit = Ab { $from } würde eine kräftige Bremsung bis zum Stillstand die Grenze überschreiten. Hier halten die Bremsen, so heiß sie auch sind; auf der Straße lassen sie nach.
-forgiven = Dieses Gefälle verzeiht es. Das nächste vielleicht nicht.
-class-reserve-kept = Mit { $reserve } Reserve: { $gear }, höchstens { $speed }.
-class-no-gear-keeps = Mit { $reserve } Reserve: kein Gang.
-
-## Words of exercises with worked answers.
-
-sheet-head = Übungsaufgaben, Satz { $seed }
-blank-sheet = Blatt zum Bearbeiten
-answer-sheet = Blatt mit Lösungen
-another-set = Anderer Satz
-sheet-caution = Diese Zahlen dienen dem Unterricht. Sie sind keine Empfehlung für eine Strecke, ein Fahrzeug oder eine Ladung: Massen, Neigungen und Geschwindigkeiten sind verändert, und vieles ist weggelassen.
-no-exercises = Keine Gefällestrecke hier ist lang genug für Übungsaufgaben.
-stages-left-out = Unter diesen Bedingungen wird keine Stufe der Dauerbremse empfohlen. Aufgaben zu Gang und Stufe sind weggelassen.
-exercise = Aufgabe { $number }: { $exercise ->
-    [control-speed] Wo sich das Fahrzeug einpendelt
-    [gear-choice] Wahl des Gangs
-    [braking-work] Bremsarbeit
-    [haste] Zeitgewinn durch schnelleres Fahren
-   *[brake-heat] Wärme der Bremsen
-}
-given-label = Gegeben
-room-label = Ihr Rechenweg und Ihre Antwort
-steps-label = Rechenweg
-ask-control-speed = Ein Fahrzeug mit { $mass } fährt auf einem Gefälle von { $grade }: { $gear }, { $stage }, ohne Gas und ohne Betriebsbremse. Pendelt es sich bei einer Geschwindigkeit ein, und bei welcher?
-ask-gear = Motor und Dauerbremse allein sollen ein Fahrzeug mit { $mass } auf einem Gefälle von { $grade } mit { $reserve } Reserve halten. Unten stehen Gänge bei der höchsten Geschwindigkeit, bei der jeder zum Halten benutzt wird, mit Motordrehzahl und Haltekraft der stärksten Stufe, die die Haftung der Antriebsachsen zulässt. Welches ist der höchste Gang, der die Reserve einhält, und bei welcher Geschwindigkeit?
-ask-work = Ein Fahrzeug mit { $mass } fährt auf { $length } Strecke { $drop } hinunter, gleichmäßig mit { $speed }. Wie viel Energie müssen Motor, Dauerbremse und Betriebsbremse aufnehmen? Motor und Dauerbremse übernehmen davon { $share }: Wie viel bleibt für die Betriebsbremse?
-ask-time = Eine Gefällestrecke ist { $length } lang. Wie viel Zeit gewinnt ein Fahrzeug, das sie mit { $fast } statt mit { $slow } hinunterfährt? Um wie viel wächst seine Bewegungsenergie?
-ask-heat = Auf einer Gefällestrecke von { $length }, gleichmäßig mit { $speed }, nimmt die Betriebsbremse die ganze Zeit { $power } auf; den Rest übernehmen Motor und Fahrwiderstände. Wie warm sind die Bremsen { $axle-place ->
-    [steer] { $axles ->
-        [one] der Lenkachse
-       *[other] der Lenkachsen
-    }
-    [drive] { $axles ->
-        [one] der Antriebsachse
-       *[other] der Antriebsachsen
-    }
-   *[trailer] { $axles ->
-        [one] der Anhängerachse
-       *[other] der Anhängerachsen
-    }
-} am Fuß?
-settles = Es pendelt sich bei etwa { $speed } ein ({ $engine-speed }): Dort ist die Haltekraft so groß wie das, was zu halten bleibt.
-slows-down = Es pendelt sich nicht ein: Die Haltekraft ist bei jeder Geschwindigkeit dieses Gangs größer als nötig, und es wird langsamer. Eine schwächere Stufe oder ein höherer Gang kann genügen.
-gets-away-above = Es pendelt sich nicht ein: Unter etwa { $speed } ist die Haltekraft größer als nötig, darüber wird es schneller. Ist es erst schneller, fängt nichts es wieder ein. Nötig ist ein niedrigerer Gang, eingelegt vor der Kuppe; sonst muss die Betriebsbremse helfen.
-gets-away = Es pendelt sich nicht ein: Es wird bei jeder Geschwindigkeit dieses Gangs schneller. Nötig ist ein niedrigerer Gang, eingelegt vor der Kuppe, oder, wenn es sie gibt, eine stärkere Stufe; sonst muss die Betriebsbremse helfen.
-gear-chosen = { $gear }, { $stage }, bei höchstens { $speed } ({ $engine-speed }), mit { $reserve } Reserve. Der Gang wird vor der Kuppe eingelegt.
-no-gear-keeps = Keiner: Auch der niedrigste Gang hält die Reserve nicht ein. Ein solches Fahrzeug darf dort nicht hinunterfahren: weniger Masse oder eine andere Strecke.
-work-left = Etwa { $left } sind aufzunehmen; davon bleiben etwa { $service } für die Betriebsbremse.
-time-saved = Etwa { $time }, und die Bewegungsenergie ist das { $times }-Fache: So viel mehr nehmen die Bremsen bei jedem Stopp auf. Ob Motor und Dauerbremse das Fahrzeug bei dieser Geschwindigkeit halten würden, ist hier nicht gefragt.
-warm-at-foot = Etwa { $foot } am Fuß: { $over ->
-    [true] über der eingegebenen Grenze von { $limit }
-   *[false] nicht über der eingegebenen Grenze von { $limit }, aber ohne Vorrat für einen Stopp
-}. Weggelassen sind: ein Stopp, ungleich verteilte Bremsung, die Bremseneinstellung, Strahlung und dass die Kühlung von Fahrzeug zu Fahrzeug um den Faktor zwei und mehr abweicht.
-term = { $term ->
-    [rolling-coefficient] Rollwiderstandsbeiwert
-    [drag-area] Luftwiderstandsfläche
-    [air-density] Dichte der Luft
-    [air-density-ratio] Dichte der Luft, geteilt durch die auf Meereshöhe
-    [headwind] Gegenwind (Rückenwind ist negativ)
-    [holding-table] Haltekraft nach Motordrehzahl und Geschwindigkeit
-    [heat-capacity] Wärme, die diese Bremsen speichern
-    [cooling] Wärme, die sie bei dieser Geschwindigkeit abgeben
-    [group-share] Ihr Anteil an der Bremsung
-    [air-temperature] Luft
-    [brakes-at-crest] Bremsen an der Kuppe
-    [sine] Sinus des Neigungswinkels
-    [cosine] Kosinus des Winkels
-    [gravity] Hangabtriebskraft
-    [rolling] Rollwiderstand
-    [against-air] Geschwindigkeit gegen die Luft
-    [air] Luftwiderstand
-    [demand] Bleibt zu halten
-    [holding-against-demand] Haltekraft im Vergleich mit dem, was zu halten bleibt
-    [compared-at] Gerechnet bei
-    [length-in-feet] Länge in Fuß
-    [gravity-work] Arbeit der Schwerkraft
-    [rolling-work] Davon nimmt der Rollwiderstand
-    [air-work] Davon nimmt der Luftwiderstand
-    [work-left] Bleibt aufzunehmen
-    [carried-work] Motor und Dauerbremse
-    [service-work] Betriebsbremse
-    [slow-time] Zeit bei der niedrigeren Geschwindigkeit
-    [fast-time] Zeit bei der höheren Geschwindigkeit
-    [time-saved] Zeitgewinn
-    [motion-energy] Bewegungsenergie, höhere durch niedrigere Geschwindigkeit
-    [group-power] Leistung an diesen Bremsen
-    [time-down] Dauer der Talfahrt
-    [time-constant] Zeitkonstante: gespeicherte durch abgegebene Wärme
-    [settled] Temperatur, die sie auf Dauer erreichen würden
-    [ahead] Anteil dieses Anstiegs, der am Fuß noch aussteht
-   *[at-foot] Am Fuß
-}
-gear-at = { $gear } bei { $speed }
-enough = { $enough ->
-    [true] genug
-   *[false] zu wenig
-}
 
 ## Times.
 
@@ -453,7 +101,6 @@ chosen = { $lowest ->
    *[false] Er
 } ist gewählt für { $asks }.
 ruled-out-by = Was es ausschließt: { $asks }.
-not-assessed-on = Nicht beurteilt: { $span }. Die Neigung dort ist nicht bekannt.
 brakes-warmer = Bremsen { $by } wärmer
 doubted = , unsicher: Um so viel können die Höhen falsch sein
 and-more = und { $count } weitere
@@ -462,13 +109,9 @@ brakes-at-places = Die Betriebsbremse { $needed ->
    *[false] greift kurz ein
 } bei: { $places }.
 in-doubt = Der Gang hält im Mittel. Kurze steile Stücke bis { $grade } sind nicht auszuschließen: Halten Sie die Betriebsbremse bereit.
-touches-label = Wo es ohne Betriebsbremse schneller wird
-legs-label = Gang für Gang
 between-legs = Dazwischen wird das Fahrzeug für den nächsten Gang langsamer, oder es nimmt Fahrt auf.
 slowest-leg = Das langsamste Stück
-untouched-label = Ganz ohne Betriebsbremse
 no-untouched = Kein Gang hält allein auf jedem aufgezeichneten Stück.
-one-gear-label = Ein Gang bis zum Fuß
 deciding = { $count ->
     [one] Die Gefällestrecke:
    *[other] Maßgebend ist Gefällestrecke { $number } von { $count }:
@@ -480,7 +123,6 @@ none-decided-at-start = { deciding } <strong>keine sichere Geschwindigkeit gefun
 
 ## Words of the reasons.
 
-governs-label = Warum nicht schneller
 untouched-governs = Ihre Wahl unter „Bedingungen“: Schneller würde ein aufgezeichnetes Stück die Betriebsbremse verlangen.
 governed-by = { $governs ->
     [speed-limit] Die eingegebene Höchstgeschwindigkeit, { $limit }.
@@ -529,186 +171,8 @@ note-poor-heights = Die Höhen dieser Datei sind schlecht: Neigungen sind nur ei
 note-hot-elsewhere = Außerhalb der Gefälle gibt es eine Stelle, an der eine kräftige Bremsung bis zum Stillstand die Grenze der Bremsen überschreiten würde. Suchen Sie die Stelle im Bild, und fahren Sie dort langsamer.
 note-cannot-climb = Unter Volllast kommt dieses Fahrzeug einen Teil dieser Strecke in keinem Gang hinauf.
 
-## Words of the card for the cab.
-
-card-head = Merkblatt
-to-card = Das Merkblatt fürs Fahrerhaus, zum Drucken
-card-sentence = Fürs Fahrerhaus, damit unterwegs kein Bildschirm nötig ist: drucken, in der Mitte falten. Vor der Kuppe lesen, im Stand.
-print-card = Merkblatt drucken
-save-picture = Als Bild speichern
-picture-name-ending = { $reversed ->
-    [true] -gegenrichtung-merkblatt.png
-   *[false] -merkblatt.png
-}
-save-rows = Zeilen als CSV speichern
-marker-label = Kilometertafel oder Kilometerzähler am Anfang der Strecke
-counts-down = Tafeln zählen rückwärts
-markers-miss = Die Kilometertafeln reichen nicht über diese Strecke: So wie eingegeben gingen sie von { $start } am Anfang bis { $end } am Ende, und unter null gibt es keine. Berichtigen Sie die Tafel am Anfang oder die Zählrichtung. Bis dahin stehen auf dem Merkblatt Entfernungen vom Anfang.
-card-is-old = Nicht verwenden: Dieses Merkblatt gehört zu früheren Eingaben
-do-not-descend = NICHT HINUNTERFAHREN, so wie eingegeben
-no-speed-for = Für { $count ->
-    [one] Gefällestrecke
-   *[other] die Gefällestrecken
-} { $numbers } wurde keine sichere Geschwindigkeit gefunden. Nehmen Sie eine andere Strecke, oder planen Sie neu mit weniger Ladung oder für einen besseren Tag. Verkehrszeichen und die Regeln des Berufs gehen vor.
-facts-of = { $mass } · { $retarder } · { $surface }, { $load } · Luft { $air } · Bremsen { $brakes } am Anfang
-card-heads =
-    .descent = Gefälle, von – bis
-    .grade = Neigung
-    .gear = Gang
-    .stage = Stufe
-    .hold = Tempo
-    .know = was zu wissen ist
-mile = Meile
-card-asks = verlangt { $grade }, { $length }
-know-snub = Intervallbremsung von { $from } auf { $to }, lösen, wiederholen.
-know-in-doubt = Kurze steile Stücke bis { $grade } nicht auszuschließen: Betriebsbremse bereithalten.
-know-easing = Wo es bei { $at } nachlässt, ist nicht das Ende: im Gang bleiben.
-know-begins-unknown = Wie es beginnt, ist nicht bekannt: Die Strecke davor wurde nicht beurteilt.
-know-slow-curves = { $count } Kurven verlangen weniger als die zu haltende Geschwindigkeit, die langsamste { $speed }, { $at }.
-know-slow-curve = Langsamste Kurve { $speed }, { $at }.
-know-posted = Tempolimit { $speed }, { $km }, { $miles }.
-know-ramp = Notfallspur bei { $at }.
-know-quiet = Lärmschutzzone bei { $at }: eine Motorbremse kann verboten sein.
-know-at-foot = Am Fuß: { $name }, { $at }.
-to-stop-at-foot = Halt oder Ortschaft
-know-cut-short = Wie es weitergeht, ist nicht bekannt.
-card-more = Und { $count ->
-    [one] 1 weitere Gefällestrecke, die
-   *[other] { $count } weitere Gefällestrecken, die
-} nicht auf diesem Merkblatt { $count ->
-    [one] steht
-   *[other] stehen
-}: Planen Sie die Strecke in Abschnitten.
-before-crest-head = Vor der Kuppe
-stop-at-check = Am Bremskontrollplatz anhalten, { $at }: Bremseneinstellung, Undichtigkeiten, Trommeln oder Scheiben, Reifen, Ladung.
-stop-where-allowed = Anhalten, wo es erlaubt ist: Bremseneinstellung, Undichtigkeiten, Trommeln oder Scheiben, Reifen, Ladung.
-try-retarder = Kurz vom Gas gehen: Greift die Dauerbremse, in jeder Stufe?
-look-ahead = Wetter, Schilder, Sperrungen: Ist es noch die geplante Strecke?
-gear-before = Schon vor { $at }: Gang { $gear } einlegen, { $stage }.
-gear-at-start = Vor dem Losfahren: Gang { $gear } einlegen, { $stage }. Die Strecke beginnt im Gefälle.
-shifting = { $in-legs ->
-    [true] Am Berg nur so schalten, wie es in den Zeilen steht.
-   *[false] Am Berg nicht schalten.
-}
-in-trouble-head = Wenn es davonläuft
-brake-now = Jetzt kräftig bremsen und anhalten, solange die Bremsen noch kühl genug sind.
-stay-in-gear = Im Gang bleiben. Nie in den Leerlauf, nie auskuppeln, bei hohem Tempo nicht herunterschalten.
-any-way-up = Eine Notfallspur nehmen oder irgendeinen Weg, der ansteigt. Hier ist keine eingetragen; es kann welche geben.
-take-ramp = Die Notfallspur bei { $ramps } nehmen oder irgendeinen Weg, der ansteigt.
-warn-others = Licht und Hupe: die anderen warnen.
-no-places-entered = Keine eingetragen. Das heißt nicht, dass es keine gibt.
-card-cautions = Aus Ihren Eingaben und aufgezeichneten Höhen berechnet, die fehlerhaft sind; keine Erlaubnis hinunterzufahren. Bremseneinstellung, Reifen, Fahrbahn, Wetter, Verkehr und Ladung sind nicht zu sehen. Verkehrszeichen, Recht, Arbeitgeber und Fahrzeughersteller gehen vor. Die Betriebsbremse bleibt das Mittel zum Anhalten. Im Zweifel: oben anhalten, langsamer fahren, eine andere Strecke nehmen.
-rows-name-ending = { $reversed ->
-    [true] -gegenrichtung-gefaelle.csv
-   *[false] -gefaelle.csv
-}
-
-## Words of the page's frame: names, buttons, files, progress, trouble.
-
-made-for = Berechnet für: { $facts }.
-to-truck = Ist das Ihr Fahrzeug, sind das Ihre Bedingungen? Geben Sie die eigenen ein.
-to-class = Unterricht
-targets = Größe von Tasten und Feldern
-usual-targets = bloße Hände
-large-targets = Handschuhe
-purpose = Wie Sie jedes Gefälle einer Strecke hinunterfahren: Gang, Stufe der Dauerbremse, Geschwindigkeit, Bremsenhitze
-road-section = Strecke
-descents-section = Gefälle
-sections = Abschnitte dieser Seite
-skip-to-answer = Direkt zur Antwort
-units = Einheiten
-metric = km/h · m · t
-imperial = mph · ft · lb
-theme = Hell oder Nacht
-light = hell
-night = Nacht
-system = auto
-choose-file = GPX-Datei wählen
-or-drop = oder irgendwo auf der Seite ablegen
-drop-here = GPX-Datei hier ablegen: Sie wird nur auf diesem Gerät gelesen
-stays-here = Nichts verlässt dieses Gerät.
-demo-mark = erfundenes Beispiel
-demo-sentence = Das ist eine erfundene Strecke, kein wirklicher Pass. Wählen Sie Ihre eigene GPX-Datei, oder legen Sie sie irgendwo auf der Seite ab; sie bleibt auf diesem Gerät.
-show-demo = Beispiel zeigen
-reverse = Gegenrichtung
-reversed-mark = entgegen der Aufzeichnung
-course = Track in der Datei
-which-track = { $file } enthält { $count } Strecken. Welche davon werden Sie fahren?
-course-unusable = ohne Höhen oder zu kurz
-leave-it = So lassen
-which-order = { $count } Dateien: In welcher Reihenfolge werden sie gefahren?
-which-order-sentence = Sie werden von oben nach unten verbunden. Wo eine mehr als 2 km vom Anfang der nächsten endet, stimmt die Reihenfolge oder eine Richtung nicht.
-join = { $count ->
-    [one] Diese Datei öffnen
-   *[other] { $count } Dateien verbinden
-}
-leg-up = { $name } früher fahren
-leg-down = { $name } später fahren
-turn-leg = Gegenrichtung
-leave-leg = { $name } weglassen
-same-question = { $count } Dateien liegen aufeinander. Zeigen sie dieselbe Strecke?
-same-sentence = Als dieselbe Strecke werden sie zu einer: Die Höhen aller werden verwendet; wo sie sich um mehr unterscheiden, als sie falsch sein dürften, wird die steilere verwendet und die Stelle genannt. Der Plan ist nie schneller als der schnellere von jeder allein. Nichts wird von selbst zusammengeführt.
-combine = Dieselbe Strecke: { $count } Aufzeichnungen zusammenführen
-two-alike = { $first } und { $second } liegen aufeinander. Um sie zu einer Strecke zusammenzuführen, lassen Sie die anderen Dateien weg.
-meets = { $new } liegt auf { $before }. Zeigen sie dieselbe Strecke?
-compare-both = Vergleichen: beide nebeneinander
-join-both = Verbinden: eine nach der anderen
-combined = Eine Strecke aus { $count } Aufzeichnungen: { $files }
-take-apart = Wieder trennen
-part-of = Ein Teil der Strecke: { $span } der Aufzeichnung.
-whole-road = Ganze Strecke nehmen
-course-choice = { $unnamed ->
-    [true] { $route ->
-        [true] { $number } · Route ohne Namen · { $length }
-       *[false] { $number } · Track ohne Namen · { $length }
-    }
-   *[false] { $route ->
-        [true] { $number } · { $name } (Route) · { $length }
-       *[false] { $number } · { $name } (Track) · { $length }
-    }
-}
-phase = { $phase ->
-    [reading] Datei wird gelesen
-    [surveying] Höhen und Neigungen werden berechnet
-   *[planning] Gänge, Geschwindigkeiten und Bremsenhitze werden berechnet
-}
-starting = Wird gestartet
-cancel = Abbrechen
-close = Schließen
-try-again = Noch einmal versuchen
-trouble-head-file = „{ $name }“ kann nicht verwendet werden
-trouble-head-many-files = Zu viele Dateien auf einmal
-trouble-head-not-a-file = Das war keine Datei
-trouble-head-built-in-missing = Die erfundene Strecke konnte nicht geladen werden
-trouble-head-cannot-start = Die Berechnung konnte nicht gestartet werden
-trouble-head-stopped = Die Berechnung ist wegen eines eigenen Fehlers stehen geblieben
-trouble-head-cancelled = Abgebrochen
-trouble-head-truck = Dieses Fahrzeug kann nicht berechnet werden
-trouble-head-truck-file = Diese Fahrzeugdatei kann nicht verwendet werden
-trouble-head-project-file = Dieses Projekt kann nicht verwendet werden
-trouble-head-cannot-export = Die Datei konnte nicht gespeichert werden
-trouble-head-no-picture = Das Merkblatt konnte nicht als Bild gespeichert werden
-trouble-many-files = Bis zu 20 Dateien können zu einer Strecke verbunden werden. Wählen Sie weniger.
-trouble-not-a-file = Legen Sie eine GPX-Datei ab, oder wählen Sie eine mit der Taste.
-trouble-built-in-missing = Die Seite selbst funktioniert: Wählen Sie eine eigene GPX-Datei.
-trouble-cannot-start = Der Browser hat den Teil, der rechnet, nicht geladen. Laden Sie die Seite neu; wenn das nicht hilft, nehmen Sie einen Browser der letzten Jahre, in dem WebAssembly und Worker eingeschaltet sind.
-trouble-stopped = Sie wurde neu gestartet, und von Ihren Eingaben ist nichts verloren. Ändern Sie die letzte Eingabe, oder versuchen Sie es noch einmal. Für eine Meldung: { $detail }
-trouble-cancelled = Die Zahlen unten gehören noch zu den früheren Eingaben. Ändern Sie eine Eingabe, oder versuchen Sie es noch einmal, um sie neu zu berechnen.
-trouble-no-picture = Dieser Browser zeichnet es nicht. Drucken Sie das Merkblatt stattdessen: Beim Drucken in eine Datei entsteht ein PDF.
-trouble-cannot-export = Der Teil, der sie schreibt, konnte nicht geladen werden, oder der Browser hat das Speichern nicht erlaubt. Laden Sie die Seite neu, oder nehmen Sie einen anderen Browser.
-former-stays = Unten ist noch die frühere Strecke zu sehen.
-not-current = Die angezeigten Zahlen gehören zu den früheren Eingaben oder zur früheren Strecke.
-check-entry = Prüfen Sie diese Eingabe:
-export = Kuppen und Gangwechsel als GPX speichern
-export-sentence = Wegpunkte an jeder Kuppe, jedem Fuß und jedem Wechsel von Gang oder Stufe, für ein Gerät, das sie anzeigt.
-export-name-ending = -gefaelle.gpx
-no-road = Noch keine Strecke
-no-road-sentence = Wählen Sie eine GPX-Datei mit Höhen, oder legen Sie sie irgendwo auf dieser Seite ab. Sie wird auf diesem Gerät gelesen und geht nirgendwo anders hin.
-between-ramps = ,{ " " }
-
 ## What a language says of itself.
 
-languages = Andere Sprachen
 colon = :{ " " }
 semicolon = ;{ " " }
 tag = de
@@ -716,7 +180,6 @@ decimal-sign = ,
 thousands-sign = { "\u00A0" }
 number-to = bis
 translation-unread = Diese Übersetzung hat noch niemand aus dem Fahrberuf gelesen. Im Zweifel gilt die englische Seite.
-this-page = Diese Seite auf Deutsch
 
 ## Words of the plan: verdicts, descents.
 
@@ -745,12 +208,7 @@ no-descent = { $partly-unassessed ->
     [true] Auf den Teilen, die beurteilt werden konnten, verlangt kein Gefälle einen bestimmten Gang oder eine Stufe der Dauerbremse.
    *[false] In dieser Richtung verlangt kein Gefälle dieser Strecke einen bestimmten Gang oder eine Stufe der Dauerbremse.
 }
-along-label = Jede Gefällestrecke hat ihren eigenen Gang, ab ihrer Kuppe bei:
 no-safe-speed = keine sichere Geschwindigkeit gefunden
-along-more = { $count ->
-    [one] und 1 weitere in der Liste unten
-   *[other] und { $count } weitere in der Liste unten
-}
 other-mode-label = { $service-brakes ->
     [in-reserve] Wenn Sie Intervallbremsungen erlauben
    *[may-snub] Mit der Betriebsbremse nur als Reserve
@@ -760,9 +218,7 @@ choice-apart = { $choice }; dauert { $time } { $less ->
     [true] kürzer
    *[false] länger
 }.
-heavier-label = Bei 10 % mehr Gewicht
 mass-out-of-range = Dieses Gewicht liegt außerhalb des Bereichs.
-heat-label = Betriebsbremse
 brakes-at = Etwa { $hottest }, wenn sie am heißesten ist; { $after-stop } nach einer kräftigen Bremsung bis zum Stillstand (Grenze { $limit }).
 snub-between = Intervallbremsung: Bremsen Sie bei { $from } in etwa { $on } s auf { $to } ab, lösen Sie die Bremse, und bremsen Sie dann wieder, wo das Gefälle am meisten verlangt, nach etwa { $off } s; insgesamt etwa { $count }-mal. Lassen Sie die Bremse nicht schleifen.
 parked = Planen Sie nur bei geparktem Fahrzeug. Nicht während der Fahrt benutzen.
@@ -773,45 +229,17 @@ cautions =
     .first = Verkehrszeichen, das Gesetz, die Vorschriften Ihres Arbeitgebers und die Grenzwerte des Herstellers gehen vor.
     .means = Die Betriebsbremse bleibt das Mittel zum Anhalten.
     .doubt = Im Zweifel: oben anhalten, langsamer fahren oder eine andere Strecke nehmen.
-descents-head = { $count ->
-    [0] Keine Gefällestrecken
-    [one] 1 Gefällestrecke
-   *[other] { $count } Gefällestrecken
-}
-order = Reihenfolge der Liste
-worst-first = schlimmste zuerst
-road-order = entlang der Strecke
-columns =
-    .descent = Gefälle
-    .from = ab
-    .length = Länge
-    .drop = fällt um
-    .mean = im Mittel
-    .asks = verlangt
-    .gear = Gang
-    .stage = Stufe
-    .hold = Tempo
-    .if-stopped = nach Stopp
-descent = Gefälle { $number }
-details-of = Gefälle { $number }: Einzelheiten
 
 ## Words of one descent's details, and of its table.
 
-sign-label = Wie es auf einem Verkehrszeichen stünde
-sign = { $grade } auf { $length }
-advice-label = Wie Sie hinunterfahren
 no-advice = Es wurde keine Geschwindigkeit gefunden, die die Grenzen einhält. Fahren Sie mit diesem Fahrzeug, so wie eingegeben, dort nicht hinunter.
 falls-short = Bei voller Stufe fehlen { $share } dessen, was das Gefälle verlangt: Die Betriebsbremse muss helfen.
 more-than-asked = Bei voller Stufe { $share } mehr, als das Gefälle verlangt.
 advice-in-full = Gang { $gear }, bis zu { $stage }, { $speed } bei { $engine-speed }. { $reserve } { $time } von der Kuppe bis zum Fuß.
-way-label = Stufen auf dem Weg hinunter
-relief-label = Wo das Gefälle nachlässt
 eases-over = { $span }: eben oder steigend auf { $length }. Nicht hochschalten: Das Gefälle geht weiter.
-grades-label = Wie steil
 mean-grade = { $grade } im Mittel.
 steepest-over = { $grade } über die steilsten { $length }, ab { $from }{ $doubt }.
 too-short-for-heights = ; für ein so kurzes Stück reichen die Höhen nicht aus
-curves-label = Kurven
 curve-count = { $count ->
     [one] { $hairpins ->
         [0] 1 Kurve verlangt weniger als diese Geschwindigkeit
@@ -830,16 +258,10 @@ side = { $left ->
     [true] nach links
    *[false] nach rechts
 }
-climb-label = Denselben Berg hinauf
 climbs-in = Mit Vollgas steigt es dort im Gang { $gear } mit etwa { $speed }. Der Gang für die Talfahrt ist oft niedriger.
 climbs-in-none = Mit Vollgas kommt es in keinem Gang hinauf.
-cut-short = Die Gefällestrecke ist dort abgeschnitten, wo die Strecke nicht mehr beurteilt werden kann. Wie es weitergeht, ist nicht bekannt.
 brakes-arrive = Die Bremsen kommen an der Kuppe mit etwa { $heat } an.
 table-of = Was jeder Gang und jede Stufe auf { $grade } in { $height } Meereshöhe bewirkt, ohne Gas und ohne Betriebsbremse
-table-heads =
-    .gear = Gang
-    .speeds = nutzbare Geschwindigkeiten
-    .reserve = Reserve bei der höchsten
 more-than-needed = mehr als nötig
 overruns = wird schneller
 above-speed = über { $speed }
@@ -850,7 +272,6 @@ unusable = { $why ->
     [cut-out] abgeschaltet
    *[unlocked] Wandler offen
 }
-table-chosen = empfohlen
 fall-in-part = { $all } (davon { $blank } nicht beurteilt)
 no-work-counted = Auf { $length } ohne Beurteilung ist keine Bremsarbeit mitgezählt.
 whole-way = Ganze Strecke: { $time }, { $fall } hinunter. Dauerbremse und Motor nehmen { $holding } auf, die Betriebsbremse { $service }.
@@ -871,15 +292,12 @@ table-legend =
 
 ## Words of what follows from a plan: what would change it, how sure it is, what if.
 
-change-label = Was es ändern würde
 light-enough = Mit { $mass } oder weniger würde die Dauerbremse es mit der Reserve halten.
 no-lighter-load = Keine leichtere Ladung würde das ändern.
 more-retarding = Mit { $share } mehr Dauerbremsleistung, als dieses Fahrzeug hat, ließe es sich mit der Reserve halten.
 reserve-kept = So wie es ist, bleiben höchstens { $kept } Reserve, nicht { $asked }.
 cool-enough = Mit Bremsen, die an der Kuppe nicht wärmer als { $at } sind, würde die Grenze eingehalten: Lassen Sie sie erst abkühlen.
-carried-label = In die nächste Steigung
 meets-rise = So bis zum Fuß gehalten, fährt es bei { $at } mit etwa { $speed } in die Steigung. Für mehr Schwung nicht früher lösen.
-sure-label = Wie sicher
 driven-so = { $runs } Mal gefahren, Neigungen, Masse, Widerstände, Wind, Dauerbremse und Bremsen jedes Mal etwas anders.
 in-none = in keiner von { $runs } Fahrten
 in-all = in allen { $runs } Fahrten
@@ -899,10 +317,6 @@ input = { $input ->
    *[cooling] wie viel Wärme die Bremsen speichern und abgeben
 }
 and-then = , dann{" "}
-too-long-to-be-sure = Diese Strecke ist zu lang, um sie 256 Mal zu fahren: Berechnen Sie einen Teil davon, um zu sehen, wie sicher der Plan ist.
-studying = Berechnet, wie sicher das ist: { $share }
-not-yet = …
-lost-label = Wenn die Dauerbremse ausfällt
 stops-anywhere = Beginnt kräftiges Bremsen innerhalb von zwei Sekunden, kommt das Fahrzeug von jeder Stelle aus innerhalb der Wärmegrenze zum Stehen.
 stops-until = Beginnt kräftiges Bremsen innerhalb von zwei Sekunden, kommt das Fahrzeug bis { $until } innerhalb der Wärmegrenze zum Stehen; dahinter nicht mehr.
 stops-nowhere = Nicht einmal an der Kuppe würde eine kräftige Bremsung bis zum Stillstand die Wärmegrenze einhalten.
@@ -912,7 +326,6 @@ brakes-hold-nowhere = Die Betriebsbremse könnte es nicht bis zum Fuß halten: a
 neither-from = Ab { $from } würde weder das eine noch das andere die Grenze einhalten.
 ramp-met = Notfallspur bei { $at }: Von { $lost-at } an ganz ohne Bremsen rollend, würde es sie mit etwa { $speed } erreichen; ein ebenes Bett aus losem Rundkies müsste etwa { $needs } lang sein.
 no-ramp-entered = Auf dieser Gefällestrecke ist keine Notfallspur eingetragen; das heißt nicht, dass es keine gibt.
-adjustment-label = Verstellte Bremsen
 long-stroke = Hätten die Trommelbremsen einer Achsgruppe kalt einen Hub von 1¾ Zoll (44 mm), käme ein Bremszylinder der Größe 30 bei { $at } an seine Grenze von 2 Zoll (51 mm): Darüber zählen sie hier nicht, und die anderen sind heißer. Bei 1⅝ Zoll (41 mm) sind es { $shorter }, bei 1½ Zoll (38 mm) { $short }.
 half-braked = Würden die Scheibenbremsen einer Achsgruppe nur halb so stark bremsen, wären die anderen auf der ganzen Strecke heißer.
 out-of-adjustment = { $axles }: etwa { $heat } nach einer kräftigen Bremsung bis zum Stillstand{ $over }.
@@ -921,15 +334,6 @@ axles = { $axle-place ->
     [drive] Antriebsachsen
    *[trailer] Anhänger
 }
-slowing-label = Langsamer werden für das, was kommt
-slowing-sentence = Ab dort vom Gas und auf voller Stufe bringt die Dauerbremse allein dieses Fahrzeug auf die Geschwindigkeit, und die Bremsen bleiben kühl. Schilder und was Sie sehen, gehen vor.
-slowing-heads =
-    .place = bei
-    .what = wofür
-    .speed = auf
-    .where = volle Stufe ab
-    .gear = im Gang
-    .brakes = Betriebsbremse allein
 full-stage-from = { $from }, mit { $speed }
 rest-below = ; unter { $speed } die Betriebsbremse
 brake-early = reicht nicht: früh bremsen
@@ -938,122 +342,18 @@ by-brakes-alone = { $way }, dann etwa { $after }
 curve-of = Kurve, Radius etwa { $radius }
 place-to-stop = Halt, Ampel oder Kreuzung
 town = Ortschaft
-slowing-more = { $count ->
-    [one] Und 1 weitere Stelle, die weniger verlangt.
-   *[other] Und { $count } weitere Stellen, die weniger verlangen.
-}
 driven-in-short = Gefahren { $runs } Mal, Neigungen, Masse, Wind, Dauerbremse und Bremsen jedes Mal etwas anders
 held-and-kept = Die Dauerbremse hielt es jedes Mal, und die Bremsen hielten die Grenze ein.
 shares-held = Die Dauerbremse allein hielt es in { $held } der Fahrten, die Bremsen hielten die Grenze in { $kept } der Fahrten ein.
-evidence-head = Belege
-evidence-sentence = Woran die Rechnung gemessen wird: Werte von außerhalb dieses Projekts, jeder mit seiner Quelle und wie wir an ihn kamen, und was hier herauskommt. Dieselben Zeilen sind die Tests des Projekts. Sie stehen auf Englisch.
-evidence-count = { $rows } Werte; { $known } davon weichen von ihrer Quelle um mehr als deren Toleranz ab und sind so gekennzeichnet.
-evidence-heads =
-    .what = was
-    .source = die Quelle hat
-    .ours = hier
-    .difference = Unterschied
-evidence-difference = weicht ab
-evidence-missing = Die Zeilen konnten nicht geladen werden. Öffnen Sie dies noch einmal, oder laden Sie die Seite neu.
-measured-head = Was heute gehalten hat
-measured-sentence = Sie haben an einem Berg mit der Dauerbremse allein eine gleichmäßige Geschwindigkeit gehalten, ohne Gas und ohne Betriebsbremse? Geben Sie danach, im Stand, ein, was Sie gesehen haben: Es sagt, was Ihre Dauerbremse bei der Masse und den Bedingungen oben wirklich leistet.
-measured-fields =
-    .gear = Gang
-    .stage = Stufe
-    .engine-speed = Motordrehzahl
-    .speed = Gleichmäßige Geschwindigkeit
-    .grade = Neigung, bergab
-    .place = oder: Stelle auf der gezeigten Strecke
-measured-place-hint = Wo eine Stelle angegeben ist, gelten Neigung und Höhe dort.
-measure = Berechnen
-measured-missing = Geben Sie Gang, Stufe, Motordrehzahl und gleichmäßige Geschwindigkeit ein, dazu eine Neigung bergab oder eine Stelle auf einer Gefällestrecke der gezeigten Strecke, alles als Zahlen.
 held-with = Bei { $engine-speed } hielt sie mit { $power }; die Fahrzeugdaten ergeben { $assumed }. Das sind { $share } dessen, was sie für die Dauerbremse angeben.
 not-measured-no-such-stage = Dieses Fahrzeug hat keinen solchen Gang oder keine solche Stufe.
 not-measured-off = Mit ausgeschalteter Dauerbremse ist über sie nichts zu erfahren: Geben Sie eine Stufe ein.
 not-measured-not-pushed = Diese Neigung schiebt dieses Fahrzeug bei dieser Geschwindigkeit nicht: Geben Sie ein steileres Stück ein.
 not-measured-gauges-differ = In diesem Gang würde der Motor bei dieser Geschwindigkeit mit etwa { $engine-speed } drehen: Gang, Achsübersetzung, Reifen oder eine der beiden Angaben stimmt nicht.
 not-measured-out-of-reach = Die Dauerbremse müsste { $share } dessen leisten, was ihre Daten angeben. Eher sind Masse, Neigung oder Stufe nicht wie eingegeben, oder die Betriebsbremse hat geholfen.
-use-measured = Damit planen
-undo-measured = Zurück zu den Fahrzeugdaten
-scale-in-use = Pläne rechnen mit { $share } der Daten der Dauerbremse.
-
-## Words of two roads side by side.
-
-two-head = Zwei Strecken
-keep-beside = Zum Vergleich behalten
-keep-beside-sentence = Um zwei Strecken, zwei Fahrzeuge oder zwei Bedingungen abzuwägen: Was jetzt angezeigt wird, bleibt neben dem stehen, was Sie als Nächstes wählen.
-two-next = Noch sind beide gleich: Wählen Sie eine andere Datei, drehen Sie die Strecke um, oder ändern Sie Fahrzeug oder Bedingungen.
-end-two = Vergleich beenden
-swap = Beide tauschen
-swap-sentence = Beim Tauschen nimmt jede Strecke ihr Fahrzeug, ihre Bedingungen und ihre Orte mit.
-two-heads =
-    .what = {""}
-    .kept = behalten
-    .shown = angezeigt
-    .difference = Unterschied
-two-row = { $row ->
-    [truck] Fahrzeug, Bedingungen
-    [worst] schlimmste Gefällestrecke
-    [descents] Gefällestrecken
-    [hold] niedrigste zu haltende Geschwindigkeit
-    [hottest] heißeste Bremsen nach kräftiger Bremsung bis zum Stillstand
-    [braked] Betriebsbremse bergab benutzt, auch vor Kurven und Orten
-    [service] Arbeit der Betriebsbremse
-    [holding] Arbeit von Dauerbremse und Motor
-    [down] Zeit auf den Gefällestrecken
-    [up] Zeit auf Steigungen von 2 % und mehr
-    [crawl] langsamste Fahrt an einer Steigung
-    [time] Zeit insgesamt
-    [rise] steigt um
-    [fall] fällt um
-    [length] Länge
-    [curves] Kurven, die langsamere Fahrt verlangen
-    [checks] eingetragene Bremskontrollplätze
-    [ramps] eingetragene Notfallspuren
-    [parking] eingetragene Park- und Rastplätze
-    [blank] nicht beurteilt
-    [fuel] Kraftstoff, etwa
-   *[cost] Kosten zu den eingegebenen Sätzen
-}
-no-difference = gleich
-two-caution = Keine Zeile entscheidet allein, und nichts davon ist eine Erlaubnis, hinunterzufahren. Was nicht beurteilt ist, ist in diesen Zahlen nicht enthalten. Verkehrszeichen, Sperrungen und die Vorschriften Ihres Arbeitgebers gehen vor.
-rate-labels =
-    .fuel = Kraftstoffpreis
-    .time = Kosten für Fahrzeug und Fahrer
-rate-units-metric =
-    .first = je Liter
-    .second = je Stunde
-rate-units-imperial =
-    .first = je Gallone
-    .second = je Stunde
-rank = Diese { $count } Strecken vergleichen
-ranked-sentence = Jede für das eingegebene Fahrzeug und die eingegebenen Bedingungen, die mit der schlimmsten Gefällestrecke zuerst. Öffnen Sie eine, und behalten Sie eine andere daneben.
-ranking = wird berechnet
-open-ranked = Öffnen
-beside-ranked = Daneben behalten
-ranked-ends = Richtung
-ranked-labels =
-    .length = Länge
-    .brakes = Bremsen nach Stopp
-    .hold = niedrigstes Tempo
-    .time = Zeit
-rank-again = Fahrzeug oder Bedingungen haben sich geändert: Strecken neu berechnen
-
-ranked-so-far = Strecken: { $done } von { $count } berechnet
-ranked-roads = { $count } Strecken
 
 ## Words of places and posted limits along the road.
 
-places-head = Orte und Tempolimits
-places-nav = Orte
-places-sentence = { $count ->
-    [0] Auf dieser Strecke ist noch nichts eingetragen. Das heißt nicht, dass es nichts gibt: Achten Sie selbst auf Bremskontrollplätze, Notfallspuren, Ampeln und Tempolimits.
-    [one] Auf dieser Strecke ist ein Eintrag. Es kann mehr geben.
-   *[other] Es kann mehr geben, als hier eingetragen ist.
-} Die Einträge stammen aus den Wegpunkten der Datei; weitere tragen Sie dort ein, wo im Bild der Zeiger steht, oder nach ihrer Entfernung. Sie werden auf diesem Gerät gespeichert.
-put-here = Hier einen Ort eintragen
-put-at = Einen Ort eintragen bei
-put = Eintragen
 place-kind = { $kind ->
     [summit] Passhöhe
     [brake-check] Bremskontrollplatz
@@ -1070,27 +370,9 @@ place-kind = { $kind ->
    *[other] anderer Ort
 }
 posted-limit = Tempolimit
-kind-label = Art
-name-label = Name
-at-label =
-    .at = Bei
-    .from = Von
-    .to = Bis
-limit-label = Tempolimit
-set-the-limit = Tempo und Ende sind angenommen und zählen schon. Setzen Sie ein, was auf dem Schild steht.
-quiet-zone-caution = Ein Schild kann hier Motorbremsen verbieten. Der Plan rechnet trotzdem mit der Dauerbremse: Wo das Schild sie verbietet, fahren Sie langsamer in einem niedrigeren Gang, und halten Sie die Betriebsbremse kühl.
-take-off = Entfernen
-not-on-part = nicht auf dem angezeigten Teil
-off-road = Das liegt nicht auf dieser Strecke: Sie reicht von { $first } bis { $last } { $unit }.
-no-stretch = Ein Tempolimit muss hinter seinem Anfang enden.
-too-many-things = Mehr als hundert Einträge sind nicht möglich. Entfernen Sie zuerst einen.
-show-all-places = Alle { NUMBER($count) } anzeigen
 
 ## Words of the entries of truck and day.
 
-truck-head = Fahrzeug
-day-head = Bedingungen
-preset-label = Mit einem ähnlichen Fahrzeug beginnen
 preset = { $preset ->
     [five-axle36] { $units ->
         [metric] Fünfachsiger Sattelzug, 36,3 t
@@ -1141,63 +423,6 @@ preset = { $preset ->
        *[imperial] Reisebus mit Wandler, 41 900 lb
     }
 }
-own-truck = Ihre eigenen Eingaben
-more-entries = Für dieses Fahrzeug angenommen
-assumed = angenommen
-assumed-sentence = Werte mit dem Vermerk „angenommen“ haben für dieses Fahrzeug keine gedruckte Quelle: Geben Sie Ihre eigenen ein.
-hint = { $entry ->
-    [rated-power] Wie auf dem Typenschild des Motors oder in den Papieren; Zugkraft und angenommene Dauerbremse folgen ihr.
-    [governed-speed] Hier nimmt der Regler den Kraftstoff weg, und etwa hier schaltet ein Getriebe selbst hoch. Die Räder dürfen den Motor schneller drehen: siehe oben.
-    [top-gear-speed] Auf ebener Strecke vom Drehzahlmesser abgelesen. Daraus folgt die Achsübersetzung.
-    [gross-mass] Fahrzeug, Anhänger und Ladung zusammen. Lassen Sie es wiegen, wenn möglich.
-    [retarder-peak-power] Alle Stufen ein, bei der günstigsten Motordrehzahl; 0 für keine.
-    [highest-engine-speed] Wie vom Hersteller erlaubt, wenn die Räder den Motor antreiben.
-    [reserve] Mehr Haltekraft als nötig, vorgehalten für Fehler bei Gewicht und Neigung.
-    [headwind] Rückenwind ist negativ und schiebt.
-    [heat-limit] Höchste Bremsentemperatur, eine kräftige Bremsung bis zum Stillstand eingeschlossen.
-    [brakes-at-start] Höher, wenn Sie von einem anderen Gefälle kommen.
-    [speed-limit] Laut Schild oder Ihre eigene.
-    [rolling-resistance] Das untere Ende: Mit leicht rollenden Reifen schiebt das Fahrzeug bergab stärker.
-    [rollover-threshold] In g, vom Kipptisch; mit hoher oder loser Ladung kippt es schon bei weniger. Im Zweifel niedriger.
-    [superelevation] Wie weit Kurven nach innen geneigt sind; 0, wenn Sie es nicht wissen.
-    [retarder-delay] So lange nach dem Schließen der Kupplung setzt sie wieder ein.
-    [retarding-scale] 100, solange nicht gemessen wurde, was heute gehalten hat.
-    [short-power] Was er für die kurze Zeit unten leistet, wenn er kalt beginnt.
-    [sustained-power] Was das Kühlwasser des Motors auf Dauer abführt. Damit rechnen die Pläne.
-    [sustained-speed] Darunter wird das Kühlwasser langsamer gepumpt und führt weniger ab.
-    [hot-share] Bremsmoment des heißen Retarders im Verhältnis zum kalten. Die Pläne rechnen mit dem heißen.
-    [lock-up-gear] In niedrigeren Gängen ist der Wandler offen, und der Motor hält nichts.
-    [shifts-up-speed] Darüber schaltet es hoch, und der Retarder fällt aus; meist die Abregeldrehzahl.
-    [brake-check-stop] Zeit zum Abkühlen an jedem Bremskontrollplatz der Strecke; bei 0 wird vorbeigefahren.
-    [shaft-torque] Alle Stufen ein, kalt, bei der Wellendrehzahl unten.
-    [shaft-speed] Drehzahl der Kardanwelle, bei der das Bremsmoment oben gemessen ist.
-    [short-time] So lange reicht sie aus dem kalten Zustand, bis das Kühlwasser sie begrenzt.
-    [warm-up-time] Nach so langem Einsatz hat er zwei Drittel dessen verloren, was er insgesamt verliert.
-    [lock-up-speed] Darunter öffnet der Wandler, und der Motor hält nichts.
-    [drive-axle-mass] Was auf den Antriebsachsen lastet: Davon hängt ab, wie viel sie halten können.
-    [rolling-radius] Weg einer Umdrehung des belasteten Rades, geteilt durch 2π; die Liste der Reifengrößen trägt ihn ein.
-    [wheel-inertia] Aller Räder zusammen; es lässt das Fahrzeug schwerer wirken.
-    [drag-area] Luftwiderstandsbeiwert mal Stirnfläche; ist sie kleiner, schiebt das Fahrzeug bergab stärker.
-    [displacement] Von allen Zylindern zusammen: In diesem Verhältnis hält der Motor im Schubbetrieb.
-    [lowest-engine-speed] Darunter wird mit Motor und Dauerbremse nicht gerechnet.
-    [axle-ratio] Umdrehungen der Kardanwelle für eine der Räder; sie steht auf dem Typenschild der Achse.
-    [axle-efficiency] Verluste helfen beim Halten: Eine Achse mit weniger Verlusten hält weniger.
-    [retarder-peak-speed] Motordrehzahl, bei der sie am meisten hält.
-    [retarder-exponent] Ihre Leistung fällt mit dieser Potenz der Motordrehzahl: je größer, desto schneller.
-    [retarder-cut-out] Unter dieser Motordrehzahl schaltet sie sich selbst ab.
-   *[air-temperature] Kalte Luft ist dichter; die Bremsen kühlen bis auf diese Temperatur ab.
-}
-not-a-number = „{ $typed }“ ist keine Zahl.
-out-of-range = { $typed } liegt außerhalb des Bereichs.
-enter-from = Geben Sie einen Wert von { $range } ein.
-gears = Übersetzungen der Gänge
-gears-hint = Der erste Gang zuerst, mit Leerzeichen dazwischen.
-stages = Stufen der Dauerbremse
-stages-hint = Anteil jeder Stufe an der vollen Bremswirkung in Prozent, die schwächste zuerst, die letzte 100.
-retarder-table = Dauerbremse nach Drehzahl und Stufe
-shaft-table-hint = Eine Zeile je Drehzahl: Wellendrehzahl, ein Doppelpunkt, dann das Bremsmoment jeder Stufe in N·m, die schwächste zuerst. Außerhalb der Tabelle gilt sie als aus.
-engine-table-hint = Eine Zeile je Drehzahl: Motordrehzahl, ein Doppelpunkt, dann die Bremsleistung jeder Stufe in kW, die schwächste zuerst. Außerhalb der Tabelle gilt sie als aus.
-retarder-label = Dauerbremse
 retarder = { $kind ->
     [none] keine
     [compression-release] Motorbremse, Dekompression
@@ -1211,44 +436,16 @@ retarder = { $kind ->
     [engine-power-table] eigene Tabelle, am Motor
    *[shaft-torque-table] eigene Tabelle, an der Kardanwelle
 }
-transmission-label = Getriebe
 transmission = { $transmission ->
     [manual] von Hand geschaltet
     [automated] automatisiert
    *[torque-converter] Wandler
 }
-load-label = Beladung
 load = { $load ->
     [laden] beladen
     [empty] leer
    *[no-trailer] ohne Anhänger
 }
-mass-stays = Das ändert das Gewicht nicht: Eingegeben ist weiter { $mass }. Geben Sie ein, was das Fahrzeug jetzt wiegt.
-gear-set-label = Zahl der Gänge
-gear-set = { $gears } Gänge, { $overdrive ->
-    [true] Schnellgang
-   *[false] höchster Gang direkt
-}
-own-gears = wie unten eingegeben
-tyre-label = Reifen der Antriebsachsen
-own-tyre = Rollradius wie eingegeben
-curves-name = Leistung über der Motordrehzahl
-curves-about = Leistung in { $unit } über der Motordrehzahl: dick, womit der Motor zieht, gestrichelt, womit Motor und Dauerbremse halten, Stufe für Stufe. Was ein Retarder an der Kardanwelle auf Dauer leistet, ist für den direkten Gang gezeichnet.
-own-trucks = Ihre eigenen Fahrzeuge
-truck-name = Name dieses Fahrzeugs
-keep-truck = Unter diesem Namen speichern
-rename-truck = „{ $name }“ so umbenennen
-take-truck = Mit „{ $name }“ planen
-remove-truck = „{ $name }“ entfernen
-undo = Rückgängig
-remove = Entfernen
-no-name = Geben Sie ihm zuerst einen Namen.
-too-many-trucks = Kein Platz für ein weiteres Fahrzeug: Entfernen Sie zuerst eines.
-save-truck = Als Datei speichern
-open-truck = Fahrzeugdatei öffnen
-truck-file-stem = eigenes
-truck-file-name-ending = -fahrzeug.json
-axle-groups = Gebremste Achsen
 axle-group = { $axles } { $axle-place ->
     [steer] { $axles ->
         [one] Lenkachse
@@ -1266,31 +463,21 @@ axle-group = { $axles } { $axle-place ->
     [drum] Trommelbremsen
    *[disc] Scheibenbremsen
 }, { $share } % der Bremswirkung
-surface-label = Fahrbahn
 surface = { $surface ->
     [dry] trocken
     [wet] nass
     [snow] Schnee
    *[ice] Eis
 }
-service-brakes-label = Betriebsbremse
 service-brakes = { $service-brakes ->
     [in-reserve] nur als Reserve
    *[may-snub] Intervallbremsung erlaubt
 }
-lead-label = Art der Abfahrt
 lead = { $lead ->
     [usual] die schnellste
     [one-gear] ein Gang
    *[untouched] ohne Betriebsbremse
 }
-lead-hint = { $lead ->
-    [usual] An einem langen Gefälle kann der Gang an genannten Stellen wechseln, wo das Minuten spart.
-    [one-gear] Ein Gang von der Kuppe bis zum Fuß, mit seiner Geschwindigkeit.
-   *[untouched] Ein Gang, in dem die Dauerbremse allein auf jedem aufgezeichneten Stück hält, auch wo die Höhen unsicher sind.
-}
-usual-day = Zurück zu den üblichen Bedingungen
-kept-here = Eingaben werden nur in diesem Browser gespeichert.
 truck-entry = { $name }: Geben Sie einen Wert von { $range } ein.
 entry = { $entry ->
     [rated-power] Nennleistung des Motors
@@ -1337,25 +524,164 @@ entry = { $entry ->
 
 ## Words of the road: its quality, what was repaired, what was not assessed.
 
-road-head = Diese Strecke, wie aufgezeichnet
 both-ends = gefahren vom Ende auf { $start } Höhe zum Ende auf { $end } Höhe
 climbs-between = Diese Strecke steigt in der angezeigten Richtung von { $start } auf { $end }. Fahren Sie sie bergab?
-grade-holds = { $class ->
-    [good] Die Höhen sind gut: Eine Neigung gilt ab { $base } Länge.
-    [fair] Die Höhen sind mäßig: Eine Neigung gilt ab { $base } Länge; kürzere Steilstücke werden nicht erkannt.
-   *[poor] Die Höhen sind schlecht: Eine Neigung gilt erst ab { $base } Länge und ist nur ein Anhaltspunkt. Vergleichen Sie sie mit den Schildern.
-}
-roughness = Neun von zehn benachbarten 100-m-Abschnitten unterscheiden sich um höchstens { $before } Prozentpunkte, wie aufgezeichnet, und um höchstens { $after } nach der Glättung.
-findings-head = { $count ->
-    [one] 1 Auffälligkeit oder Korrektur in der Datei
-   *[other] { $count } Auffälligkeiten oder Korrekturen in der Datei
-}
-no-findings = Es musste nichts korrigiert werden.
-unassessed-head = { $count ->
-    [one] 1 Abschnitt ist nicht beurteilt: Dort wird nichts empfohlen
-   *[other] { $count } Abschnitte sind nicht beurteilt: Dort wird nichts empfohlen
-}
 onward-from = ab { $place }
-show-place = Auf der Strecke zeigen: { $place }
-left-blank = { $length } konnten nicht beurteilt werden. Dort wird nichts empfohlen.
-left-blank-lower = { $length } konnten nicht beurteilt werden; dahinter liegt die Strecke { $lower } tiefer. Dort wird nichts empfohlen.
+
+## Why a truck or a truck file is not taken, but for entries out of their ranges.
+
+truck-drive-axle-mass = Das Gewicht auf den Antriebsachsen ist größer als das tatsächliche Gesamtgewicht; geben Sie ein kleineres ein.
+truck-engine-speeds = Die niedrigste nutzbare Motordrehzahl muss unter der höchsten zulässigen Motordrehzahl liegen.
+truck-gears = Die Gänge müssen 1 bis { $most } Übersetzungen von { $low } bis { $high } sein, jede kleiner als die davor.
+truck-full-load = Die Volllastkurve braucht 2 bis { $most } Punkte mit steigender Motordrehzahl ({ $low } bis { $high }/min), Drehmoment 0 bis { $torque } N·m.
+truck-stages = Die Stufen der Dauerbremse müssen 1 bis { $most } Anteile über 0 sein, ansteigend, der letzte 1 (100 %).
+truck-table = Die Tabelle der Dauerbremse braucht 2 bis { $rows } Zeilen mit steigender Drehzahl ({ $low } bis { $high }/min), alle mit gleich vielen Werten (1 bis { $most }), keiner kleiner als der davor in seiner Zeile.
+truck-axle-groups = Nötig sind 1 bis { $most } Achsgruppen mit je 1 bis { $axles } Achsen, deren Anteile an der Bremswirkung zusammen 1 ergeben.
+truck-file-broken = Fehler in Zeile { $line } (Meldung auf Englisch: { $what }). Berichtigen Sie das dort, oder speichern Sie die Datei noch einmal.
+truck-file-cut-off = Ein Teil dieser Datei fehlt. Kopieren Sie sie noch einmal, oder lassen Sie sie sich noch einmal schicken.
+truck-file-newer = Diese Datei hat die Version { $found }; hier werden Versionen bis { $newest } gelesen. Laden Sie die Seite neu, um eine neuere zu bekommen.
+
+## Why a file gives no road, and what to do.
+
+-ask-gpx = Exportieren Sie den Track als GPX, und wählen Sie diese Datei.
+-ask-heights = Zeichnen Sie die Strecke mit einem Gerät auf, das Höhen speichert, oder ergänzen Sie die Höhen des Tracks mit einem Routenplaner, und exportieren Sie ihn noch einmal.
+file-empty = Die Datei ist leer. { -ask-gpx }
+file-foreign = { $foreign ->
+    [html] Das ist eine Webseite, keine GPX-Datei. Melden Sie sich dort an, wo der Track gespeichert ist, und laden Sie den Track selbst als GPX herunter.
+    [kml] Das ist eine KML-Datei; sie enthält selten brauchbare Höhen. { -ask-gpx }
+    [gzip] Das ist ein gzip-Archiv. Entpacken Sie es, und wählen Sie die GPX-Datei darin.
+    [zip] Das ist ein zip-Archiv. Entpacken Sie es, und wählen Sie die GPX-Datei darin.
+    [fit] Das ist eine binäre FIT-Aufzeichnung, keine GPX-Datei. { -ask-gpx }
+    [json] Das ist eine JSON-Datei, keine GPX-Datei. { -ask-gpx }
+    [pdf] Das ist ein PDF-Dokument, keine GPX-Datei. { -ask-gpx }
+    [picture] Das ist ein Bild, keine GPX-Datei. { -ask-gpx }
+    [other-xml] Das ist eine XML-Datei anderer Art: Ihr äußerstes Element heißt „{ $name }“, nicht „gpx“. { -ask-gpx }
+   *[unknown] Das ist keine GPX-Datei. { -ask-gpx }
+}
+file-nothing-inside = In der GPX-Datei ließ sich kein Track und keine Route lesen. Wenn die Datei beim Kopieren abgeschnitten wurde, kopieren Sie sie noch einmal; sonst exportieren Sie den Track selbst, nicht nur seine Zusammenfassung.
+file-waypoints-only = Die Datei enthält nur Wegpunkte ({ $count }): Orte, aber keine Strecke dazwischen. Exportieren Sie den Track oder die Route.
+file-heights-unreadable = Keiner der { $points } Punkte hat eine Höhe in einfachen Metern. Höhen, die nicht lesbar sind oder eine Einheit tragen, die nicht geraten wird: { $unreadable }. Exportieren Sie die Höhen in Metern, als einfache Zahlen.
+file-heights-constant = Alle Höhen in der Datei sind dieselbe Zahl, sie kennt also die Steigungen und Gefälle nicht ({ $points } Punkte). { -ask-heights }
+file-no-heights = Keiner der { $points } Punkte hat eine Höhe, deshalb kann die Strecke nicht beurteilt werden. { -ask-heights }
+file-too-coarse = Die Punkte liegen zu weit auseinander: etwa { $found } m; höchstens { $most } m sind zulässig, um die Neigungen zu erkennen. Exportieren Sie einen Track mit allen Punkten, nicht eine Route mit wenigen Abbiegepunkten.
+file-bad-points = { $bad } von { $points } Punkten { $bad ->
+    [one] hat
+   *[other] haben
+} keine brauchbare geografische Breite und Länge, zuerst in Zeile { $line }. { $swapped ->
+    [true] Anscheinend sind Breite und Länge vertauscht; berichtigen Sie das dort, wo die Datei erstellt wird, und exportieren Sie sie noch einmal.
+   *[false] Exportieren Sie den Track noch einmal.
+}
+file-too-short = Die Strecke ist nur { $found } m lang; mindestens { $least } m sind nötig. Wählen Sie einen längeren Track.
+file-nothing-left = Auf keinem der { $length } km sind die Höhen verlässlich, deshalb kann keine Neigung angegeben werden. { -ask-heights }
+file-too-many-bytes = Die Datei hat { $found } MB; höchstens { $most } MB können gelesen werden. Exportieren Sie einen kürzeren Teil des Tracks oder weniger Punkte.
+file-too-many-points = Die Datei hat mehr als { $most } Millionen Punkte. Exportieren Sie einen kürzeren Teil des Tracks oder weniger Punkte.
+file-too-many-courses = Die Datei hat mehr als { $most } Tracks oder weit auseinander liegende Stücke. Exportieren Sie nur die Strecke, die Sie brauchen.
+file-too-long = Die Strecke ist { $found } km lang; höchstens { $most } km können berechnet werden. Exportieren Sie einen kürzeren Teil davon.
+file-refused = Die Datei wird in Zeile { $line } abgelehnt: { $refusal ->
+    [entities] Sie deklariert eigene Entitäten
+    [nesting] Elemente sind mehr als { $most } Ebenen tief verschachtelt
+   *[long-tag] Ein XML-Tag ist länger als { $most } kB
+}. Das braucht kein Track. Exportieren Sie den Track dort, wo er erstellt wurde, noch einmal.
+file-bad-heights = Höhe Nummer { $number } ist nicht verwendbar: Nötig sind mindestens zwei endliche Höhen im Abstand von mehr als 0 m und höchstens 50 m.
+file-no-such-course = Verlangt wurde Track Nummer { $number }, die Datei hat aber nur { $count }. Wählen Sie einen davon.
+file-legs-apart = Datei { $number } beginnt { $gap } km entfernt von der Stelle, an der Datei { $previous } endet; deshalb führt keine Strecke von der einen zur anderen. Ändern Sie die Reihenfolge, oder drehen Sie eine der beiden um.
+file-not-one-road = Aufzeichnung { $number } ist keine weitere Aufzeichnung derselben Strecke: Zu wenig von ihr liegt auf den vorigen, ihre Höhen sind ganz andere, oder sie ist eine davon noch einmal. Vergleichen Sie die Dateien, oder verbinden Sie sie.
+file-cancelled = Wie gewünscht abgebrochen; wählen Sie eine Datei, um neu zu beginnen.
+
+## Findings: what was noticed or repaired in a file. Places along the road stand beside them.
+
+found-encoding = Die Datei nennt als Kodierung ihres Textes { $declared }, sie wurde aber als { $read-as } gelesen.
+found-no-encoding = Die Datei nennt ihre Kodierung nicht; sie wurde als { $read-as } gelesen.
+found-junk-before = { $count ->
+    [one] { $count } Byte
+   *[other] { $count } Bytes
+} vor dem Anfang der Datei übersprungen.
+found-cut-off = Die Datei bricht in Zeile { $line } ab; alles davor wird verwendet.
+found-undeclared-prefix = Das Präfix „{ $prefix }“ wird verwendet, ist aber nicht deklariert, zuerst in Zeile { $line }; trotzdem gelesen.
+found-bad-reference = { $count ->
+    [one] { $count } Text
+   *[other] { $count } Texte
+} mit einem losen „&“, zuerst in Zeile { $line }; so gelassen, wie geschrieben.
+found-tags-repaired = { $count ->
+    [one] { $count } XML-Tag
+   *[other] { $count } XML-Tags
+} an falscher Stelle, zuerst in Zeile { $line }; gelesen, wie gemeint.
+found-document-type = Eine Dokumenttyp-Angabe in Zeile { $line } wird nicht beachtet; nichts wurde abgerufen.
+found-decimal-comma = { $count ->
+    [one] { $count } Zahl
+   *[other] { $count } Zahlen
+} mit Komma statt Punkt, zuerst in Zeile { $line }; als Dezimalkomma gelesen.
+found-padding = { $count ->
+    [one] { $count } Zahl
+   *[other] { $count } Zahlen
+} mit Leerzeichen davor oder dahinter, zuerst in Zeile { $line }; Leerzeichen nicht beachtet.
+found-metres-written = { $count ->
+    [one] { $count } Höhe
+   *[other] { $count } Höhen
+} mit „m“ geschrieben, zuerst in Zeile { $line }; als Meter gelesen.
+found-foreign-unit = { $count ->
+    [one] { $count } Höhe
+   *[other] { $count } Höhen
+} mit einer anderen Einheit als Meter, zuerst in Zeile { $line }; als fehlend behandelt, denn eine Einheit wird nie geraten.
+found-height-unreadable = { $count ->
+    [one] { $count } Höhe
+   *[other] { $count } Höhen
+} nicht als Zahl in Metern brauchbar, zuerst in Zeile { $line }; als fehlend behandelt.
+found-points-dropped = { $count ->
+    [one] { $count } Punkt
+   *[other] { $count } Punkte
+} ohne brauchbare geografische Breite und Länge, zuerst in Zeile { $line }; weggelassen.
+found-waypoints-left-out = { $count ->
+    [one] { $count } Wegpunkt
+   *[other] { $count } Wegpunkte
+} weggelassen; die ersten { $kept } bleiben erhalten.
+found-route-shape = { $count ->
+    [one] { $count } Punkt
+   *[other] { $count } Punkte
+} zwischen den Abbiegepunkten der Route für ihren Verlauf verwendet.
+found-segments-joined = { $count ->
+    [one] { $count } Teilstück
+   *[other] { $count } Teilstücke
+} des Tracks verbunden; die größte Lücke ist { $widest } m.
+found-stops-merged = { $count ->
+    [one] { $count } Punkt
+   *[other] { $count } Punkte
+} an derselben Stelle wie der davor; zusammengefasst.
+found-jumps = { $count ->
+    [one] { $count } Punkt
+   *[other] { $count } Punkte
+} weit neben dem Track; weggelassen.
+found-zero-heights = { $count ->
+    [one] { $count } Höhe
+   *[other] { $count } Höhen
+} gleich null oder ohne jede Änderung; als fehlend behandelt.
+found-spikes = { $count ->
+    [one] { $count } Höhe
+   *[other] { $count } Höhen
+} als Ausreißer erkannt, um bis zu { $largest } m; als fehlend behandelt.
+found-heights-filled = Fehlende Höhen an { $count ->
+    [one] { $count } Stelle
+   *[other] { $count } Stellen
+} durch gerade Linien ergänzt, die längste über { $longest } m.
+unassessed-because = { $unassessed ->
+    [gap] Die Datei hat dort keine Punkte
+    [no-heights] Die Datei hat dort keine Höhen
+    [step] Die Höhen springen dort und kehren nicht zurück
+   *[sliver] Der Abschnitt zwischen zwei anderen ohne Beurteilung ist zu kurz
+}.
+found-not-assessed = Keine Neigung und keine Empfehlung auf diesem Abschnitt: { unassessed-because }
+found-tunnel = Die Höhen steigen um { $rise } m und fallen wieder, wie über einem Tunnel; verwendet wird eine gerade Linie.
+found-viaduct = Die Höhen fallen um { $drop } m und steigen wieder, wie unter einer Brücke; verwendet wird eine gerade Linie.
+found-very-steep = An { $count ->
+    [one] { $count } Stelle
+   *[other] { $count } Stellen
+} steiler als die meisten Straßen für schwere Fahrzeuge, mit bis zu { $grade } % auf 200 m; vergleichen Sie das mit den Schildern.
+found-combined = { $count } Aufzeichnungen dieser Strecke zu einer zusammengeführt; mindestens zwei von ihnen kennen { $common } km davon.
+found-disagree = Die beiden Aufzeichnungen unterscheiden sich um bis zu { $apart } m Höhe auf { $length } m; verwendet wird die steilere.
+found-rough = { $from-terrain ->
+    [true] Die Höhen stammen anscheinend aus einem Geländemodell, nicht von der Straße
+   *[false] Die Höhen sind unruhig
+} ({ $points } Prozentpunkte zwischen benachbarten 100 m); eine Neigung gilt erst ab { $base } m Länge{ $poor ->
+    [true] { "" } und ist nur ein Anhaltspunkt
+   *[false] { "" }
+}.

@@ -1,250 +1,49 @@
 ### English, which the other languages are held against: what is missing there, or has other arguments or
 ### variants, is an error of the build. A comment says what a message is for.
 ###
-### Arguments are texts, written by `format`, but for these (type, or path of an enum):
+### Here stands what is said of roads, trucks and plans, whoever says it; what only the page says stands in
+### `page/`. Arguments are texts, written by `format`, but for these (type, or path of an enum):
 ###
 ### $at-start bool
 ### $axle-place solver::truck::AxlePlace
 ### $axles u8
+### $bad usize
 ### $because solver::plan::Governs
 ### $brake solver::truck::BrakeKind
-### $cell crate::chart::ReadoutCell
-### $class solver::road::Class
 ### $count usize
-### $done usize
-### $enough bool
 ### $entry solver::limits::Entry
-### $exercise &crate::exercise::Exercise
-### $gears usize
+### $foreign &solver::road::Foreign
+### $from-terrain bool
 ### $governs solver::plan::Governs
-### $hairpin bool
 ### $hairpins usize
 ### $how solver::plan::ChangeHow
-### $in-legs bool
 ### $input solver::study::Input
-### $known usize
-### $lane crate::chart::Lane
 ### $lead solver::day::Lead
 ### $less bool
+### $line usize
 ### $load solver::day::Load
 ### $lowest bool
 ### $needed bool
 ### $number usize
 ### $off bool
-### $overdrive bool
 ### $partly-unassessed bool
-### $phase crate::message::Phase
+### $points usize
+### $poor bool
 ### $preset solver::truck::Preset
-### $reading crate::chart::Reading
-### $reversed bool
-### $route bool
-### $row crate::tell::TwoRow
+### $previous usize
+### $refusal solver::road::Refusal
 ### $rows usize
 ### $runs usize
-### $screen crate::class::Screen
-### $seed u32
 ### $service-brakes solver::day::ServiceBrakes
 ### $some usize
-### $sooner bool
-### $step crate::chart::GradeStep
 ### $surface solver::day::Surface
-### $term crate::tell::Term
+### $swapped bool
 ### $transmission solver::truck::Transmission
+### $unassessed solver::road::Unassessed
 ### $units crate::format::Units
+### $unreadable usize
 ### $verdict solver::plan::Verdict
 ### $why solver::day::Withheld
-
-## Words of the notice before the page, and of what the pictures say to whoever does not see them.
-
-# The button that acknowledges the notice: the driver's own answer.
-i-am-parked = I am parked
-# Name of the table that says what the picture of the road shows.
-road-table = The road as a table
-# Heads of its first columns: from where to where; which part of the road.
-road-table-heads =
-    .span = from – to
-    .part = part
-# A stretch that is no descent.
-between = no descent
-# Name of the table of the engine's curves.
-power-table = Power as a table
-# Heads of its first columns: engine speed, and the power that pulls.
-power-heads =
-    .engine-speed = engine speed, /min
-    .pulls = pulls
-# Head of a column: the power that holds at this stage.
-holds = holds, { $stage }
-# Names of the handles of the part shown: its beginning and its end.
-window-ends =
-    .beginning = Beginning of the part shown
-    .end = End of the part shown
-# It leads back to its start.
-ends-where-it-began = It ends where it began.
-# How far from its start it ends as the crow flies, and towards where.
-leads-away = It ends { $away } from its start as the crow flies, to the { $towards }.
-# Eight directions from north on around, as they stand in that sentence.
-winds =
-    .north = north
-    .north-east = north-east
-    .east = east
-    .south-east = south-east
-    .south = south
-    .south-west = south-west
-    .west = west
-    .north-west = north-west
-# What the profile on the card is, and where its figures stand.
-card-profile = Profile of the road. What it shows stands in the rows below it.
-
-## Words of the road picture.
-
-# Name of the whole picture.
-picture = The road
-# Before the readings that may fill the profile.
-fill-by = Fill by
-# A reading, on its button.
-reading = { $reading ->
-    [gear] gear
-    [stage] stage
-    [heat] brake heat
-    [speed] speed
-   *[grade] grade
-}
-# A step of grade.
-grade-step = { $step ->
-    [down10] −10 % and steeper
-    [down8] −8 to −10 %
-    [down6] −6 to −8 %
-    [down4] −4 to −6 %
-    [down2] −2 to −4 %
-    [level] level
-    [up2] up 2 to 5 %
-   *[up5] up 5 % and steeper
-}
-# Name of the zoom buttons together.
-zoom = Zoom
-# Closer.
-zoom-in = Zoom in
-# Less close.
-zoom-out = Zoom out
-# The whole road.
-zoom-all = Whole road
-# Title of a lane.
-lane = { $lane ->
-    [height] height
-    [gear] gear
-    [stage] stage
-    [heat] brake heat
-    [speed] speed
-   *[temperature] brakes
-}
-# What the thin line of the temperature lane is.
-after-stop = if stopped
-# The bars of the speed lane: what curves allow.
-bend-caps = in curves
-# Works out only what the window shows.
-only-this = Only this part
-# Where the road was not assessed.
-not-assessed = not assessed
-# Before the value of a limit line.
-limit = limit
-# Before the even grade that the hill asks for as much as.
-before-asked = asks for
-# Name of the cursor.
-cursor = Place on the road
-# The same, whatever stands in the cell.
-cell-head = { $cell ->
-    [at] at
-    [grade] grade
-    [height] height
-    [gear-stage] gear · stage
-    [speed] speed · engine
-    [carried] retarder carries
-    [brakes] brakes
-   *[if-stopped] if stopped here
-}
-# Head of the share that the engine carries by itself.
-engine-carries = engine carries
-# Head of the grade, with the length over which it is meant.
-grade-over = grade over { $length }
-# That the road was not assessed here.
-nothing-said-here = The road could not be assessed here: nothing is said about it.
-# On which descent, and how far it is to its foot.
-on-descent = On descent { $number }, { $to-foot } to its foot.
-# Which descent comes next, and how far it is to its crest.
-descent-begins = Descent { $number } begins in { $ahead }.
-# None comes.
-no-descent-ahead = No descent ahead.
-# The curve here: to which side, at most how fast, its radius.
-bend = { $hairpin ->
-    [true] Hairpin
-   *[false] Curve
-} { $side }: at most { $speed } (radius about { $radius }, an estimate).
-# A place that lies here.
-place-here = Here: { $name }.
-# A place ahead, and how far it is.
-place-ahead = { $name } in { $ahead }.
-# Name of the strip of the whole road.
-strip = The whole road, and the part shown above
-# Name of the plan shape.
-plan-shape = The road seen from above, north up
-# Where the road starts.
-start = start
-# Where it ends.
-end = end
-# North, a letter.
-north = N
-# In place of the number of a stage, in a narrow band: none is on.
-short-stage-off = off
-
-## Words of use without a network.
-
-# The browser keeps all of the page.
-works-offline = This page works without a network now.
-# A newer version waits; what loading it costs.
-newer = A new version of this page is ready. Truck, day, the road and its places stay. The marker entered for the card, a road kept beside and what held today do not.
-# Loads it.
-load-newer = New version: load it
-# Puts that off.
-later = Later
-# Forgets what is kept on this machine.
-forget-all = Forget all that is kept on this machine
-# The same, when it was pressed once.
-forget-really = Really forget trucks, entries, roads and places? Press once more
-# Link that saves the page as one file.
-save-page = Save this page as one file (for a stick)
-
-## Words of what is handed on: the link with truck and day, the project with all of it.
-
-# Makes and copies it.
-make-link = Copy a link with truck and day
-# It was copied; what it carries and what not.
-link-copied = Copied. The link carries this truck and this day, no road and no place. Who opens it decides whether to use them.
-# It could not be copied and is to be taken from the field below; what it carries.
-link-made = Copy the link from here. It carries this truck and this day, no road and no place. Who opens it decides whether to use them.
-# Name of that field.
-link-label = Link with truck and day
-# A link that was opened brings a truck and a day.
-link-offered = This link brings a truck and a day. Your own entries are in use until you decide. Whoever sent it may drive another vehicle: check every entry.
-# Uses them.
-use-link = Use truck and day of the link
-# Does not.
-keep-mine = Keep mine
-# They are in use.
-link-taken = Truck and day of the link are in use now: check them before you trust the figures.
-# Back to what was entered before.
-back-to-mine = Back to mine
-# It cannot be read.
-link-broken = The truck and the day in this link cannot be read; part of it may be missing. Ask for it once more. Your own entries are in use.
-# Saves everything as one file.
-save-project = Save all of it as one file
-# What it holds, and how it is opened.
-project-sentence = The road as it was given, places and limits on it, truck and day, and the same for a road kept beside it. It is opened here like a road, on any machine.
-# End of the name of a file: name of that file.
-project-name-ending = .steadygrade
-# It was opened: its entries are in use.
-project-opened = The project’s truck, day and places are in use now: check them before you trust the figures.
-# Name of a file of a road without a name.
-file-stem = road
 
 ## Words that stand in a file saved for a device.
 
@@ -264,332 +63,6 @@ mark-foot = Foot { $number }
 # At a foot, and the gear that is next.
 # Arguments: $number, $gear u8
 mark-foot-then = Foot { $number }, then gear { $gear }
-
-## Words of the teaching roads.
-
-# Head of their list.
-lessons-head = Teaching roads
-# That they are invented.
-lessons-invented = These roads are invented for teaching; none of them exists.
-# For which truck and day it is said what happens.
-lessons-said-for = What happens is said of the first truck in the list on the usual day. With another truck, or on another day, what is worked out counts, not this note.
-# Label of what one shows.
-lesson-shows-label = What it shows
-# Label of what is often believed.
-lesson-believed-label = What is often believed
-# Label of what happens.
-lesson-happens-label = What happens
-# Label of the question.
-lesson-question-label = To ask the class
-# What is said of a teaching road. No figures: those stand in the plan.
-lesson-false-finish =
-    .name = False finish
-    .shows = A long grade eases as if it were over, and then goes on steeper.
-    .believed = Where the road flattens the descent is over, and one can shift up.
-    .happens = It is one descent. The easing is too short to shift up and down again, and the steepest part lies behind it. The whole needs a lower gear than the part before the easing would need by itself.
-    .question = Where must the low gear be engaged, and what could have told the driver so before the crest?
-# What is said of a teaching road. No figures: those stand in the plan.
-lesson-three-steps =
-    .name = Three steps
-    .shows = Three like steps with short level stretches between them.
-    .believed = If the first step went well, the third will go just as well.
-    .happens = With the retarder alone all three are held in the same way, and the service brakes stay cool. Where snubs are allowed, each step begins with warmer brakes than the one before, and the third can no longer be taken as fast as the first. By itself it could.
-    .question = How warm may the brakes be at the third crest if one hard stop must still be left?
-# What is said of a teaching road. No figures: those stand in the plan.
-lesson-short-and-steep =
-    .name = Short and steep
-    .shows = A short, steep hill with a town and a signal at its foot.
-    .believed = It is so short that the brakes will manage it, whatever the gear.
-    .happens = Of all these roads the shortest descent needs the lowest gear and the lowest speed. Here the steepness decides the gear, not the length.
-    .question = The signal at the foot turns red, and the gear was chosen too high. What is left to the driver?
-# What is said of a teaching road. No figures: those stand in the plan.
-lesson-long-and-gentle =
-    .name = Long and gentle
-    .shows = A gentle grade that goes on for a very long way.
-    .believed = So gentle a grade is harmless: top gear, and the brakes now and then.
-    .happens = With the reserve asked for, the retarder holds it only below the top gear and below the usual speed limit. In top gear at that limit, on the service brakes alone, they get hotter than their limit. On the short steep hill the same would heat them less, because far less height is lost there; it would be wrong there too.
-    .question = Which makes more heat: how steep a hill is, or how much height it loses? And where does that heat go?
-# What is said of a teaching road. No figures: those stand in the plan.
-lesson-hairpins =
-    .name = Hairpins
-    .shows = A moderate grade with one hairpin after another.
-    .believed = The grade alone decides gear and speed.
-    .happens = Here the curves decide. Without them the same grade would be held at a higher speed in a higher gear. The retarder holds the grade alone, but slowing for the hairpins takes the service brakes as well, and they get warmer than on the same grade without curves.
-    .question = Must the truck be slow before the hairpin or in it? And in which gear does the engine still turn over there?
-
-## Words of the class view: for an instructor, a projector and a room.
-
-# Name of a screen.
-screen = { $screen ->
-    [roads] Roads
-    [forces] Forces
-    [run] The run
-    [pair] Side by side
-   *[exercises] Exercises
-}
-# The one idea of a screen.
-idea = { $screen ->
-    [roads] A road to talk about
-    [forces] Where a gear’s line meets the hill, the truck settles
-    [run] One truck, down this road, as planned
-    [pair] One road, one start, one thing done otherwise
-   *[exercises] Work it out first, then look
-}
-# What the person in front may say there, a sentence each.
-notes-roads =
-    .first = Choose a road, and let the class say how they would come down it before anything is shown.
-    .second = Any GPX file can be dropped here too: the road that they drive every week is the best one.
-notes-forces =
-    .first = Ask first: which gear? Then drag the hill to its grade.
-    .second = The hill asks for nearly the same force at every speed; a low gear gives more of it. That is all there is to the choice of a gear.
-    .third = Drag the hill until the mark falls off the end of a line: above that end the engine would turn too fast.
-    .fourth = Add a tenth of the mass and see the mark move.
-notes-run =
-    .first = Stop before a crest and ask what should be engaged by now.
-    .second = Stop on a relief: is it over?
-    .third = The temperature is a calculation. What it cannot see, such as adjustment, is worse than what it can.
-notes-pair =
-    .first = Let the class bet before it starts: how many degrees, how many minutes?
-    .second = Stop where they part. Nothing can be seen from the seat yet.
-    .third = At the end ask what was won by it.
-notes-exercises =
-    .first = Print the blank sheet; the answer sheet has the same number.
-    .second = Figures are rounded in the steps as they are written, so that they can be followed by hand.
-# Name of the buttons that lead from screen to screen.
-screens = Screens of the class
-# Leads to the road page.
-to-road-page = Road page
-# Shows or hides the notes.
-show-notes = Notes
-# Which keys do what.
-keys = Page down and page up: next and former screen. N: these notes. Space: start and stop the run. Arrows left and right: step it. Up and down: faster and slower. Home: from the start.
-# What none of it is, and who comes first.
-class-caution = For teaching, from entries and recorded heights, which err. Not permission to descend: signs, the law and the maker’s limits come first.
-# Label of the grade.
-grade-label = Hill
-# Label of the mass.
-mass-label = Mass
-# Label of the stage.
-stage-label = Retarder
-# What the picture of forces shows, for who cannot see it.
-forces-about = Holding force against road speed: a rising or falling line for each gear, and across them what hills ask for. Below it is said where each gear settles.
-# Name of the upward axis.
-holding-axis = force
-# Where no gear settles with this stage.
-none-settles = No gear settles on this hill with this stage.
-# Where a line meets the hill all that holds is used up.
-nothing-in-reserve = At a crossing nothing is in reserve.
-# Prints what is on the screen.
-print-screen = Print
-# What the profile is, for who cannot see it.
-profile-about = The road from start to end, with a mark for each truck
-# What the picture of the truck shows.
-truck-about = The truck on its slope, with an arrow for each force; the gauges tell the same in figures
-# A ride is being worked out.
-driving = Being driven …
-# This cannot be driven on this road with this truck.
-no-ride = This cannot be driven here: there is no descent with a safe speed on this road, or nothing to lose.
-# Starts the run.
-class-start = Go
-# Stops it.
-stop = Stop
-# Goes one step on.
-class-step = Step
-# Goes back to the start.
-anew = From the start
-# Makes it slower.
-slower = Slower
-# Makes it faster.
-faster = Faster
-# Name of the force of the hill.
-arrow-hill = hill
-# Of the engine's pull.
-arrow-engine = engine
-# Of retarder and motoring engine.
-arrow-retarder = retarder
-# Of the service brakes.
-arrow-service = service brakes
-# Of rolling and air.
-arrow-resistance = rolling, air
-# Label of the speed.
-gauge-speed = speed
-# Label of the gear.
-gauge-gear = gear
-# Label of the retarder's stage.
-gauge-stage = stage
-# Label of the engine speed.
-gauge-engine = engine
-# Label of the retarding power.
-gauge-power = retarding
-# Label of the brake temperature.
-gauge-brakes = brakes
-# Label of that after one hard stop.
-class-after-stop = if stopped hard
-# Back to the exercise before.
-exercise-back = Former exercise
-# On to the next exercise.
-exercise-on = Next exercise
-# Name of the choice of what is done otherwise.
-slips = What the second truck does otherwise
-# Nothing is done otherwise.
-as-planned = as planned
-# One gear higher than planned.
-gear-high = one gear higher
-# A tenth heavier than entered.
-somewhat-heavier = 10 % heavier
-# Faster than planned by a speed.
-faster-by = { $speed } faster
-# A stage fails.
-stage-lost = stage lost
-# The brakes are hot at the start.
-hot-brakes = hot brakes
-# Where two rides part.
-they-part = They part at { $at }.
-# They do nowhere.
-nowhere-apart = On this road it makes no difference that is worth naming.
-# Arriving sooner by so many seconds, or later where negative.
-# Arguments: $sooner, $time
-time-apart = { $time } { $sooner ->
-    [true] sooner
-   *[false] later
-}
-# Arriving at the same time.
-no-time-apart = no time
-# What it came to: the time, and the brakes after a hard stop, otherwise and as planned.
-compared = { $name }: { $time }; after a hard stop { $wrong } in place of { $right }.
-# From where on a hard stop would pass the limit, and that brakes fade.
-passes-limit = From { $from } on a hard stop would pass the limit. Here the brakes hold however hot they are; on the road they fade.
-# It made the brakes little hotter, this time.
-forgiven = This hill forgives it. The next one may not.
-# What keeps the reserve: gear and speed.
-class-reserve-kept = { $reserve } in reserve: { $gear }, at no more than { $speed }.
-# That no gear keeps it.
-class-no-gear-keeps = { $reserve } in reserve: no gear.
-
-## Words of exercises with worked answers.
-
-# Head of a sheet.
-sheet-head = Exercises, set { $seed }
-# Title of the sheet without answers.
-blank-sheet = Sheet to work on
-# Title of the sheet with answers.
-answer-sheet = Sheet with answers
-# Draws another set.
-another-set = Another set
-# That a sheet teaches, and is no advice for a road.
-sheet-caution = These figures are for teaching. They are no advice for any road, truck or load: masses, grades and speeds are varied, and much is left out.
-# Where the road has no descent to set exercises on.
-no-exercises = No descent on this road is long enough to set exercises on.
-# Why exercises on gear and stage are left out.
-stages-left-out = On this day no retarder stage is recommended. Exercises on gear and stage are left out.
-# Head of one, by its number on the sheet, from 1.
-exercise = Exercise { $number }: { $exercise ->
-    [control-speed] control speed
-    [gear-choice] choosing the gear
-    [braking-work] braking work
-    [haste] time saved by going faster
-   *[brake-heat] brake heat
-}
-# Label of what is given.
-given-label = Given
-# Label of the room to write.
-room-label = Your working and answer
-# Label of the worked steps.
-steps-label = Worked steps
-# Whether a truck of this mass settles on this grade, in the gear and stage of the exercise.
-# Arguments: $gear, $stage, $mass, $grade
-ask-control-speed = A truck of { $mass } is on a downgrade of { $grade } in { $gear }, { $stage }, with no throttle and no service brakes. Does it settle at a speed, and at which?
-# Which is the highest gear that holds it with this reserve.
-ask-gear = A truck of { $mass } is to be held on a downgrade of { $grade } by engine and retarder alone, with { $reserve } in reserve. Below stand gears at the fastest speed at which each is used to hold, with the engine speed and the holding force of the strongest stage that the driven axles grip. Which is the highest gear that keeps the reserve, and at what speed?
-# How much energy must be taken away, where engine and retarder carry this share.
-ask-work = A truck of { $mass } goes down { $drop } over { $length } of road at a steady { $speed }. How much energy must engine, retarder and brakes take away? Engine and retarder carry { $share } of it: how much is left for the service brakes?
-# How much time the faster of two speeds saves.
-ask-time = A descent is { $length } long. How much time does a truck save that goes down it at { $fast } instead of { $slow }? By how much does its energy of motion grow?
-# How warm the brakes of the exercise are at the foot.
-# Arguments: $axle-place, $axles, $length, $speed, $power
-ask-heat = On a descent of { $length } at a steady { $speed } the service brakes take { $power } all the way; engine and resistance take the rest. How warm are the brakes of { $axle-place ->
-    [steer] { $axles ->
-        [one] the steer axle
-       *[other] the steer axles
-    }
-    [drive] { $axles ->
-        [one] the driven axle
-       *[other] the driven axles
-    }
-   *[trailer] { $axles ->
-        [one] the trailer axle
-       *[other] the trailer axles
-    }
-} at the foot?
-# Where it settles.
-settles = It settles at about { $speed } ({ $engine-speed }): there it holds as much as is left to hold back.
-# It holds back more than needed at every speed.
-slows-down = It does not settle: it holds back more than needed at every speed of this gear, and slows down. A weaker stage or a higher gear may do.
-# It overruns above this speed.
-gets-away-above = It does not settle: it holds back more than needed below about { $speed }, and above that it overruns. A truck that has got faster is not caught again. It needs a lower gear, engaged before the crest; else the service brakes must help.
-# It overruns at every speed.
-gets-away = It does not settle: it overruns at every speed of this gear. It needs a lower gear, engaged before the crest, or a stronger stage where there is one; else the service brakes must help.
-# The gear that is the answer, its stage, speed, engine speed and reserve.
-gear-chosen = { $gear }, { $stage }, at no more than { $speed } ({ $engine-speed }), with { $reserve } in reserve. It is engaged before the crest.
-# No gear keeps the reserve.
-no-gear-keeps = None: not even the lowest gear keeps the reserve. A truck like this must not go down there: less mass or another road.
-# The energy to be taken away, and what of it is left for the service brakes.
-work-left = About { $left } must be taken away; about { $service } of that is left for the service brakes.
-# The time saved, and how many times as large the energy of motion is.
-time-saved = About { $time }, and the energy of motion is { $times } times as large: so much more for the brakes in every stop. Whether engine and retarder would hold the truck at that speed is not asked here.
-# How warm the brakes are at the foot, whether over the limit, and what is left out.
-# Arguments: $foot, $limit, $over bool
-warm-at-foot = About { $foot } at the foot: { $over ->
-    [true] over the limit of { $limit } entered
-   *[false] not over the limit of { $limit } entered, but with no stop in hand
-}. Left out: a stop, brakes that do not share evenly, their adjustment, radiation, and cooling that differs from truck to truck by a factor of two and more.
-# Name of a quantity.
-term = { $term ->
-    [rolling-coefficient] Rolling resistance coefficient
-    [drag-area] Drag area
-    [air-density] Density of the air
-    [air-density-ratio] Density of the air, over that at sea level
-    [headwind] Headwind (a tailwind is negative)
-    [holding-table] Holding force by engine speed and road speed
-    [heat-capacity] Heat that these brakes store
-    [cooling] Heat that they give off at this speed
-    [group-share] Their share of the braking
-    [air-temperature] Air
-    [brakes-at-crest] Brakes at the crest
-    [sine] Sine of the angle of the road
-    [cosine] Cosine of the angle
-    [gravity] Gravity along the road
-    [rolling] Rolling resistance
-    [against-air] Speed against the air
-    [air] Air resistance
-    [demand] Left to hold back
-    [holding-against-demand] Holding force, against what is left to hold back
-    [compared-at] Reckoned at
-    [length-in-feet] Length in feet
-    [gravity-work] Work of gravity
-    [rolling-work] Taken by rolling resistance
-    [air-work] Taken by the air
-    [work-left] Left to be taken away
-    [carried-work] Engine and retarder
-    [service-work] Service brakes
-    [slow-time] Time at the slower speed
-    [fast-time] Time at the faster speed
-    [time-saved] Time saved
-    [motion-energy] Energy of motion, faster over slower
-    [group-power] Power at these brakes
-    [time-down] Time down
-    [time-constant] Time constant: heat stored over heat given off
-    [settled] Temperature that they would reach in the long run
-    [ahead] Share of that rise still ahead at the foot
-   *[at-foot] At the foot
-}
-# “Gear 6 at 36 km/h”.
-gear-at = { $gear } at { $speed }
-# Whether a gear that is tried keeps the reserve.
-enough = { $enough ->
-    [true] enough
-   *[false] too little
-}
 
 ## Times.
 
@@ -630,8 +103,6 @@ chosen = { $lowest ->
 } is chosen for { $asks }.
 # That this rules it out.
 ruled-out-by = What rules it out is { $asks }.
-# That a stretch of the descent was not assessed.
-not-assessed-on = Not assessed: { $span }. Nothing is known of the grade there.
 # By how much the brakes get warmer.
 brakes-warmer = brakes { $by } warmer
 # At the end of a place: that the heights may be off by as much.
@@ -645,20 +116,12 @@ brakes-at-places = The service brakes { $needed ->
 } at: { $places }.
 # That steep bits cannot be ruled out, and what follows.
 in-doubt = The gear holds it on the average. Short steep bits of up to { $grade } cannot be ruled out: keep the service brakes ready.
-# Label of those places.
-touches-label = Where it gets faster without the service brakes
-# Label of the legs.
-legs-label = Gear by gear
 # What happens between legs.
 between-legs = Between them the truck slows for the next gear, or takes up speed.
 # Before the advice of the slowest leg.
 slowest-leg = The slowest part
-# Label of the way that never touches the service brakes.
-untouched-label = Never touching the service brakes
 # There is none.
 no-untouched = No gear holds every recorded pitch by itself.
-# Label of one gear all the way.
-one-gear-label = One gear all the way
 # Which of `count` descents decides, before what is said of it.
 deciding = { $count ->
     [one] The descent:
@@ -679,8 +142,6 @@ none-decided-at-start = { deciding } <strong>no safe speed was found</strong> fr
 
 ## Words of the reasons.
 
-# Label of what governs.
-governs-label = Why not faster
 # Faster, the service brakes would not stay untouched, which the day asks for.
 untouched-governs = Your choice under Day: faster, a recorded pitch would ask for the service brakes.
 # What governs this advice; the limit, the reserve and the heat limit entered.
@@ -727,315 +188,25 @@ note-stages-withheld = { $why ->
     [empty-in-the-wet] No retarder stage is advised empty on a wet road: the driven axles carry little and could break away. Guidance conflicts (some allow weak stages), and the cautious reading is taken. Gears and speeds here count on the unfuelled engine alone.
    *[no-trailer-in-the-wet] No retarder stage is advised without a trailer on a wet road: the driven axles carry little and the tractor could spin. Guidance conflicts (some allow weak stages), and the cautious reading is taken. Gears and speeds here count on the unfuelled engine alone.
 }
+# On a wet road.
 note-wet-cap = Wet: the retarder is counted with half of what the driven axles grip at most. If the driven wheels slip, go a stage down; some guidance says off altogether.
+# A box that chooses gears by itself has to be held in the one told.
 note-hold-by-hand = This gearbox would choose gears by itself: set it to hold, and engage the gear by hand before each crest.
+# The gear told lies where the box shifts up by itself.
 note-shifts-up-by-itself = This gearbox shifts up by itself when the engine turns too fast, and then the retarder lets go: the speeds told keep below that.
+# The file begins on a hill.
 note-starts-in-descent = The road starts in the middle of a descent. What the brakes went through before is not known: enter their temperature under Day.
+# A descent has stretches that are not assessed.
 note-partly-unassessed = Part of the road could not be assessed. It is left blank, and nothing is advised there.
+# The heights are poor.
 note-poor-heights = The heights of this file are poor: grades are advisory only. Check them against the signs.
+# The brakes get hottest off the descents.
 note-hot-elsewhere = Away from the descents there is a place where a hard stop would take the brakes past their limit. Look for it in the picture, and go slower there.
+# The truck cannot climb what the road climbs.
 note-cannot-climb = At full load this truck cannot climb a part of this road in any gear.
-
-## Words of the card for the cab.
-
-# Head of the section.
-card-head = Card
-# Leads to it from the answer.
-to-card = The card for the cab, to print
-# What it is for.
-card-sentence = For the cab, so that no screen is needed on the way: print it, fold it in the middle. Read it before the crest, parked.
-# Prints it.
-print-card = Print the card
-# Saves it as a picture.
-save-picture = Save it as a picture
-# End of the name of a file: name of that file, for a road as recorded or turned around.
-picture-name-ending = { $reversed ->
-    [true] -reversed-card.png
-   *[false] -card.png
-}
-# Saves its rows.
-save-rows = Save its rows as CSV
-# Label of the marker at the start.
-marker-label = Marker or odometer at the start of the road
-# Markers count down.
-counts-down = markers count down
-# That the markers typed do not reach over the road: what would stand at its start and at its
-# end, the remedy, and what the card has meanwhile.
-markers-miss = The markers do not reach over this road: as entered they would go from { $start } at its start to { $end } at its end, and there are none below zero. Correct the marker, or which way they count. Until then the card has distances from the start.
-# That the card belongs to entries before.
-card-is-old = Do not use: this card belongs to entries before
-# Not to go down with what is entered.
-do-not-descend = DO NOT GO DOWN with what is entered
-# For which descents, by their numbers, no safe speed was found, and what comes first.
-# Arguments: $numbers, $count
-no-speed-for = No safe speed was found for { $count ->
-    [one] descent
-   *[other] descents
-} { $numbers }. Take another road, or plan again with less load or on a better day. Posted signs and licensed practice come first.
-# The same: mass, retarder, surface, load, air, and the brakes at the start.
-# Arguments: $mass, $retarder, $surface text, $load text, $air, $brakes
-facts-of = { $mass } · { $retarder } · { $surface }, { $load } · air { $air } · brakes { $brakes } at the start
-# Heads of the columns: descent, grade, gear, stage, hold, what to know.
-card-heads =
-    .descent = descent, from – to
-    .grade = grade
-    .gear = gear
-    .stage = stage
-    .hold = hold
-    .know = what to know
-# The unit before a mile marker.
-mile = mile
-# That even grade and that length.
-card-asks = asks for { $grade }, { $length }
-# From which speed down to which to snub.
-know-snub = Snub { $from } to { $to }, release, repeat.
-# That steep bits up to a grade cannot be ruled out, and what follows.
-know-in-doubt = Short steep bits up to { $grade } in doubt: keep the service brakes ready.
-# Where it eases, but is not over.
-know-easing = The easing at { $at } is not the end: stay in gear.
-# That it is not known how it begins.
-know-begins-unknown = How it begins is not known: the road before it was not assessed.
-# How many curves, more than one, ask for less than the hold speed, and the slowest of them.
-know-slow-curves = { $count } curves ask for less than the hold speed, the slowest { $speed }, { $at }.
-# The slowest curve.
-know-slow-curve = Slowest curve { $speed }, { $at }.
-# A posted limit, from where to where.
-know-posted = Posted { $speed }, { $km }, { $miles }.
-# An escape ramp.
-know-ramp = Escape ramp at { $at }.
-# A quiet zone, and what it may mean.
-know-quiet = Quiet zone at { $at }: an engine brake may be forbidden.
-# What waits at the foot.
-know-at-foot = At the foot: { $name }, { $at }.
-# The same where it has no name.
-to-stop-at-foot = a place to stop
-# That it is not known how it goes on.
-know-cut-short = How it goes on is not known.
-# Descents that found no room.
-card-more = { $count ->
-    [one] And 1 more descent on this road that is not on this card: plan the road in parts.
-   *[other] And { $count } more descents on this road that are not on this card: plan the road in parts.
-}
-# Head of that list.
-before-crest-head = Before the crest
-# To stop at the brake check, and what to look at.
-stop-at-check = Stop at the brake check, { $at }: adjustment, leaks, drums or discs, tyres, load.
-# The same without a brake check.
-stop-where-allowed = Stop where it is allowed: adjustment, leaks, drums or discs, tyres, load.
-# To try the retarder.
-try-retarder = Lift off briefly: does the retarder come in, at every stage?
-# Whether it is still the road that was planned.
-look-ahead = Weather, signs, closures: is it still the road that was planned?
-# Gear and stage of the first advice, and before which place.
-# Arguments: $gear u8, $off, $stage, $at
-gear-before = { $off ->
-    [true] Gear { $gear } engaged before { $at }, { $stage }.
-   *[false] Gear { $gear } and { $stage } engaged before { $at }.
-}
-# The same where the road starts in that descent: before setting off.
-# Arguments: $gear u8, $stage
-gear-at-start = Before setting off: gear { $gear }, { $stage }. The road starts in the descent.
-# Not to shift on the hill; in legs, only where the rows have it.
-shifting = { $in-legs ->
-    [true] Shift on the hill only as the rows say.
-   *[false] No shifting on the hill.
-}
-# Head of that list.
-in-trouble-head = If it gets away
-# To brake hard while that still helps.
-brake-now = Brake hard now and stop, while the brakes are cool enough to do it.
-# To stay in gear.
-stay-in-gear = Stay in gear. Never neutral, never the clutch, no shift down at speed.
-# To take any way that rises; no ramp is entered.
-any-way-up = Take an escape ramp or any way that rises. None is entered here; there may be some.
-# To take a ramp at one of these places, or any way that rises.
-take-ramp = Take the escape ramp at { $ramps }, or any way that rises.
-# To warn the others.
-warn-others = Lights and horn: warn the others.
-# None are entered, and what that does not mean.
-no-places-entered = None are entered. That does not mean that there are none.
-# The small print.
-card-cautions = Worked out from your entries and recorded heights, which err; not permission to descend. It cannot see adjustment, tyres, surface, weather, traffic or the load. Posted signs, the law, your employer and the vehicle’s maker come first. The service brakes remain the means to stop. In doubt: stop at the top, go slower, take another road.
-# End of the name of a file: name of the file of rows, for a road as recorded or turned around.
-rows-name-ending = { $reversed ->
-    [true] -reversed-descents.csv
-   *[false] -descents.csv
-}
-
-## Words of the page's frame: names, buttons, files, progress, trouble.
-
-# For which truck and day the answer is; `facts` tell them.
-made-for = Worked out for: { $facts }.
-# Leads to the entries of the truck.
-to-truck = Is this your truck and your day? Enter yours.
-# Leads to the class view.
-to-class = Class
-# Label of the size of buttons and fields.
-targets = Size of buttons and fields
-# As usual.
-usual-targets = bare hands
-# Large, for hands in gloves.
-large-targets = gloves
-# What the page is, in a line.
-purpose = How to come down each hill of a road: gear, retarder stage, speed, brake heat
-# Link to the section of the road.
-road-section = Road
-# Link to the section of the descents.
-descents-section = Descents
-# Name of the navigation, for screen readers.
-sections = Sections of this page
-# Jumps over the header.
-skip-to-answer = Skip to the answer
-# Group of unit buttons.
-units = Units
-# Metric button.
-metric = km/h · m · t
-# Imperial button.
-imperial = mph · ft · lb
-# Group of theme buttons.
-theme = Light or night
-# Theme buttons.
-light = light
-# Dark theme.
-night = night
-# As the machine is set.
-system = auto
-# Button that chooses a file.
-choose-file = Choose a GPX file
-# Beside it.
-or-drop = or drop one anywhere on the page
-# While a file hovers over the page.
-drop-here = Drop the GPX file: it is read on this machine only
-# Nothing leaves the machine.
-stays-here = Nothing leaves this machine.
-# Mark of the demo.
-demo-mark = invented demo
-# What the demo is.
-demo-sentence = This is an invented road, not a real pass. Choose your own GPX file, or drop it anywhere on the page; it stays on this machine.
-# Button back to the demo.
-show-demo = Show the demo
-# Button that turns the road around.
-reverse = Reverse
-# Mark of a road that was turned around.
-reversed-mark = other way round than recorded
-# Label of the choice of tracks.
-course = Track in the file
-# Asks which track of a file is meant.
-which-track = { $file } holds { $count } roads. Which one will you drive?
-# Why a track cannot be chosen.
-course-unusable = without heights, or too short
-# Leaves what was asked about as it was.
-leave-it = Leave it
-# Asks for the order of several files.
-which-order = { $count } files: in which order are they driven?
-# What comes of it.
-which-order-sentence = They are joined from top to bottom. Where one ends more than 2 km from the start of the next, the order or a direction is wrong.
-# Joins the files.
-join = { $count ->
-    [one] Open this file
-   *[other] Join { $count } files
-}
-# Moves a file ahead.
-leg-up = Drive { $name } earlier
-# Moves a file back.
-leg-down = Drive { $name } later
-# Drives a file backwards.
-turn-leg = Backwards
-# Leaves a file out.
-leave-leg = Leave { $name } out
-# Asks whether files that lie on each other are the same road.
-same-question = { $count } files lie on each other. Do they show the same road?
-# What comes of each choice.
-same-sentence = As the same road they become one: the heights of all are used, and where they differ by more than they may be off, the steeper one is used and the place is told. The plan is never faster than the faster of them alone. Nothing is combined by itself.
-# Makes one road of recordings.
-combine = Same road: combine { $count } recordings
-# That two files of several lie on each other, and how to make one road of them.
-two-alike = { $first } and { $second } lie on each other. To combine them into one road, leave the other files out.
-# Asks the same of a file that was opened and one that was there before.
-meets = { $new } lies on { $before }. Do they show the same road?
-# Keeps the one before beside it.
-compare-both = Compare: both side by side
-# Puts both in order, to be driven one after the other.
-join-both = Join: one after the other
-# Of how many recordings a road was made.
-combined = One road of { $count } recordings: { $files }
-# Has these files in hand again.
-take-apart = Take them apart
-# What part of the road is shown, m from its start as recorded.
-part-of = A part of the road: { $span } as recorded.
-# Back to the whole road.
-whole-road = Take the whole road
-# One choice.
-# Arguments: $number, $name, $unnamed bool, $route, $length
-course-choice = { $unnamed ->
-    [true] { $number } · unnamed { $route ->
-        [true] route
-       *[false] track
-    } · { $length }
-   *[false] { $number } · { $name } ({ $route ->
-        [true] route
-       *[false] track
-    }) · { $length }
-}
-# Phase of work.
-phase = { $phase ->
-    [reading] Reading the file
-    [surveying] Working out heights and grades
-   *[planning] Working out gears, speeds and heat
-}
-# Starting, before anything is known.
-starting = Starting
-# Cancel button.
-cancel = Cancel
-# Closes a message.
-close = Close
-# Tries again.
-try-again = Try again
-# Head of the box for a file that cannot be used.
-trouble-head-file = “{ $name }” cannot be used
-trouble-head-many-files = Too many files at once
-trouble-head-not-a-file = That was not a file
-trouble-head-built-in-missing = The invented road could not be loaded
-trouble-head-cannot-start = The calculation could not be started
-trouble-head-stopped = The calculation stopped on an error of its own
-trouble-head-cancelled = Cancelled
-trouble-head-truck = This truck cannot be worked out
-trouble-head-truck-file = That truck file cannot be used
-trouble-head-project-file = That project cannot be used
-trouble-head-cannot-export = The file could not be saved
-trouble-head-no-picture = The card could not be saved as a picture
-# What to do about it.
-trouble-many-files = Up to 20 files can be joined to one road. Choose fewer.
-trouble-not-a-file = Drop a GPX file, or use the button to choose one.
-trouble-built-in-missing = The page itself works: choose a GPX file of your own.
-trouble-cannot-start = The browser did not load the part that calculates. Reload the page; if that does not help, use a browser of the last few years with WebAssembly and workers switched on.
-trouble-stopped = It was started again, and nothing that you entered is lost. Change the entry made last, or try again. For a report: { $detail }
-trouble-cancelled = The figures below still belong to the former entries. Change an entry, or try again, to work them out.
-trouble-no-picture = This browser does not draw it. Print the card instead: printing to a file makes a PDF of it.
-trouble-cannot-export = The part that writes it could not be loaded, or the browser did not allow saving. Reload the page, or try another browser.
-# What is still shown.
-former-stays = The road shown below is the former one.
-# The result below does not fit the entries.
-not-current = The figures shown belong to the entries or the road before.
-# Before the name of the entry that is wrong.
-check-entry = Check this entry:
-# Writes the file with waypoints.
-export = Save crests and gear changes as GPX
-# What is in it.
-export-sentence = Waypoints at each crest, foot, and change of gear or stage, for a device that shows them.
-# End of the name of a file: name of the exported file.
-export-name-ending = -descents.gpx
-# Without a road.
-no-road = No road yet
-# What to do without a road.
-no-road-sentence = Choose a GPX file with heights, or drop it anywhere on this page. It is read on this machine and goes nowhere else.
-# Between places of escape ramps.
-between-ramps = ,{ " " }
 
 ## What a language says of itself.
 
-# Name of the links to the other languages.
-languages = Other languages
 # Between a label and what it is the label of.
 colon = :{ " " }
 # Between a line and what is said of it.
@@ -1050,8 +221,6 @@ thousands-sign = ,
 number-to = to
 # Where no one of the trade has read the translation yet: that, and what to do in doubt. Empty where someone has.
 translation-unread = { "" }
-# The link to this page, on those in other languages.
-this-page = This page in English
 
 ## Words of the plan: verdicts, descents.
 
@@ -1095,12 +264,8 @@ no-descent = { $partly-unassessed ->
     [true] On the parts that could be assessed, no hill asks for a gear or a retarder stage.
    *[false] Driven this way, no hill on this road asks for a gear or a retarder stage.
 }
-# Label of all descents in road order.
-along-label = Each descent has its own gear, from its crest at:
 # In place of gear, stage and speed.
 no-safe-speed = no safe speed found
-# How many more the list below holds.
-along-more = and { $count } more in the list below
 # Label of the other way to use the service brakes.
 other-mode-label = { $service-brakes ->
     [in-reserve] If you allowed snubs
@@ -1114,12 +279,8 @@ choice-apart = { $choice }; { $time } { $less ->
     [true] less
    *[false] more
 }.
-# Label of the answer with more mass.
-heavier-label = If it weighs 10 % more
 # That mass is more than can be entered.
 mass-out-of-range = That mass is out of range.
-# Label of brake heat.
-heat-label = Service brakes
 # The hottest brakes, the same after one hard stop, and the limit.
 brakes-at = About { $hottest } at the hottest; { $after-stop } after one hard stop (limit { $limit }).
 # From which speed down to which, s of braking and s between, and how often in all.
@@ -1138,44 +299,9 @@ cautions =
     .first = Posted signs, the law, your employer’s rules and the maker’s limits come first.
     .means = The service brakes remain the means to stop.
     .doubt = In doubt: stop at the top, go slower, or take another road.
-# Head of the list.
-descents-head = { $count ->
-    [0] No descents
-    [one] 1 descent
-   *[other] { $count } descents
-}
-# Buttons of the order.
-order = Order of the list
-# Worst first.
-worst-first = worst first
-# As they come.
-road-order = along the road
-# Heads of the list's columns: descent, from, length, drop, mean, what the hill asks for, gear,
-# stage, hold, brakes after a stop.
-columns =
-    .descent = descent
-    .from = from
-    .length = length
-    .drop = drop
-    .mean = mean
-    .asks = asks for
-    .gear = gear
-    .stage = stage
-    .hold = hold
-    .if-stopped = if stopped
-# A descent by its number.
-descent = Descent { $number }
-# Opens or closes the details.
-details-of = Descent { $number }: details
 
 ## Words of one descent's details, and of its table.
 
-# Label of the sign.
-sign-label = As a road sign would state it
-# What a sign would state.
-sign = { $grade } for { $length }
-# Label and sentence of the advice in full.
-advice-label = How to come down
 # That no speed keeps the limits, and what follows from that.
 no-advice = No speed was found that keeps the limits. As entered, do not take this truck down it.
 # How much of what is needed is missing at full stage.
@@ -1185,22 +311,14 @@ more-than-asked = At full stage { $share } more than the hill asks for.
 # Gear and stage of an advice, its speeds, the sentence of its reserve, and the time it takes.
 # Arguments: $gear u8, $off, $stage, $speed, $engine-speed, $reserve, $time
 advice-in-full = Gear { $gear }, up to { $stage }, { $speed } at { $engine-speed }. { $reserve } { $time } from crest to foot.
-# Label of the way down.
-way-label = Stages on the way down
-# Label of reliefs.
-relief-label = Where it eases
 # Where it eases, and over which length.
 eases-over = { $span }: flat or rising for { $length }. Do not shift up: the descent goes on.
-# Label of the grades.
-grades-label = How steep
 # The mean grade.
 mean-grade = { $grade } on average.
 # The steepest grade over a length, where it begins, and what is to be doubted of it.
 steepest-over = { $grade } over the steepest { $length }, from { $from }{ $doubt }.
 # That the heights do not hold over so short a length, at the end of a sentence.
 too-short-for-heights = ; the heights do not hold over so short a way
-# Label of the curves.
-curves-label = Curves
 # How many curves and hairpins ask for less than the speed.
 curve-count = { $count ->
     [one] { $hairpins ->
@@ -1224,24 +342,15 @@ side = { $left ->
     [true] to the left
    *[false] to the right
 }
-# Label of the climb.
-climb-label = Up the same hill
 # Gear and speed that climb it.
 # Arguments: $gear u8, $speed
 climbs-in = At full load it climbs in gear { $gear } at about { $speed }. The gear to go down is often lower.
 # No gear climbs it.
 climbs-in-none = No gear climbs it at full load.
-# The descent ends where the road is not assessed.
-cut-short = The descent is cut off where the road can no longer be assessed. How it goes on is not known.
 # How warm the brakes arrive at the crest.
 brakes-arrive = Brakes arrive at the crest with about { $heat }.
 # Grade and height for which the table is.
 table-of = What each gear and stage does on { $grade } at { $height } above the sea, without throttle and without the service brakes
-# Heads: gear, speed range.
-table-heads =
-    .gear = gear
-    .speeds = usable speeds
-    .reserve = reserve at the top
 # It holds back more than needed.
 more-than-needed = more than needed
 # It gets faster.
@@ -1258,8 +367,6 @@ unusable = { $why ->
     [cut-out] cut out
    *[unlocked] converter open
 }
-# The row chosen.
-table-chosen = advised
 # A fall, and how much of it is not assessed.
 fall-in-part = { $all } (of which { $blank } not assessed)
 # That no work is counted on what is not assessed.
@@ -1287,8 +394,6 @@ table-legend =
 
 ## Words of what follows from a plan: what would change it, how sure it is, what if.
 
-# Label of what would change the answer.
-change-label = What would change it
 # At which mass it would be held.
 light-enough = At { $mass } or less the retarder would hold it with the reserve.
 # At none.
@@ -1299,12 +404,8 @@ more-retarding = With { $share } more retarding than this truck has, it would be
 reserve-kept = As it is, at most { $kept } in reserve can be kept, not { $asked }.
 # With brakes how cool at the crest.
 cool-enough = With brakes no warmer than { $at } at the crest the limit would be kept: let them cool first.
-# Label of what is carried into a rise.
-carried-label = Into the next rise
 # Where the rise begins, and with which speed.
 meets-rise = Held to the foot like this, it enters the rise at { $at } with about { $speed }. Do not release early for more.
-# Label of how sure it is.
-sure-label = How sure
 # What was done.
 driven-so = Driven { $runs } times with grades, mass, resistance, wind, retarder and brakes each a little off.
 # In none of so many runs.
@@ -1334,14 +435,6 @@ input = { $input ->
 }
 # Between two of them.
 and-then = , then{" "}
-# Why it is not worked out.
-too-long-to-be-sure = This road is too long to be driven 256 times: work out a part of it to learn how sure its plan is.
-# While that is worked out.
-studying = Working out how sure this is: { $share }
-# What is still worked out.
-not-yet = …
-# Label of the lost retarder.
-lost-label = If the retarder is lost
 # Braking hard stops it from anywhere.
 stops-anywhere = Braking hard within two seconds stops the truck within the heat limit from anywhere on the way.
 # It does so as far as this place, and not behind it.
@@ -1360,8 +453,6 @@ neither-from = From { $from } on neither would keep the limit.
 ramp-met = Escape ramp at { $at }: rolling from { $lost-at } without any brakes it would be met with about { $speed }; a level bed of loose round gravel would need about { $needs }.
 # None is entered, and what that does not mean.
 no-ramp-entered = No escape ramp is entered on this descent; that does not mean that there is none.
-# Label of brakes out of adjustment.
-adjustment-label = Brakes out of adjustment
 # What is taken to be the case with drums: at which temperature a cold stroke of 1¾ in reaches the limit of 2 in,
 # and one of 1⅝ and 1½.
 long-stroke = If the drum brakes of one axle group had a cold stroke of 1¾ in (44 mm), a size 30 chamber would reach its limit of 2 in (51 mm) at { $at }: above that they are not counted here, and the others are hotter. At 1⅝ in (41 mm) that is { $shorter }, at 1½ in (38 mm) { $short }.
@@ -1376,18 +467,6 @@ axles = { $axle-place ->
     [drive] Driven axles
    *[trailer] Trailer
 }
-# Label of slowing ahead.
-slowing-label = Slowing for what lies ahead
-# What the list of it means.
-slowing-sentence = Off the throttle and on full stage from there, the retarder alone brings this truck down to the speed, and the service brakes stay cool. Signs and what you see come first.
-# Heads of its columns: place, what, speed, where, gear, the service brakes alone.
-slowing-heads =
-    .place = at
-    .what = what for
-    .speed = down to
-    .where = full stage from
-    .gear = in gear
-    .brakes = service brakes alone
 # From where on and with which speed it does.
 full-stage-from = { $from }, at { $speed }
 # Below which speed the service brakes do the rest, behind that.
@@ -1404,172 +483,27 @@ curve-of = curve, radius about { $radius }
 place-to-stop = a place to stop
 # A town without a name.
 town = town
-# How many more there are.
-slowing-more = { $count ->
-    [one] And 1 more that asks for less.
-   *[other] And { $count } more that ask for less.
-}
 # What was done, before a colon.
 driven-in-short = Driven with grades, mass, wind, retarder and brakes a little off, { $runs } times
 # The retarder held it and the brakes kept the limit each time.
 held-and-kept = the retarder held it each time, and the brakes kept the limit.
 # In which shares they did.
 shares-held = the retarder alone held it in { $held }, the brakes kept the limit in { $kept }.
-# Head of the evidence.
-evidence-head = Evidence
-# What it is.
-evidence-sentence = What the calculation is held against: values from outside this project, each with its source and how we came by it, and what comes out here. The same rows are the project’s tests.
-# How many values there are, and how many are known to differ.
-evidence-count = { $rows } values; { $known } of them differ from their source by more than its tolerance, and are marked so.
-# Heads of its columns: what, the source's value, ours, the difference.
-evidence-heads =
-    .what = what
-    .source = the source has
-    .ours = here
-    .difference = difference
-# Mark of a value that is known to differ.
-evidence-difference = differs
-# It cannot be fetched.
-evidence-missing = The rows could not be loaded. Open this again, or reload the page.
-# Head of the panel in which a steady speed is entered.
-measured-head = What held today
-# What it is for.
-measured-sentence = You held a steady speed on a hill with the retarder alone, no throttle and no service brake? Enter what you saw, afterwards and parked: it tells what your retarder really gives with the mass and day entered above.
-# Labels of gear, stage, engine speed, speed, grade and place.
-measured-fields =
-    .gear = Gear
-    .stage = Stage
-    .engine-speed = Engine speed
-    .speed = Steady speed
-    .grade = Grade, downhill
-    .place = or: place on the road shown
-# Hint of the place.
-measured-place-hint = Where a place is given, grade and height there are taken instead.
-# Works it out.
-measure = Work it out
-# A field that cannot be read.
-measured-missing = Enter gear, stage, engine speed and steady speed, and a downgrade or a place on a descent of the road shown, all as numbers.
 # At which engine speed it held with which power, what the data give, and the share.
 held-with = At { $engine-speed } it held with { $power }; the truck’s data give { $assumed }. That is { $share } of what they say for the retarder.
 # Why nothing was.
 not-measured-no-such-stage = This truck has no such gear or stage.
+# The stage told is off.
 not-measured-off = With the retarder off nothing is told about it: enter a stage.
+# The hill did not push the truck.
 not-measured-not-pushed = That grade does not push this truck at that speed: enter a steeper stretch.
+# Engine speed and road speed do not fit together; the engine speed that would.
 not-measured-gauges-differ = In that gear at that speed the engine would turn at about { $engine-speed }: gear, axle ratio, tyre or one of the two figures is wrong.
+# What follows cannot be.
 not-measured-out-of-reach = The retarder would have to give { $share } of what its data say. Rather the mass, the grade or the stage is not as entered, or the service brakes helped.
-# Scales the truck's retarder by it.
-use-measured = Plan with this
-# Back to what its data say.
-undo-measured = Back to the truck’s data
-# What is in use now.
-scale-in-use = Plans count on { $share } of the retarder’s data.
-
-## Words of two roads side by side.
-
-# Head of the section.
-two-head = Two roads
-# Keeps what is shown beside what comes next.
-keep-beside = Keep this beside the next
-# What that is good for.
-keep-beside-sentence = To weigh two roads, two trucks or two days: what is shown now stays beside what you choose next.
-# What to do next, while both are the same.
-two-next = Both are the same still: choose another file, turn the road, or change truck or day.
-# Ends the comparison.
-end-two = Put it away
-# Shows the road kept, and keeps the one shown.
-swap = Swap the two
-# What goes along with that.
-swap-sentence = Each road takes its own truck, day and places along when the two are swapped.
-# Heads of the columns: what, the first, the second, the difference.
-two-heads =
-    .what = {""}
-    .kept = kept
-    .shown = shown
-    .difference = difference
-# Label of a row.
-two-row = { $row ->
-    [truck] truck, day
-    [worst] worst descent
-    [descents] descents
-    [hold] slowest hold speed
-    [hottest] hottest brakes after a hard stop
-    [braked] service brakes used on descents, for curves and places too
-    [service] work of the service brakes
-    [holding] work of retarder and engine
-    [down] time down the descents
-    [up] time on climbs of 2 % and more
-    [crawl] slowest on a climb
-    [time] time in all
-    [rise] rises
-    [fall] falls
-    [length] length
-    [curves] curves to slow for
-    [checks] brake checks entered
-    [ramps] escape ramps entered
-    [parking] parking entered
-    [blank] not assessed
-    [fuel] fuel, about
-   *[cost] cost at the rates entered
-}
-# No difference.
-no-difference = the same
-# That no row decides alone.
-two-caution = No row decides alone, and none of it is permission to descend. What is not assessed is not in these figures. Signs, closures and your employer’s rules come first.
-# Labels of the rates: fuel, time.
-rate-labels =
-    .fuel = Price of fuel
-    .time = Cost of the truck and driver
-# What a rate is for, in its units.
-rate-units-metric =
-    .first = a litre
-    .second = an hour
-rate-units-imperial =
-    .first = a gallon
-    .second = an hour
-# Compares the files instead of joining them.
-rank = Compare these { $count } roads
-# What the list is for.
-ranked-sentence = Each for the truck and the day entered, the worst descent first. Open one, and keep another beside it.
-# A file that waits or is worked out.
-ranking = being worked out
-# Makes a road of the list the one shown.
-open-ranked = Open
-# Keeps a road of the list beside.
-beside-ranked = Keep beside
-# Label of the heights at the ends of a road, in the direction of travel.
-ranked-ends = direction
-# Labels of a road's figures: length, hottest brakes, slowest hold speed, time.
-ranked-labels =
-    .length = length
-    .brakes = brakes if stopped
-    .hold = slowest hold
-    .time = time
-# Works the list out again for other entries.
-rank-again = Truck or day have changed: work the roads out again
-
-# Head of the list of roads, while they are worked out.
-ranked-so-far = Roads: { $done } of { $count } worked out
-# Head of that list.
-ranked-roads = { $count } roads
 
 ## Words of places and posted limits along the road.
 
-# Head of the section.
-places-head = Places and posted limits
-# The same in the list of sections.
-places-nav = Places
-# How places come on the road, and what none means.
-places-sentence = { $count ->
-    [0] None are on this road yet. That does not mean there are none: look for brake checks, escape ramps, signals and limits yourself.
-    [one] One is on this road. There may be more.
-   *[other] There may be more than these.
-} They come from the file’s waypoints; put others where the cursor stands in the picture, or by their distance. They are kept on this machine.
-# Puts a place where the cursor stands.
-put-here = Put a place here
-# Label of the distance at which one is put.
-put-at = Put a place at
-# Puts it there.
-put = Put
 # What a kind of place is called.
 # Arguments: $kind solver::road::PlaceKind
 place-kind = { $kind ->
@@ -1589,42 +523,9 @@ place-kind = { $kind ->
 }
 # A posted limit in the list of kinds.
 posted-limit = posted limit
-# Label of the kind.
-kind-label = Kind
-# Label of the name.
-name-label = Name
-# Label of a distance, of its beginning, of its end.
-at-label =
-    .at = At
-    .from = From
-    .to = To
-# Label of a limit's speed.
-limit-label = Limit
-# Beside a limit whose speed and length nobody entered.
-set-the-limit = Speed and end are assumed, and count already. Set what the sign says.
-# What to know of a quiet zone.
-quiet-zone-caution = A sign here may forbid engine brakes. The plan still counts on the retarder: where the sign forbids it, go slower in a lower gear, and keep the service brakes cool.
-# Takes it off the road.
-take-off = Remove
-# A thing that does not lie on the part of the road that is shown.
-not-on-part = not on the part shown
-# A distance that is not on the road; its ends as they are typed.
-off-road = That is not on this road: it goes from { $first } to { $last } { $unit }.
-# A stretch whose end does not lie behind its beginning.
-no-stretch = A limit must end behind where it begins.
-# No room for another.
-too-many-things = A hundred is the most that fits. Remove one first.
-# Draws the rows of all of so many.
-show-all-places = Show all { NUMBER($count) }
 
 ## Words of the entries of truck and day.
 
-# Head of the truck's entries.
-truck-head = Truck
-# Head of the day's entries.
-day-head = Day
-# Label of the presets.
-preset-label = Begin with a truck like yours
 # A preset's name in these units.
 preset = { $preset ->
     [five-axle36] { $units ->
@@ -1676,79 +577,6 @@ preset = { $preset ->
        *[imperial] Intercity coach, converter, 41,900 lb
     }
 }
-# A preset that was changed.
-own-truck = Your own entries
-# The folded rest.
-more-entries = Assumed for this truck
-# Mark of an assumed value.
-assumed = assumed
-# What the mark means.
-assumed-sentence = Values marked “assumed” have no printed source for this truck: put in your own.
-# Help with an entry, in one sentence.
-hint = { $entry ->
-    [rated-power] As on the engine’s plate or in the papers; pull and the assumed retarder follow it.
-    [governed-speed] Here the governor takes the fuel away; the box shifts up by itself about here. The wheels may turn the engine faster: see above.
-    [top-gear-speed] Read off the dial on level road. It gives the axle ratio.
-    [gross-mass] Truck, trailers and load together. Weigh it if you can.
-    [retarder-peak-power] All stages on, at its best engine speed; 0 for none.
-    [highest-engine-speed] As the maker allows with the wheels driving the engine.
-    [reserve] More holding force than needed, kept for errors of mass and grade.
-    [headwind] A tailwind is negative and pushes.
-    [heat-limit] Highest brake temperature, one hard stop included.
-    [brakes-at-start] Higher if you come from another hill.
-    [speed-limit] Posted, or your own.
-    [rolling-resistance] The low end: easy-rolling tyres push more downhill.
-    [rollover-threshold] In g, from a tilt table; a high or loose load tips at less. Lower if in doubt.
-    [superelevation] How far curves lean inwards; 0 where you do not know.
-    [retarder-delay] It comes back so long after the clutch has closed.
-    [retarding-scale] 100 unless what held today was measured.
-    [short-power] What it gives for the short time below, from cold.
-    [sustained-power] What the engine’s coolant carries away for good. Plans count on this.
-    [sustained-speed] Below it the coolant is pumped more slowly and carries less.
-    [hot-share] Torque of the hot retarder over that of the cold one. Plans count on hot.
-    [lock-up-gear] In lower gears the open converter lets the engine hold nothing.
-    [brake-check-stop] Time to cool at each brake check on the road; 0 drives past.
-    [shaft-torque] All stages on, cold, at the shaft speed below.
-    [shaft-speed] Turns of the propeller shaft at which the torque above is measured.
-    [short-time] So long it lasts from cold before the coolant limits it.
-    [warm-up-time] After so long at work it has lost two thirds of what it loses.
-    [lock-up-speed] Below it the converter opens and the engine holds nothing.
-    [drive-axle-mass] What stands on the driven axles: it decides how much they can hold.
-    [rolling-radius] Way of one turn of a loaded wheel, over 2π; the list of sizes fills it in.
-    [wheel-inertia] Of all wheels together; it makes the truck seem heavier.
-    [drag-area] Drag coefficient times frontal area; a smaller one pushes more downhill.
-    [displacement] Swept volume of all cylinders: the unfuelled engine holds in proportion.
-    [lowest-engine-speed] Below it engine and retarder are not counted on.
-    [axle-ratio] Turns of the shaft for one of the wheels; it stands on the axle’s plate.
-    [axle-efficiency] Losses help to hold: an axle with fewer holds less.
-    [retarder-peak-speed] Engine speed at which it holds most.
-    [retarder-exponent] Its power falls with this power of engine speed: the larger, the faster.
-    [retarder-cut-out] Below this engine speed it switches itself off.
-    [shifts-up-speed] Above it the box shifts up and the retarder lets go; mostly the governed speed.
-   *[air-temperature] Cold air is denser; brakes cool to it.
-}
-# That this is no number.
-not-a-number = “{ $typed }” is not a number.
-# That this number is outside its range.
-out-of-range = { $typed } is out of range.
-# To enter a value of this range.
-enter-from = Enter a value from { $range }.
-# Label of the gears.
-gears = Gear ratios
-# Hint of the gears.
-gears-hint = First gear first, with blanks between.
-# Label of the stages.
-stages = Retarder stages
-# Hint of the stages.
-stages-hint = Share of full retarding by stage in per cent, weakest first, the last 100.
-# Label of the retarder table.
-retarder-table = Retarder by speed and stage
-# The same of a table of torque at the shaft.
-shaft-table-hint = A line a speed: shaft speed, a colon, then the torque of each stage in N·m, weakest first. Outside the table it counts as off.
-# The same of a table of power at the engine.
-engine-table-hint = A line a speed: engine speed, a colon, then the power of each stage in kW, weakest first. Outside the table it counts as off.
-# Label of the retarder kinds.
-retarder-label = Retarder
 # A kind of retarder.
 # Arguments: $kind solver::truck::RetarderKind
 retarder = { $kind ->
@@ -1764,71 +592,18 @@ retarder = { $kind ->
     [engine-power-table] my own table, at the engine
    *[shaft-torque-table] my own table, at the shaft
 }
-# Label of the gearboxes.
-transmission-label = Gearbox
 # A gearbox.
 transmission = { $transmission ->
     [manual] by hand
     [automated] automated
    *[torque-converter] converter
 }
-# Label of the load.
-load-label = Load
 # A state of loading.
 load = { $load ->
     [laden] loaded
     [empty] empty
    *[no-trailer] no trailer
 }
-# That the choice of load leaves the mass as it is entered, and what is to be done.
-mass-stays = This does not change the mass: { $mass } is still entered. Enter what the truck weighs now.
-# Label of the gear sets.
-gear-set-label = Number of gears
-# A gear set by its number of gears, and whether the top one is an overdrive.
-gear-set = { $gears } gears, { $overdrive ->
-    [true] overdrive
-   *[false] direct on top
-}
-# Gears that are none of them.
-own-gears = as typed below
-# Label of the tyre sizes.
-tyre-label = Tyres of the driven axles
-# A rolling radius that is none of them.
-own-tyre = rolling radius as typed
-# Name of the picture of the truck's power.
-curves-name = Power by engine speed
-# What it shows, in this unit.
-curves-about = Power in { $unit } by engine speed: thick what it pulls with, dashed what engine and retarder hold with, stage by stage. What a retarder on the shaft gives for good is drawn for the direct gear.
-# Head of the trucks that are kept.
-own-trucks = Your own trucks
-# Label of the truck's name.
-truck-name = Name of this truck
-# Keeps the truck entered under its name.
-keep-truck = Keep it under this name
-# Gives a kept truck the name entered.
-rename-truck = Rename “{ $name }” to this
-# Takes a kept truck.
-take-truck = Plan with “{ $name }”
-# Takes a kept truck out of the list.
-remove-truck = Remove “{ $name }”
-# Undoes the last change of the list.
-undo = Undo
-# Remove, on a button beside the name.
-remove = Remove
-# Why a truck cannot be kept.
-no-name = Give it a name first.
-# Why no further truck can be kept.
-too-many-trucks = No room for another truck: remove one first.
-# Saves the truck as a file.
-save-truck = Save as a file
-# Opens a truck file.
-open-truck = Open a truck file
-# Name of a file of a truck without a name.
-truck-file-stem = own
-# End of the name of a file of a truck.
-truck-file-name-ending = -truck.json
-# Label of the axle groups.
-axle-groups = Braked axles
 # One axle group.
 axle-group = { $axles } { $axle-place ->
     [steer] steer
@@ -1841,8 +616,6 @@ axle-group = { $axles } { $axle-place ->
     [drum] drum
    *[disc] disc
 }, { $share } % of the braking
-# Label of the surface.
-surface-label = Surface
 # A surface.
 surface = { $surface ->
     [dry] dry
@@ -1850,31 +623,17 @@ surface = { $surface ->
     [snow] snow
    *[ice] ice
 }
-# Label of the service brakes.
-service-brakes-label = Service brakes
 # A use of them.
 service-brakes = { $service-brakes ->
     [in-reserve] kept in reserve
    *[may-snub] may snub
 }
-# Label of the way down that leads.
-lead-label = Way down
 # A way down that may lead.
 lead = { $lead ->
     [usual] fastest held
     [one-gear] one gear
    *[untouched] brakes untouched
 }
-# What it means, in a sentence.
-lead-hint = { $lead ->
-    [usual] On a long hill the gear may change by places that are named, where that saves minutes.
-    [one-gear] One gear from the crest to the foot, and its speed.
-   *[untouched] One gear in which the retarder alone holds every recorded pitch, also where the heights are in doubt.
-}
-# Back to the usual day.
-usual-day = Back to the usual day
-# Where entries are kept.
-kept-here = Entries are kept in this browser only.
 # An entry of a truck that is outside its range.
 truck-entry = { $name }: enter a value from { $range }.
 # Name of an entry.
@@ -1923,37 +682,239 @@ entry = { $entry ->
 
 ## Words of the road: its quality, what was repaired, what was not assessed.
 
-# Head of the road's facts.
-road-head = This road as recorded
 # The heights of both ends, in the direction of travel.
 both-ends = driven from the end at { $start } to the end at { $end }
 # That the road climbs between these heights in the direction shown, and the question whether it is to be driven down.
 climbs-between = This road climbs from { $start } to { $end } in the direction shown. Coming down it?
-# How good they are, and over which length a grade holds.
-grade-holds = { $class ->
-    [good] Heights are good: a grade holds over { $base } or more.
-    [fair] Heights are fair: a grade holds over { $base } or more; shorter steps are not seen.
-   *[poor] Heights are poor: a grade holds over { $base } or more, and is advisory only. Check it against the signs.
-}
-# How much neighbours differ as recorded and after smoothing, percentage points.
-roughness = Nine in ten neighbouring stretches of 100 m differ by no more than { $before } points as recorded, { $after } after smoothing.
-# Head of the findings.
-findings-head = { $count ->
-    [one] 1 thing noticed or repaired in the file
-   *[other] { $count } things noticed or repaired in the file
-}
-# Without findings.
-no-findings = Nothing had to be repaired.
-# Head of the spans that are not assessed.
-unassessed-head = { $count ->
-    [one] 1 stretch is not assessed: nothing is advised there
-   *[other] { $count } stretches are not assessed: nothing is advised there
-}
 # From a place on.
 onward-from = from { $place }
-# Name of the button that shows a place.
-show-place = Show { $place } on the road
-# How much could not be assessed.
-left-blank = { $length } could not be assessed. Nothing is advised there.
-# The same, and how much lower the road is behind it.
-left-blank-lower = { $length } could not be assessed; the road is { $lower } lower behind them. Nothing is advised there.
+
+## Why a truck or a truck file is not taken, but for entries out of their ranges.
+
+# The mass on the driven axles is too large.
+truck-drive-axle-mass = The mass on the driven axles is more than the gross mass; enter a smaller one.
+# The lowest useful engine speed is not the lower one.
+truck-engine-speeds = The lowest useful engine speed must be below the highest allowed engine speed.
+# The list of gears cannot be used.
+truck-gears = Gears must be 1 to { $most } ratios from { $low } to { $high }, each smaller than the one before.
+# The curve of the engine's torque cannot be used.
+truck-full-load = The full-load curve needs 2 to { $most } points by rising engine speed ({ $low } to { $high }/min), torque 0 to { $torque } N·m.
+# The list of stages cannot be used.
+truck-stages = Retarder stages must be 1 to { $most } shares above 0, rising, the last one 1.
+# A table of retarding cannot be used.
+truck-table = The retarder table needs 2 to { $rows } rows by rising speed ({ $low } to { $high }/min), each with the same 1 to { $most } values, none smaller than the one before it in its row.
+# The axle groups cannot be used.
+truck-axle-groups = There must be 1 to { $most } axle groups of 1 to { $axles } axles whose shares of the braking are 1 in sum.
+# The file is no truck file, or is damaged; what is wrong is told in English.
+truck-file-broken = Line { $line }: { $what }. Mend it there, or save the file once more.
+# A part of the file is missing.
+truck-file-cut-off = Part of this file is missing. Copy it or ask for it once more.
+# The file is of a version that is not known here.
+truck-file-newer = This file has version { $found }; versions up to { $newest } are read here. Reload the page for a newer one.
+
+## Why a file gives no road, and what to do.
+
+# What to do instead, where the file is of another kind.
+-ask-gpx = Export the track as GPX and choose that file.
+# What to do where heights are missing.
+-ask-heights = Record the road with a device that stores heights, or add heights to the track with a route planner, and export it again.
+# Nothing is in it.
+file-empty = The file is empty. { -ask-gpx }
+# It is of another kind; of other XML with the name of its outermost element.
+file-foreign = { $foreign ->
+    [html] This is a web page, not a GPX file. Log in where the track is kept and download the track itself as GPX.
+    [kml] This is a KML file, which seldom carries usable heights. { -ask-gpx }
+    [gzip] This is a gzip archive. Unpack it and choose the GPX file inside.
+    [zip] This is a zip archive. Unpack it and choose the GPX file inside.
+    [fit] This is a binary FIT recording, not a GPX file. { -ask-gpx }
+    [json] This is a JSON file, not a GPX file. { -ask-gpx }
+    [pdf] This is a PDF document, not a GPX file. { -ask-gpx }
+    [picture] This is a picture, not a GPX file. { -ask-gpx }
+    [other-xml] This is an XML file of another kind: its outermost element is “{ $name }”, not “gpx”. { -ask-gpx }
+   *[unknown] This is not a GPX file. { -ask-gpx }
+}
+# GPX with nothing in it. Whether it was cut off or never had a track cannot be known.
+file-nothing-inside = No track and no route could be read in the GPX file. If it was cut off when it was copied, copy it again; if not, export the track itself, not only its summary.
+# Places without a road between them; how many.
+file-waypoints-only = The file has only waypoints ({ $count }): places, but no road between them. Export the track or the route.
+# No height could be used; so many could not be read or are in another unit.
+# Arguments: $points, $unreadable
+file-heights-unreadable = None of the { $points } points has a height in plain metres; { $unreadable ->
+    [one] { $unreadable } height could not be read, or carries a unit
+   *[other] { $unreadable } heights could not be read, or carry a unit
+} that is not guessed. Export the heights in metres, as plain numbers.
+# All heights are one number.
+file-heights-constant = All heights in the file are the same number, so it does not know the hills ({ $points } points). { -ask-heights }
+# No height at all.
+file-no-heights = None of the { $points } points has a height, so the road cannot be assessed. { -ask-heights }
+# Its points are too far apart; both in m.
+file-too-coarse = The points are too far apart: about { $found } m, and { $most } m at most is needed to see the grades. Export it as a track with all points, not as a route of a few turns.
+# Many points lie nowhere; the line of the first, and whether latitude and longitude changed places.
+file-bad-points = { $bad } of { $points } points { $bad ->
+    [one] has
+   *[other] have
+} no usable latitude and longitude, the first in line { $line }. { $swapped ->
+    [true] It looks as if latitude and longitude had changed places; correct that where the file is made and export it again.
+   *[false] Export the track again.
+}
+# The road is too short; both in m.
+file-too-short = The road is only { $found } m long; at least { $least } m is needed. Choose a longer track.
+# Its heights can be trusted nowhere; its length, km.
+file-nothing-left = On none of the { $length } km could the heights be trusted, so no grade can be given. { -ask-heights }
+# Too large; both in MB.
+file-too-many-bytes = The file has { $found } MB; at most { $most } MB can be read. Export a shorter part of the track, or fewer points.
+# Too many points; in millions.
+file-too-many-points = The file has more than { $most } million points. Export a shorter part of the track, or fewer points.
+# Too many tracks and pieces of tracks.
+file-too-many-courses = The file has more than { $most } tracks, or pieces of a track far apart. Export the road that you want alone.
+# The road is too long; both in km.
+file-too-long = The road is { $found } km long; at most { $most } km can be worked out. Export a shorter part of it.
+# Refused as harmful: where and why, with the most that is allowed.
+file-refused = The file is refused at line { $line }: { $refusal ->
+    [entities] the file declares entities of its own
+    [nesting] elements are nested more than { $most } deep
+   *[long-tag] one tag is longer than { $most } kB
+}, which no track needs. Export the track again from where it was made.
+# A road of heights alone: the number of the first that cannot be used, from 1.
+file-bad-heights = Height number { $number } cannot be used: at least two finite heights at a step above 0 m and at most 50 m are needed.
+# A track was asked for that the file lacks.
+file-no-such-course = Track number { $number } was asked for, but the file has { $count }. Choose one of those.
+# A file begins too far, in km, from where the one before it ends.
+file-legs-apart = File { $number } begins { $gap } km from where file { $previous } ends, so no road leads from the one to the other. Change the order, or turn one of them round.
+# Recordings that are to be of one road are not; the number of the one that is not.
+file-not-one-road = Recording { $number } is no second recording of the same road: too little of it lies on the ones before, its heights are quite others, or it is one of them again. Compare the files, or join them.
+# The person stopped it.
+file-cancelled = Stopped as asked; choose a file to start again.
+
+## Findings: what was noticed or repaired in a file. Places along the road stand beside them.
+
+# Its text is in another encoding than it says.
+found-encoding = The file says its text is { $declared }, but it was read as { $read-as }.
+# It does not say in which encoding its text is.
+found-no-encoding = The file does not name its encoding; it was read as { $read-as }.
+# Bytes before its start.
+found-junk-before = { $count ->
+    [one] { $count } byte
+   *[other] { $count } bytes
+} before the start of the file skipped.
+# It breaks off.
+found-cut-off = The file breaks off at line { $line }; everything before it is used.
+# A prefix of names is not declared.
+found-undeclared-prefix = The prefix “{ $prefix }” is used but not declared, first in line { $line }; read all the same.
+# A sign that ought to be written otherwise.
+found-bad-reference = { $count ->
+    [one] { $count } text
+   *[other] { $count } texts
+} with a stray “&”, first in line { $line }; kept as written.
+# Tags that are crossed or missing.
+found-tags-repaired = { $count ->
+    [one] { $count } tag
+   *[other] { $count } tags
+} out of place, first in line { $line }; read as meant.
+# A document type, from which nothing is taken.
+found-document-type = A document type in line { $line } is ignored; nothing was fetched.
+# Numbers with a comma before their decimals.
+found-decimal-comma = { $count ->
+    [one] { $count } number
+   *[other] { $count } numbers
+} with a decimal comma, first in line { $line }; read as decimals.
+# Numbers with blanks around them.
+found-padding = { $count ->
+    [one] { $count } number
+   *[other] { $count } numbers
+} with blanks around, first in line { $line }; blanks ignored.
+# Heights with their unit, metres.
+found-metres-written = { $count ->
+    [one] { $count } height
+   *[other] { $count } heights
+} written with “m”, first in line { $line }; read as metres.
+# Heights in another unit.
+found-foreign-unit = { $count ->
+    [one] { $count } height
+   *[other] { $count } heights
+} with a unit that is not metres, first in line { $line }; taken as missing, since a unit is never guessed.
+# Heights that are no numbers.
+found-height-unreadable = { $count ->
+    [one] { $count } height
+   *[other] { $count } heights
+} not usable as a number of metres, first in line { $line }; taken as missing.
+# Points that lie nowhere.
+found-points-dropped = { $count ->
+    [one] { $count } point
+   *[other] { $count } points
+} without a usable latitude and longitude, first in line { $line }; left out.
+# Waypoints beyond the most that are kept.
+# Arguments: $count, $kept usize
+found-waypoints-left-out = { $count ->
+    [one] { $count } waypoint
+   *[other] { $count } waypoints
+} left out; the first { $kept } are kept.
+# Points of a route between its turns.
+found-route-shape = { $count ->
+    [one] { $count } point
+   *[other] { $count } points
+} between the turns of the route used for its shape.
+# Pieces of the track that were joined, and the widest gap, m.
+found-segments-joined = { $count ->
+    [one] { $count } segment
+   *[other] { $count } segments
+} of the track joined; the widest gap is { $widest } m.
+# Points at one place.
+found-stops-merged = { $count ->
+    [one] { $count } point
+   *[other] { $count } points
+} at the place of the one before; merged.
+# Points far off the track.
+found-jumps = { $count ->
+    [one] { $count } point
+   *[other] { $count } points
+} far off the track; left out.
+# Heights of zero, or without any change.
+found-zero-heights = { $count ->
+    [one] { $count } height
+   *[other] { $count } heights
+} of zero or without any change; taken as missing.
+# Heights that stick out by up to so many m.
+found-spikes = { $count ->
+    [one] { $count } height
+   *[other] { $count } heights
+} sticking out by up to { $largest } m; taken as missing.
+# Places where heights were filled, and the longest of them, m.
+found-heights-filled = Missing heights filled by straight lines at { $count ->
+    [one] { $count } place
+   *[other] { $count } places
+}, the longest over { $longest } m.
+# Why a stretch is not assessed: behind a colon, or behind the button that shows its place.
+unassessed-because = { $unassessed ->
+    [gap] the file has no points there
+    [no-heights] the file has no heights there
+    [step] the heights jump there and do not come back
+   *[sliver] the stretch between two others without assessment is too short
+}.
+# Nothing is said of a stretch.
+found-not-assessed = No grade and no advice on this stretch: { unassessed-because }
+# Heights of the hill above a tunnel; m.
+found-tunnel = Heights rise by { $rise } m and fall again, as above a tunnel; a straight line is used.
+# Heights of the valley below a bridge; m.
+found-viaduct = Heights fall by { $drop } m and rise again, as below a bridge; a straight line is used.
+# Places steeper than most roads, and the steepest, per cent.
+found-very-steep = Steeper than most roads for trucks at { $count ->
+    [one] { $count } place
+   *[other] { $count } places
+}, by up to { $grade } % over 200 m; check it against the signs.
+# Recordings of one road, and how much of it two of them know, km.
+found-combined = { $count ->
+    [one] { $count } recording
+   *[other] { $count } recordings
+} of this road combined to one; at least two of them know { $common } km of it.
+# Two recordings differ in height on so long a way; both in m.
+found-disagree = The two recordings differ by up to { $apart } m of height over { $length } m; the steeper one is used.
+# Heights are rough, by so many percentage points; over which length, m, a grade holds.
+# Arguments: $points text, $base, $from-terrain, $poor
+found-rough = { $from-terrain ->
+    [true] Heights seem to come from a terrain model, not from the road
+   *[false] Heights are rough
+} ({ $points } points between neighbouring 100 m); a grade holds over { $base } m or more{ $poor ->
+    [true] , and is advisory only
+   *[false] { "" }
+}.

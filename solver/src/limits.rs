@@ -278,6 +278,8 @@ pub mod bounds {
     pub const TABLE_RPM: (f64, f64) = (200.0, 5_000.0);
     /// Largest value of a retarder table, kW or N·m.
     pub const TABLE_VALUE: f64 = 10_000.0;
+    /// Lowest and highest speed of an engine curve, 1/min.
+    pub const CURVE_RPM: (f64, f64) = (300.0, 5_000.0);
     /// Most points of an engine curve.
     pub const CURVE_POINTS: usize = 64;
     /// Most axle groups.

@@ -45,7 +45,7 @@ async function toldWorths(visit) {
 }
 
 /** “5 % wrong: 1 gear, 5 km/h”, or both sides of the highest engine speed. */
-const TOLD = /^(\d[\d.]*( %|( ?\/min| s)?) wrong|\+\d+ \/min): ./;
+const TOLD = /^(\d[\d.]*( %|\/min| s)? wrong|\+\d+\/min): ./;
 
 /** Fields of the panel in sight: their names, and whether a sentence says what is meant. */
 const fields = (visit) =>

@@ -2,6 +2,7 @@
 //! and over a bad sample, so that it can be seen to fail.
 
 mod dependencies;
+mod messages;
 mod rules;
 mod scan;
 
@@ -60,6 +61,17 @@ fn the_project_keeps_its_rules() {
         }
     }
     assert!(report.is_empty(), "\n{report}");
+}
+
+#[test]
+fn every_message_is_said_by_somebody() {
+    let files = files();
+    let catalogue = files.iter().find(|(path, _)| path == "app/words/en.ftl");
+    let (_, catalogue) = catalogue.expect("the English catalogue");
+    let speaks = |path: &str| path.starts_with("app/") && path.ends_with(".rs") && !path.contains("/tests");
+    let sources: Vec<String> =
+        files.iter().filter(|(path, _)| speaks(path)).map(|(_, text)| text.clone()).collect();
+    assert_eq!(messages::unused(catalogue, &sources), Vec::<String>::new(), "said by nobody: take them out");
 }
 
 /// The lines at which `rule` finds the sample wrong.

@@ -21,9 +21,15 @@ mod check;
 mod model;
 mod plural;
 mod read;
+pub mod script;
 mod write;
 
 pub use model::Error;
+
+use std::{fs, path::Path};
+
+/// The languages, the one first that the others are held against. Features are named like them.
+pub const TAGS: [&str; 4] = ["en", "es", "fr", "de"];
 
 /// A language: its tag, and the text of its catalogue.
 pub type Source<'a> = (&'a str, &'a str);
@@ -33,6 +39,8 @@ pub type Source<'a> = (&'a str, &'a str);
 pub struct Style<'a> {
     /// The type that has the functions as methods.
     pub owner: &'a str,
+    /// Who may call them: `pub`, or `pub(crate)`, where the compiler refuses one that nobody calls.
+    pub visibility: &'a str,
     /// Path of the function that writes a number (`f64`) as the language does.
     pub number: &'a str,
     /// Path of the enum of pieces, with `Plain` and `Strong`.
@@ -58,6 +66,22 @@ impl Catalogues {
             check::all(&mut all, &mut errors);
         }
         if errors.is_empty() { Ok(Self(all)) } else { Err(errors) }
+    }
+
+    /// Reads a folder, which has a file for each of [`TAGS`].
+    ///
+    /// # Errors
+    /// A line for each thing that is wrong, with the file.
+    pub fn of_folder(folder: &Path) -> Result<Self, Vec<String>> {
+        let text = |tag: &'static str| {
+            let file = folder.join(format!("{tag}.ftl"));
+            let text = fs::read_to_string(&file);
+            text.map(|text| (tag, text)).map_err(|error| vec![format!("{}: {error}", file.display())])
+        };
+        let texts = TAGS.into_iter().map(text).collect::<Result<Vec<_>, _>>()?;
+        let sources: Vec<Source<'_>> = texts.iter().map(|(tag, text)| (*tag, text.as_str())).collect();
+        let at = |error: &Error| format!("{}/{error}", folder.display());
+        Self::read(&sources).map_err(|errors| errors.iter().map(at).collect())
     }
 
     /// Takes a message out of all languages that is no function: its text in each, by tag.

@@ -49,7 +49,7 @@ pub(crate) fn all(catalogues: &[Catalogue], style: Style<'_>) -> String {
         let _ = writeln!(code, "{FOR_TESTS}{WRITTEN}mod in_{} {{\nuse super::*;", it.tag);
         for message in &first.messages {
             let Some(own) = it.message(&message.name) else { continue };
-            head(&mut code, message, "", style);
+            head(&mut code, message, "", Style { visibility: "pub(crate)", ..style });
             let Coder { code: body, .. } = Coder::of(own, &it.tag, style);
             let _ = writeln!(code, " {{\n{body}\n}}");
         }
@@ -82,7 +82,8 @@ fn head(code: &mut String, message: &Message, receiver: &str, style: Style<'_>) 
     let parameters = parameters.collect::<Vec<_>>().join(", ");
     let _ = write!(
         code,
-        "#[allow(unused_variables, reason = \"another language may need it\")]\npub(crate) fn {}({receiver}{parameters}) -> {gives}",
+        "#[allow(unused_variables, reason = \"another language may need it\")]\n{} fn {}({receiver}{parameters}) -> {gives}",
+        style.visibility,
         snake(&message.name)
     );
 }

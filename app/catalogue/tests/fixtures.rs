@@ -6,8 +6,13 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-const STYLE: Style<'_> =
-    Style { owner: "Words", number: "whole", piece: "Piece", tongue: ("tongue", "Tongue") };
+const STYLE: Style<'_> = Style {
+    owner: "Words",
+    visibility: "pub(crate)",
+    number: "whole",
+    piece: "Piece",
+    tongue: ("tongue", "Tongue"),
+};
 
 /// What the code stands in: as little as it needs.
 const AROUND: &str = r#"

@@ -1,6 +1,6 @@
 //! The answer as JSON with stable names.
 
-use crate::words;
+use crate::sentences;
 use serde::Serialize;
 use serde_json::{Value, json};
 use solver::plan::{Advice, Choice, Descent, Plan, Table, WayDown};
@@ -24,7 +24,7 @@ pub(crate) fn of_road(road: &Road, plan: &Plan) -> Value {
             "quality": self::quality(road),
             "roughness_before": quality.roughness_before,
             "roughness_after": quality.roughness_after,
-            "findings": road.findings().iter().map(words::finding).collect::<Vec<_>>(),
+            "findings": road.findings().iter().map(sentences::finding).collect::<Vec<_>>(),
             "unassessed": road.unassessed().iter().map(|span| json!({
                 "from_m": metre(span.from), "to_m": metre(span.to),
             })).collect::<Vec<_>>(),

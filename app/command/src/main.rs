@@ -25,10 +25,10 @@ mod json;
 mod pair;
 mod road;
 mod roads;
+mod sentences;
 mod setup;
 mod text;
 mod truck;
-mod words;
 
 use arguments::{Arguments, Job};
 use clap::Parser;

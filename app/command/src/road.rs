@@ -1,7 +1,7 @@
 //! `steadygrade road`: the plan of each file.
 
 use crate::arguments::RoadWords;
-use crate::{file, json, pair, print, setup, text, words};
+use crate::{file, json, pair, print, sentences, setup, text};
 use serde_json::{Value, json};
 use solver::analyse;
 use solver::motion::Trip;
@@ -83,12 +83,12 @@ fn each(words: &RoadWords, trip: Trip<'_>) -> Result<(), String> {
 
 fn plan(trip: Trip<'_>, road: &Road) -> Result<(Plan, Lanes), String> {
     // Nobody stops it, so there is a plan.
-    let stopped = || words::file_error(&road::FileError::Cancelled);
+    let stopped = || sentences::file_error(&road::FileError::Cancelled);
     analyse(road, trip.truck, trip.day, &mut |_| true).ok_or_else(stopped)
 }
 
 fn open(words: &RoadWords, path: &Path) -> Result<Road, String> {
-    let refused = |error| format!("{}: {}", path.display(), words::file_error(&error));
+    let refused = |error| format!("{}: {}", path.display(), sentences::file_error(&error));
     let bytes = file::read(path)?;
     let document = road::read(&bytes, &mut |_| true).map_err(refused)?;
     let course = match words.course {

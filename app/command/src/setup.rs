@@ -1,7 +1,7 @@
 //! Truck and day from the words of the command line.
 
 use crate::arguments::{DayWords, TruckWords};
-use crate::{file, words};
+use crate::{file, sentences};
 use solver::day::{Day, ServiceBrakes};
 use solver::report::truck_file;
 use solver::truck::{Preset, Truck, TruckSpec};
@@ -23,13 +23,13 @@ pub(crate) fn truck(words: &TruckWords) -> Result<Truck, String> {
     if let Some(kind) = words.retarder {
         spec.take_retarder(kind);
     }
-    Truck::new(spec).map_err(|error| words::truck_error(&error))
+    Truck::new(spec).map_err(|error| sentences::truck_error(&error))
 }
 
 /// A truck file, as the page saves and opens it.
 fn truck_of(path: &Path) -> Result<TruckSpec, String> {
     let unusable =
-        |error| format!("{} could not be used. {}", path.display(), words::truck_file_error(&error));
+        |error| format!("{} could not be used. {}", path.display(), sentences::truck_file_error(&error));
     truck_file::read(&file::read_text(path)?).map_err(unusable)
 }
 
@@ -45,7 +45,7 @@ pub(crate) fn day(words: &DayWords) -> Result<Day, String> {
     if words.may_snub {
         day.service_brakes = ServiceBrakes::MaySnub;
     }
-    day.checked().map_err(|error| words::out_of_range(&error))
+    day.checked().map_err(|error| sentences::out_of_range(&error))
 }
 
 fn day_of(path: &Path) -> Result<Day, String> {

@@ -1,6 +1,6 @@
 //! The answer as text.
 
-use crate::words;
+use crate::sentences;
 use solver::motion::{Answer, Trip, Unusable};
 use solver::plan::{
     ChangeHow, Choice, Descent, Governs, Lanes, Leg, Note, Plan, Proof, Table, Totals, Verdict, WayDown,
@@ -28,7 +28,7 @@ pub(crate) fn of_road(trip: Trip<'_>, road: &Road, plan: &Plan) -> String {
     );
     let _ = writeln!(out, "{}, {:.1} t\n", trip.truck.spec().name, trip.truck.mass().0 / 1e3);
     for finding in road.findings() {
-        let _ = writeln!(out, "- {}", words::finding(finding));
+        let _ = writeln!(out, "- {}", sentences::finding(finding));
     }
     for note in &plan.notes {
         let _ = writeln!(out, "! {}", of_note(*note));

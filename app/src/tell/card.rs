@@ -1,12 +1,11 @@
 //! Words of the card for the cab.
 
 use super::say::{capital, file_name, name_or, span};
-use super::way::changes;
 use crate::cab::{CardOf, Know};
-use crate::down;
 use crate::format::{self, Units};
 use crate::paper::Texts;
 use crate::words::Spoken;
+use ::words::down::{self, changes};
 use solver::plan::{Descent, LegChange};
 use solver::road::{Place, PlaceKind};
 

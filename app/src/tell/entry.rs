@@ -1,31 +1,12 @@
-//! Words of the entries of truck and day.
+//! Words of the fields of truck and day.
 
 use super::say::file_name;
 use crate::entries::EntryProblem;
-use crate::format;
-use crate::format::{Units, shown_as};
+use crate::format::Units;
 use crate::words::Spoken;
-use solver::limits::{self, Entry};
-use solver::report::truck_file::TruckFileError;
-use solver::truck::{AxleGroup, RetarderKind, TruckError};
+use solver::truck::RetarderKind;
 
 impl Spoken {
-    /// “3.5 to 200 t”.
-    #[must_use]
-    pub fn range(&self, low: &str, high: &str, unit: &str) -> String {
-        let gap = if unit.is_empty() { "" } else { " " };
-        format!("{low} {} {high}{gap}{unit}", self.numerals().to)
-    }
-
-    /// The range that is asked for, in the units shown.
-    #[must_use]
-    pub fn asked(&self, entry: Entry, units: Units) -> String {
-        let limit = limits::of(entry);
-        let shown = shown_as(limit.quantity, units);
-        let (low, high) = shown.range(limit);
-        self.range(&low, &high, shown.unit)
-    }
-
     /// Why it is not taken, and what is.
     #[must_use]
     pub fn problem(&self, problem: EntryProblem, typed: &str, units: Units) -> String {
@@ -57,31 +38,6 @@ impl Spoken {
             | RetarderKind::ExhaustAndElectromagnetic
             | RetarderKind::EnginePowerTable => self.engine_table_hint(),
         }
-    }
-
-    /// Why a truck is not taken.
-    #[must_use]
-    pub fn truck_error(&self, error: &TruckError, units: Units) -> String {
-        match error {
-            TruckError::Entry(out) => self.truck_entry(self.entry(out.entry), &self.asked(out.entry, units)),
-            other => self.wrong_truck(other, units),
-        }
-    }
-
-    /// Why a truck file is not taken.
-    #[must_use]
-    pub fn truck_file_error(&self, error: &TruckFileError, units: Units) -> String {
-        match error {
-            TruckFileError::Truck(error) => self.truck_error(error, units),
-            other => self.wrong_truck_file(other),
-        }
-    }
-
-    /// An axle group: how many axles, which, their brakes, and their share of the braking.
-    #[must_use]
-    pub fn braked_axles(&self, group: &AxleGroup) -> String {
-        let share = format::whole((group.effort_share * 100.0).round());
-        self.axle_group(group.axles, group.place, group.brake, &share)
     }
 
     /// Name of the file of a truck.

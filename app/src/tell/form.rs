@@ -1,6 +1,6 @@
 //! The truck's form: what is asked, in which order, and what a wrong answer costs.
 
-use crate::format::{Units, shown_as, typed, whole};
+use crate::format::{Units, shown_as, stands_apart, typed, whole};
 use crate::words::Spoken;
 use solver::limits::{self, Entry, Off};
 use solver::study::{Difference, Worth};
@@ -24,7 +24,7 @@ impl Spoken {
     #[must_use]
     pub fn worth(&self, worth: &Worth, units: Units) -> String {
         let shown = shown_as(limits::of(worth.entry).quantity, units);
-        let gap = if shown.unit.is_empty() { "" } else { "\u{a0}" };
+        let gap = if stands_apart(shown.unit) { "\u{a0}" } else { "" };
         let by = match worth.off {
             Off::Share(share) => format!("{}\u{a0}%", whole(share * 100.0)),
             Off::Step(step) => format!("{}{gap}{}", shown.text(step), shown.unit),
@@ -57,7 +57,11 @@ impl Spoken {
         };
         let mut parts = Vec::new();
         if it.gears != 0 {
-            parts.push(format!("{}{}", sign(it.gears < 0), self.so_many_gears(it.gears.unsigned_abs())));
+            parts.push(format!(
+                "{}{}",
+                sign(it.gears < 0),
+                self.so_many_gears(usize::from(it.gears.unsigned_abs()))
+            ));
         }
         if it.speed_kmh.abs() > 1e-6 {
             let speed = it.speed_kmh.abs() / 3.6 / units.metres_per_second_per_speed();
@@ -65,7 +69,11 @@ impl Spoken {
             parts.push(format!("{}{number}\u{a0}{}", sign(it.speed_kmh < 0.0), units.speed()));
         }
         if it.stages != 0 && parts.is_empty() {
-            parts.push(format!("{}{}", sign(it.stages < 0), self.so_many_stages(it.stages.unsigned_abs())));
+            parts.push(format!(
+                "{}{}",
+                sign(it.stages < 0),
+                self.so_many_stages(usize::from(it.stages.unsigned_abs()))
+            ));
         }
         parts.extend(it.verdict.map(|verdict| self.other_verdict(verdict).to_owned()));
         parts.join(", ")
@@ -76,7 +84,7 @@ impl Spoken {
 mod tests {
     use super::*;
     use crate::format::Units::{Imperial, Metric};
-    use crate::words::{Tongue, words};
+    use crate::words::{IN_ALL, words};
     use solver::plan::Verdict;
 
     const NONE: Difference = Difference { gears: 0, speed_kmh: 0.0, stages: 0, verdict: None };
@@ -101,7 +109,7 @@ mod tests {
         let closed = Difference { verdict: Some(Verdict::NoSafeSpeed), ..NONE };
         assert_eq!(said(&of(Entry::DragArea, Some(closed), None), Metric), "15 % wrong: no safe speed");
         let stage = Difference { stages: 1, ..NONE };
-        assert_eq!(said(&of(Entry::ShiftsUpSpeed, Some(stage), None), Metric), "100 /min wrong: 1 stage");
+        assert_eq!(said(&of(Entry::ShiftsUpSpeed, Some(stage), None), Metric), "100/min wrong: 1 stage");
         let nothing = of(Entry::WheelInertia, Some(NONE), Some(NONE));
         assert_eq!(said(&nothing, Metric), "20 % wrong: neither gear nor speed changes");
         // A little faster is not nothing, in whatever unit.
@@ -115,16 +123,16 @@ mod tests {
         let slower = Difference { speed_kmh: -3.0, verdict: Some(Verdict::LittleInReserve), ..NONE };
         let faster = Difference { gears: 1, speed_kmh: 4.0, ..NONE };
         let both = of(Entry::HighestEngineSpeed, Some(slower), Some(faster));
-        let told = "+100 /min: +1 gear, +4 km/h; −100 /min: −3 km/h, little in reserve";
+        let told = "+100/min: +1 gear, +4 km/h; −100/min: −3 km/h, little in reserve";
         assert_eq!(said(&both, Metric), told);
         let one = of(Entry::HighestEngineSpeed, None, Some(NONE));
-        assert_eq!(said(&one, Metric), "+100 /min: neither gear nor speed changes");
+        assert_eq!(said(&one, Metric), "+100/min: neither gear nor speed changes");
         assert_eq!(said(&of(Entry::HighestEngineSpeed, None, None), Metric), words().worth_not());
     }
 
     #[test]
     fn no_language_says_one_thing_for_two() {
-        for words in Tongue::ALL.map(Tongue::words) {
+        for words in IN_ALL {
             let what = words.tag();
             let states =
                 [words.worth_waits(), words.worth_at_work(), words.worth_no_descent(), words.worth_not()];

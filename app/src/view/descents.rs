@@ -3,10 +3,10 @@
 use super::choice::choice;
 use super::detail::detail;
 use super::verdict::chip;
-use crate::down;
 use crate::format::{self, Units};
 use crate::state::{State, Worked};
 use crate::words::words;
+use ::words::down;
 use leptos::prelude::*;
 use solver::plan::{Choice, Descent};
 use std::sync::Arc;

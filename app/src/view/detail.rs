@@ -3,11 +3,11 @@
 use super::part::fact;
 use super::study::sure_and_lost;
 use super::table::table;
-use crate::down;
 use crate::format::{self, Units};
 use crate::state::{State, Worked};
-use crate::tell::Curves;
 use crate::words::words;
+use ::words::Curves;
+use ::words::down;
 use leptos::prelude::*;
 use solver::day::Day;
 use solver::plan::{Descent, StageSpan};

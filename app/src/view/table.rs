@@ -1,9 +1,9 @@
 //! The table of gears and stages: what each pair does on the grade that its gear is chosen for.
 
 use super::part::fact;
-use crate::down;
 use crate::format::{self, Units};
 use crate::words::words;
+use ::words::down;
 use leptos::prelude::*;
 use solver::motion::Answer;
 use solver::plan::{Descent, GearRow};

@@ -1,115 +1,44 @@
 //! Every sentence that a person reads, in the language of this build.
 //!
-//! The texts stand in `app/words/`, a catalogue for each language; while building, each message becomes a
-//! method of [`Spoken`], so that one that is missing, misspelt or unused does not build. Numbers come from
-//! [`crate::format`]; what is put together of messages stands in [`crate::tell`]. Sentences on what is found in a
-//! file, and on why a file or a truck is not taken, are still in a folder for each language here.
+//! What is said of roads, trucks and plans comes from the crate `words`. What only the page says stands in
+//! `app/words/page/`, a catalogue for each language; while building, each message there becomes a method of
+//! [`Spoken`], so that one that is missing, misspelt or unused does not build. What is put together of messages
+//! stands in [`crate::tell`].
 
-mod de;
-mod en;
-mod es;
-mod form;
-mod fr;
-mod telling;
+pub use ::words::{Piece, joined};
 
-pub use form::FormWords;
-pub use telling::TellingWords;
+#[cfg(test)]
+pub(crate) use ::words::Tongue;
 
 use std::ops::Deref;
 
-/// What a language says outside of its catalogue.
-pub trait Words: Send + Sync + TellingWords + FormWords {}
-
-impl<T: Send + Sync + TellingWords + FormWords> Words for T {}
-
-/// The language of this build, by its feature. One that were chosen when the page starts would keep
-/// calls from being resolved: 3 KB more of the compressed page. So would a pointer to it that
-/// closures keep: of each word, called or not, they would keep a function. Tests ask all languages.
+/// What the page says: its own words, and through them those of the crate `words`, since a crate can add no
+/// methods to a type of another.
 #[derive(Debug, Clone, Copy)]
-pub struct Spoken {
-    #[cfg(test)]
-    tongue: Tongue,
-}
+pub struct Spoken(::words::Spoken);
 
 impl Deref for Spoken {
-    type Target = dyn Words;
+    type Target = ::words::Spoken;
 
-    #[cfg(not(test))]
-    fn deref(&self) -> &(dyn Words + 'static) {
-        SPOKEN
-    }
-
-    #[cfg(test)]
-    fn deref(&self) -> &(dyn Words + 'static) {
-        match self.tongue {
-            Tongue::En => &en::English,
-            Tongue::Es => &es::Spanish,
-            Tongue::Fr => &fr::French,
-            Tongue::De => &de::German,
-        }
+    fn deref(&self) -> &Self::Target {
+        &self.0
     }
 }
-
-#[cfg(not(test))]
-const SPOKEN: &dyn Words = if cfg!(feature = "es") {
-    &es::Spanish
-} else if cfg!(feature = "fr") {
-    &fr::French
-} else if cfg!(feature = "de") {
-    &de::German
-} else {
-    &en::English
-};
 
 /// The words of the language that this page is built in. Tests speak English.
 #[must_use]
-pub fn words() -> Spoken {
-    Spoken {
-        #[cfg(test)]
-        tongue: Tongue::En,
-    }
+pub const fn words() -> Spoken {
+    Spoken(::words::words())
 }
 
-/// A language, where tests ask all of them.
+/// The page in every language.
 #[cfg(test)]
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(crate) enum Tongue {
-    En,
-    Es,
-    Fr,
-    De,
-}
+pub(crate) const IN_ALL: [Spoken; 4] = {
+    let [en, es, fr, de] = Tongue::ALL;
+    [Spoken(en.words()), Spoken(es.words()), Spoken(fr.words()), Spoken(de.words())]
+};
 
-#[cfg(test)]
-impl Tongue {
-    pub(crate) const ALL: [Self; 4] = [Self::En, Self::Es, Self::Fr, Self::De];
-
-    pub(crate) const fn words(self) -> Spoken {
-        Spoken { tongue: self }
-    }
-}
-
-/// A part of a sentence; what decides is set apart.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub enum Piece {
-    /// Set as the rest.
-    Plain(String),
-    /// Set so that it is read first.
-    Strong(String),
-}
-
-/// The sentence without its marks, for a screen reader or a test.
-#[must_use]
-pub fn joined(pieces: &[Piece]) -> String {
-    pieces
-        .iter()
-        .map(|piece| match piece {
-            Piece::Plain(text) | Piece::Strong(text) => text.as_str(),
-        })
-        .collect()
-}
-
-// Written by `build.rs`: the messages of `app/words/` as methods of `Spoken`.
+// Written by `build.rs`: the messages of `app/words/page/` as methods of `Spoken`.
 #[cfg(not(test))]
 include!(concat!(env!("OUT_DIR"), "/words.rs"));
 #[cfg(test)]

@@ -1,7 +1,6 @@
 //! What is said is complete, plain, and on the cautious side.
 
 mod card;
-mod dump;
 mod way;
 
 use super::*;
@@ -13,8 +12,9 @@ use crate::format::{
 };
 use crate::lesson::Lesson;
 use crate::message::{Given, Reply, Request, Task};
-use crate::tell::{Curves, LessonNote};
+use crate::tell::LessonNote;
 use crate::test_roads::hill;
+use ::words::Curves;
 use solver::day::{Day, ServiceBrakes, Withheld};
 use solver::limits::{self, Entry};
 use solver::plan::{Change, ChangeHow, Choice, Governs, NoSafeSpeed, Note, Plan, SlowCurve, Verdict};
@@ -250,7 +250,7 @@ fn the_exported_name_is_safe() {
 #[test]
 fn lessons_are_whole_sentences_without_figures_in_every_language() {
     let mut said = std::collections::BTreeSet::new();
-    for language in Tongue::ALL.map(Tongue::words) {
+    for language in IN_ALL {
         for lesson in Lesson::ALL {
             let LessonNote { name, shows, believed, happens, question } = language.lesson(lesson);
             for sentence in [shows, believed, happens] {

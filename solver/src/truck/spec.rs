@@ -253,9 +253,10 @@ fn check_gears(gears: &[f64]) -> Result<(), TruckError> {
 
 fn check_full_load(curve: &[TorquePoint]) -> Result<(), TruckError> {
     let rising = curve.windows(2).all(|pair| pair[0].engine_speed_rpm < pair[1].engine_speed_rpm);
+    let (low, high) = bounds::CURVE_RPM;
     let in_range = curve.iter().all(|p| {
-        p.engine_speed_rpm >= 300.0
-            && p.engine_speed_rpm <= 5_000.0
+        p.engine_speed_rpm >= low
+            && p.engine_speed_rpm <= high
             && p.torque_nm >= 0.0
             && p.torque_nm <= bounds::TORQUE
     });

@@ -3,7 +3,7 @@
 
 use super::Found;
 use super::table::Columns;
-use crate::{file, json, words};
+use crate::{file, json, sentences};
 #[cfg(feature = "parquet")]
 use parquet_derive::ParquetRecordWriter;
 use serde::Serialize;
@@ -88,7 +88,7 @@ fn guarded<T>(work: impl FnOnce() -> Result<T, String>) -> Result<T, String> {
 fn plan(found: &Found, trip: Trip<'_>, reverse: bool) -> Result<(Planned, Road, Plan), String> {
     let path = found.as_ref().map_err(|error| format!("It could not be looked into: {error}."))?;
     let bytes = file::read(path)?;
-    let refused = |error: road::FileError| words::file_error(&error);
+    let refused = |error: road::FileError| sentences::file_error(&error);
     let document = road::read(&bytes, &mut |_| true).map_err(refused)?;
     let course = document.suggested();
     let road = road::survey(&document, course, &mut |_| true).map_err(refused)?;

@@ -4,14 +4,14 @@ use super::arithmetic::holds;
 use super::*;
 use crate::exercise::samples::{ROADS, every_ground, every_sheet, planned, sheet};
 use crate::exercise::{ControlSpeed, Ground, Sheet};
-use crate::words::{Tongue, words};
+use crate::words::{IN_ALL, words};
 use solver::day::Day;
 use solver::motion::Answer;
 use solver::truck::Preset;
 use solver::units::MetresPerSecond;
 
 fn languages() -> [Spoken; 4] {
-    Tongue::ALL.map(Tongue::words)
+    IN_ALL
 }
 
 /// The sum of a step, without its label and judgement.

@@ -11,8 +11,7 @@ use solver::plan::SlowCurve;
 use solver::road::{Curve, Span, Turn, Unassessed};
 use solver::truck::{Retarder, RetarderKind, TruckSpec};
 
-pub(super) const LANGUAGES: [Spoken; 4] =
-    [Tongue::En.words(), Tongue::Es.words(), Tongue::Fr.words(), Tongue::De.words()];
+pub(super) use crate::words::IN_ALL as LANGUAGES;
 /// What each language calls a retarder that is said to hold, or to be tried.
 const RETARDERS: [&str; 4] = ["retarder", "ralentizador", "ralentisseur", "Dauerbremse"];
 

@@ -3,8 +3,8 @@
 use super::card::{Case, LANGUAGES};
 use super::*;
 use crate::cab::Know;
-use crate::down;
 use crate::test_roads::road;
+use ::words::down;
 use solver::day::Lead;
 use solver::plan::{Advice, Descent, Proof, Touch};
 use solver::units::Grade;
@@ -219,7 +219,7 @@ fn the_card_has_a_row_for_each_change_and_the_first_gear_before_the_crest() {
 fn the_saved_road_marks_each_change_of_gear() {
     let case = two_hills(Lead::Usual);
     let leg = only(&case).legs[1];
-    let marks = format!("{:?}", crate::tell::captions(&case.plan, &[], Metric));
+    let marks = format!("{:?}", ::words::captions(&case.plan, &[], Metric));
     let gear = leg.gear.number();
     assert!(marks.contains(&format!("\"By here: gear {gear}, ")), "{marks}");
     assert!(marks.contains(&format!("\"Gear {}, ", only(&case).legs[0].gear.number())), "{marks}");

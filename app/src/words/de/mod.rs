@@ -1,7 +1,0 @@
-//! German sentences that are not yet in its catalogue, whose head has the terms.
-
-mod form;
-mod telling;
-
-/// German words of findings and errors.
-pub(super) struct German;

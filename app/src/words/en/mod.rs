@@ -1,7 +1,0 @@
-//! English.
-
-mod form;
-mod telling;
-
-/// English words of findings and errors.
-pub(super) struct English;

@@ -1,7 +1,0 @@
-//! French sentences that are not yet in its catalogue, whose head has the terms.
-
-mod form;
-mod telling;
-
-/// French words of findings and errors.
-pub(super) struct French;

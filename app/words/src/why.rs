@@ -1,0 +1,68 @@
+//! Words of the reasons.
+
+use crate::Spoken;
+use crate::format::{self, Units};
+use solver::day::{Day, Lead, ServiceBrakes};
+use solver::plan::{Advice, Choice, Descent, Governs, NoSafeSpeed, Note, Verdict};
+
+impl Spoken {
+    /// What keeps the speed from being higher; or why no speed was found.
+    #[must_use]
+    pub fn governs(&self, descent: &Descent, day: &Day, units: Units) -> String {
+        match &descent.choice {
+            Choice::Held(advice) => self.why_not_faster(advice, day, units),
+            Choice::NoSafeSpeed(none) => self.why_no_speed(none, day, units),
+        }
+    }
+
+    /// What keeps the speed from being higher.
+    #[must_use]
+    pub fn why_not_faster(&self, advice: &Advice, day: &Day, units: Units) -> String {
+        if day.lead == Lead::Untouched
+            && day.service_brakes == ServiceBrakes::InReserve
+            && advice.governs == Governs::Control
+            && advice.verdict == Verdict::RetarderHolds
+        {
+            return self.untouched_governs().to_owned();
+        }
+        // Where no snubs are told the gear holds it by itself; single places need the service brakes.
+        let alone = advice.snub.is_none() && advice.verdict == Verdict::NeedsServiceBrakes;
+        let verdict = if alone { Verdict::RetarderHolds } else { advice.verdict };
+        self.governed_by(
+            advice.governs,
+            verdict,
+            advice.stage.is_off(),
+            &format::hold_speed(day.speed_limit_kmh / 3.6, units),
+            &format::margin(day.reserve),
+            &format::entered_temperature(day.heat_limit_c, units),
+        )
+    }
+
+    /// Why no speed was found.
+    #[must_use]
+    pub fn why_no_speed(&self, none: &NoSafeSpeed, day: &Day, units: Units) -> String {
+        let because = self.no_speed_because(
+            none.because,
+            &format::met_speed(none.slowest.0, units),
+            &format::temperature(none.hottest_after_stop.0, units),
+            &format::entered_temperature(day.heat_limit_c, units),
+        );
+        format!("{because} {}", self.else_another_road())
+    }
+
+    /// A note of the plan.
+    #[must_use]
+    pub fn note(&self, note: Note) -> &'static str {
+        match note {
+            Note::StagesWithheld(why) => self.note_stages_withheld(why),
+            Note::WetCap => self.note_wet_cap(),
+            Note::HoldByHand => self.note_hold_by_hand(),
+            Note::StartsInDescent => self.note_starts_in_descent(),
+            Note::PartlyUnassessed => self.note_partly_unassessed(),
+            Note::PoorHeights => self.note_poor_heights(),
+            Note::HotElsewhere => self.note_hot_elsewhere(),
+            Note::CannotClimb => self.note_cannot_climb(),
+            Note::ShiftsUpByItself => self.note_shifts_up_by_itself(),
+        }
+    }
+}
