@@ -27,7 +27,7 @@ pub(crate) fn rules() -> Ran {
     if !is_installed() {
         return Ran::No(format!("{NOT_INSTALLED}. Licences and origins were held by tests/tidy alone"));
     }
-    Ran::Yes(run(program("cargo").args(["deny", "check", "licenses", "bans", "sources"])))
+    Ran::Yes(run(program("cargo").args(["deny", "--locked", "check", "licenses", "bans", "sources"])))
 }
 
 /// Known weaknesses of the releases in the lock file.
@@ -40,7 +40,7 @@ pub(crate) fn advisories() -> Ran {
             "the list of known weaknesses could not be fetched ({error}). Run `cargo deny check advisories` where there is a network"
         ));
     }
-    Ran::Yes(run(program("cargo").args(["deny", "check", "--disable-fetch", "advisories"])))
+    Ran::Yes(run(program("cargo").args(["deny", "--frozen", "check", "advisories"])))
 }
 
 fn is_installed() -> bool {

@@ -1,7 +1,9 @@
 //! `steadygrade road`: the plan of each file.
 
-use crate::arguments::RoadWords;
+use crate::arguments::{Arguments, RoadWords};
 use crate::{file, json, pair, print, sentences, setup, text};
+use clap::CommandFactory;
+use clap::error::ErrorKind;
 use serde_json::{Value, json};
 use solver::analyse;
 use solver::motion::Trip;
@@ -53,9 +55,8 @@ fn with_second(words: &RoadWords, trip: Trip<'_>, road: Road, other: Road) -> Re
 /// Several files: one that cannot be used does not keep the others back.
 fn each(words: &RoadWords, trip: Trip<'_>) -> Result<(), String> {
     if words.with.is_some() || words.gpx_out.is_some() || words.study {
-        return Err(String::from(
-            "--with, --gpx-out and --study go with one file. Give the files one by one.",
-        ));
+        let sentence = "--with, --gpx-out and --study go with one file. Give the files one by one.";
+        Arguments::command().error(ErrorKind::ArgumentConflict, sentence).exit();
     }
     let mut refused = 0_usize;
     for path in &words.files {

@@ -158,6 +158,7 @@ fn words_that_are_not_understood_end_with_status_2() {
         &["road", GOOD, "--mass-kg", "heavy"],
         &["road", GOOD, "--course", "0"],
         &["road", GOOD, "--with", DEMO, "--study"],
+        &["road", GOOD, DEMO, "--study"],
         &["roads", "public"],
     ] {
         assert!(!fails(words, 2).is_empty(), "{words:?}");
