@@ -1,4 +1,4 @@
-//! What is said of findings and errors: the sentences of the page, in metric units.
+//! What is said of findings, errors and results: the sentences of the page, in metric units.
 
 use solver::limits::OutOfRange;
 use solver::report::truck_file::TruckFileError;
@@ -28,6 +28,11 @@ pub(crate) fn truck_file_error(error: &TruckFileError) -> String {
 /// Which entry of the day is out of its range.
 pub(crate) fn out_of_range(error: &OutOfRange) -> String {
     words().entry_error(error, UNITS)
+}
+
+/// What a result is not, a sentence a line.
+pub(crate) fn caution() -> String {
+    words().cautions().iter().map(|sentence| format!("{sentence}\n")).collect()
 }
 
 /// What was found in a file and repaired, with its place to ten metres where it has one.

@@ -2,7 +2,7 @@
 
 use super::row::Row;
 use super::table::Sheet;
-use crate::text;
+use crate::sentences;
 use parquet::errors::ParquetError;
 use parquet::file::metadata::KeyValue;
 use parquet::file::properties::WriterProperties;
@@ -29,7 +29,7 @@ where
 {
     fn begin(file: File) -> Result<SerializedFileWriter<File>, ParquetError> {
         let none: &[R] = &[];
-        let caution = KeyValue::new(String::from("caution"), text::CAUTION.replace('\n', " "));
+        let caution = KeyValue::new(String::from("caution"), sentences::caution().replace('\n', " "));
         let properties = WriterProperties::builder().set_key_value_metadata(Some(vec![caution])).build();
         SerializedFileWriter::new(file, none.schema()?, Arc::new(properties))
     }

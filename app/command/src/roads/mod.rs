@@ -11,7 +11,7 @@ mod row;
 mod table;
 
 use crate::arguments::{RoadsWords, Rows};
-use crate::{file, setup, text};
+use crate::{file, sentences, setup};
 use indicatif::{ProgressBar, ProgressStyle};
 use rayon::{ThreadPool, ThreadPoolBuilder};
 use row::{DescentRow, LegRow, OfFile, Row};
@@ -149,7 +149,7 @@ fn told(out: &Path, tally: &Tally) -> Result<(), String> {
     if *refused > 0 {
         eprintln!("{refused} of the files could not be planned; the column `error` says why.");
     }
-    eprint!("{}", text::CAUTION);
+    eprint!("{}", sentences::caution());
     Ok(())
 }
 

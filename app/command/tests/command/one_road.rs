@@ -8,7 +8,7 @@ use std::path::Path;
 #[test]
 fn a_road_is_planned_as_text_and_as_json() {
     let told = succeeds(&["road", DEMO, "--preset", "five-axle-40t"]);
-    for part in ["40.0 t", "Descent 1", "not permission to descend"] {
+    for part in ["40.0 t", "Descent 1", "no approval of a road"] {
         assert!(told.contains(part), "{part}: {told}");
     }
     let plan = json(&["road", DEMO, "--preset", "five-axle-40t", "--json"]);
@@ -102,7 +102,7 @@ fn a_grade_is_told_by_gear_and_stage() {
     assert!(table["rows"].as_array().is_some_and(|rows| rows.len() > 4));
     assert_eq!(json(&["grade", "--json", "--preset", "rigid-18t", "-0.06"]), table);
     assert_ne!(json(&["grade", "-6%", "--preset", "rigid-18t", "--height-m", "2500", "--json"]), table);
-    assert!(succeeds(&["grade", "-6%"]).contains("not permission to descend"));
+    assert!(succeeds(&["grade", "-6%"]).contains("no approval of a road"));
     assert!(succeeds(&["grade", "6%"]).contains("rises"));
     assert!(fails(&["grade", "-6"], 2).contains("-6%"));
 }
@@ -123,7 +123,7 @@ fn the_annotated_road_is_written_and_nothing_is_overwritten() {
     let path = folder.join("out.gpx");
     succeeds(&["road", DEMO, "--gpx-out", text(&path)]);
     let written = fs::read_to_string(&path).expect("written");
-    assert!(written.contains("Crest 1") && written.contains("not permission to descend"));
+    assert!(written.contains("Crest 1") && written.contains("Not permission to descend"));
     assert!(fails(&["road", GOOD, "--gpx-out", text(&path)], 1).contains("--overwrite"));
     assert_eq!(fs::read_to_string(&path).expect("still there"), written);
     succeeds(&["road", GOOD, "--gpx-out", text(&path), "--overwrite"]);
