@@ -66,58 +66,11 @@ impl Field {
     #[must_use]
     pub fn key(self) -> &'static str {
         match self {
-            Self::Number(entry) => key(entry),
+            Self::Number(entry) => entry.key(),
             Self::Gears => "gears",
             Self::Stages => "stages",
             Self::Table => "retarder_table",
         }
-    }
-}
-
-/// Key of an entry.
-#[must_use]
-pub fn key(entry: Entry) -> &'static str {
-    match entry {
-        Entry::GrossMass => "gross_mass",
-        Entry::DriveAxleMass => "drive_axle_mass",
-        Entry::RollingRadius => "rolling_radius",
-        Entry::WheelInertia => "wheel_inertia",
-        Entry::RollingResistance => "rolling_resistance",
-        Entry::DragArea => "drag_area",
-        Entry::Displacement => "displacement",
-        Entry::LowestEngineSpeed => "lowest_engine_speed",
-        Entry::HighestEngineSpeed => "highest_engine_speed",
-        Entry::AxleRatio => "axle_ratio",
-        Entry::AxleEfficiency => "axle_efficiency",
-        Entry::RetarderPeakPower => "retarder_peak_power",
-        Entry::RetarderPeakSpeed => "retarder_peak_speed",
-        Entry::RetarderExponent => "retarder_exponent",
-        Entry::RetarderCutOut => "retarder_cut_out",
-        Entry::AirTemperature => "air_temperature",
-        Entry::BrakesAtStart => "brakes_at_start",
-        Entry::Headwind => "headwind",
-        Entry::SpeedLimit => "speed_limit",
-        Entry::Reserve => "reserve",
-        Entry::HeatLimit => "heat_limit",
-        Entry::RolloverThreshold => "rollover_threshold",
-        Entry::Superelevation => "superelevation",
-        Entry::RetarderDelay => "retarder_delay",
-        Entry::RetardingScale => "retarding_scale",
-        Entry::ShaftTorque => "shaft_torque",
-        Entry::ShaftSpeed => "shaft_speed",
-        Entry::ShortPower => "short_power",
-        Entry::ShortTime => "short_time",
-        Entry::SustainedPower => "sustained_power",
-        Entry::SustainedSpeed => "sustained_speed",
-        Entry::HotShare => "hot_share",
-        Entry::WarmUpTime => "warm_up_time",
-        Entry::LockUpGear => "lock_up_gear",
-        Entry::LockUpSpeed => "lock_up_speed",
-        Entry::BrakeCheckStop => "brake_check_stop",
-        Entry::ShiftsUpSpeed => "shifts_up_speed",
-        Entry::RatedPower => "rated_power",
-        Entry::GovernedSpeed => "governed_speed",
-        Entry::TopGearSpeed => "top_gear_speed",
     }
 }
 

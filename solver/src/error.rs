@@ -31,7 +31,7 @@ impl fmt::Display for Error {
     }
 }
 
-// The sentence is that of the cause, so the cause is not told again as a source.
+// What is told is the cause, so the cause is not told again as a source.
 impl std::error::Error for Error {}
 
 impl From<FileError> for Error {

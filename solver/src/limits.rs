@@ -128,6 +128,55 @@ pub enum Quantity {
     Minutes,
 }
 
+impl Entry {
+    /// Stable key, as in the truck file's spelling but for the unit.
+    #[must_use]
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::GrossMass => "gross_mass",
+            Self::DriveAxleMass => "drive_axle_mass",
+            Self::RollingRadius => "rolling_radius",
+            Self::WheelInertia => "wheel_inertia",
+            Self::RollingResistance => "rolling_resistance",
+            Self::DragArea => "drag_area",
+            Self::Displacement => "displacement",
+            Self::LowestEngineSpeed => "lowest_engine_speed",
+            Self::HighestEngineSpeed => "highest_engine_speed",
+            Self::AxleRatio => "axle_ratio",
+            Self::AxleEfficiency => "axle_efficiency",
+            Self::RetarderPeakPower => "retarder_peak_power",
+            Self::RetarderPeakSpeed => "retarder_peak_speed",
+            Self::RetarderExponent => "retarder_exponent",
+            Self::RetarderCutOut => "retarder_cut_out",
+            Self::AirTemperature => "air_temperature",
+            Self::BrakesAtStart => "brakes_at_start",
+            Self::Headwind => "headwind",
+            Self::SpeedLimit => "speed_limit",
+            Self::Reserve => "reserve",
+            Self::HeatLimit => "heat_limit",
+            Self::RolloverThreshold => "rollover_threshold",
+            Self::Superelevation => "superelevation",
+            Self::RetarderDelay => "retarder_delay",
+            Self::RetardingScale => "retarding_scale",
+            Self::ShaftTorque => "shaft_torque",
+            Self::ShaftSpeed => "shaft_speed",
+            Self::ShortPower => "short_power",
+            Self::ShortTime => "short_time",
+            Self::SustainedPower => "sustained_power",
+            Self::SustainedSpeed => "sustained_speed",
+            Self::HotShare => "hot_share",
+            Self::WarmUpTime => "warm_up_time",
+            Self::LockUpGear => "lock_up_gear",
+            Self::LockUpSpeed => "lock_up_speed",
+            Self::BrakeCheckStop => "brake_check_stop",
+            Self::ShiftsUpSpeed => "shifts_up_speed",
+            Self::RatedPower => "rated_power",
+            Self::GovernedSpeed => "governed_speed",
+            Self::TopGearSpeed => "top_gear_speed",
+        }
+    }
+}
+
 impl Quantity {
     /// The unit of the stored number.
     #[must_use]
@@ -163,11 +212,9 @@ pub struct Limit {
     pub max: f64,
     /// A sensible step for a form, in the same unit.
     pub step: f64,
-    /// The entry's name in a sentence.
-    pub name: &'static str,
 }
 
-/// An entry outside its range.
+/// An entry outside its range. Its `Display` is for logs: a key that stays, and its values.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct OutOfRange {
     /// Which entry; [`of`] has its range.
@@ -178,10 +225,9 @@ pub struct OutOfRange {
 
 impl fmt::Display for OutOfRange {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let Limit { name, min, max, quantity, .. } = *of(self.entry);
-        let unit = quantity.unit();
-        let gap = if unit.is_empty() { "" } else { " " };
-        write!(f, "{name} is {}{gap}{unit}; enter a value from {min} to {max}{gap}{unit}.", self.value)
+        let Limit { min, max, quantity, .. } = *of(self.entry);
+        let (key, unit) = (self.entry.key(), quantity.unit());
+        write!(f, "out-of-range entry={key} value={} min={min} max={max} unit={unit:?}", self.value)
     }
 }
 
@@ -202,68 +248,54 @@ impl Limit {
 }
 
 macro_rules! limit {
-    ($entry:ident, $quantity:ident, $min:expr, $max:expr, $step:expr, $name:expr) => {
-        Limit {
-            entry: Entry::$entry,
-            quantity: Quantity::$quantity,
-            min: $min,
-            max: $max,
-            step: $step,
-            name: $name,
-        }
+    ($entry:ident, $quantity:ident, $min:expr, $max:expr, $step:expr) => {
+        Limit { entry: Entry::$entry, quantity: Quantity::$quantity, min: $min, max: $max, step: $step }
     };
 }
 
 /// The table. Ranges are wide enough for any road-going heavy vehicle; they keep out slips
 /// of the finger and of the unit, not unusual trucks.
 pub const ALL: [Limit; 40] = [
-    limit!(GrossMass, Mass, 3_500.0, 200_000.0, 100.0, "Gross mass"),
-    limit!(DriveAxleMass, Mass, 1_000.0, 60_000.0, 100.0, "Mass on the driven axles"),
-    limit!(RollingRadius, Length, 0.30, 0.75, 0.001, "Rolling radius"),
-    limit!(WheelInertia, Inertia, 10.0, 2_000.0, 1.0, "Inertia of the wheels"),
-    limit!(RollingResistance, Number, 0.002, 0.03, 0.0001, "Rolling resistance"),
-    limit!(DragArea, Area, 1.0, 20.0, 0.1, "Drag area"),
-    limit!(Displacement, Volume, 1.0, 30.0, 0.1, "Engine displacement"),
-    limit!(LowestEngineSpeed, EngineSpeed, 500.0, 2_500.0, 50.0, "Lowest useful engine speed"),
-    limit!(HighestEngineSpeed, EngineSpeed, 1_200.0, 4_500.0, 50.0, "Highest allowed engine speed"),
-    limit!(AxleRatio, Number, 1.5, 12.0, 0.01, "Axle ratio"),
-    limit!(AxleEfficiency, Share, 0.80, 1.0, 0.005, "Axle efficiency"),
-    limit!(RetarderPeakPower, Power, 0.0, 800.0, 5.0, "Retarding power"),
-    limit!(RetarderPeakSpeed, EngineSpeed, 1_000.0, 4_500.0, 50.0, "Engine speed of full retarding power"),
-    limit!(RetarderExponent, Number, 1.0, 2.5, 0.05, "Rise of retarding power with engine speed"),
-    limit!(RetarderCutOut, EngineSpeed, 500.0, 2_000.0, 50.0, "Cut-out engine speed"),
-    limit!(RolloverThreshold, Number, 0.2, 1.0, 0.01, "Rollover threshold"),
-    limit!(AirTemperature, Temperature, -50.0, 60.0, 1.0, "Air temperature"),
-    limit!(BrakesAtStart, Temperature, -50.0, 600.0, 1.0, "Brake temperature at the start"),
-    limit!(Headwind, Speed, -80.0, 80.0, 1.0, "Headwind"),
-    limit!(SpeedLimit, Speed, 10.0, 130.0, 1.0, "Speed limit"),
-    limit!(Reserve, Share, 0.0, 1.0, 0.01, "Reserve of holding force"),
-    limit!(HeatLimit, Temperature, 100.0, 600.0, 5.0, "Highest brake temperature"),
-    limit!(Superelevation, Share, 0.0, 0.12, 0.01, "Superelevation of curves"),
-    limit!(RetarderDelay, Time, 0.0, 5.0, 0.1, "Delay of the retarder after a shift"),
-    limit!(RetardingScale, Share, 0.3, 1.5, 0.01, "Measured over assumed retarding"),
-    limit!(ShaftTorque, Torque, 200.0, 6_000.0, 50.0, "Retarder torque at the propeller shaft"),
-    limit!(ShaftSpeed, EngineSpeed, 200.0, 3_000.0, 50.0, "Shaft speed of that torque"),
-    limit!(ShortPower, Power, 20.0, 1_000.0, 5.0, "Short-term power of the retarder"),
-    limit!(ShortTime, Time, 5.0, 600.0, 5.0, "Time of the short-term power"),
-    limit!(SustainedPower, Power, 20.0, 800.0, 5.0, "Sustained power of the retarder"),
-    limit!(SustainedSpeed, EngineSpeed, 800.0, 3_000.0, 50.0, "Engine speed of the sustained power"),
-    limit!(HotShare, Share, 0.2, 1.0, 0.05, "Hot over cold torque"),
-    limit!(WarmUpTime, Time, 20.0, 1_200.0, 10.0, "Warm-up time of the retarder"),
-    limit!(LockUpGear, Number, 1.0, 12.0, 1.0, "Lowest gear with lock-up"),
-    limit!(LockUpSpeed, EngineSpeed, 700.0, 2_000.0, 50.0, "Engine speed at which the lock-up opens"),
-    limit!(BrakeCheckStop, Minutes, 0.0, 120.0, 5.0, "Time at each brake check"),
-    limit!(
-        ShiftsUpSpeed,
-        EngineSpeed,
-        300.0,
-        5_000.0,
-        50.0,
-        "Engine speed at which the box shifts up by itself"
-    ),
-    limit!(RatedPower, Power, 30.0, 800.0, 5.0, "Rated power of the engine"),
-    limit!(GovernedSpeed, EngineSpeed, 1_200.0, 4_500.0, 50.0, "Governed engine speed"),
-    limit!(TopGearSpeed, EngineSpeedAtPace, 400.0, 4_500.0, 10.0, "Engine speed in top gear"),
+    limit!(GrossMass, Mass, 3_500.0, 200_000.0, 100.0),
+    limit!(DriveAxleMass, Mass, 1_000.0, 60_000.0, 100.0),
+    limit!(RollingRadius, Length, 0.30, 0.75, 0.001),
+    limit!(WheelInertia, Inertia, 10.0, 2_000.0, 1.0),
+    limit!(RollingResistance, Number, 0.002, 0.03, 0.0001),
+    limit!(DragArea, Area, 1.0, 20.0, 0.1),
+    limit!(Displacement, Volume, 1.0, 30.0, 0.1),
+    limit!(LowestEngineSpeed, EngineSpeed, 500.0, 2_500.0, 50.0),
+    limit!(HighestEngineSpeed, EngineSpeed, 1_200.0, 4_500.0, 50.0),
+    limit!(AxleRatio, Number, 1.5, 12.0, 0.01),
+    limit!(AxleEfficiency, Share, 0.80, 1.0, 0.005),
+    limit!(RetarderPeakPower, Power, 0.0, 800.0, 5.0),
+    limit!(RetarderPeakSpeed, EngineSpeed, 1_000.0, 4_500.0, 50.0),
+    limit!(RetarderExponent, Number, 1.0, 2.5, 0.05),
+    limit!(RetarderCutOut, EngineSpeed, 500.0, 2_000.0, 50.0),
+    limit!(RolloverThreshold, Number, 0.2, 1.0, 0.01),
+    limit!(AirTemperature, Temperature, -50.0, 60.0, 1.0),
+    limit!(BrakesAtStart, Temperature, -50.0, 600.0, 1.0),
+    limit!(Headwind, Speed, -80.0, 80.0, 1.0),
+    limit!(SpeedLimit, Speed, 10.0, 130.0, 1.0),
+    limit!(Reserve, Share, 0.0, 1.0, 0.01),
+    limit!(HeatLimit, Temperature, 100.0, 600.0, 5.0),
+    limit!(Superelevation, Share, 0.0, 0.12, 0.01),
+    limit!(RetarderDelay, Time, 0.0, 5.0, 0.1),
+    limit!(RetardingScale, Share, 0.3, 1.5, 0.01),
+    limit!(ShaftTorque, Torque, 200.0, 6_000.0, 50.0),
+    limit!(ShaftSpeed, EngineSpeed, 200.0, 3_000.0, 50.0),
+    limit!(ShortPower, Power, 20.0, 1_000.0, 5.0),
+    limit!(ShortTime, Time, 5.0, 600.0, 5.0),
+    limit!(SustainedPower, Power, 20.0, 800.0, 5.0),
+    limit!(SustainedSpeed, EngineSpeed, 800.0, 3_000.0, 50.0),
+    limit!(HotShare, Share, 0.2, 1.0, 0.05),
+    limit!(WarmUpTime, Time, 20.0, 1_200.0, 10.0),
+    limit!(LockUpGear, Number, 1.0, 12.0, 1.0),
+    limit!(LockUpSpeed, EngineSpeed, 700.0, 2_000.0, 50.0),
+    limit!(BrakeCheckStop, Minutes, 0.0, 120.0, 5.0),
+    limit!(ShiftsUpSpeed, EngineSpeed, 300.0, 5_000.0, 50.0),
+    limit!(RatedPower, Power, 30.0, 800.0, 5.0),
+    limit!(GovernedSpeed, EngineSpeed, 1_200.0, 4_500.0, 50.0),
+    limit!(TopGearSpeed, EngineSpeedAtPace, 400.0, 4_500.0, 10.0),
 ];
 
 /// Bounds of lists and of the search, each named so that no loop runs without one.

@@ -1,5 +1,4 @@
-//! Every trap of a file, each with a fixture named by what is wrong with it: what becomes of it,
-//! and the very sentence that the person reads.
+//! Every trap of a file, each with a fixture named by what is wrong with it, and what becomes of it.
 //!
 //! The fixtures are made by hand for this purpose; their places lie in the open ocean.
 
@@ -26,9 +25,6 @@ macro_rules! trap {
         Trap { file: $file, bytes: include_bytes!(concat!("../data/", $file, ".gpx")), holds: $holds }
     };
 }
-
-/// Sentences of all traps, one block for each file, unchanged since they were last read over.
-const SENTENCES: &str = include_str!("../data/sentences.txt");
 
 fn work_out(bytes: &[u8]) -> Outcome {
     let document = match read(bytes, &mut |_| true) {
@@ -235,38 +231,6 @@ fn each_trap_has_its_answer() {
         let outcome = work_out(trap.bytes);
         assert!((trap.holds)(&outcome), "{}: not as expected; it says\n{}", trap.file, outcome.text());
     }
-}
-
-#[cfg_attr(target_arch = "wasm32", wasm_bindgen_test::wasm_bindgen_test)]
-#[cfg_attr(not(target_arch = "wasm32"), test)]
-fn sentences_are_unchanged() {
-    let mut now = String::new();
-    for trap in traps() {
-        now.push_str(&format!("{}\n{}", trap.file, work_out(trap.bytes).text()));
-    }
-    if keep(&now) {
-        return;
-    }
-    for (kept, now) in SENTENCES.lines().zip(now.lines()) {
-        assert_eq!(kept, now, "a sentence changed: read them over with STEADYGRADE_UPDATE=1");
-    }
-    assert_eq!(SENTENCES.lines().count(), now.lines().count());
-}
-
-/// Writes the sentences down anew where that is asked for.
-#[cfg(not(target_arch = "wasm32"))]
-fn keep(now: &str) -> bool {
-    let asked = std::env::var_os("STEADYGRADE_UPDATE").is_some();
-    if asked {
-        let path = concat!(env!("CARGO_MANIFEST_DIR"), "/data/sentences.txt");
-        std::fs::write(path, now).expect("sentences.txt can be written");
-    }
-    asked
-}
-
-#[cfg(target_arch = "wasm32")]
-fn keep(_: &str) -> bool {
-    false
 }
 
 /// Repairs change nothing but what they mend: the road is that of the good file.

@@ -93,18 +93,18 @@ pub(crate) fn run() -> Outcome {
 
 /// What the largest page module of a language beside English takes; each must be there.
 fn largest_translated(dist: &Path) -> Outcome<usize> {
-    largest(dist, LANGUAGES.iter().map(|language| format!("{}-", language.tag)))
+    largest(dist, LANGUAGES.into_iter().map(|tag| format!("{tag}-")))
 }
 
 /// The same of the class view, English included.
 fn largest_class(dist: &Path) -> Outcome<usize> {
-    let tags = LANGUAGES.iter().map(|language| language.tag).chain(["en"]);
+    let tags = LANGUAGES.into_iter().chain(["en"]);
     largest(dist, tags.map(|tag| format!("{CLASS}-{tag}-")))
 }
 
 /// The largest of what is one file in each language, unpacked; each must be there.
 fn largest_file(dist: &Path, name_in: fn(&str) -> String) -> Outcome<usize> {
-    let tags = LANGUAGES.iter().map(|language| language.tag).chain(["en"]);
+    let tags = LANGUAGES.into_iter().chain(["en"]);
     tags.map(|tag| read(dist, &name_in(tag)).map(|bytes| bytes.len()))
         .try_fold(0, |largest, size| size.map(|size| largest.max(size)))
 }
@@ -145,7 +145,7 @@ fn judge(what: &str, bytes: usize, limit_kb: usize) -> Option<String> {
 /// Not what holds or names everything once more: the one file, the service worker, the manifest.
 fn first_load(dist: &Path) -> Outcome<Vec<Loaded>> {
     let mut names = dist::list_files(dist)?;
-    let is_page = |name: &str| LANGUAGES.iter().any(|language| language.page() == name);
+    let is_page = |name: &str| LANGUAGES.into_iter().any(|tag| dist::page_in(tag) == name);
     names.retain(|name| !name.starts_with("standalone") && !name.starts_with(CLASS) && !is_page(name));
     names.retain(|name| ![dist::SERVICE_WORKER, MANIFEST].contains(&name.as_str()));
     let mut open = vec![String::from("index.html")];
@@ -220,7 +220,7 @@ mod tests {
     fn of_one_file_in_each_language_the_largest_counts() {
         let dist = std::env::temp_dir().join(format!("steadygrade-one-file-{}", std::process::id()));
         fs::create_dir_all(&dist).expect("a temporary folder");
-        for (k, tag) in LANGUAGES.iter().map(|language| language.tag).chain(["en"]).enumerate() {
+        for (k, tag) in LANGUAGES.into_iter().chain(["en"]).enumerate() {
             fs::write(dist.join(dist::standalone_in(tag)), vec![b' '; 10 * (4 - k)]).expect("a file in it");
         }
         assert_eq!(largest_file(&dist, dist::standalone_in), Ok(40));

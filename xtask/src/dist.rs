@@ -18,7 +18,7 @@ mod tags;
 
 pub(crate) use cache::WORKER as SERVICE_WORKER;
 pub(crate) use class::one_file_name as class_file_in;
-pub(crate) use languages::{LANGUAGES, build as build_languages};
+pub(crate) use languages::{LANGUAGES, build as build_languages, page as page_in};
 pub(crate) use standalone::name_in as standalone_in;
 
 use crate::Outcome;
@@ -64,7 +64,8 @@ pub(crate) fn finish(dist: &Path) -> Outcome {
     for lesson in LESSONS {
         html = name_file(dist, &html, &format!("{lesson}.gpx"))?;
     }
-    let translated = LANGUAGES.iter().map(|language| languages::translated(dist, &html, language));
+    let texts = languages::Texts::read()?;
+    let translated = LANGUAGES.iter().map(|tag| languages::translated(dist, &html, tag, &texts));
     let contents = std::iter::once(Ok(html.clone())).chain(translated);
     for ((tag, module, page), html) in languages::road_pages().zip(contents) {
         let html = html?;

@@ -102,7 +102,7 @@ fn roads() -> Vec<(String, Roadside)> {
 #[cfg(test)]
 mod tests {
     use super::{Kept, Theme, Units};
-    use crate::entries::{Entries, key};
+    use crate::entries::Entries;
     use solver::limits;
     use solver::truck::Preset;
 
@@ -115,7 +115,7 @@ mod tests {
         let trucks = vec![entries.truck.clone()];
         let kept = Kept { units: Units::Metric, theme: Theme::System, entries, trucks };
         let bytes = postcard::to_allocvec(&kept).map(|bytes| bytes.len());
-        let keys = limits::ALL.iter().flat_map(|limit| key(limit.entry).bytes());
+        let keys = limits::ALL.iter().flat_map(|limit| limit.entry.key().bytes());
         let order = keys.fold(0_u32, |sum, byte| sum.wrapping_mul(31).wrapping_add(u32::from(byte)));
         assert_eq!((bytes, limits::ALL.len(), order), (Ok(962), 40, 1_428_338_791));
     }

@@ -210,7 +210,7 @@ fn a_problem_names_the_range_in_the_units_shown() {
     let text = words().problem(problem, "2", Imperial);
     assert_eq!(text, "2 is out of range. Enter a value from 7717 to 440924 lb.");
     let text = words().problem(EntryProblem::Truck(TruckError::Gears), "", Metric);
-    assert_eq!(text, TruckError::Gears.to_string());
+    assert_eq!(text, words().truck_error(&TruckError::Gears, Metric));
     for limit in &limits::ALL {
         let text = words().problem(EntryProblem::NotANumber(limit.entry), "x", Imperial);
         assert!(text.contains("“x” is not a number") && text.contains(" to "), "{text}");

@@ -218,3 +218,22 @@ fn trucks_that_are_not_taken_are_told_with_their_bounds_in_every_language() {
         }
     }
 }
+
+/// What a log is searched for: one key for each kind, of small letters.
+#[test]
+fn keys_for_logs_are_told_apart() {
+    fn differ<T: ToString>(all: impl Iterator<Item = T>) {
+        let mut by_key = BTreeMap::new();
+        for it in all {
+            let (text, kind) = (it.to_string(), std::mem::discriminant(&it));
+            let key = text.split(' ').next().unwrap_or_default().to_owned();
+            assert!(!key.is_empty() && key.chars().all(|c| c.is_ascii_lowercase() || c == '-'), "{text}");
+            assert_eq!(*by_key.entry(key).or_insert(kind), kind, "{text}");
+        }
+    }
+    differ(kinds().into_iter().map(|(kind, _)| kind));
+    differ(file_errors().into_iter().map(|(error, _)| error));
+    differ(WHY.into_iter());
+    let keys: BTreeMap<&str, _> = limits::ALL.iter().map(|limit| (limit.entry.key(), limit.entry)).collect();
+    assert_eq!(keys.len(), limits::ALL.len());
+}

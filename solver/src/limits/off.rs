@@ -114,7 +114,7 @@ mod tests {
             let Some(off) = off(limit.entry) else { continue };
             let middle = 0.5 * (limit.min + limit.max);
             let [less, more] = off.around(limit.entry, middle).map(Option::unwrap_or_default);
-            assert!(less < middle && middle < more, "{}", limit.name);
+            assert!(less < middle && middle < more, "{:?}", limit.entry);
         }
     }
 }

@@ -18,7 +18,8 @@ struct File {
     truck: TruckSpec,
 }
 
-/// Why a truck file, a link or a project file cannot be used.
+/// Why a truck file, a link or a project file cannot be used. Its `Display` is for logs: a key that stays, and its
+/// values.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub enum TruckFileError {
     /// No truck file: not JSON, or a field is missing, misspelt or of the wrong kind.
@@ -44,14 +45,9 @@ pub enum TruckFileError {
 impl fmt::Display for TruckFileError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::Broken { line, what } => {
-                write!(f, "Line {line}: {what}. Mend it there, or save the file once more.")
-            }
-            Self::CutOff => f.write_str("Part of this file is missing. Copy it or ask for it once more."),
-            Self::Version { found, newest } => write!(
-                f,
-                "This file has version {found}; versions up to {newest} are read here. Reload the page for a newer one."
-            ),
+            Self::Broken { line, what } => write!(f, "broken line={line} what={what:?}"),
+            Self::CutOff => f.write_str("cut-off"),
+            Self::Version { found, newest } => write!(f, "version found={found} newest={newest}"),
             Self::Truck(error) => error.fmt(f),
         }
     }
@@ -70,7 +66,7 @@ pub fn write(spec: &TruckSpec) -> String {
 /// Reads a truck and checks it.
 ///
 /// # Errors
-/// [`TruckFileError`] says in a sentence where and what.
+/// [`TruckFileError`] says where and what.
 pub fn read(text: &str) -> Result<TruckSpec, TruckFileError> {
     #[derive(Deserialize)]
     struct Versioned {

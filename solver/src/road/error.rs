@@ -1,6 +1,5 @@
-//! Why a file cannot be used. One closed set; each answer says what, where and what to do.
+//! Why a file cannot be used. One closed set; each answer says what was found, and where.
 
-use super::bounds;
 use serde::{Deserialize, Serialize};
 use std::fmt;
 
@@ -53,8 +52,8 @@ pub enum Bound {
     Length(f64),
 }
 
-/// Why no road could be made. Its `Display` is one sentence or two for the person at the page:
-/// what was found, where, and what to do instead.
+/// Why no road could be made. Its `Display` is for logs: a key that stays, and its values. What a person reads,
+/// with what to do instead, is made of the data themselves.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub enum FileError {
     /// Nothing in the file, or only blank space.
@@ -146,67 +145,43 @@ pub enum FileError {
 
 impl std::error::Error for FileError {}
 
-const ASK_GPX: &str = "Export the track as GPX and choose that file.";
-const ASK_HEIGHTS: &str = "Record the road with a device that stores heights, or add heights to the track with a route planner, and export it again.";
-
 impl fmt::Display for Foreign {
+    /// Its key; of other XML with the name of its outermost element.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Foreign::Html => write!(
-                f,
-                "This is a web page, not a GPX file. Log in where the track is kept and download the track itself as GPX."
-            ),
-            Foreign::Kml => write!(f, "This is a KML file, which seldom carries usable heights. {ASK_GPX}"),
-            Foreign::Gzip => write!(f, "This is a gzip archive. Unpack it and choose the GPX file inside."),
-            Foreign::Zip => write!(f, "This is a zip archive. Unpack it and choose the GPX file inside."),
-            Foreign::Fit => write!(f, "This is a binary FIT recording, not a GPX file. {ASK_GPX}"),
-            Foreign::Json => write!(f, "This is a JSON file, not a GPX file. {ASK_GPX}"),
-            Foreign::Pdf => write!(f, "This is a PDF document, not a GPX file. {ASK_GPX}"),
-            Foreign::Picture => write!(f, "This is a picture, not a GPX file. {ASK_GPX}"),
-            Foreign::OtherXml(name) => write!(
-                f,
-                "This is an XML file of another kind: its outermost element is “{name}”, not “gpx”. {ASK_GPX}"
-            ),
-            Foreign::Unknown => write!(f, "This is not a GPX file. {ASK_GPX}"),
-        }
+        f.write_str(match self {
+            Foreign::Html => "html",
+            Foreign::Kml => "kml",
+            Foreign::Gzip => "gzip",
+            Foreign::Zip => "zip",
+            Foreign::Fit => "fit",
+            Foreign::Json => "json",
+            Foreign::Pdf => "pdf",
+            Foreign::Picture => "picture",
+            Foreign::OtherXml(name) => return write!(f, "other-xml element={name:?}"),
+            Foreign::Unknown => "unknown",
+        })
     }
 }
 
 impl fmt::Display for Refusal {
+    /// Its key.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Refusal::Entities => write!(f, "the file declares entities of its own"),
-            Refusal::Nesting => write!(f, "elements are nested more than {} deep", bounds::MOST_NESTING),
-            Refusal::LongTag => write!(f, "one tag is longer than {} kB", bounds::LONGEST_TAG / 1024),
-        }
+        f.write_str(match self {
+            Refusal::Entities => "entities",
+            Refusal::Nesting => "nesting",
+            Refusal::LongTag => "long-tag",
+        })
     }
 }
 
 impl fmt::Display for Bound {
+    /// Its key, and what was found.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Bound::Bytes(found) => write!(
-                f,
-                "The file has {} MB; at most {} MB can be read. Export a shorter part of the track, or fewer points.",
-                found / 1_000_000,
-                bounds::MOST_BYTES / 1_000_000
-            ),
-            Bound::Points => write!(
-                f,
-                "The file has more than {} million points. Export a shorter part of the track, or fewer points.",
-                bounds::MOST_POINTS / 1_000_000
-            ),
-            Bound::Courses => write!(
-                f,
-                "The file has more than {} tracks, or pieces of a track far apart. Export the road that you want alone.",
-                bounds::MOST_COURSES
-            ),
-            Bound::Length(found_m) => write!(
-                f,
-                "The road is {:.0} km long; at most {:.0} km can be worked out. Export a shorter part of it.",
-                found_m / 1000.0,
-                bounds::LONGEST_ROAD_M / 1000.0
-            ),
+            Bound::Bytes(found) => write!(f, "bytes found={found}"),
+            Bound::Points => f.write_str("points"),
+            Bound::Courses => f.write_str("courses"),
+            Bound::Length(found_m) => write!(f, "length found_m={found_m:.0}"),
         }
     }
 }
@@ -214,88 +189,32 @@ impl fmt::Display for Bound {
 impl fmt::Display for FileError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            FileError::Empty => write!(f, "The file is empty. {ASK_GPX}"),
-            FileError::NotGpx(foreign) => foreign.fmt(f),
-            FileError::NothingInside => write!(
-                f,
-                "The GPX file has no track and no route in it. Export the track itself, not only its summary."
-            ),
-            FileError::WaypointsOnly { count } => write!(
-                f,
-                "The file has only waypoints ({count}): places, but no road between them. Export the track or the route."
-            ),
+            FileError::Empty => f.write_str("empty"),
+            FileError::NotGpx(foreign) => write!(f, "not-gpx {foreign}"),
+            FileError::NothingInside => f.write_str("nothing-inside"),
+            FileError::WaypointsOnly { count } => write!(f, "waypoints-only count={count}"),
             FileError::NoHeights { points, constant, unreadable } => {
-                no_heights(f, *points, *constant, *unreadable)
+                write!(f, "no-heights points={points} constant={constant} unreadable={unreadable}")
             }
-            FileError::TooCoarse { found_m, needed_m } => write!(
-                f,
-                "The points are too far apart: about {found_m:.0} m, and {needed_m:.0} m at most is needed to see the grades. Export it as a track with all points, not as a route of a few turns."
-            ),
+            FileError::TooCoarse { found_m, needed_m } => {
+                write!(f, "too-coarse found_m={found_m:.0} needed_m={needed_m:.0}")
+            }
             FileError::TooManyBadPoints { bad, points, line, swapped } => {
-                write!(
-                    f,
-                    "{bad} of {points} points have no usable latitude and longitude, the first in line {line}. "
-                )?;
-                if *swapped {
-                    write!(
-                        f,
-                        "It looks as if latitude and longitude had changed places; correct that where the file is made and export it again."
-                    )
-                } else {
-                    write!(f, "Export the track again.")
-                }
+                write!(f, "too-many-bad-points bad={bad} points={points} line={line} swapped={swapped}")
             }
-            FileError::TooShort { found_m, needed_m } => write!(
-                f,
-                "The road is only {found_m:.0} m long; at least {needed_m:.0} m is needed. Choose a longer track."
-            ),
-            FileError::NothingLeft { length_m } => write!(
-                f,
-                "On none of the {:.1} km could the heights be trusted, so no grade can be given. {ASK_HEIGHTS}",
-                length_m / 1000.0
-            ),
-            FileError::TooLarge(bound) => bound.fmt(f),
-            FileError::Refused { what, line } => write!(
-                f,
-                "The file is refused at line {line}: {what}, which no track needs. Export the track again from where it was made."
-            ),
-            FileError::BadHeights { index } => write!(
-                f,
-                "Height number {} cannot be used: at least two finite heights at a step above 0 m and at most 50 m are needed.",
-                index + 1
-            ),
-            FileError::NoSuchCourse { asked, found } => write!(
-                f,
-                "Track number {} was asked for, but the file has {found}. Choose one of those.",
-                asked + 1
-            ),
-            FileError::LegsApart { leg, gap_m } => write!(
-                f,
-                "File {leg} begins {:.1} km from where file {} ends, so no road leads from the one to the other. Change the order, or turn one of them round.",
-                gap_m / 1000.0,
-                leg - 1
-            ),
-            FileError::NotOneRoad { recording } => write!(
-                f,
-                "Recording {recording} is no second recording of the same road: too little of it lies on the ones before, its heights are quite others, or it is one of them again. Compare the files, or join them."
-            ),
-            FileError::Cancelled => write!(f, "Stopped as asked; choose a file to start again."),
+            FileError::TooShort { found_m, needed_m } => {
+                write!(f, "too-short found_m={found_m:.0} needed_m={needed_m:.0}")
+            }
+            FileError::NothingLeft { length_m } => write!(f, "nothing-left length_m={length_m:.0}"),
+            FileError::TooLarge(bound) => write!(f, "too-large {bound}"),
+            FileError::Refused { what, line } => write!(f, "refused {what} line={line}"),
+            FileError::BadHeights { index } => write!(f, "bad-heights index={index}"),
+            FileError::NoSuchCourse { asked, found } => {
+                write!(f, "no-such-course asked={asked} found={found}")
+            }
+            FileError::LegsApart { leg, gap_m } => write!(f, "legs-apart leg={leg} gap_m={gap_m:.0}"),
+            FileError::NotOneRoad { recording } => write!(f, "not-one-road recording={recording}"),
+            FileError::Cancelled => f.write_str("cancelled"),
         }
-    }
-}
-
-fn no_heights(f: &mut fmt::Formatter<'_>, points: usize, constant: bool, unreadable: usize) -> fmt::Result {
-    if unreadable > 0 {
-        write!(
-            f,
-            "None of the {points} points has a height in plain metres; {unreadable} heights could not be read, or carry a unit that is not guessed. Export the heights in metres, as plain numbers."
-        )
-    } else if constant {
-        write!(
-            f,
-            "All heights in the file are the same number, so it does not know the hills ({points} points). {ASK_HEIGHTS}"
-        )
-    } else {
-        write!(f, "None of the {points} points has a height, so the road cannot be assessed. {ASK_HEIGHTS}")
     }
 }

@@ -1,7 +1,7 @@
 //! What was noticed and repaired on the way from the file to the road.
 //!
 //! Nothing is changed silently: each repair is a finding with its kind, how often, the place of
-//! the first one, and what was done about it. The sentences stand in `telling`.
+//! the first one, and what was done about it. How a log has them stands in `telling`.
 
 use serde::{Deserialize, Serialize};
 

@@ -82,7 +82,7 @@ impl Truck {
     /// Checks what was entered.
     ///
     /// # Errors
-    /// [`TruckError`] says in a sentence what to change.
+    /// [`TruckError`] says what is wrong.
     pub fn new(spec: TruckSpec) -> Result<Self, TruckError> {
         spec.check()?;
         Ok(Self { spec, brakes: BrakeBand::TAKEN, out_above: None })

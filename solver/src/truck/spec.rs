@@ -293,7 +293,7 @@ fn check_axle_groups(groups: &[AxleGroup]) -> Result<(), TruckError> {
     Ok(())
 }
 
-/// Why a truck cannot be used.
+/// Why a truck cannot be used. Its `Display` is for logs: a key that stays, and its values.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub enum TruckError {
     /// An entry is outside its range.
@@ -316,47 +316,16 @@ pub enum TruckError {
 
 impl fmt::Display for TruckError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Entry(out) => out.fmt(f),
-            Self::DriveAxleHeavierThanTruck => {
-                f.write_str("The mass on the driven axles is more than the gross mass; enter a smaller one.")
-            }
-            Self::EngineSpeedsCrossed => {
-                f.write_str("The lowest useful engine speed must be below the highest allowed engine speed.")
-            }
-            Self::Gears => write!(
-                f,
-                "Gears must be 1 to {} ratios from {} to {}, each smaller than the one before.",
-                bounds::GEARS,
-                bounds::GEAR_RATIO.0,
-                bounds::GEAR_RATIO.1
-            ),
-            Self::FullLoad => write!(
-                f,
-                "The full-load curve needs 2 to {} points by rising engine speed (300 to 5000 1/min), torque 0 to {} N·m.",
-                bounds::CURVE_POINTS,
-                bounds::TORQUE
-            ),
-            Self::Stages => write!(
-                f,
-                "Retarder stages must be 1 to {} shares above 0, rising, the last one 1.",
-                bounds::STAGES
-            ),
-            Self::Table => write!(
-                f,
-                "The retarder table needs 2 to {} rows by rising speed ({} to {} 1/min), each with the same 1 to {} values, none smaller than the one before it in its row.",
-                bounds::TABLE_ROWS,
-                bounds::TABLE_RPM.0,
-                bounds::TABLE_RPM.1,
-                bounds::STAGES
-            ),
-            Self::AxleGroups => write!(
-                f,
-                "There must be 1 to {} axle groups of 1 to {} axles whose shares of the braking are 1 in sum.",
-                bounds::AXLE_GROUPS,
-                bounds::AXLES_OF_GROUP
-            ),
-        }
+        f.write_str(match self {
+            Self::Entry(out) => return out.fmt(f),
+            Self::DriveAxleHeavierThanTruck => "drive-axle-heavier-than-truck",
+            Self::EngineSpeedsCrossed => "engine-speeds-crossed",
+            Self::Gears => "gears",
+            Self::FullLoad => "full-load",
+            Self::Stages => "stages",
+            Self::Table => "table",
+            Self::AxleGroups => "axle-groups",
+        })
     }
 }
 

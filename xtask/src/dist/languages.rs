@@ -8,37 +8,51 @@ use crate::{
     Outcome,
     project::{self, program},
 };
+use catalogue::{Catalogues, TAGS};
 use std::{fs, path::Path};
 
-/// A language beside English, the page's title in it and what search engines show of it.
-pub(crate) struct Language {
-    /// Its tag, the name of its feature in `app/Cargo.toml`, and that of its page.
-    pub(crate) tag: &'static str,
-    title: &'static str,
-    description: &'static str,
+/// The languages beside English, by the tag that names feature and page.
+pub(crate) const LANGUAGES: [&str; TAGS.len() - 1] = {
+    let [_, others @ ..] = TAGS;
+    others
+};
+
+/// Title of the page in each language, and what search engines show of it.
+pub(super) struct Texts {
+    titles: Vec<(String, String)>,
+    descriptions: Vec<(String, String)>,
 }
 
-pub(crate) const LANGUAGES: [Language; 3] = [
-    Language {
-        tag: "es",
-        title: "Steadygrade: cómo bajar cada pendiente",
-        description: "Cómo bajar cada pendiente de una carretera con un vehículo pesado: marcha, posición del ralentizador, velocidad, calor de los frenos. Se calcula en su equipo.",
-    },
-    Language {
-        tag: "fr",
-        title: "Steadygrade\u{a0}: comment descendre chaque pente",
-        description: "Comment descendre chaque pente d’une route avec un véhicule lourd\u{a0}: rapport, cran du ralentisseur, vitesse, chaleur des freins. Calculé sur votre appareil.",
-    },
-    Language {
-        tag: "de",
-        title: "Steadygrade: wie man jedes Gefälle hinunterfährt",
-        description: "Wie man jedes Gefälle einer Straße mit einem schweren Fahrzeug hinunterfährt: Gang, Stufe der Dauerbremse, Geschwindigkeit, Bremsenwärme. Auf Ihrem Gerät gerechnet.",
-    },
-];
+impl Texts {
+    /// Reads them out of the page's catalogues.
+    ///
+    /// # Errors
+    /// What is wrong with the catalogues.
+    pub(super) fn read() -> Outcome<Self> {
+        let folder = project::root().join("app/words/page");
+        let mut catalogues = Catalogues::of_folder(&folder).map_err(|wrong| wrong.join("\n"))?;
+        let [titles, descriptions] = ["page-title", "page-description"].map(|it| catalogues.take(it));
+        Ok(Self { titles, descriptions })
+    }
+
+    /// The page with both in a language.
+    ///
+    /// # Errors
+    /// A sentence when the page has no place for them.
+    pub(super) fn put(&self, html: &str, tag: &str) -> Outcome<String> {
+        let text = |all: &[(String, String)]| {
+            let found = all.iter().find(|(it, _)| it == tag);
+            let found = found.ok_or_else(|| format!("app/words/page has no language {tag}"));
+            found.map(|(_, text)| text.replace('&', "&amp;").replace('<', "&lt;").replace('"', "&quot;"))
+        };
+        let html = put_text(html, "<title>", "</title>", &text(&self.titles)?)?;
+        put_text(&html, "<meta name=\"description\" content=\"", "\">", &text(&self.descriptions)?)
+    }
+}
 
 /// The road page in each language: its tag, how the name of its module begins, and its file.
 pub(super) fn road_pages() -> impl Iterator<Item = (&'static str, &'static str, String)> {
-    let others = LANGUAGES.iter().map(|language| (language.tag, language.tag, language.page()));
+    let others = LANGUAGES.into_iter().map(|tag| (tag, tag, page(tag)));
     std::iter::once((ENGLISH, "app", String::from("index.html"))).chain(others)
 }
 
@@ -46,11 +60,9 @@ const ENGLISH_TAG: &str = "<html lang=\"en\">";
 /// Before it, the pages of all languages are named.
 const PAGES_BEFORE: &str = r#"<meta name="worker-script""#;
 
-impl Language {
-    /// The name of its page.
-    pub(crate) fn page(&self) -> String {
-        format!("{}.html", self.tag)
-    }
+/// The name of the page in a language beside English.
+pub(crate) fn page(tag: &str) -> String {
+    format!("{tag}.html")
 }
 
 /// Builds the modules into `dist/`, as Trunk built the English one: the page in the other
@@ -61,7 +73,7 @@ impl Language {
 pub(crate) fn build(dist: &Path) -> Outcome {
     build_programs(&["--bin", "class"])?;
     build_module(dist, "class", &class::module(ENGLISH))?;
-    for Language { tag, .. } in &LANGUAGES {
+    for tag in LANGUAGES {
         build_programs(&["--features", tag, "--bin", "app", "--bin", "class"])?;
         build_module(dist, "app", tag)?;
         build_module(dist, "class", &class::module(tag))?;
@@ -102,7 +114,7 @@ fn build_module(dist: &Path, program_name: &str, name: &str) -> Outcome {
 /// # Errors
 /// A sentence when the page has no place for them.
 pub(super) fn put_pages(html: &str) -> Outcome<String> {
-    let others = LANGUAGES.iter().map(|it| format!(" {}=./{}", it.tag, it.page())).collect::<String>();
+    let others = LANGUAGES.iter().map(|tag| format!(" {tag}=./{}", page(tag))).collect::<String>();
     let named = format!("<meta name=\"languages\" content=\"en=./{others}\">\n");
     put_once(html, PAGES_BEFORE, &(named + PAGES_BEFORE))
 }
@@ -111,11 +123,9 @@ pub(super) fn put_pages(html: &str) -> Outcome<String> {
 ///
 /// # Errors
 /// A sentence when the English page is not as expected, or the module was not built.
-pub(super) fn translated(dist: &Path, html: &str, language: &Language) -> Outcome<String> {
-    let html = put_once(html, ENGLISH_TAG, &format!("<html lang=\"{}\">", language.tag))?;
-    let html = put_text(&html, "<title>", "</title>", language.title)?;
-    let html = put_text(&html, "<meta name=\"description\" content=\"", "\">", language.description)?;
-    with_module(dist, &html, "app", language.tag)
+pub(super) fn translated(dist: &Path, html: &str, tag: &str, texts: &Texts) -> Outcome<String> {
+    let html = put_once(html, ENGLISH_TAG, &format!("<html lang=\"{tag}\">"))?;
+    with_module(dist, &texts.put(&html, tag)?, "app", tag)
 }
 
 /// The page with another module in place of its own.

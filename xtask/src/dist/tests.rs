@@ -226,3 +226,14 @@ fn a_page_without_its_language_is_refused() {
     let page = PAGE.replace("<html lang=\"en\">", "<html>");
     check("no-language", &[("index.html", &page)], |_, outcome| assert!(outcome.is_err()));
 }
+
+/// What `trunk serve` shows is what the English catalogue says.
+#[test]
+fn the_english_page_has_the_texts_of_its_catalogue() {
+    let html = fs::read_to_string(crate::project::root().join("app/index.html")).expect("the page");
+    let texts = languages::Texts::read().expect("catalogues without a mistake");
+    assert_eq!(texts.put(&html, ENGLISH).expect("a place for each"), html);
+    let spanish = texts.put(&html, "es").expect("a place for each");
+    assert!(spanish.contains("<title>Steadygrade: cómo bajar cada pendiente</title>"), "{spanish}");
+    assert!(texts.put(&html, "xx").is_err());
+}

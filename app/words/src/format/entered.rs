@@ -236,7 +236,7 @@ mod tests {
                 let (low, high) = shown.range(limit);
                 for text in [low, high] {
                     let value = shown.stored(parse_number(&text).expect(&text));
-                    assert!(limit.check(value).is_ok(), "{}: {text} gives {value}", limit.name);
+                    assert!(limit.check(value).is_ok(), "{:?}: {text} gives {value}", limit.entry);
                 }
             }
         }
