@@ -8,7 +8,7 @@
 //! The workers are built from [`desk`], [`study_desk`] and [`message`] alone, without the
 //! feature `page`. The first answers fast; the second is loaded when it has, and looks further.
 //! Only `state` asks the worker; everything of the browser is in `browser`; sentences are in
-//! [`words`], what is said with them and in which order in [`tell`], quantities become text in [`format`].
+//! [`mod@words`], what is said with them and in which order in [`tell`], quantities become text in [`format`].
 //! What can be said is data of whoever finds it (`trouble`, `entries`, `chart`, `exercise`); `tell` knows
 //! those and nobody's views.
 

@@ -539,7 +539,7 @@ truck-table = Die Tabelle der Dauerbremse braucht 2 bis { $rows } Zeilen mit ste
 truck-axle-groups = Nötig sind 1 bis { $most } Achsgruppen mit je 1 bis { $axles } Achsen, deren Anteile an der Bremswirkung zusammen 1 ergeben.
 truck-file-broken = Fehler in Zeile { $line } (Meldung auf Englisch: { $what }). Berichtigen Sie das dort, oder speichern Sie die Datei noch einmal.
 truck-file-cut-off = Ein Teil dieser Datei fehlt. Kopieren Sie sie noch einmal, oder lassen Sie sie sich noch einmal schicken.
-truck-file-newer = Diese Datei hat die Version { $found }; hier werden Versionen bis { $newest } gelesen. Laden Sie die Seite neu, um eine neuere zu bekommen.
+truck-file-newer = Diese Datei hat die Version { $found }; hier werden Versionen bis { $newest } gelesen.
 
 ## Why a file gives no road, and what to do.
 

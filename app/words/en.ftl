@@ -710,7 +710,7 @@ truck-file-broken = Line { $line }: { $what }. Mend it there, or save the file o
 # A part of the file is missing.
 truck-file-cut-off = Part of this file is missing. Copy it or ask for it once more.
 # The file is of a version that is not known here.
-truck-file-newer = This file has version { $found }; versions up to { $newest } are read here. Reload the page for a newer one.
+truck-file-newer = This file has version { $found }; versions up to { $newest } are read here.
 
 ## Why a file gives no road, and what to do.
 

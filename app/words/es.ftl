@@ -546,7 +546,7 @@ truck-table = La tabla del ralentizador necesita de 2 a { $rows } filas con revo
 truck-axle-groups = Debe haber de 1 a { $most } grupos de ejes, de 1 a { $axles } ejes cada uno, cuyas partes del frenado sumen 1.
 truck-file-broken = Error en la línea { $line } (mensaje en inglés: { $what }). Corríjalo ahí, o guarde el archivo otra vez.
 truck-file-cut-off = Falta una parte de este archivo. Cópielo otra vez, o pídalo de nuevo.
-truck-file-newer = Este archivo tiene la versión { $found }; aquí se leen versiones hasta la { $newest }. Recargue la página para obtener una más nueva.
+truck-file-newer = Este archivo tiene la versión { $found }; aquí se leen versiones hasta la { $newest }.
 
 ## Why a file gives no road, and what to do.
 

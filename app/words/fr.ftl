@@ -547,7 +547,7 @@ truck-table = Le tableau du ralentisseur demande de 2 à { $rows } lignes par vi
 truck-axle-groups = Il faut de 1 à { $most } groupes de 1 à { $axles } essieux, dont les parts du freinage font 1 au total.
 truck-file-broken = Erreur à la ligne { $line } (message en anglais : { $what }). Corrigez-la à cet endroit, ou enregistrez le fichier encore une fois.
 truck-file-cut-off = Il manque une partie de ce fichier. Copiez-le encore une fois, ou redemandez-le.
-truck-file-newer = Ce fichier a la version { $found } ; ici, les versions jusqu’à { $newest } sont lues. Rechargez la page pour en obtenir une plus récente.
+truck-file-newer = Ce fichier a la version { $found } ; ici, les versions jusqu’à { $newest } sont lues.
 
 ## Why a file gives no road, and what to do.
 

@@ -45,7 +45,7 @@ pub enum ServiceBrakes {
     MaySnub,
 }
 
-/// Which way down leads where several are told.
+/// Which way down comes first where several are told.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Lead {
@@ -54,12 +54,12 @@ pub enum Lead {
     Usual,
     /// One gear all the way.
     OneGear,
-    /// One gear in which the retarder alone holds every pitch that was recorded.
+    /// One gear in which the retarder alone holds every recorded pitch.
     Untouched,
 }
 
 impl Lead {
-    /// All.
+    /// All ways down.
     pub const ALL: [Self; 3] = [Self::Usual, Self::OneGear, Self::Untouched];
 }
 
@@ -77,11 +77,11 @@ pub enum Load {
 }
 
 impl Load {
-    /// All.
+    /// All loads.
     pub const ALL: [Self; 3] = [Self::Laden, Self::Empty, Self::NoTrailer];
 }
 
-/// Why no retarder stage is recommended. Guidance conflicts here; the cautious reading wins.
+/// Why no retarder stage is recommended. Published guidance conflicts here; the cautious reading wins.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Withheld {
@@ -109,8 +109,8 @@ pub struct Day {
     pub headwind_kmh: f64,
     /// Posted or own speed limit, km/h.
     pub speed_limit_kmh: f64,
-    /// Margin of full-stage holding force over demand that must be kept on every
-    /// sustained grade: 0.15 asks for 15 % more than needed.
+    /// Margin of full-stage holding force over demand that every sustained grade must leave: 0.15 asks for 15
+    /// % more than needed.
     pub reserve: f64,
     /// Highest brake temperature that may be reached, one hard stop included, °C.
     /// Default 500 °F (GSRS).
@@ -120,7 +120,7 @@ pub struct Day {
     /// Which way down leads.
     #[serde(default)]
     pub lead: Lead,
-    /// Superelevation of the curves, rise over width; 0, flat, where nobody knows better.
+    /// Superelevation of the curves, rise over width; 0, flat, where it is not known.
     #[serde(default)]
     pub superelevation: f64,
     /// What hangs on the driven axles.
@@ -132,7 +132,7 @@ pub struct Day {
 }
 
 impl Day {
-    /// The day on which the published temperature model stands, dry, at 80 km/h.
+    /// The conditions of the published temperature model, dry, at 80 km/h.
     pub const USUAL: Self = Self {
         surface: Surface::Dry,
         air_c: 32.0,
@@ -160,8 +160,8 @@ impl Day {
         }
     }
 
-    /// Share of the surface's friction which the driven axles may spend on retarding. Assumed:
-    /// half in the wet, none where a locked driven axle cannot be caught again.
+    /// Share of the surface's friction that the driven axles may spend on retarding. Assumed: half in the
+    /// wet; none where a driven axle that locks cannot be made to roll again.
     #[must_use]
     pub fn retarding_share(&self) -> f64 {
         match (self.withheld(), self.surface) {
@@ -171,13 +171,13 @@ impl Day {
         }
     }
 
-    /// The value of a day's entry in its own unit; `None` for an entry of the truck.
+    /// The value of an entry of the day, in its own unit; `None` for an entry of the truck.
     #[must_use]
     pub fn get(&self, entry: Entry) -> Option<f64> {
         self.clone().place(entry).copied()
     }
 
-    /// Sets a day's entry, in its own unit; an entry of the truck is left alone.
+    /// Sets an entry of the day, in its own unit; an entry of the truck is left alone.
     pub fn set(&mut self, entry: Entry, value: f64) {
         if let Some(place) = self.place(entry) {
             *place = value;
@@ -229,7 +229,7 @@ impl Day {
         }
     }
 
-    /// The same day, or the first entry that is outside its range.
+    /// Returns the day, or the first entry that is outside its range.
     ///
     /// # Errors
     /// [`OutOfRange`] names the entry, its value and its range.

@@ -1,10 +1,10 @@
 //! How to bring a heavy vehicle down a real road.
 //!
-//! Bytes of a GPX file become a [`road::Document`] and a [`road::Road`] that can be trusted
-//! within stated bounds; entries become a [`truck::Truck`] that can be computed with; the two
-//! meet in [`motion`] (forces, control speed, heat, the run along the road), from which
-//! [`plan`] chooses a gear, a stage and a speed for every descent, and [`report`] makes what
-//! leaves the program. [`study`] looks further from a plan: how sure it is, and what if.
+//! Bytes of a GPX file become a [`road::Document`], and that becomes a [`road::Road`] that can be trusted
+//! within stated bounds. Entries become a [`truck::Truck`] that can be computed with. The two meet in
+//! [`motion`]: forces, control speed, heat, the run along the road. From it [`plan`] chooses a gear, a stage
+//! and a speed for every descent, and [`report`] makes what leaves the program. [`study`] looks further from
+//! a plan: how sure it is, and what if.
 //!
 //! ```text
 //! bytes ─ road ─▶ Road ─┐
@@ -12,9 +12,9 @@
 //! TruckSpec ─ truck ─▶ Truck ─┘         └─ study ─▶ Study, Sureness
 //! ```
 //!
-//! The crate reads no clock, no file and no source of chance: the same input gives the same
-//! answer, bit for bit, natively and in wasm. It fails only at its edges, where a file or a
-//! truck comes in; after that "no safe speed found" is an answer like any other.
+//! The crate reads no clock, no file and no source of chance: equal input gives an equal answer, bit for bit,
+//! natively and in wasm. It fails only at its edges, where a file or a truck comes in. After that "no safe
+//! speed found" is an answer like any other.
 //!
 //! A result is a planning and teaching aid. It is never permission to descend.
 
@@ -37,15 +37,15 @@ pub use error::Error;
 pub use limits::{Entry, Limit, OutOfRange, Quantity};
 pub use motion::{Answer, Trip, Unusable};
 pub use plan::{
-    Advice, ChangeHow, Choice, Descent, Governs, HeatStep, Lanes, Leg, LegChange, NoSafeSpeed, Note, Plan,
-    Proof, Relief, Snub, StageSpan, Sustained, Table, Totals, Touch, Verdict, WayDown,
+    Advice, ChangeHow, Choice, Descent, FallsShort, Governs, HeatStep, Lanes, Leg, LegChange, NoSafeSpeed,
+    Note, Plan, Proof, Relief, Snub, StageSpan, Sustained, Table, Totals, Touch, Verdict, WayDown,
 };
 pub use road::{FileError, Finding, Road};
 pub use truck::{Gear, Preset, Retarder, Stage, Truck, TruckError, TruckSpec};
 
-/// Plans a road for a truck on a day: the only orchestration.
+/// Plans a road for a truck on a day.
 ///
-/// `progress` is told the share done, 0 to 1, and answers `false` to stop; then the answer is
+/// `progress` receives the share done, 0 to 1. Where it answers `false`, the work stops and the answer is
 /// `None`.
 pub fn analyse(
     road: &Road,
@@ -89,7 +89,7 @@ pub fn plan_file(bytes: &[u8], truck: &Truck, day: &Day) -> Result<Planned, Erro
     let day = day.checked()?;
     let document = road::read(bytes, &mut |_| true)?;
     let road = road::survey(&document, document.suggested(), &mut |_| true)?;
-    // Nobody stops it, so there is a plan.
+    // Nothing stops the work, so there is a plan.
     let (plan, _) = analyse(&road, truck, &day, &mut |_| true).ok_or(FileError::Cancelled)?;
     Ok(Planned { road, plan })
 }

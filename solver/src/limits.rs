@@ -35,7 +35,7 @@ pub enum Entry {
     AxleEfficiency,
     /// Retarding power of all stages at the peak speed, motoring included.
     RetarderPeakPower,
-    /// Engine speed of that power.
+    /// Engine speed of the retarder's peak power.
     RetarderPeakSpeed,
     /// How steeply retarding power rises with engine speed.
     RetarderExponent,
@@ -59,41 +59,42 @@ pub enum Entry {
     Superelevation,
     /// Time after a shift until a retarder at the engine holds again.
     RetarderDelay,
-    /// What the retarder was found to give over what its data say.
+    /// Measured retarding power over the power that the data state.
     RetardingScale,
     /// Torque of a retarder on the propeller shaft.
     ShaftTorque,
-    /// Shaft speed from which that torque is there, or at which it peaks.
+    /// Shaft speed from which a shaft retarder has its full torque, or at which it peaks.
     ShaftSpeed,
-    /// Power of a hydrodynamic retarder for a short time.
+    /// Short-term power of a hydrodynamic retarder.
     ShortPower,
-    /// How long.
+    /// Duration of the short-term power.
     ShortTime,
-    /// Power that the coolant carries for good.
+    /// Power that the coolant carries away continuously.
     SustainedPower,
-    /// Engine speed for which that is stated.
+    /// Engine speed for which the sustained power is stated.
     SustainedSpeed,
     /// Hot torque over cold torque of an electromagnetic retarder.
     HotShare,
-    /// Time in which it becomes hot.
+    /// Time in which an electromagnetic retarder becomes hot.
     WarmUpTime,
     /// Lowest gear in which a torque converter locks up.
     LockUpGear,
     /// Engine speed below which the lock-up opens.
     LockUpSpeed,
-    /// Time stood at each brake check.
+    /// Time that the truck stands at each brake check.
     BrakeCheckStop,
-    /// Engine speed at which a box that chooses gears shifts up by itself.
+    /// Engine speed at which a gearbox that shifts by itself shifts up.
     ShiftsUpSpeed,
-    /// Rated power of the engine; it follows from the full-load curve, and scales it.
+    /// Rated power of the engine. It follows from the full-load curve, and entering it scales the curve.
     RatedPower,
-    /// Engine speed at which the governor takes the fuel away: the end of the full-load curve, which it stretches.
+    /// Engine speed at which the governor cuts the fuel: the end of the full-load curve. Entering it
+    /// stretches the curve.
     GovernedSpeed,
-    /// Engine speed at 80 km/h in the top gear; it follows from the axle ratio, and gives it.
+    /// Engine speed at 80 km/h in top gear. It follows from the axle ratio, and entering it sets the ratio.
     TopGearSpeed,
 }
 
-/// What kind of number an entry is; the page shows it in the units chosen.
+/// Kind of number that an entry is; the page shows it in the chosen units.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Quantity {
     /// kg.
@@ -106,13 +107,13 @@ pub enum Quantity {
     Inertia,
     /// A plain number.
     Number,
-    /// 0.15 is shown as 15 %.
+    /// A share; 0.15 is shown as 15 %.
     Share,
     /// Litres.
     Volume,
     /// 1/min.
     EngineSpeed,
-    /// 1/min at 80 km/h; shown at 50 mph to who drives in miles.
+    /// 1/min at 80 km/h; shown at 50 mph to people who drive in miles.
     EngineSpeedAtPace,
     /// kW.
     Power,
@@ -202,9 +203,9 @@ impl Quantity {
 /// The range of one entry, ends included, in the unit of its quantity.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Limit {
-    /// Which entry.
+    /// The entry.
     pub entry: Entry,
-    /// Its kind and unit.
+    /// Kind and unit of the entry.
     pub quantity: Quantity,
     /// Smallest value accepted.
     pub min: f64,
@@ -217,7 +218,7 @@ pub struct Limit {
 /// An entry outside its range. Its `Display` is for logs: a key that stays, and its values.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct OutOfRange {
-    /// Which entry; [`of`] has its range.
+    /// The entry; [`of`] has its range.
     pub entry: Entry,
     /// What was entered.
     pub value: f64,
@@ -253,8 +254,8 @@ macro_rules! limit {
     };
 }
 
-/// The table. Ranges are wide enough for any road-going heavy vehicle; they keep out slips
-/// of the finger and of the unit, not unusual trucks.
+/// The table. Ranges are wide enough for any road-going heavy vehicle. They keep out slips of the finger and
+/// mistaken units, not unusual trucks.
 pub const ALL: [Limit; 40] = [
     limit!(GrossMass, Mass, 3_500.0, 200_000.0, 100.0),
     limit!(DriveAxleMass, Mass, 1_000.0, 60_000.0, 100.0),
@@ -298,7 +299,7 @@ pub const ALL: [Limit; 40] = [
     limit!(TopGearSpeed, EngineSpeedAtPace, 400.0, 4_500.0, 10.0),
 ];
 
-/// Bounds of lists and of the search, each named so that no loop runs without one.
+/// Bounds of lists and of searches, named so that every loop has one.
 pub mod bounds {
     /// Most gears of a gearbox.
     pub const GEARS: usize = 32;
@@ -327,7 +328,7 @@ pub mod bounds {
 /// The range of one entry.
 #[must_use]
 pub fn of(entry: Entry) -> &'static Limit {
-    // The table has the order of the enum; a test holds it to that.
+    // The table has the order of the enum; a test checks that.
     &ALL[entry as usize]
 }
 

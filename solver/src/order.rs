@@ -1,8 +1,8 @@
 //! The one sort.
 
-/// Indices of keys in ascending order, equal keys as they come.
+/// Indices that put the keys in ascending order; equal keys keep their order.
 ///
-/// Every sort of another type costs page and worker kilobytes each, so all of them go by numbers.
+/// A sort of each further type costs page and worker kilobytes, so all lists are sorted by numbers.
 #[must_use]
 pub fn ascending(keys: impl Iterator<Item = f64>) -> Vec<usize> {
     let mut keyed: Vec<(f64, usize)> = keys.zip(0..).collect();

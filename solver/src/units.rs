@@ -1,8 +1,7 @@
-//! Quantities as types: SI inside, and only the operators that mean something.
+//! Quantities as types: SI units inside, and only the operators that mean something.
 //!
-//! A `Grade` added to a `Metres` does not compile; power times time is energy.
-//! Inside a formula the bare number is taken with `.0`; what a function hands
-//! out is a quantity again.
+//! A `Grade` added to a `Metres` does not compile; power times time is energy. Inside a formula `.0` takes
+//! the bare number. What a function returns is a quantity again.
 
 use serde::{Deserialize, Serialize};
 use std::ops::{Add, Div, Mul, Neg, Sub};

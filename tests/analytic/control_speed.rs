@@ -1,6 +1,6 @@
-//! Control speed against its own inverse. SAE J1489 (1987, rev. 2000) defines it as the speed that
-//! is stable with no service brake, and states a vehicle by the largest grade for each gear; the
-//! inverse and the tolerance are our own, so this is consistency and no value from outside.
+//! Control speed against its own inverse. SAE J1489 (1987, rev. 2000) defines it as the speed that is stable
+//! with no service brake, and states a vehicle by the largest grade for each gear. The inverse and the
+//! tolerance are our own, so this shows consistency and holds no value from outside.
 
 use solver::motion::{Answer, Trip, Unusable, control_speed};
 use solver::truck::{Gear, Preset, Stage};
@@ -11,12 +11,12 @@ use tests::trucks::{preset, standard_day};
 const SEA: Metres = Metres(0.0);
 /// m/s.
 const TOLERANCE: f64 = 1e-6;
-/// Of how many gears, stages and engine speeds each preset holds a grade, so that none goes
-/// unnoticed out of the comparison.
+/// Number of gears, stages and engine speeds at which each preset holds a grade, so that none drops out of
+/// the comparison unnoticed.
 const FOUND: [usize; Preset::ALL.len()] = [143, 168, 168, 126, 168, 168, 130, 147, 80, 253, 141, 80];
 
-/// A vehicle stated by the largest grade for each gear, and turned round: ours returns the
-/// speed, for every preset, gear and stage at several engine speeds.
+/// A vehicle stated by the largest grade for each gear, and inverted: our control speed returns the speed,
+/// for every preset, gear and stage at several engine speeds.
 #[test]
 fn is_found_again_from_the_grade_held_at_it() {
     for (kind, expected) in Preset::ALL.into_iter().zip(FOUND) {
@@ -37,20 +37,21 @@ fn is_found_again_from_the_grade_held_at_it() {
     }
 }
 
-/// Error of the control speed, m/s, on the grade held at this share of the highest engine
-/// speed; infinite for an answer that is wrong. `None` where no grade is that steep, or where
-/// ours rightly says that the driven axles do not grip on it, or the gear is not locked up.
+/// Error of the control speed, m/s, on the grade held at this share of the highest engine speed; infinite for
+/// a wrong answer. `None` where no grade is that steep, where the answer rightly says that the driven axles
+/// do not grip, or where the gear is not locked up.
 fn inverted(kind: Preset, gear: Gear, stage: Stage, share: f64) -> Option<f64> {
     let (truck, day) = (preset(kind), standard_day());
     let trip = Trip { truck: &truck, day: &day };
     let speed = truck.road_speed(gear, truck.highest_engine_speed() * share);
     if truck.engine_speed(gear, speed) <= truck.lowest_engine_speed(stage) * (1.0 + 1e-9) {
-        // The lock-up of a converter opens there, or the speed is the edge of the range: rounded both ways.
+        // Here a converter's lock-up opens, or the range of speeds ends; rounding may put the speed on either
+        // side.
         return None;
     }
     let grade = held_grade(trip, gear, stage, speed, SEA)?;
     match control_speed(trip, gear, stage, grade, SEA) {
-        // Torque that falls with speed may hold a grade at two speeds: ours is the lower, stable one.
+        // Torque that falls with speed may hold a grade at two speeds; the answer is the lower, stable one.
         Answer::Settles { speed: found, .. } if found < speed => {
             let again = held_grade(trip, gear, stage, found, SEA)?;
             Some((again.0 - grade.0).abs())

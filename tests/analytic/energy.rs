@@ -1,4 +1,4 @@
-//! The books of work close, and their entries are what mechanics says.
+//! The books of work close, and their entries follow from mechanics.
 
 use solver::day::Day;
 use solver::motion::{BrakeHeat, Hold, Run, State, Trip};
@@ -8,7 +8,7 @@ use solver::units::{Celsius, MetresPerSecond};
 use tests::evidence::check;
 use tests::trucks::preset;
 
-/// Of the work done, as the model promises.
+/// Largest imbalance as a share of the work done, as the model promises.
 const CLOSED: f64 = 1e-9;
 
 fn waves() -> Road {
@@ -19,7 +19,7 @@ fn waves() -> Road {
     Road::from_heights("waves", 10.0, heights.collect()).expect("a road")
 }
 
-/// Along the road at a held speed, with brakes as warm as the day says at the start.
+/// A run along the road at a held speed, with the day's brake temperature at the start.
 fn run(truck: &Truck, day: &Day, road: &Road, hold_kmh: f64) -> (Run, State) {
     let trip = Trip { truck, day };
     let speed = MetresPerSecond::from_kmh(hold_kmh);
@@ -43,8 +43,8 @@ fn the_books_close() {
     }
 }
 
-/// Gravity's entry is m·g times the height lost; kinetic energy's, one gear long, is that of
-/// the two end speeds. Neither is how the run adds it up.
+/// Gravity's entry is m·g times the height lost. Kinetic energy's, in one gear, is that of the two end
+/// speeds. The run adds up neither in this way.
 #[test]
 fn gravity_and_kinetic_energy_are_those_of_the_ends() {
     let (truck, day, road) = (preset(Preset::FiveAxle36), Day::USUAL, waves());
@@ -59,8 +59,8 @@ fn gravity_and_kinetic_energy_are_those_of_the_ends() {
     check("kinetic", kinetic / gravity, run.ledger.kinetic.0 / gravity, CLOSED);
 }
 
-/// All work of the service brakes is in the brakes but for what the air takes: they begin as
-/// cool as the air, so that nothing is taken before they are worked.
+/// All work of the service brakes is in the brakes, except what the air takes. They begin at air temperature,
+/// so that nothing is lost before they work.
 #[test]
 fn brake_heat_is_brake_work() {
     let day = Day { brakes_at_start_c: Day::USUAL.air_c, ..Day::USUAL };
@@ -75,7 +75,7 @@ fn brake_heat_is_brake_work() {
     let group = truck.spec().axle_groups[1];
     let gained = run.end.brakes.hottest(trip).0 - day.air().0;
     let uncooled = -run.ledger.service.0 * group.effort_share / group.heat_capacity();
-    // What was lost to the air in that time is bounded by cooling at the final temperature.
+    // Cooling at the final temperature bounds the heat lost to the air in that time.
     let cooled = group.cooling(run.end.speed) * gained * run.ledger.time.0 / group.heat_capacity();
     assert!(gained > 10.0, "hardly worked: {gained} K");
     assert!(gained < uncooled && gained > uncooled - cooled, "{gained} {uncooled} {cooled}");

@@ -24,7 +24,7 @@ fn halves_in_its_half_life() {
     check("°C", 120.0, LUMP.after(Celsius(220.0), AIR, Watts(0.0), half_life).0, 1e-9);
 }
 
-/// Without cooling to speak of, power times time over capacity.
+/// With hardly any cooling the rise is power times time over capacity.
 #[test]
 fn rises_with_energy_alone_where_nothing_cools() {
     let lump = HeatLump { cooling: 1e-6, ..LUMP };
@@ -32,7 +32,7 @@ fn rises_with_energy_alone_where_nothing_cools() {
     check("°C", 20.0 + 6e6 / 392_800.0, ours.0, 1e-6);
 }
 
-/// One long step is many short ones: the step is exact, not approximate.
+/// One long step equals many short ones: the step is exact, not approximate.
 #[test]
 fn the_length_of_the_step_plays_no_part() {
     let (power, whole) = (Watts(90_000.0), 600.0);

@@ -1,4 +1,4 @@
-//! Closed forms: what must come out to the last digits whatever the truck.
+//! Closed forms: results that must agree to the last digits for any truck.
 
 mod control_speed;
 mod energy;

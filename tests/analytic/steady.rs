@@ -15,8 +15,8 @@ fn slope(metres: usize) -> Road {
     Road::from_heights("slope", 10.0, heights.collect()).expect("a road")
 }
 
-/// Held slower than the control speed of full stage, the truck keeps that speed with the
-/// service brakes cold, and retarder and motoring take exactly the demand.
+/// Held below the control speed of full stage, the truck keeps that speed with cold service brakes; retarder
+/// and motoring take exactly the demand.
 #[test]
 fn a_held_slope_is_steady() {
     let (truck, day, road) = (preset(Preset::FiveAxle36), Day::USUAL, slope(4_000));
@@ -33,12 +33,12 @@ fn a_held_slope_is_steady() {
     }
     let demand = trip.demand(speed, Grade(GRADE), trip.air(Metres(300.0)));
     let way = 4_000.0 * (1.0 + GRADE * GRADE).sqrt();
-    // Air thins a little over the slope; its middle stands for all of it.
+    // Air thins a little over the slope; the middle stands for the whole.
     check("work", 1.0, -run.ledger.holding.0 / (demand.0 * way), 1e-4);
 }
 
-/// In a gear one too high the truck gains the slack and then needs the service brakes for
-/// exactly what full stage does not hold.
+/// In a gear one too high the truck gains the slack. Then the service brakes take exactly what full stage
+/// does not hold.
 #[test]
 fn a_gear_too_high_takes_the_service_brakes() {
     let (truck, day, road) = (preset(Preset::FiveAxle36), Day::USUAL, slope(6_000));
@@ -60,11 +60,11 @@ fn a_gear_too_high_takes_the_service_brakes() {
     let held = trip.holding(gear, truck.full_stage(), end, trip.air(Metres(300.0)));
     let demand = trip.demand(end, Grade(GRADE), trip.air(Metres(300.0)));
     let last = run.samples.last().expect("samples");
-    // The road's end is 180 m above sea less than its middle: the engine holds a little more.
+    // The road's end lies 180 m lower than its middle, so the engine holds a little more.
     check("carried", held / demand, last.carried, 0.02);
 }
 
-/// Where a truck settles on its own, the run let go from there stays there.
+/// A run that starts at the speed at which the truck settles stays there.
 #[test]
 fn the_settled_speed_stays() {
     let (truck, day) = (preset(Preset::FiveAxle40), Day::USUAL);

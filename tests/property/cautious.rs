@@ -1,5 +1,5 @@
-//! What no answer may do: hide a hill, take a steep pitch for a mild one, call held what the service
-//! brakes hold, advise a stage that does not grip, or get faster when something gets worse.
+//! What no answer may do: hide a hill, take a steep pitch for a mild one, say "held" where the service brakes
+//! hold, recommend a stage that does not grip, or get faster when something gets worse.
 
 use solver::day::{Day, ServiceBrakes, Surface};
 use solver::motion::Trip;
@@ -12,7 +12,7 @@ use tests::generate::{Alignment, Bend, Drive, Instrument, Plan as Shape, Tangent
 use tests::trucks::{loaded_80_000_lb, no_retarder, preset, truck};
 use tests::truth::survey_drive;
 
-/// Stretches of length, m, and grade, between 600 m and 400 m of level road.
+/// A road of stretches (length, m, and grade) between 600 m and 400 m of level road.
 fn road(top_m: f64, stretches: &[(f64, f64)]) -> Road {
     let mut heights = vec![top_m];
     let level = [(400.0, 0.0)];
@@ -25,7 +25,7 @@ fn road(top_m: f64, stretches: &[(f64, f64)]) -> Road {
     Road::from_heights("road", 10.0, heights).expect("heights are sound")
 }
 
-/// The same road with bends of this radius on `of` cells in each 300 m.
+/// The road with bends of this radius on `of` cells in each 300 m.
 fn winding(road: &Road, radius_m: f64, of: usize) -> Road {
     let mut value = serde_json::to_value(road).expect("a road is written");
     let bend = |from: usize| serde_json::json!({"from": from, "to": from + of, "radius_m": radius_m, "turn": "Left", "hairpin": false});
@@ -47,7 +47,7 @@ fn only(road: &Road, truck: &Truck, day: &Day) -> Descent {
     plan.descents[0].clone()
 }
 
-/// Share of the braking work of a descent that its service brakes take.
+/// The service brakes' share of a descent's braking work.
 fn service_share(descent: &Descent) -> f64 {
     let advice = descent.choice.advice().expect("held");
     advice.service_work.0 / (advice.service_work.0 + advice.holding_work.0)
@@ -86,8 +86,8 @@ fn steps_of_one_hill_are_a_descent() {
     );
 }
 
-/// It chooses the speed, or it is said that the service brakes are needed there, and for how much. Beside
-/// it stands the speed at which it is held without them, the same as for the pitch by itself.
+/// A steep pitch decides the speed, or the plan says that the service brakes are needed there, and how much
+/// they warm. Beside it stands the speed at which the pitch is held without them, as for the pitch by itself.
 #[test]
 fn a_steep_pitch_in_a_mild_hill_decides_or_is_told() {
     let truck = preset(Preset::FiveAxle36);
@@ -156,7 +156,7 @@ fn what_the_retarder_is_said_to_hold_in_curves_it_holds() {
     );
 }
 
-/// A little above the hold speed the motoring engine is more than the driven axles grip on snow.
+/// A little above the hold speed, the motoring engine takes more than the driven axles grip on snow.
 #[test]
 fn what_the_engine_is_said_to_hold_on_snow_it_holds() {
     let mut spec = Preset::Rigid18.spec();
@@ -178,7 +178,7 @@ fn brakes_near_the_limit_are_not_cool() {
     }
 }
 
-/// What is told of 10 % more mass is what is planned with it.
+/// The answer told for 10 % more mass is the plan made with that mass.
 #[test]
 fn ten_per_cent_more_mass_brings_its_own_heat_to_the_second_hill() {
     let road = road(1_600.0, &[(2_500.0, -0.13), (1_400.0, 0.0), (2_000.0, -0.11)]);
@@ -196,7 +196,7 @@ fn ten_per_cent_more_mass_brings_its_own_heat_to_the_second_hill() {
     );
 }
 
-/// On a short hill a retarder is cold and gives more than it gives for good.
+/// On a short hill a retarder is cold and gives more than it can sustain.
 #[test]
 fn a_cold_retarder_does_not_raise_what_it_gives_for_good() {
     let (truck, day) = (preset(Preset::CoachConverter), Day::USUAL);
@@ -206,7 +206,7 @@ fn a_cold_retarder_does_not_raise_what_it_gives_for_good() {
     let air = trip.air(height);
     let (mut slow, mut fast) =
         (truck.road_speed(gear, RevPerMin(1_000.0)).0, truck.road_speed(gear, RevPerMin(1_300.0)).0);
-    // As its data say, cold: the speed that a driver sees there.
+    // The speed that a driver sees there, with a cold retarder that gives what its data say.
     for _ in 0..50 {
         let middle = MetresPerSecond(0.5 * (slow + fast));
         let held = truck.holding_force(gear, stage, middle, air.ambient, Warmth::COLD);
@@ -237,7 +237,7 @@ fn no_stop_is_promised_that_the_surface_does_not_give() {
     }
 }
 
-/// A road with these tangents, as a recorder with a barometer has it.
+/// A road with these tangents, as a barometric recorder records it.
 fn recorded(tangents: &[(f64, f64)]) -> Road {
     let tangents: Vec<Tangent> = tangents
         .iter()
@@ -255,7 +255,7 @@ fn recorded(tangents: &[(f64, f64)]) -> Road {
     survey_drive(&truth, &Drive::new(Instrument::Recorder, 10.0, 3))
 }
 
-/// What is steeper than trucks usually meet is planned for like any other hill, not taken out.
+/// A pitch steeper than trucks usually meet is planned for like any other hill, not taken out.
 #[test]
 fn a_hill_is_planned_for_what_is_very_steep_in_it() {
     let (truck, day) = (preset(Preset::FiveAxle40), Day::USUAL);
@@ -279,7 +279,7 @@ fn a_hill_is_planned_for_what_is_very_steep_in_it() {
     }
 }
 
-/// Steps too far apart to be one hill, and each too small to be a descent, still heat the brakes.
+/// Steps that are too far apart to be one hill, and each too small to be a descent, still heat the brakes.
 #[test]
 fn brakes_that_pass_the_limit_between_descents_are_told() {
     let steps: Vec<(f64, f64)> = [(100.0, -0.10), (1_000.0, 0.0)].repeat(60);
@@ -292,8 +292,8 @@ fn brakes_that_pass_the_limit_between_descents_are_told() {
     assert!(!mild.notes.contains(&Note::HotElsewhere));
 }
 
-/// Steps nearer to each other are one descent. Its answer keeps the brakes below the limit, or says
-/// that none does.
+/// Steps nearer to each other are one descent. Its answer keeps the brakes below the limit, or says that no
+/// speed does.
 #[test]
 fn steps_that_heat_the_brakes_together_are_planned_together() {
     let steps: Vec<(f64, f64)> = [(190.0, -0.10), (310.0, 0.0)].repeat(40);

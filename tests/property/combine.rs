@@ -1,5 +1,5 @@
-//! Two recordings of one road: recognised, combined to less error than either has, and where they
-//! disagree it is said and the steeper is used.
+//! Two recordings of one road are recognised, and combined with less error than either has. Where they
+//! disagree, it is said and the steeper is used.
 
 use solver::road::{FindingKind, Place, PlaceKind, PostedLimit, Road, Roadside, combine, lie_on_each_other};
 use solver::{Day, Preset, Truck, analyse};
@@ -9,12 +9,12 @@ use tests::truth::{survey_drive, survey_samples};
 const SEEDS: std::ops::RangeInclusive<u64> = 1..=24;
 const LENGTHS_M: [f64; 3] = [200.0, 500.0, 1_000.0];
 
-/// Sums of the squared errors of rises over each length, and how many there are.
+/// Sums of squared errors of rises over each length, and their number.
 #[derive(Clone, Copy, Default)]
 struct Errors {
     squares: [f64; 3],
     count: [f64; 3],
-    /// How many lie within twice the road's own doubt.
+    /// Number of errors within twice the road's own doubt.
     within: [f64; 3],
 }
 
@@ -44,7 +44,7 @@ impl Errors {
     }
 }
 
-/// Combines two recordings of each road: errors of the first, of the second, of both together.
+/// Combines two recordings of each road; gives the errors of the first, of the second, and of both together.
 fn together(one: Instrument, other: Instrument) -> [Errors; 3] {
     let mut errors = [Errors::default(); 3];
     for seed in SEEDS {
@@ -70,8 +70,8 @@ fn hold(one: Instrument, other: Instrument) {
     let errors = together(one, other);
     let [first, second, both] = errors.map(|it| it.rms());
     for k in 0..3 {
-        // A recorder beside a receiver gains nothing by it, and loses up to 0.3 m: what each is worth is an
-        // estimate, and where the two disagree the steeper is used.
+        // A recorder gains nothing from a receiver beside it, and loses up to 0.3 m: the weights are
+        // estimates, and where the two disagree the steeper is used.
         let best = first[k].min(second[k]);
         assert!(both[k] <= 1.30 * best, "{one:?} and {other:?}: {:.2} m of {best:.2} m", both[k]);
         assert!(one != other || both[k] <= 0.90 * best, "{one:?}: {:.2} m of {best:.2} m", both[k]);
@@ -105,8 +105,8 @@ fn disagreements(road: &Road) -> Vec<(f64, f64)> {
     road.findings().iter().filter(told).filter_map(|it| it.from_m.zip(it.to_m)).collect()
 }
 
-/// One of two recordings has a pitch that the other has not: said at its place, and the pitch is kept.
-/// Where none is planted, nothing is said.
+/// One of two recordings has a pitch that the other lacks. It is told at its place, and the pitch is kept.
+/// Where none is planted, nothing is told.
 #[test]
 fn a_pitch_in_one_of_them_is_told_and_kept() {
     let (mut told, mut false_ones) = (0, 0);
@@ -116,7 +116,7 @@ fn a_pitch_in_one_of_them_is_told_and_kept() {
         let mut planted: Vec<Sample> = Drive::new(Instrument::Recorder, 11.0, seed + 500).record(&truth);
         let (one, other) = (survey_samples(&plain), survey_samples(&planted));
         false_ones += disagreements(&combine(&one, &other).expect("one road")).len();
-        // 300 m fall by 8 points more, 900 m behind it climb back: within what a road does.
+        // 300 m fall by 8 points more, and 900 m further on climb back: within what a road does.
         let from_m = 5_000.0;
         for sample in &mut planted {
             let (down, up) = (sample.s_m - from_m, sample.s_m - from_m - 300.0);
@@ -149,9 +149,10 @@ fn other_roads_and_the_way_back_are_not_the_same() {
     assert!(lie_on_each_other(&one, &again.reversed()).is_none());
     let known = Road::from_heights("heights", 10.0, vec![500.0; 400]).expect("a road");
     assert!(lie_on_each_other(&one, &known).is_none() && lie_on_each_other(&known, &one).is_none());
-    // The same recording again is no second one, whatever its file is called, or a part of it.
+    // A copy of a recording is no second recording, whatever its file is called, nor is a part of it.
     assert!(combine(&one, &one).is_none() && combine(&one, &one.part(100, 600).expect("5 km")).is_none());
-    // Nor is one whose heights are quite others, all along: where everything differs nothing would stand out.
+    // Quite different heights all along are no second recording: where everything differs, nothing would
+    // stand out.
     let feet: Vec<Sample> = Drive::new(Instrument::Recorder, 15.0, 5)
         .record(&TrueRoad::random(3, 8_000.0))
         .into_iter()
@@ -159,12 +160,12 @@ fn other_roads_and_the_way_back_are_not_the_same() {
         .collect();
     let feet = survey_samples(&feet);
     assert!(lie_on_each_other(&one, &feet).is_some() && combine(&one, &feet).is_none());
-    // A part lies on the whole, either way round.
+    // A part lies on the whole, in either order.
     let part = again.part(100, 500).expect("4 km");
     assert!(lie_on_each_other(&one, &part).is_some() && lie_on_each_other(&part, &one).is_some());
 }
 
-/// What one recording does not know and the other does is known.
+/// A stretch known to only one of two recordings is known.
 #[test]
 fn a_gap_in_one_of_them_is_closed() {
     let truth = TrueRoad::random(6, 10_000.0);
@@ -178,7 +179,7 @@ fn a_gap_in_one_of_them_is_closed() {
     assert_eq!(both.segments().last().map(|segment| segment.to), Some(both.cells()));
 }
 
-/// The speed told for each cell of a descent; infinite where none is asked for, none where none is safe.
+/// The speed told for each cell of a descent: infinite where no hold is asked for, 0 where no speed is safe.
 fn held_kmh(road: &Road, preset: Preset) -> Vec<f64> {
     let truck = Truck::new(preset.spec()).expect("a preset");
     let (plan, _) = analyse(road, &truck, &Day::USUAL, &mut |_| true).expect("not stopped");
@@ -192,7 +193,8 @@ fn held_kmh(road: &Road, preset: Preset) -> Vec<f64> {
     held
 }
 
-/// Two recordings are no reason to go faster than the faster of both alone; nor is the way back, or a part.
+/// Two recordings are no reason to go faster than the faster of both alone. That holds on the way back and on
+/// a part as well.
 #[test]
 fn both_together_are_never_faster_than_each_alone() {
     let (mut compared, mut at_the_bound) = (0, 0);
@@ -238,7 +240,8 @@ fn count_of(road: &Road) -> Option<usize> {
     road.findings().iter().find(combined).map(|it| it.count)
 }
 
-/// A third recording is combined with the first two; turned around twice it is the same road, bit for bit.
+/// A third recording is combined with the first two. Turned around twice, the road is the original, bit for
+/// bit.
 #[test]
 fn three_recordings_are_one_road_either_way_round() {
     let truth = TrueRoad::random(9, 9_000.0);
@@ -249,7 +252,7 @@ fn three_recordings_are_one_road_either_way_round() {
     assert!(format!("{:?}", three.reversed().reversed()) == format!("{three:?}"));
 }
 
-/// Places and limits of both are on the road of both, each once.
+/// Places and limits of both recordings are on the combined road, each once.
 #[test]
 fn what_was_put_on_either_of_them_stays() {
     let truth = TrueRoad::random(11, 9_000.0);

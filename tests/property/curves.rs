@@ -1,12 +1,12 @@
-//! Curves: radii near the truth and never far above it, sides, hairpins; and the run keeps
-//! to what they allow.
+//! Curves: radii near the truth and never far above it, sides, hairpins. And the run keeps to the speeds of
+//! curves.
 
 use solver::road::{Curve, Road, Turn};
 use solver::{Day, Preset, Truck, analyse};
 use tests::generate::{Alignment, Bend, Chance, Drive, Instrument, Plan, Tangent, TrueRoad};
 use tests::truth::{Bent, ROADS, bends, bends_of, survey_drive};
 
-/// Classes of true radius, m, and how many of 48 roads' bends must be seen.
+/// Classes of true radius, m, and the number of bends on 48 roads that must be seen.
 const CLASSES: [(f64, f64, f64); 4] =
     [(10.0, 30.0, 1.0), (55.0, 120.0, 1.0), (120.0, 250.0, 0.99), (250.0, 450.0, 0.95)];
 
@@ -15,7 +15,7 @@ fn hold(instrument: Instrument) {
     hold_radii(instrument, &all);
 }
 
-/// The aim is our own: half of the radii at most 10 % above the truth, that is on the fast side.
+/// The aim is our own: half of the radii are at most 10 % above the truth, which is the fast side.
 fn hold_radii(instrument: Instrument, all: &[Bent]) {
     for (least, most, share) in CLASSES {
         let class: Vec<_> = all.iter().filter(|it| it.radius_m >= least && it.radius_m < most).collect();
@@ -48,7 +48,7 @@ fn radii_of_a_receiver() {
     hold(Instrument::Receiver);
 }
 
-/// A track that trembles by a metre, points 5 m apart: what steadies it cuts no hairpin.
+/// A track that trembles by a metre, with points 5 m apart: steadying it cuts no hairpin.
 #[test]
 fn radii_of_a_trembling_track() {
     let trembling = |seed: u64| Drive { jitter_m: 1.0, ..Drive::new(Instrument::Receiver, 5.0, seed) };
@@ -57,7 +57,7 @@ fn radii_of_a_trembling_track() {
     hold_radii(Instrument::Receiver, &all);
 }
 
-/// Every true bend of 150° and more is a hairpin, and nothing else is.
+/// Every true bend of 150° and more is a hairpin, and no other bend is.
 #[test]
 fn hairpins_are_counted() {
     let (mut sought, mut found) = (0, 0);
@@ -67,7 +67,7 @@ fn hairpins_are_counted() {
         found += hairpins(&road);
     }
     println!("hairpins: {found} of {sought}");
-    // A hairpin that the road's end cuts off is not among those sought, and may be found.
+    // A hairpin cut off by the road's end is not among those sought, and may be found.
     assert!(sought > 300 && found >= sought && found - sought <= ROADS.count(), "{found} of {sought}");
 }
 
@@ -75,7 +75,7 @@ fn hairpins(road: &Road) -> usize {
     road.curves().iter().filter(|curve| curve.hairpin).count()
 }
 
-/// Hairpins among bends that nearly are: 100 to 138°, wide turns, and pairs to either side.
+/// Hairpins among bends that are nearly hairpins: 100 to 138°, wide turns, and pairs to either side.
 fn switchbacks(seed: u64) -> (TrueRoad, usize) {
     let mut chance = Chance::new(seed ^ 0x4a19);
     let (mut bends, mut count) = (vec![Bend::straight(300.0)], 0);
@@ -143,7 +143,7 @@ fn recorded(seed: u64) -> Road {
     survey_drive(&TrueRoad::random(seed, 15_000.0), &Drive::new(Instrument::Recorder, 15.0, seed))
 }
 
-/// The plan's own speed, at every point of every curve, is at most what the curve allows.
+/// The plan's speed at every point of every curve is at most what the curve allows.
 #[test]
 fn the_run_keeps_to_its_curves() {
     let truck = Truck::new(Preset::FiveAxle36.spec()).expect("a preset");
@@ -162,7 +162,7 @@ fn the_run_keeps_to_its_curves() {
     assert!(tight > 20, "{tight} hairpins met");
 }
 
-/// Wet or slippery, heavier loaded or less stable: never faster through a curve.
+/// On a wet or slippery road, with more load or less stability, no curve is taken faster.
 #[test]
 fn worse_conditions_are_never_faster() {
     let spec = Preset::FiveAxle36.spec();

@@ -1,5 +1,5 @@
-//! How far heights may be off: true height differences lie within twice what the road says of
-//! itself, whatever recorded it.
+//! How far heights may be off: true height differences lie within twice the doubt that the road states,
+//! whatever recorded it.
 
 use solver::road::Road;
 use tests::generate::{Drive, Instrument, TrueRoad};
@@ -7,12 +7,12 @@ use tests::truth::{ROADS, survey_drive};
 
 /// Lengths over which height differences are compared, metres.
 const LENGTHS_M: [f64; 4] = [50.0, 200.0, 500.0, 1_000.0];
-/// At least this share lies within two standard deviations.
+/// Least share of differences within two standard deviations.
 const SHARE: f64 = 0.90;
 
-/// How many differences there are for each length, and how many lie within two σ.
+/// Number of differences for each length, and number within two σ.
 fn count(truth: &TrueRoad, road: &Road, counts: &mut [(usize, usize); 4]) {
-    // A stretch begins at the same share of the way; its length is the road's own, as a plan reads it.
+    // A stretch begins at an equal share of the way; its length is measured on our road, as a plan reads it.
     let scale = truth.length_m() / road.length_m();
     for (length_m, (all, within)) in LENGTHS_M.iter().zip(counts) {
         let width = (length_m / road.step_m()).round() as usize;
@@ -83,8 +83,8 @@ fn lengths(drive: impl Fn(u64) -> Drive) -> (f64, f64) {
     (mean, errors.iter().fold(0.0, |worst: f64, error| worst.max(error.abs())))
 }
 
-/// Exact tracks keep their length: what is missing are the chords of bends, 0.4 in 1,000 where points
-/// lie 12 m apart. Trembling ones would be up to 16 in 1,000 too long here as they were recorded.
+/// Exact tracks keep their length, except for the chords of bends: 0.4 in 1,000 where points lie 12 m apart.
+/// Trembling tracks would be up to 16 in 1,000 too long as recorded here.
 #[test]
 fn quick_errors_of_place_barely_lengthen_a_road() {
     for spacing_m in [3.0, 6.0, 12.0] {

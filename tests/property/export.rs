@@ -33,8 +33,8 @@ fn survey_text(text: &str) -> Road {
     survey(&document, document.suggested(), &mut |_| true).unwrap_or_else(|e| panic!("not surveyed: {e}"))
 }
 
-/// The annotated road is valid to the crate gpx, carries crests, feet and changes of stage, and
-/// is the same road to our own reader.
+/// The annotated road is valid to the crate gpx and carries crests, feet and changes of stage. Our own reader
+/// finds the road again in it.
 #[test]
 fn the_annotated_road_is_read_back() {
     let text = demo().text();
@@ -59,7 +59,7 @@ fn the_annotated_road_is_read_back() {
     assert_eq!(named("Gear"), changes);
 
     let again = survey_text(&written);
-    // The points written are those of the 10 m grid: bends are cut by so little.
+    // The points written are those of the 10 m grid, which cuts bends by this little.
     assert!(
         (again.length_m() / road.length_m() - 1.0).abs() < 2e-3,
         "{} {}",
@@ -69,14 +69,14 @@ fn the_annotated_road_is_read_back() {
     let fall = |road: &Road| road.heights_m()[0] - road.heights_m()[road.cells()];
     assert!((fall(&again) - fall(&road)).abs() < 1.0);
 
-    // Places come back as they were; the advice, which is one truck's on one day, does not.
+    // Places come back as they were. The advice, which is for one truck on one day, does not.
     let places =
         |road: &Road| road.places().iter().map(|place| (place.kind, place.name.clone())).collect::<Vec<_>>();
     assert!(places(&road).len() >= 3, "the demo has places");
     assert_eq!(places(&again), places(&road));
 }
 
-/// XML 1.0 has no control characters; a name with one, from a file's `&#1;` or typed, goes out without it.
+/// XML 1.0 has no control characters. A name with one, from a file's `&#1;` or typed, is written without it.
 #[test]
 fn names_go_out_as_xml_can_hold_them() {
     let place =
@@ -92,7 +92,7 @@ fn names_go_out_as_xml_can_hold_them() {
     assert_eq!(names, ["Inn <&>"]);
 }
 
-/// A road that has heights along a distance, and no positions.
+/// A road with heights along a distance, but no positions.
 #[test]
 fn a_road_without_positions_is_not_written() {
     let heights: Vec<f64> = (0..400).map(|k| 500.0 - 0.6 * f64::from(k)).collect();

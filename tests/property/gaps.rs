@@ -1,5 +1,5 @@
-//! What is not in the file: straights of a drawn route are known, holes are not, and the heights that a
-//! plan reads go straight across what is not known, from a recorded height to the next.
+//! Missing points: straights of a drawn route are known, holes are not. The heights that a plan reads go
+//! straight across unknown road, from one recorded height to the next.
 
 use solver::road::{Road, Unassessed};
 use solver::{Day, Plan as Told, Preset, ServiceBrakes, Truck, analyse};
@@ -8,8 +8,8 @@ use tests::truth::survey_samples;
 
 const SEEDS: std::ops::RangeInclusive<u64> = 1..=40;
 
-/// Straights of 320 to 500 m between bends of 20 to 90° and 80 to 400 m, grades that change by up to
-/// 3 points.
+/// Straights of 320 to 500 m between bends of 20 to 90° and 80 to 400 m, with grades that change by up to 3
+/// points.
 fn road(seed: u64) -> TrueRoad {
     let mut chance = Chance::new(seed ^ 0x0d1a);
     let (mut bends, mut sum) = (Vec::new(), 0.0);
@@ -55,7 +55,7 @@ fn straights_of_a_drawn_route_are_known() {
     for seed in SEEDS {
         let truth = road(seed);
         let samples = drawn(&truth);
-        // Of a straight at the very end nobody knows how it goes on.
+        // How a straight at the very end goes on is unknown.
         let within = &samples[..samples.len() - 1];
         let steps = within.windows(2).map(|pair| pair[1].s_m - pair[0].s_m);
         long_m += steps.filter(|step_m| *step_m > 300.0).sum::<f64>();
@@ -76,7 +76,7 @@ fn blank(road: &Road) -> f64 {
     road.unassessed().iter().map(|span| (span.to - span.from) as f64 * road.step_m()).sum()
 }
 
-/// A hole in a recording, and one in a drawing that a bend lies in, stay holes.
+/// A hole in a recording stays a hole, and so does a hole in a drawing with a bend in it.
 #[test]
 fn holes_are_not_known() {
     let without = |samples: &[Sample], from_m: f64, to_m: f64| -> Vec<Sample> {
@@ -88,7 +88,7 @@ fn holes_are_not_known() {
         let found = survey_samples(&without(&recorded, 3_000.0, 3_450.0));
         assert!(blank(&found) > 200.0, "a hole in a recording");
         hold_surface(&found);
-        // A bend of 60° and more is left out, and what lies beside it.
+        // Leaves out bends of 60° and more, and what lies beside them.
         let sharp = |bend: &Bend| bend.length_m * bend.curvature.abs() > 1.05;
         let bend = truth.plan.placed().find(|(from_m, bend)| *from_m > 1_000.0 && sharp(bend));
         if let Some((from_m, bend)) = bend {
@@ -101,8 +101,8 @@ fn holes_are_not_known() {
     }
 }
 
-/// The heights that a plan reads are those recorded at both ends of what is not assessed, and straight
-/// between one recorded height and the next.
+/// The heights that a plan reads are the recorded ones at both ends of an unassessed stretch. They are
+/// straight between one recorded height and the next.
 fn hold_surface(road: &Road) {
     let (surface, recorded) = (road.surface_m(), road.recorded_m());
     assert!(surface.iter().all(|height| height.is_finite()));
@@ -119,7 +119,7 @@ fn hold_surface(road: &Road) {
     }
 }
 
-/// 10 km of 7 %, of which 600 m may have no points.
+/// 10 km of 7 %; 600 m of it may lack points.
 fn told(holed: bool, preset: Preset, day: &Day) -> Told {
     let tangents = [
         Tangent { length_m: 1_000.0, grade: 0.0, curve_m: 100.0 },
@@ -137,7 +137,7 @@ fn told(holed: bool, preset: Preset, day: &Day) -> Told {
     analyse(&road, &truck, day, &mut |_| true).expect("not stopped").0
 }
 
-/// What the road falls in all is told with and without a hole, and how much of it lies in one.
+/// The whole fall of the road is told with and without a hole, and also how much of it lies in the hole.
 #[test]
 fn the_fall_of_a_road_includes_what_is_not_assessed() {
     let [whole, holed] = [false, true].map(|holed| told(holed, Preset::FiveAxle36, &Day::USUAL).totals);
@@ -147,7 +147,7 @@ fn the_fall_of_a_road_includes_what_is_not_assessed() {
     assert!((holed.fall_unassessed.0 - 42.0).abs() < 3.0, "{holed:?}");
 }
 
-/// A hole in the file saves no snub: as many are told as its fall asks for.
+/// A hole in the file saves no snub: the fall there is counted.
 #[test]
 fn snubs_are_counted_on_what_is_not_assessed_too() {
     let day = Day { service_brakes: ServiceBrakes::MaySnub, ..Day::USUAL };
@@ -159,7 +159,7 @@ fn snubs_are_counted_on_what_is_not_assessed_too() {
         };
         let ((whole, fast, all), (holed, same, less)) = (snubs(false), snubs(true));
         assert_eq!(fast, same);
-        // The run does no work in the hole: by it alone two snubs and more would be missing of the longest.
+        // The run does no work in the hole. For the longest hole that alone would lose two snubs and more.
         assert!(less < 0.95 * all, "{preset:?}: {less} of {all} J");
         assert!(holed.abs_diff(whole) <= 1, "{preset:?}: {whole} and {holed}");
     }

@@ -1,5 +1,5 @@
-//! A descent in legs: each begins where it is told, as the true road lets it; and one gear all the way
-//! stands beside it.
+//! A descent in legs: on the true road each leg begins where it is told, and one gear all the way stands
+//! beside the legs.
 
 use crate::sweep::{at_most, cases};
 use solver::day::{Day, Surface};
@@ -12,10 +12,10 @@ use tests::generate::{Alignment, Bend, Chance, Drive, Instrument, Plan, Tangent,
 use tests::trucks::truck;
 use tests::truth::survey_drive;
 
-/// Roads tried in CI, each with one truck by hand and with a gearbox that changes by itself.
+/// Roads tried in CI, each with one truck shifted by hand and one that shifts by itself.
 const USUAL_CASES: u64 = 150;
 
-/// A leg is begun no faster than told by more than this, km/h: what a grid of 10 m may cost.
+/// A leg may begin faster than told by this, km/h: the cost of a grid of 10 m.
 const COMES_KMH: f64 = 3.5;
 
 /// A long way down in parts of 2 to 5 km, mild and steep by chance.
@@ -35,12 +35,12 @@ fn long_hill(chance: &mut Chance) -> TrueRoad {
     TrueRoad { alignment: Alignment::new(1_900.0, &tangents), plan }
 }
 
-/// A descent, with what it is held against.
+/// A descent, with the data that it is held against.
 struct Found {
     truth: TrueRoad,
     truck: Truck,
     descent: Descent,
-    /// Metres of a grid step, and of the true road in one.
+    /// Length of a grid step, m; below it metres of the true road in a grid step.
     step_m: f64,
     scale: f64,
     words: String,
@@ -77,7 +77,7 @@ fn found(count: u64, day: &Day) -> Vec<Found> {
     all
 }
 
-/// Those of the usual day, and whether their number is the usual one.
+/// The descents of the usual day, and whether their number is the usual one.
 fn usual_day() -> &'static (Vec<Found>, bool) {
     static FOUND: OnceLock<(Vec<Found>, bool)> = OnceLock::new();
     FOUND.get_or_init(|| {
@@ -90,8 +90,8 @@ fn in_legs(all: &[Found]) -> impl Iterator<Item = &Found> {
     all.iter().filter(|it| it.descent.legs.len() > 1)
 }
 
-/// Every change down: the truck comes to the leg no faster than it is told, and runs away by less than
-/// 5 km/h while the gear is out. By hand it is where the road eases: no more than 2 % down.
+/// At every change down the truck comes to the leg no faster than told, and gains less than 5 km/h while the
+/// gear is out. By hand the road is no steeper there than 2 % down.
 #[test]
 fn each_leg_begins_where_it_is_told() {
     let (all, usual) = usual_day();
@@ -135,8 +135,8 @@ fn each_leg_begins_where_it_is_told() {
     at_most("by hand down on, %", steep, 2.1, None, *usual);
 }
 
-/// Touches together warm the brakes by no more than 60 K where the retarder is said to hold, and one gear
-/// all the way never takes less time than the legs it stands beside.
+/// Where the retarder is said to hold, all touches together warm the brakes by no more than 60 K. One gear
+/// all the way never takes less time than the legs beside it.
 #[test]
 fn legs_are_no_way_to_more_heat_and_save_time() {
     let (all, usual) = usual_day();
@@ -157,7 +157,7 @@ fn legs_are_no_way_to_more_heat_and_save_time() {
     at_most("legs take more time than one gear, s", slower, 0.0, None, *usual);
 }
 
-/// On a slippery road, and where the truck is not to change gear, nobody is told to.
+/// On a slippery road, and where the truck must not change gear, no change is told.
 #[test]
 fn a_slippery_road_is_driven_in_one_gear() {
     for surface in [Surface::Wet, Surface::Snow, Surface::Ice] {

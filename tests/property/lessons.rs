@@ -1,5 +1,5 @@
-//! Each teaching road does what the page says of it (`app/src/words/lesson.rs`), read by the same
-//! reader and planned by the same solver: the first truck on the usual day.
+//! Each teaching road shows what the page says about it (`app/words/page/en.ftl`). The usual reader reads it,
+//! and the usual solver plans it, with the first truck on the usual day.
 
 use solver::day::{Day, ServiceBrakes};
 use solver::motion::{Hold, Run, Trip};
@@ -69,14 +69,14 @@ fn each_is_read_without_a_word_and_is_near_its_truth() {
     }
 }
 
-/// One descent with an easing in it of a few hundred metres, too short to shift up on; the steepest
-/// stretch lies behind it, and what lies before it alone would go in a higher gear.
+/// One descent with an easing of a few hundred metres in it, too short to shift up on. The steepest stretch
+/// lies behind the easing; the part before it alone would be driven in a higher gear.
 #[test]
 fn the_false_finish_goes_on_steeper() {
     let (road, descent) = only_descent(Lesson::FalseFinish);
     let [relief] = descent.reliefs[..] else { panic!("{:?}", descent.reliefs) };
     let metres = |points: usize| points as f64 * road.step_m();
-    // The road was built with 460 m of −0.3 %, from 5,800 m on; what is less than 150 m is no relief.
+    // The road was built with 460 m of −0.3 %, from 5,800 m on. A stretch under 150 m is no relief.
     assert!(metres(relief.from) > 5_800.0 && metres(relief.to) < 6_260.0, "{relief:?}");
     assert!(descent.sustained.from.0 > metres(relief.to), "{:?}", descent.sustained);
     assert!(metres(relief.from - descent.from) > 2_000.0, "a long grade before it");
@@ -95,8 +95,8 @@ fn the_false_finish_goes_on_steeper() {
     );
 }
 
-/// With the retarder alone three like answers and cool brakes. With snubs each step begins with
-/// warmer brakes, and the third is not to be taken as fast as the first, though by itself it is.
+/// With the retarder alone, the three answers are alike and the brakes cool. With snubs, each step begins
+/// with warmer brakes. The third must not be taken as fast as the first, though by itself it could be.
 #[test]
 fn three_steps_add_up() {
     let road = surveyed(&lesson(Lesson::ThreeSteps));
@@ -146,7 +146,7 @@ fn short_and_steep_takes_the_lowest_gear() {
     assert!(at_the_foot(PlaceKind::Settlement) && at_the_foot(PlaceKind::Stop));
 }
 
-/// Driven in top gear at the day's limit by the service brakes alone.
+/// Driven in top gear at the day's limit with the service brakes alone.
 fn on_the_brakes_alone(road: &Road, descent: &Descent) -> Run {
     let mut spec = Preset::FiveAxle36.spec();
     spec.retarder = Retarder::None;
@@ -156,8 +156,8 @@ fn on_the_brakes_alone(road: &Road, descent: &Descent) -> Run {
     Run::along(trip, road, 0, road.cells(), &[hold], start_state(trip, road))
 }
 
-/// The retarder does not hold it at the limit nor in top gear; without it the brakes get hotter than
-/// on the short steep hill, above the limit, since more height is lost.
+/// The retarder does not hold it at the limit or in top gear. Without the retarder the brakes pass the limit
+/// and get hotter than on the short steep hill, since more height is lost.
 #[test]
 fn long_and_gentle_is_not_harmless() {
     let (long_road, long) = only_descent(Lesson::LongAndGentle);
@@ -176,8 +176,8 @@ fn long_and_gentle_is_not_harmless() {
     assert!(hot.hottest().0 > Day::USUAL.heat_limit_c);
 }
 
-/// The curves govern: the same grade without them is faster in a higher gear. Slowing for them
-/// warms the service brakes of a truck that its retarder holds.
+/// The curves govern: without them the grade is driven faster in a higher gear. Slowing for the curves warms
+/// the service brakes of a truck that its retarder holds.
 #[test]
 fn hairpins_set_the_speed() {
     let (road, descent) = only_descent(Lesson::Hairpins);

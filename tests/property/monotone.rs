@@ -1,4 +1,4 @@
-//! Where the model promises a direction, finite differences hold it to that.
+//! Where the model promises a direction, finite differences check it.
 
 use proptest::prelude::*;
 use solver::day::{Day, ServiceBrakes};
@@ -12,7 +12,7 @@ use tests::trucks::{ideal_gears, preset, truck};
 fn settled(answer: Answer) -> f64 {
     match answer {
         Answer::Settles { speed, .. } => speed.0,
-        // It holds more than needed up to a speed at least.
+        // It holds more than needed at least up to a speed.
         Answer::MoreThanNeeded | Answer::Overruns { above: Some(_) } => 0.0,
         Answer::Overruns { above: None } | Answer::NotUsable(_) => f64::INFINITY,
     }
@@ -24,7 +24,7 @@ fn hill(grade: f64) -> Road {
     Road::from_heights("hill", 10.0, heights).expect("heights are sound")
 }
 
-/// A gear for any speed: steps of a real gearbox would hide the direction.
+/// A gear for any speed: the steps of a real gearbox would hide the direction.
 fn stepless() -> Truck {
     let mut spec = Preset::FiveAxle36.spec();
     spec.gears = ideal_gears();
@@ -58,7 +58,7 @@ proptest! {
         let after = |from, power| lump.after(Celsius(from), Celsius(32.0), Watts(power), Seconds(time)).0;
         prop_assert!(after(t, p + more) > after(t, p));
         prop_assert!(after(t + 1.0, p) >= after(t, p));
-        // And the way back is the way back.
+        // The way back undoes the way there.
         let again = lump.before(Celsius(after(t, p)), Celsius(32.0), Watts(p), Seconds(time.min(600.0))).0;
         let forth = lump.after(Celsius(again), Celsius(32.0), Watts(p), Seconds(time.min(600.0))).0;
         prop_assert!((forth - after(t, p)).abs() < 1e-6);
@@ -83,8 +83,8 @@ proptest! {
     }
 }
 
-/// With a gear for every speed: no hold speed rises with mass, grade or the reserve asked for,
-/// none falls with more retarding. One step of the search, 1 km/h, is let pass.
+/// With a gear for every speed, no hold speed rises with mass, grade or the reserve, and none falls with more
+/// retarding. One step of the search, 1 km/h, is tolerated.
 #[test]
 fn hold_speeds_go_the_right_way() {
     let truck = stepless();
@@ -104,7 +104,7 @@ fn hold_speeds_go_the_right_way() {
     }
 }
 
-/// The stronger of two retarders never holds slower: a hydrodynamic one beside the engine brake.
+/// Of two retarders the stronger never holds slower: a hydrodynamic one beside the engine brake.
 #[test]
 fn two_retarders_hold_no_slower_than_one() {
     let with = |kind| {

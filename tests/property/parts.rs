@@ -60,7 +60,7 @@ fn what_cannot_stand_alone_is_not_cut() {
     assert!(whole.part(whole.cells() + 5, whole.cells() + 900).is_none(), "beyond the end");
 }
 
-/// A recording stopped and started again makes the road of the recording that was not.
+/// A recording that was stopped and started again makes the road of an unbroken recording.
 #[test]
 fn two_halves_make_the_whole() {
     let truth = TrueRoad::random(12, 12_000.0);

@@ -21,12 +21,11 @@ fn with_mass(kind: Preset, factor: f64) -> Truck {
     truck(spec)
 }
 
-/// A control speed as a number: 0 where it holds more than needed at any speed, infinite where
-/// it overruns.
+/// A control speed as a number: 0 where it holds more than needed at any speed, infinite where it overruns.
 fn settled(answer: Answer) -> f64 {
     match answer {
         Answer::Settles { speed, .. } => speed.0,
-        // It holds more than needed up to a speed at least.
+        // It holds more than needed at least up to a speed.
         Answer::MoreThanNeeded | Answer::Overruns { above: Some(_) } => 0.0,
         Answer::Overruns { above: None } | Answer::NotUsable(_) => f64::INFINITY,
     }
@@ -65,7 +64,7 @@ proptest! {
             let speeds: Vec<f64> = truck
                 .stages()
                 .map(|stage| control_speed(trip, gear, stage, Grade(i), Metres(height)))
-                // Steeper than the driven axles grip is another matter than speed.
+                // Grades beyond the grip of the driven axles are no question of speed.
                 .filter(|answer| !matches!(answer, Answer::NotUsable(_)))
                 .map(settled)
                 .collect();
@@ -104,8 +103,8 @@ proptest! {
     }
 }
 
-/// Advice keeps what it promises: in the run it gives, no engine overspeed, and the heat limit
-/// with a stop in hand.
+/// Advice keeps its promises: in the run, no engine overspeed, and brakes below the heat limit with one stop
+/// in hand.
 #[test]
 fn advice_keeps_its_promises() {
     let heights = (0..1_500).map(|k| {

@@ -1,4 +1,4 @@
-//! The gpx crate is the second opinion on what a file holds.
+//! The gpx crate is the second opinion on the contents of a file.
 
 use proptest::prelude::*;
 use solver::road::{Road, bounds, read, survey, track};
@@ -7,7 +7,7 @@ use std::fmt::Write;
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(256))]
 
-    /// Wherever the gpx crate reads a file, both readers agree on what is in it.
+    /// Wherever the gpx crate reads a file, both readers agree on its contents.
     #[test]
     fn agrees_with_the_gpx_crate(file in any_file()) {
         let theirs = gpx::read(file.as_bytes()).expect("the generated file is valid");
@@ -38,16 +38,16 @@ proptest! {
     }
 }
 
-/// One point further on a drive.
+/// The next point of a drive.
 #[derive(Debug, Clone, Copy)]
 struct Onward {
-    /// Steps north and east, degrees: each far above the last digit written, together no more
+    /// Steps north and east, degrees. Each is far above the last digit written; together they are no more
     /// than the spacing that a road needs.
     by_deg: (f64, f64),
-    /// How far the height lies off an even grade, metres.
+    /// Distance of the height from an even grade, metres.
     bump_m: f64,
     has_height: bool,
-    /// Which of the other things that GPX 1.1 allows in a point stands in it.
+    /// Number of the further element of GPX 1.1 that stands in the point.
     more: usize,
 }
 
@@ -57,7 +57,7 @@ fn onward() -> impl Strategy<Value = Onward> {
     )
 }
 
-/// A drive of no point to some eighty, each at a place and height of its own.
+/// A drive of up to some eighty points, each with a position and height of its own.
 fn any_points(tag: &'static str) -> impl Strategy<Value = String> {
     let start = (-60.0..60.0, -179.0..179.0, 0.0..4_000.0);
     let ways = (prop_oneof![Just(1.0), Just(-1.0)], prop_oneof![Just(1.0), Just(-1.0)], -0.08..0.08);
@@ -84,7 +84,7 @@ fn any_points(tag: &'static str) -> impl Strategy<Value = String> {
     )
 }
 
-/// How far each point lies along the line through all, metres.
+/// Distance of each point along the line through all, metres.
 fn along(points: &[gpx::Waypoint]) -> Vec<f64> {
     let mut along = vec![0.0];
     for pair in points.windows(2) {
@@ -94,8 +94,8 @@ fn along(points: &[gpx::Waypoint]) -> Vec<f64> {
     along
 }
 
-/// Heights at both ends, and nowhere so far from one to the next that nothing is filled in: then
-/// every height of the road is known.
+/// Whether both ends have heights, and neighbours with heights are near enough for the gaps to be filled.
+/// Then every height of the road is known.
 fn has_heights_throughout(points: &[gpx::Waypoint]) -> bool {
     let has = |point: Option<&gpx::Waypoint>| point.is_some_and(|point| point.elevation.is_some());
     let known: Vec<f64> =
@@ -105,8 +105,8 @@ fn has_heights_throughout(points: &[gpx::Waypoint]) -> bool {
         && known.windows(2).all(|pair| pair[1] - pair[0] < bounds::FILL_M)
 }
 
-/// Our road has the places and heights of these points: each of its grid points lies on the line
-/// through them, as far along it, and has the height of the straight line between its neighbours.
+/// Our road has the positions and heights of these points. Each of its grid points lies on the line through
+/// them, at its own distance, and has the height of the straight line between its neighbours.
 fn assert_through(road: &Road, points: &[gpx::Waypoint]) {
     let along = along(points);
     let length = along[along.len() - 1];
@@ -116,7 +116,7 @@ fn assert_through(road: &Road, points: &[gpx::Waypoint]) {
         along.iter().zip(points).filter_map(|(s, p)| p.elevation.map(|height| (*s, height))).collect();
     for (k, (lat, lon)) in road.positions().iter().enumerate() {
         let s = k as f64 * road.step_m();
-        // The first point not before it, and how far between the one before and that one.
+        // The first point at or behind this place, and the share of the way to it from the point before.
         let next = along.partition_point(|there| *there < s).clamp(1, along.len() - 1);
         let t = (s - along[next - 1]) / (along[next] - along[next - 1]);
         let (a, b) = (places[next - 1], places[next]);

@@ -1,5 +1,5 @@
-//! Crests, sags, dams and pitches that a road could have are left as they are, whatever recorded them:
-//! nothing of them is bridged, taken out or straightened, and what is steep is told.
+//! Crests, sags, dams and pitches that a road could have stay as they are, whatever recorded them. Nothing of
+//! them is bridged, taken out or straightened, and steep ones are told.
 
 use solver::road::{FindingKind, Road, Unassessed};
 use tests::generate::{Alignment, Bump, Chance, Drive, Instrument, Plan, Tangent, TrueRoad};
@@ -9,10 +9,10 @@ const INSTRUMENTS: [Instrument; 4] =
     [Instrument::Exact, Instrument::Recorder, Instrument::Receiver, Instrument::Terrain];
 /// Roads of each kind for each instrument.
 const SEEDS: std::ops::RangeInclusive<u64> = 1..=60;
-/// Grades up to here are roads.
+/// Steepest grade that is still a road.
 const STEEPEST: f64 = 0.18;
 
-/// What lies in the middle of 5 km.
+/// The feature in the middle of 5 km.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum Kind {
     /// Up and down again, 100 to 800 m each way.
@@ -59,7 +59,7 @@ fn road(kind: Kind, seed: u64) -> TrueRoad {
     TrueRoad { alignment: alignment(kind, &mut chance), plan: Plan::random(&mut chance, 8_000.0) }
 }
 
-/// The steepest downhill mean over 200 m of what a plan reads.
+/// The steepest downhill mean over 200 m of the heights that a plan reads.
 fn steepest(road: &Road) -> f64 {
     let width = (200.0 / road.step_m()).round() as usize;
     let run_m = width as f64 * road.step_m();
@@ -85,7 +85,7 @@ fn hold(kind: Kind) {
             "{kind:?}, {instrument:?}: bridged {bridged}, taken out {taken_out}, too flat {flat}, steep and not told {silent}"
         );
         assert_eq!((bridged, taken_out, flat), (0, 0, 0), "{kind:?}, {instrument:?}");
-        // Errors of 2 m make 16 % over 200 m less than 15 % now and then: one pitch of the 60.
+        // With errors of 2 m, 16 % over 200 m come out below 15 % now and then: one pitch of the 60.
         let known = usize::from(kind == Kind::Pitch && instrument == Instrument::Terrain);
         assert!(silent <= known, "{kind:?}, {instrument:?}: {silent} steep and not told");
     }
@@ -111,8 +111,8 @@ fn pitches_are_left_as_they_are_and_told() {
     hold(Kind::Pitch);
 }
 
-/// Heights that jump by 25 to 60 m in one step and do not come back cannot be a road. The jump is taken
-/// out and told, and what a plan reads there is a road again.
+/// Heights that jump by 25 to 60 m in one step and do not come back cannot be a road. The jump is taken out
+/// and told, and the plan reads a road there again.
 #[test]
 fn jumps_are_taken_out() {
     for instrument in INSTRUMENTS {
@@ -142,7 +142,7 @@ fn jumps_are_taken_out() {
     }
 }
 
-/// Grades beside a tunnel are said to be less sure than those of the same length elsewhere.
+/// Grades beside a tunnel are said to be less certain than grades of equal length elsewhere.
 #[test]
 fn grades_beside_a_fault_are_less_sure() {
     let truth = TrueRoad::random(3, 12_000.0);
@@ -160,9 +160,9 @@ fn grades_beside_a_fault_are_less_sure() {
     }
 }
 
-/// Hills above a tunnel as nature has them: rounded, their flanks steep in the middle only, in heights of
-/// every instrument. What stands on flanks of 45 % and more is bridged; what a road might climb is not
-/// known to be a tunnel, and stays.
+/// Natural hills above a tunnel: rounded, their flanks steep in the middle only, in heights of every
+/// instrument. A hill with flanks of 45 % and more is bridged. A hill that a road might climb cannot be known
+/// as a tunnel, and stays.
 #[test]
 fn rounded_hills_above_a_tunnel_are_bridged_where_no_road_climbs_them() {
     for instrument in INSTRUMENTS {

@@ -1,4 +1,4 @@
-//! A road recorded twice is planned the same.
+//! A road recorded twice gets one and the same plan.
 
 use solver::Day;
 use solver::analyse;
@@ -7,9 +7,9 @@ use tests::generate::{Drive, Instrument, TrueRoad};
 use tests::trucks::preset;
 use tests::truth::survey_drive;
 
-/// From points 12 m and 6 m apart: driving times within one per cent, and the same gear, and the speed
-/// within 1 km/h, on all descents of these twelve roads but those where a gear only just keeps its
-/// reserve, one in twenty-five: there it is the next gear.
+/// From points 12 m and 6 m apart: driving times within one per cent, and on all descents of these twelve
+/// roads one gear and speeds within 1 km/h. Excepted are descents where a gear only just keeps its reserve,
+/// one in twenty-five; there it is the next gear.
 #[test]
 fn resampling_barely_moves_the_plan() {
     let truck = preset(Preset::FiveAxle36);

@@ -12,7 +12,7 @@ use tests::trucks::truck;
 
 fn with(kind: RetarderKind) -> Truck {
     let mut spec = Preset::FiveAxle36.spec();
-    // A retarder of the same kind would be kept as it is.
+    // A retarder of an equal kind would be kept as it is.
     spec.take_retarder(RetarderKind::None);
     spec.take_retarder(kind);
     truck(spec)
@@ -65,7 +65,7 @@ fn more_stage_and_less_warmth_never_hold_less() {
     }
 }
 
-/// Both together are the sum: what each holds beyond the motoring engine.
+/// Both together hold the sum of what each holds beyond the motoring engine.
 #[test]
 fn engine_and_driveline_together_are_their_sum() {
     let (engine, shaft, both) = (
@@ -85,7 +85,7 @@ fn engine_and_driveline_together_are_their_sum() {
     check("none at the shaft", 0.0, torque(&engine), 0.0);
 }
 
-/// From cold the short-term power lasts for the time stated, and then the sustained one is left.
+/// From cold, the short-term power lasts for the stated time; then the sustained power is left.
 #[test]
 fn a_hydrodynamic_retarder_gives_its_short_power_for_its_time() {
     let truck = with(RetarderKind::Hydrodynamic);
@@ -96,7 +96,7 @@ fn a_hydrodynamic_retarder_gives_its_short_power_for_its_time() {
     check("half of the reserve", 0.5, half.share(), 1e-12);
     let whole = truck.warmed(half, power, engine, Ambient::STANDARD, Seconds(0.5 * it.short_time_s));
     check("all of it", 1.0, whole.share(), 1e-12);
-    // For good: exactly the sustained power, whatever torque the fluid would give.
+    // Sustained: exactly the sustained power, whatever torque the fluid would give.
     let gear = truck.gears().nth(6).expect("ten gears");
     let speed = truck.road_speed(gear, engine);
     let stage = truck.full_stage();
@@ -110,7 +110,7 @@ fn a_hydrodynamic_retarder_gives_its_short_power_for_its_time() {
     let slow = truck.road_speed(gear, engine * 0.5);
     let carried = truck.shaft_power(gear, stage, slow, Ambient::STANDARD, Warmth::SUSTAINED).0 / 1e3;
     assert!(carried <= 0.5 * it.sustained_power_kw + 1e-9, "{carried} kW");
-    // And it recovers on the level.
+    // On the level it recovers.
     assert!(truck.warmed(whole, Watts(0.0), engine, Ambient::STANDARD, Seconds(30.0)) < whole);
 }
 
@@ -160,7 +160,7 @@ fn behind_an_open_converter_the_engine_holds_nothing() {
     assert_eq!(answer, Answer::NotUsable(Unusable::Unlocked));
 }
 
-/// A long hill wears the short-term power out: the truck then gets faster, or brakes.
+/// A long hill exhausts the short-term power: the truck then gets faster, or brakes.
 #[test]
 fn the_coolant_warms_along_the_road() {
     let truck = with(RetarderKind::Hydrodynamic);
@@ -181,7 +181,7 @@ fn the_coolant_warms_along_the_road() {
     assert!(fastest(350..400) > fastest(0..20) + 0.5, "{} {}", fastest(0..20), fastest(350..400));
 }
 
-/// Snow, ice, and empty or without a trailer in the wet: no stage, with the reason.
+/// On snow, on ice, and empty or without a trailer in the wet, no stage is recommended, with the reason.
 #[test]
 fn stages_are_withheld_where_the_driven_axles_could_break_away() {
     let cases = [
@@ -202,8 +202,8 @@ fn stages_are_withheld_where_the_driven_axles_could_break_away() {
     }
 }
 
-/// On ice the motoring engine alone can make the driven axles break away: no gear in which it does is
-/// counted on. Common practice, no source; the friction is the printed range's low end.
+/// On ice the motoring engine alone can make the driven axles slip. No gear in which it does is counted on.
+/// Common practice, no source; the friction is the low end of the printed range.
 #[test]
 fn motoring_that_breaks_away_is_not_counted_on() {
     let truck = with(RetarderKind::CompressionRelease);

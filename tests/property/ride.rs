@@ -29,7 +29,7 @@ fn hill() -> Road {
     Road::from_heights("hill that matters", 10.0, heights).expect("heights are sound")
 }
 
-/// A truck and a day on which that hill is held with nothing to spare.
+/// A truck and a day that just hold that hill.
 fn just_held() -> (Truck, Day) {
     let day = Day { reserve: 0.0, speed_limit_kmh: 38.0, ..Day::USUAL };
     (preset(Preset::FiveAxle36).with_retarding(0.675), day)
@@ -46,7 +46,7 @@ fn same(a: &[f32], b: &[f32]) -> bool {
     a.len() == b.len() && a.iter().zip(b).all(|(a, b)| a.to_bits() == b.to_bits())
 }
 
-/// The plan is planned and driven by other ways through the program; both say the same to the bit.
+/// Plan and ride go different ways through the program; both give equal bits.
 #[test]
 fn the_ride_as_planned_is_the_plan() {
     for road in roads().chain([hill()]) {
@@ -69,8 +69,8 @@ fn the_ride_as_planned_is_the_plan() {
     }
 }
 
-/// On a hill that the retarder just holds each slip costs the brakes, and part of the way at least
-/// the two rides can be told apart.
+/// On a hill that the retarder just holds, each slip costs brake heat, and the two rides part at least
+/// somewhere.
 #[test]
 fn a_slip_heats_the_brakes_on_a_hill_that_matters() {
     let (road, (truck, day)) = (hill(), just_held());
@@ -81,7 +81,7 @@ fn a_slip_heats_the_brakes_on_a_hill_that_matters() {
     assert_eq!((right.over_limit_from, right.overspeed_from, right.without_safe_speed), (None, None, 0));
     for slip in Slip::ALL.into_iter().filter(|slip| *slip != Slip::Planned) {
         let (wrong, lanes) = driven(&road, &truck, &day, slip);
-        // Slack above the speed gives a low gear some more to hold with: a tenth of mass costs little.
+        // The slack above the speed lets a low gear hold more: a tenth of mass costs little.
         let by = if slip == Slip::Heavier { 0.5 } else { 20.0 };
         let (hot, cool) = (wrong.hottest_after_stop.0, right.hottest_after_stop.0);
         assert!(hot > cool + by, "{slip:?}: {hot} against {cool} °C");
@@ -97,7 +97,7 @@ fn a_slip_heats_the_brakes_on_a_hill_that_matters() {
     }
 }
 
-/// What each slip is, told by what it leaves in the lanes.
+/// Each slip is recognised by its traces in the lanes.
 #[test]
 fn a_slip_is_what_it_is_called() {
     let (road, (truck, day)) = (hill(), just_held());
@@ -110,7 +110,7 @@ fn a_slip_is_what_it_is_called() {
     let (end, fast) = at(Slip::Faster);
     assert!(f64::from(fast.speed[middle]) >= card.speed.0 + 10.0 / 3.6 - 0.01);
     assert!(end.above_card.0 >= 10.0 / 3.6 - 1e-9, "{end:?}");
-    // The planned gear would turn the engine too fast at that speed, and so would the next lower one than is taken.
+    // At that speed the planned gear would turn the engine too fast, and so would the gear below the one taken.
     let gear = truck.gears().find(|gear| gear.number() == fast.gear[middle]).expect("a gear");
     let speed = MetresPerSecond(card.speed.0 + 10.0 / 3.6);
     assert!(gear > card.gear && truck.engine_speed(gear, speed) <= truck.highest_engine_speed());
@@ -121,8 +121,8 @@ fn a_slip_is_what_it_is_called() {
     check("push", 1.1, f64::from(heavy.gravity[middle] / right.gravity[middle]), 1e-5);
 }
 
-/// Faster goes above the day's limit, but only where a descent is held: nowhere else, and a curve
-/// is a curve.
+/// Faster goes above the day's limit, but only where a descent is held. Elsewhere nothing changes, and a
+/// curve stays a curve.
 #[test]
 fn faster_is_faster_on_descents_alone() {
     let (truck, day) = (preset(Preset::FiveAxle36), Day { speed_limit_kmh: 40.0, ..Day::USUAL });
@@ -144,8 +144,8 @@ fn faster_is_faster_on_descents_alone() {
     assert!(above > 500, "{above} points above the limit");
 }
 
-/// Until half-way down nothing has happened; from there on the next weaker stage holds, as a truck
-/// that never had a stronger one would be held.
+/// Down to half-way nothing changes. From there on the next weaker stage holds, as on a truck that never had
+/// a stronger one.
 #[test]
 fn a_lost_stage_is_the_plan_until_half_way() {
     let (road, (truck, day)) = (hill(), just_held());
@@ -167,9 +167,9 @@ fn a_lost_stage_is_the_plan_until_half_way() {
     assert_eq!((&right.gear[until], &right.stage[until]), (&lost.gear[until], &lost.stage[until]));
     let strongest = truck.full_stage().number();
     assert_eq!(right.stage[half_way + 100], strongest, "the hill takes the strongest stage");
-    // To where the grade ends; the descent is said to end some metres behind it.
+    // To the end of the grade; the descent ends some metres behind it.
     assert!(lost.stage[half_way..=1_690].iter().all(|stage| *stage == strongest - 1));
-    // What holds there is what the next weaker stage of the whole truck gives at that speed.
+    // The force there is that of the whole truck's next weaker stage at that speed.
     let trip = Trip { truck: &truck, day: &day };
     let point = half_way + 150;
     let stages: Vec<Stage> = truck.stages().collect();
@@ -218,8 +218,8 @@ fn the_next_weaker_stage_is_the_strongest_then() {
     assert!(tried > 3);
 }
 
-/// Time goes on and ends with the books of the run; a stand at a brake check counts, at the end of
-/// the road too.
+/// Time goes on and ends as in the books of the run. A stop at a brake check counts, at the end of the road
+/// too.
 #[test]
 fn time_goes_on_and_ends_as_the_books_say() {
     let check_at = |index| Place { index, name: "Stop".to_owned(), kind: PlaceKind::BrakeCheck, off_m: 0.0 };
@@ -242,7 +242,7 @@ fn time_goes_on_and_ends_as_the_books_say() {
         assert!(
             lanes.time[301] - lanes.time[300] >= 600.0 && lanes.time[last] - lanes.time[last - 1] >= 600.0
         );
-        // Summed by hand over the cells, the stands aside: twice the way over the sum of speeds.
+        // Summed by hand over the cells, without the stops: twice the way over the sum of speeds.
         let moving: f64 = (1..=last)
             .map(|point| {
                 let way = road.step_m() / Grade(road.grades()[point - 1]).sin_cos().1;
@@ -250,15 +250,15 @@ fn time_goes_on_and_ends_as_the_books_say() {
             })
             .sum();
         let shifts = told - 1_200.0 - moving;
-        // Changes of gear while pulling take time and no way: a few of them, up to the hill.
+        // Changes of gear while pulling take time and no way; there are a few of them before the hill.
         assert!((-0.1..60.0).contains(&shifts), "{slip:?}: {shifts}");
     }
 }
 
-/// m·a is what all forces leave. A speed is told in single precision, 6e-8 of it either way, so
-/// m·(v₂² − v₁²)/(2·s) may be off by m·v²·2·6e-8·2/(2·s) for rounding of both ends, and the forces
-/// by 6e-8 of the largest; three times that is allowed. Crests are left out: there the lanes
-/// show the gear of the descent, engaged already, and not the one of the last cell before it.
+/// m·a is the sum of all forces. A speed is told in single precision, 6e-8 of it either way. So rounding of
+/// both ends may change m·(v₂² − v₁²)/(2·s) by m·v²·2·6e-8·2/(2·s), and the forces by 6e-8 of the largest;
+/// three times that is allowed. Crests are left out: there the lanes show the gear of the descent, which is
+/// engaged already, and not that of the last cell before.
 #[test]
 fn forces_explain_the_change_of_speed() {
     let (truck, day) = (preset(Preset::FiveAxle36), Day { headwind_kmh: 10.0, ..Day::USUAL });
@@ -314,8 +314,8 @@ fn the_limit_is_passed_where_it_is_said() {
     assert!(passed >= 1, "some slip passes the limit on such a hill");
 }
 
-/// Where no speed is safe there is no right way: the plan is shown as far as it says anything, and
-/// no wrong way stands beside it.
+/// Where no speed is safe there is no right way. The plan is shown as far as it says anything, and no wrong
+/// way stands beside it.
 #[test]
 fn without_a_safe_speed_nothing_is_set_side_by_side() {
     let (road, truck) = (hill(), preset(Preset::FiveAxle36));
@@ -335,7 +335,7 @@ fn without_a_safe_speed_nothing_is_set_side_by_side() {
     }
 }
 
-/// A mass out of range, no stage to lose, and a day on which none is recommended.
+/// A mass out of range, no stage to lose, and a day on which no stage is recommended.
 #[test]
 fn what_cannot_be_driven_is_none() {
     let road = hill();

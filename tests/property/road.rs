@@ -10,7 +10,7 @@ fn read_all(bytes: &[u8]) -> Result<Document, FileError> {
     read(bytes, &mut |_| true)
 }
 
-/// Reads and surveys all courses; the point is that it returns.
+/// Reads and surveys all courses; it is enough that this returns.
 fn survive(bytes: &[u8]) {
     if let Ok(document) = read_all(bytes) {
         for course in 0..document.courses().len() {
@@ -22,7 +22,7 @@ fn survive(bytes: &[u8]) {
     }
 }
 
-/// What every road promises.
+/// Checks what every road promises.
 fn assert_sound(road: &Road) {
     assert_eq!(road.heights_m().len(), road.cells() + 1);
     assert!(road.heights_m().iter().all(|h| h.is_finite()), "a height is not finite");
@@ -45,7 +45,7 @@ fn assert_sound(road: &Road) {
     assert_drop_kept(road);
 }
 
-/// Over each assessed span the segments' drops add up to that of the heights.
+/// Over each assessed span, the segments' drops add up to the drop of the heights.
 fn assert_drop_kept(road: &Road) {
     let (mut sum, mut start) = (0.0, 0);
     for (k, segment) in road.segments().iter().enumerate() {
@@ -77,7 +77,7 @@ proptest! {
         survive(&bytes);
     }
 
-    /// Bits of markup in any order come nearer to the reader's corners than chance bytes do.
+    /// Pieces of markup in any order reach the reader's corners better than random bytes do.
     #[test]
     fn any_markup_is_survived(pieces in proptest::collection::vec(0..PIECES.len(), 0..120)) {
         let text: String = pieces.iter().map(|piece| PIECES[*piece]).collect();
@@ -124,10 +124,10 @@ proptest! {
         prop_assert_eq!(bits(&there), bits(&here));
     }
 
-    /// The same drive recorded with points twice or thrice as dense: grades between the same two
-    /// places barely move. (A little they must: a chord cuts a hairpin short.) Where the two lie on
-    /// either side of the line between two classes, they are filtered differently; then grades are
-    /// held over the length at which they may be quoted, within what is quoted with them.
+    /// One drive recorded with twice or three times as many points: grades between two places barely change.
+    /// (They must change a little: a chord cuts a hairpin short.) Where the recordings fall into different
+    /// classes, they are filtered differently. Then grades over the quotable length must agree within their
+    /// half-widths.
     #[test]
     fn denser_points_barely_move_the_grades(seed in 0..1_000u64, times in 2..4usize) {
         let truth = TrueRoad::random(seed, 6_000.0);
@@ -135,7 +135,7 @@ proptest! {
         let dense = survey_drive(&truth, &Drive::new(Instrument::Exact, 24.0 / times as f64, 1));
         let (one, other) = (sparse.quality().class, dense.quality().class);
         let length_m = one.base_length_m().max(other.base_length_m());
-        // Of fair heights nothing is said over less than their base length.
+        // For fair heights nothing is said over less than their base length.
         let (length_m, bound) = if one == other {
             (length_m, 0.006)
         } else {
@@ -150,7 +150,7 @@ proptest! {
     }
 }
 
-/// Index on `road` of the place of another road's grid point, near the same share of the length.
+/// Grid point of `road` nearest to another road's grid point, sought near an equal share of the length.
 fn nearest(road: &Road, other: &Road, index: usize) -> usize {
     let about = index * road.cells() / other.cells();
     let (lat, lon) = other.positions()[index];
@@ -192,7 +192,7 @@ const PIECES: [&str; 26] = [
     "<wpt lat=\"1\" lon=\"2\"><name>x</name></wpt>",
 ];
 
-/// Longer than this is not "at once" even for an unoptimised build on a busy machine.
+/// A longer time is not "at once", even for an unoptimised build on a busy machine.
 const AT_ONCE: Duration = Duration::from_secs(5);
 
 fn refused_at_once(text: &str, what: Refusal) {

@@ -1,4 +1,4 @@
-//! Places and posted limits that a person puts on a road.
+//! Places and posted limits that a person enters on a road.
 
 use proptest::prelude::*;
 use solver::analyse;
@@ -58,7 +58,7 @@ fn what_does_not_lie_on_the_road_is_left_out() {
     assert_eq!(part.limits(), [limit(0, 140, 60.0), limit(0, 30, 40.0)]);
 }
 
-/// A limit posted over the whole hill is held in the same way as the same limit of the day.
+/// A limit posted over the whole hill is held like an equal limit of the day.
 #[test]
 fn posted_on_the_whole_hill_is_as_entered_for_the_day() {
     let truck = preset(Preset::FiveAxle36);
@@ -70,13 +70,13 @@ fn posted_on_the_whole_hill_is_as_entered_for_the_day() {
     assert_eq!(governs, Governs::Posted);
     let (of_day, _) = planned(&road, &truck, &Day { speed_limit_kmh: 30.0, ..Day::USUAL });
     assert_eq!((gear, kmh), (held(&of_day).0, held(&of_day).1));
-    // On less than half of it the rest is driven faster.
+    // A limit on less than half of it lets the rest be driven faster.
     let (plan, _) = planned(&posted(&road, 110, 290, 30.0), &truck, &Day::USUAL);
     assert!(held(&plan).1 > 31.0);
 }
 
-/// On gentle ground a fast gear would do; where a low limit is posted it must still hold at that
-/// limit, with the reserve.
+/// On gentle ground a fast gear would be enough. Where a low limit is posted, the gear must still hold at
+/// that limit, with the reserve.
 #[test]
 fn the_gear_holds_at_the_posted_limit_too() {
     let truck = preset(Preset::FiveAxle36);
@@ -100,7 +100,7 @@ fn the_gear_holds_at_the_posted_limit_too() {
     assert_eq!(governs, Governs::Posted);
     let fastest = lanes.speed[301..=499].iter().copied().fold(0.0_f32, f32::max);
     assert!(f64::from(fastest) <= limit.0 + 0.1, "{fastest}");
-    // It is told where to lift off for it.
+    // The place to lift off for it is told.
     let slowing = study(&with, &truck, &day, &plan).slowing;
     let told = slowing.iter().any(|it| it.what == SlowFor::Limit && (it.at.0 - 3_000.0).abs() < 1.0);
     assert!(told || kmh < limit.kmh() + 10.0, "{slowing:?}");
@@ -109,8 +109,8 @@ fn the_gear_holds_at_the_posted_limit_too() {
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(24))]
 
-    /// A limit never makes a hill faster, is kept on its stretch, and one that is not below the day's
-    /// changes nothing at all.
+    /// A limit never makes a hill faster, and is kept on its stretch. A limit not below the day's changes
+    /// nothing at all.
     #[test]
     fn a_posted_limit_is_on_the_cautious_side(
         grade in 0.02_f64..0.09,
@@ -133,7 +133,7 @@ proptest! {
         }
         if !matches!(plan.descents[0].choice, Choice::NoSafeSpeed(_)) {
             let fastest = lanes.speed[from + 1..from + length].iter().copied().fold(0.0_f32, f32::max);
-            // The truck may gain 5 km/h on a hold, as on any other, before the brakes come in.
+            // As on any hold, the truck may gain 5 km/h before the brakes come in.
             prop_assert!(f64::from(fastest) * 3.6 <= kmh + 5.1, "{} {}", fastest * 3.6, kmh);
         }
     }

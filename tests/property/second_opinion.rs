@@ -1,8 +1,8 @@
 //! A second opinion: one descent by a general solver of differential equations.
 //!
-//! Ours steps along the road in cells and uses exact exponentials for heat; the other is an
-//! adaptive Runge-Kutta method of order 5 that knows of neither and works to 1e-10. Both get the
-//! same forces: this checks how they are added up along the road, not what they are.
+//! Our run steps along the road in cells and uses exact exponentials for heat. The other is an adaptive
+//! Runge-Kutta method of order 5 that uses neither and works to 1e-10. Both get equal forces: this checks how
+//! the forces are added up along the road, not the forces themselves.
 
 use ode_solvers::dopri5::Dopri5;
 use ode_solvers::{SVector, System};
@@ -24,7 +24,7 @@ const START_C: f64 = 66.0;
 /// Speed and the temperatures of three axle groups, along the slope.
 type Values = SVector<f64, 4>;
 
-/// Full stage on one grade; `held` keeps the speed with the service brakes, else they are off.
+/// Full stage on one grade; with `held` the service brakes keep the speed, else they are off.
 struct Descent<'a> {
     trip: Trip<'a>,
     gear: Gear,
@@ -58,8 +58,8 @@ fn integrate(descent: Descent<'_>, from: Values, way: f64) -> Values {
     *solver.y_out().last().expect("its end")
 }
 
-/// The lowest gear in which full stage falls short by a tenth at this speed: nearer to balance the
-/// driver of ours would hold the speed with less than full stage, and the two would differ.
+/// The lowest gear in which full stage falls short by a tenth at this speed. Nearer to balance our driver
+/// would use less than full stage, and the two would differ.
 fn too_high_a_gear(trip: Trip<'_>, speed: MetresPerSecond, air: Air) -> Gear {
     let short = |gear: &Gear| trip.retarding(*gear, speed, GRADE, air) < trip.demand(speed, GRADE, air) * 0.9;
     let top = MetresPerSecond(speed.0 + SPEED_SLACK);
@@ -71,7 +71,7 @@ fn compare(truck: &Truck, day: &Day) {
     let trip = Trip { truck, day };
     let speed = MetresPerSecond::from_kmh(50.0);
     let heights: Vec<f64> = (0..=400).map(|k| 1_000.0 + GRADE.0 * STEP_M * f64::from(k)).collect();
-    // The air of the middle of the road everywhere, for both.
+    // Both get the air of the middle of the road everywhere.
     let road = Road::from_heights("one grade", STEP_M, heights).expect("heights are sound");
     let cells = road.cells();
     let gear = too_high_a_gear(trip, speed, trip.air(Metres(1_000.0)));

@@ -1,5 +1,5 @@
-//! What a driver expects of each setup on a steady grade: direction and order (common practice, no
-//! source), nothing of our own figures.
+//! What a driver expects of each setup on a steady grade: directions and orders (common practice, no source),
+//! none of our own figures.
 
 use solver::Plan;
 use solver::day::{Day, ServiceBrakes};
@@ -31,8 +31,8 @@ fn plan(truck: &Truck, day: &Day, per_cent: i32) -> Option<Plan> {
     (!plan.descents.is_empty()).then_some(plan)
 }
 
-/// What is told: how good the word is, 2 held by the retarder, 1 with the service brakes, 0 no safe
-/// speed, and the speed. No descent at all is the best there is.
+/// The answer as numbers: 2 for held by the retarder, 1 with the service brakes, 0 for no safe speed; and the
+/// speed. No descent at all is best.
 fn told(truck: &Truck, day: &Day, per_cent: i32) -> (u8, f64) {
     let Some(plan) = plan(truck, day, per_cent) else { return (2, f64::INFINITY) };
     match &plan.descents[0].choice {
@@ -65,7 +65,7 @@ const ADDED: [(RetarderKind, RetarderKind); 12] = {
     ]
 };
 
-/// A retarder more never gives a worse word, nor with the same word a slower speed.
+/// A further retarder never gives a worse verdict, nor a slower speed with an equal verdict.
 #[test]
 fn another_retarder_never_makes_it_slower() {
     for preset in Preset::ALL {
@@ -81,7 +81,7 @@ fn another_retarder_never_makes_it_slower() {
     }
 }
 
-/// Steeper never gives a better word, nor with the same word a faster speed.
+/// A steeper hill never gives a better verdict, nor a faster speed with an equal verdict.
 #[test]
 fn a_steeper_hill_is_never_taken_faster() {
     for preset in Preset::ALL {
@@ -94,8 +94,8 @@ fn a_steeper_hill_is_never_taken_faster() {
     }
 }
 
-/// A loaded combination with a retarder on the shaft goes down a motorway's grade in a gear and at a speed
-/// that its drivers know: not at a walk, and not in the top gear.
+/// A loaded combination with a shaft retarder goes down a motorway's grade in a gear and at a speed that its
+/// drivers know: not at walking pace, and not in top gear.
 #[test]
 fn a_hydrodynamic_retarder_holds_in_the_gears_that_people_drive() {
     use RetarderKind::{CompressionAndHydrodynamic, ExhaustAndHydrodynamic, Hydrodynamic};
@@ -105,14 +105,14 @@ fn a_hydrodynamic_retarder_holds_in_the_gears_that_people_drive() {
             let (word, kmh) = told(&truck, &Day::USUAL, grade);
             assert!(word == 2 && (30.0..=80.0).contains(&kmh), "{kind:?} on {grade} %: {word}, {kmh} km/h");
         }
-        // Alone it does not hold 40 t on −8 %, at no speed: 3,500 N·m are 19 of 27 kN.
+        // Alone it does not hold 40 t on −8 % at any speed: 3,500 N·m give 19 of 27 kN.
         let (word, kmh) = told(&truck, &Day::USUAL, -8);
         assert!(kind == Hydrodynamic || (word == 2 && kmh >= 15.0), "{kind:?}: {word}, {kmh} km/h");
     }
 }
 
-/// Short applications may make it faster, never another journey: where the retarder alone asks for a walk,
-/// they do not make it a country road's speed. And none is told that begins below 20 km/h.
+/// Snubs may make it faster, but not by another class: where the retarder alone asks for walking pace, they
+/// do not give the speed of a country road. No snub begins below 20 km/h.
 #[test]
 fn snubs_never_turn_a_walk_into_a_run() {
     let day = Day { service_brakes: ServiceBrakes::MaySnub, ..Day::USUAL };
@@ -134,8 +134,8 @@ fn snubs_never_turn_a_walk_into_a_run() {
     }
 }
 
-/// In air as hot as it gets the coolant carries less for good, so nothing gets faster; and never less than
-/// 0.27 of the full power (HYD-DERATE, printed), so it does not fall to nothing.
+/// In the hottest air the coolant sustains less power, so nothing gets faster. It never sustains less than
+/// 0.27 of the full power (HYD-DERATE, printed), so the power does not fall to nothing.
 #[test]
 fn hot_air_takes_from_a_hydrodynamic_retarder_and_leaves_the_printed_share() {
     use solver::motion::Trip;
@@ -161,7 +161,7 @@ fn hot_air_takes_from_a_hydrodynamic_retarder_and_leaves_the_printed_share() {
     }
 }
 
-/// No advice in a gear in which the converter does not lock up: the driver cannot be held in it.
+/// No gear is recommended in which the converter does not lock up: it would not hold the truck.
 #[test]
 fn no_gear_is_advised_that_does_not_lock_up() {
     for preset in [Preset::CoachConverter, Preset::Refuse26] {
@@ -189,7 +189,7 @@ fn the_last_row_of_a_table_counts() {
     }
 }
 
-/// A box that shifts up by itself keeps the truck below that speed, and the plan says so.
+/// A gearbox that shifts up by itself keeps the truck below that speed, and the plan says so.
 #[test]
 fn a_box_that_shifts_up_by_itself_is_held_below_that() {
     use solver::plan::Note;

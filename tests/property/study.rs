@@ -25,8 +25,8 @@ fn hill(grade: f64, length_m: f64) -> Road {
     Road::from_heights("even hill", 10.0, heights).expect("heights are sound")
 }
 
-/// From each point the truck without its retarder is driven to the foot at the speed of the
-/// plan: it keeps the limit there exactly where the study says that it is held.
+/// From each point the truck is driven to the foot at the plan's speed without its retarder. It keeps the
+/// limit exactly where the study says that it is held.
 #[test]
 fn a_lost_retarder_is_as_driven_without_one() {
     let (truck, day) = (preset(Preset::FiveAxle36), Day::USUAL);
@@ -42,14 +42,14 @@ fn a_lost_retarder_is_as_driven_without_one() {
     let mut spec = truck.spec().clone();
     spec.retarder = Retarder::None;
     let without = tests::trucks::truck(spec);
-    // Two seconds pass before the driver brakes, in which the engine alone holds back.
+    // For two seconds before the driver brakes, the engine alone holds back.
     let trip = Trip { truck: &truck, day: &day };
     let (card, grade, air) = (descent.hold(), Grade(-0.07), trip.air(Metres(1_250.0)));
     let push = trip.demand(card.speed, grade, air)
         - trip.holding(card.gear, solver::truck::Stage::OFF, card.speed, air);
     let gaining = push.0 / (truck.mass().0 * truck.rotating_factor(card.gear));
     let noticed = MetresPerSecond(card.speed.0 + 2.0 * gaining);
-    // The brakes cool on the way there: the retarder holds.
+    // On the way there the retarder holds and the brakes cool.
     let mut brakes: Vec<BrakeHeat> = Vec::new();
     let start = solver::plan::start_state(trip, &road);
     let _ = Run::watched(trip, &road, &plan.holds(), start, &mut |state| brakes.push(state.brakes));
@@ -61,7 +61,7 @@ fn a_lost_retarder_is_as_driven_without_one() {
         run.hottest().0 <= day.heat_limit_c
     };
     assert!(keeps(from + 150.0) && !keeps(from - 150.0), "{from}");
-    // On a gentler hill it is held all the way.
+    // On a gentler hill the truck is held all the way.
     let gentle = hill(-0.035, 4_000.0);
     let (plan, _) = planned(&gentle, &truck, &day);
     let lost = &study(&gentle, &truck, &day, &plan).lost[0];
@@ -69,7 +69,7 @@ fn a_lost_retarder_is_as_driven_without_one() {
     assert_eq!(lost.stop_until, Some(plan.descents[0].foot));
 }
 
-/// Where the study says to lift off, full stage in its gear brings the truck to the speed asked.
+/// Where the study says to lift off, full stage in its gear brings the truck to the speed asked for.
 #[test]
 fn lifting_off_there_is_enough() {
     let text = demo().text();
@@ -105,7 +105,7 @@ fn lifting_off_there_is_enough() {
     assert!(driven > 0, "something could be driven");
 }
 
-/// A truck that gives 80 % is found to give 80 %; impossible sights are refused.
+/// A retarder that gives 80 % is found to give 80 %. Impossible observations are refused.
 #[test]
 fn what_held_is_found_again() {
     let (truck, day) = (preset(Preset::FiveAxle36), Day::USUAL);
@@ -136,7 +136,7 @@ fn what_held_is_found_again() {
     assert_eq!(measured(trip(&truck), none), Err(NotMeasured::NoSuchStage));
 }
 
-/// The same twice, around the plan itself, and never surer with a heavier truck.
+/// Two runs agree and lie around the plan itself; a heavier truck is never surer.
 #[test]
 fn sureness_is_the_same_twice_and_lies_around_the_plan() {
     let day = Day { brakes_at_start_c: 120.0, heat_limit_c: 180.0, ..Day::USUAL };
@@ -158,8 +158,8 @@ fn sureness_is_the_same_twice_and_lies_around_the_plan() {
             on.filter(|(value, (low, high))| (**low - 0.7..=**high + 0.7).contains(*value)).count() as f64
                 / all
         };
-        // The band is that of nine in ten runs, point by point: the plan itself may leave it where
-        // it only just holds, and on cells of twice the length.
+        // The band covers nine in ten runs, point by point. The plan itself may leave it where it only just
+        // holds, and on cells of twice the length.
         assert!(inside(&lanes.temperature, &bands.temperature) > 0.9);
         assert!(inside(&lanes.speed, &bands.speed) > 0.8);
         kept.push(sure.descents.iter().map(|it| it.kept).min().expect("a descent"));
@@ -183,8 +183,9 @@ fn sureness_can_be_stopped_and_is_not_said_of_a_level_road() {
     assert!(sureness(&level, &truck, &day, &plan, &mut |_| true).is_none());
 }
 
-/// A group that brakes less leaves the others more: they come out hotter than as adjusted, on hills that work
-/// the brakes. The group itself does not: drums stop braking at the limit of their stroke, and of discs half is left.
+/// A group that brakes less leaves more to the others, which come out hotter than as adjusted on hills that
+/// work the brakes. The group itself does not: drums stop braking at the limit of their stroke, and discs do
+/// half of their work.
 #[test]
 fn a_group_out_of_adjustment_heats_the_others() {
     for (kind, length_m, loaded_most) in [
@@ -216,7 +217,7 @@ fn a_group_out_of_adjustment_heats_the_others() {
     }
 }
 
-/// What is named as a change is one: the lighter or stronger truck is held with the reserve.
+/// A change that is named really changes it: the lighter or stronger truck is held with the reserve.
 #[test]
 fn what_would_change_it_does() {
     let day = Day::USUAL;
@@ -242,7 +243,7 @@ fn what_would_change_it_does() {
     assert_eq!(plan.descents[0].change, None);
 }
 
-/// Brakes too hot at the crest are named with the temperature that would do.
+/// For brakes too hot at the crest, the temperature that would be cool enough is told.
 #[test]
 fn hot_brakes_are_told_how_cool_they_must_be() {
     let day = Day { brakes_at_start_c: 400.0, ..Day::USUAL };

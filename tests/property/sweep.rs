@@ -1,7 +1,7 @@
 //! Plans of many roads, trucks and days, held against the road as it was built (`tests::free_run`).
 //!
-//! Roads and cases follow from a number. `STEADYGRADE_SWEEP=10000` tries more of them; what is recorded
-//! as missed is held to its figure on the usual number only. What is wanted is our own choice.
+//! Roads and cases follow from a number. `STEADYGRADE_SWEEP=10000` tries more of them; known misses are
+//! checked against their figure on the usual number only. The aims are our own choice.
 
 use solver::motion::Trip;
 use solver::plan::{Descent, Lanes, Note, Plan, Proof, Verdict};
@@ -15,10 +15,10 @@ use tests::generate::{Hill, Instrument, TrueRoad};
 /// Cases tried in CI.
 const USUAL_CASES: u64 = 2_000;
 
-/// A truck said to be held gains no more than this in truth, km/h.
+/// A truck said to be held gains no more than this on the true road, km/h.
 const HELD_KMH: f64 = 5.0;
 
-/// Where it gains more than this the service brakes are needed, km/h.
+/// A truck that gains more than this needs the service brakes, km/h.
 const NEEDED_KMH: f64 = 10.0;
 
 /// The number of cases, and whether it is the usual one.
@@ -28,8 +28,8 @@ pub(crate) fn cases(usual: u64) -> (u64, bool) {
     (count, count == usual)
 }
 
-/// Holds a figure to what is wanted. A miss that is known is told as DIFFERENCE; it fails when it gets
-/// worse, and when it is gone.
+/// Checks a figure against its aim. A known miss is told as DIFFERENCE; it fails when it gets worse, and when
+/// it is gone.
 #[track_caller]
 pub(crate) fn at_most(what: &str, figure: f64, wanted: f64, known: Option<f64>, usual: bool) {
     match known {
@@ -93,20 +93,20 @@ impl Planned {
 #[derive(Debug, Default, Clone)]
 struct Sums {
     descents: u32,
-    /// Said to be held, and the worst of those that are not.
+    /// Descents said to be held, those that are not, and the worst of these.
     held: u32,
     not_held: u32,
     worst_kmh: f64,
     /// Stretches that need the service brakes, and those that are told.
     needed: u32,
     told: u32,
-    /// Touches said to be certain, and those at which the truck gains next to nothing.
+    /// Touches said to be certain, and those at which the truck hardly gains speed.
     certain: u32,
     idle: u32,
-    /// Descents told for which a faster speed holds everywhere is known, and those told slower.
+    /// Descents for which a faster speed that holds everywhere is known, and those told slower.
     could: u32,
     slower: u32,
-    /// Cases without a descent without a safe speed, and those over the limit without a word.
+    /// Cases in which every descent has a safe speed, and those over the limit without a word.
     safe: u32,
     over: u32,
     notes: Vec<String>,
@@ -145,7 +145,7 @@ impl Sums {
     }
 
     fn add_needed(&mut self, it: &Planned, descent: &Descent) {
-        /// A place is the same within this, m.
+        /// Two places within this distance count as one, m.
         const NEAR_M: f64 = 50.0;
         let scale = it.stretched();
         let gains = it.gains_at_most(descent);
@@ -186,7 +186,8 @@ impl Sums {
         }
     }
 
-    /// Behind a descent without a safe speed, and with brakes too hot at the start, it is said.
+    /// Where brakes are over the limit after a stop, the plan must say so. Left out are cases with a descent
+    /// without a safe speed, and with brakes too hot at the start.
     fn add_heat(&mut self, it: &Planned) {
         let limit = it.case.day.heat_limit_c + 0.1;
         let over = |point: &usize| f64::from(it.lanes.after_stop[*point]) > limit;
@@ -232,7 +233,7 @@ fn percent(part: u32, whole: u32) -> f64 {
     100.0 * f64::from(part) / f64::from(whole.max(1))
 }
 
-/// "The retarder holds it" is true at the gears, speeds and stages that are told.
+/// "The retarder holds it" is true in the gears, at the speeds and with the stages that are told.
 #[test]
 fn what_is_said_to_be_held_is_held_on_the_true_road() {
     let ([exact, recorder, receiver, terrain], usual) = swept();
@@ -242,15 +243,12 @@ fn what_is_said_to_be_held_is_held_on_the_true_road() {
     }
     let (held, not_held) = (receiver.held + terrain.held, receiver.not_held + terrain.not_held);
     let share = percent(not_held, held);
-    at_most(&format!("receiver and terrain: not held, % of {held}"), share, 0.5, KNOWN_NOT_HELD, *usual);
+    at_most(&format!("receiver and terrain: not held, % of {held}"), share, 0.5, None, *usual);
     let worst = receiver.worst_kmh.max(terrain.worst_kmh);
     at_most("receiver and terrain: worst gain, km/h", worst, 10.0, None, *usual);
 }
 
-/// DIFFERENCE: wanted at most 0.5 %; two of 138, on a sag of 500 m and one of 2.6 km.
-const KNOWN_NOT_HELD: Option<f64> = Some(1.45);
-
-/// Where the truck needs its service brakes, it is told.
+/// Where the truck needs its service brakes, the plan says so.
 #[test]
 fn every_stretch_that_needs_the_service_brakes_is_told() {
     let ([exact, recorder, receiver, terrain], usual) = swept();
@@ -263,7 +261,7 @@ fn every_stretch_that_needs_the_service_brakes_is_told() {
     }
 }
 
-/// A pitch that is said to be certain is one: the truck gains 2 km/h there at least.
+/// A pitch said to be certain exists: the truck gains at least 2 km/h there.
 #[test]
 fn a_certain_pitch_is_a_pitch() {
     let ([exact, recorder, receiver, terrain], usual) = swept();
@@ -278,7 +276,7 @@ fn a_certain_pitch_is_a_pitch() {
     }
 }
 
-/// DIFFERENCE: wanted at most 5 %; 20 % and 23 %. The noise is that of the generator, harsher than life.
+/// DIFFERENCE: wanted at most 5 %; 20 % and 23 %. The generator's noise is harsher than real noise.
 const KNOWN_IDLE_RECEIVER: Option<f64> = Some(19.6);
 const KNOWN_IDLE_TERRAIN: Option<f64> = Some(23.3);
 
@@ -290,7 +288,7 @@ fn no_descent_is_told_slower_than_what_holds_everywhere() {
     at_most(&format!("told slower by a tenth, % of {}", exact.could), share, 0.0, None, *usual);
 }
 
-/// Nowhere on the road are the brakes above their limit after a stop without a word.
+/// Nowhere on the road do the brakes pass their limit after a stop without a word.
 #[test]
 fn no_place_is_over_the_heat_limit_without_a_word() {
     let (all, usual) = swept();

@@ -1,5 +1,5 @@
-//! The heat that is told, held against the road as it was built, driven as it is told (`tests::true_heat`).
-//! Exact heights, so that nothing of a difference is the recording's. Curves are left out.
+//! The heat told, held against the road as it was built and driven as told (`tests::true_heat`). Heights are
+//! exact, so that no difference comes from the recording. Curves are left out.
 
 use crate::sweep::{Planned, at_most, cases};
 use std::sync::OnceLock;
@@ -7,25 +7,25 @@ use tests::cases::Case;
 use tests::generate::{Hill, Instrument};
 use tests::true_heat::heated;
 
-/// Numbers tried in CI; a quarter of them are exact.
+/// Cases tried in CI; a quarter of them have exact heights.
 const USUAL_CASES: u64 = 2_000;
 
-/// The told heat may be less than the true by this, K.
+/// The told heat may be below the true heat by this, K.
 const NEAR_K: f64 = 20.0;
 
-/// All touches together may warm the brakes by this, K, where the retarder is said to hold.
+/// Largest warming by all touches together where the retarder is said to hold, K.
 const ALL_TOUCHES_K: f64 = 60.0;
 
 #[derive(Default)]
 struct Sums {
-    /// Descents that are held, those told too cool, and the worst of them, K.
+    /// Descents that are held, those told too cool, and the worst of these, K.
     held: u32,
     cool: u32,
     worst_k: f64,
-    /// Those that the retarder is said to hold, and those whose touches are too much.
+    /// Descents that the retarder is said to hold, and those with too much warming by touches.
     alone: u32,
     touched: u32,
-    /// Descents in snubs, those told too cool, those over the limit in truth.
+    /// Descents in snubs, those told too cool, and those over the limit on the true road.
     snubs: u32,
     snubs_cool: u32,
     over: u32,
@@ -81,8 +81,8 @@ fn percent(part: u32, whole: u32) -> f64 {
     100.0 * f64::from(part) / f64::from(whole.max(1))
 }
 
-/// The run that heat is told from goes along filtered heights, which have no stairs; what the road as
-/// recorded adds is told beside it.
+/// The run behind the told heat follows filtered heights, which have no stairs. The extra heat of the
+/// recorded road is told beside it.
 #[test]
 fn the_heat_told_is_that_of_the_true_road() {
     let (sums, usual) = swept();
@@ -107,7 +107,7 @@ const KNOWN_SNUBS: Option<f64> = Some(3.23);
 /// DIFFERENCE: wanted none; two of 422, after one hard stop.
 const KNOWN_OVER: Option<f64> = Some(0.48);
 
-/// Where the retarder is said to hold, what is told of touches does not add up to more than 60 K.
+/// Where the retarder is said to hold, the told touches add up to no more than 60 K.
 #[test]
 fn touches_do_not_add_up_to_a_descent_on_the_brakes() {
     let (sums, usual) = swept();
@@ -115,5 +115,6 @@ fn touches_do_not_add_up_to_a_descent_on_the_brakes() {
     at_most(&format!("touches above 60 K, % of {}", sums.alone), share, 0.0, KNOWN_TOUCHED, *usual);
 }
 
-/// DIFFERENCE: wanted none; 0.8 %. The plan holds them to 60 K with their cooling counted, and here it is not.
+/// DIFFERENCE: wanted none; 0.8 %. The plan counts the cooling between touches towards its 60 K; this test
+/// does not.
 const KNOWN_TOUCHED: Option<f64> = Some(0.77);

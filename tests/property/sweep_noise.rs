@@ -1,4 +1,4 @@
-//! The same road recorded once more: what heights and places err by does not change the answer.
+//! One road recorded once more: errors of heights and places do not change the answer.
 
 use crate::sweep::{at_most, cases};
 use solver::plan::Plan;
@@ -10,11 +10,11 @@ use tests::generate::{Chance, Drive, Instrument, Sample, TrueRoad, gpx_text};
 /// Cases tried in CI, each with every kind of noise.
 const USUAL_CASES: u64 = 300;
 
-/// A hold that differs by more than this share is another answer.
+/// Holds that differ by more than this factor are different answers.
 const ANOTHER: f64 = 1.15;
 
-/// Noise: standard deviation of each height, m, and how far a place drifts, m; the share of descents, %,
-/// that may get another answer; and what is recorded as missed (DIFFERENCE).
+/// Noise: standard deviation of each height, m, and drift of places, m. Then the share of descents, %, that
+/// may get a different answer, and the known miss (DIFFERENCE).
 const NOISE: [(f64, f64, f64, Option<f64>); 3] =
     [(0.3, 0.0, 2.0, Some(2.6)), (1.0, 0.0, 5.0, Some(13.0)), (0.0, 2.0, 3.0, None)];
 
@@ -24,9 +24,9 @@ fn surveyed(samples: &[Sample]) -> Road {
     survey(&document, 0, &mut |_| true).unwrap_or_else(|e| panic!("not surveyed: {e}"))
 }
 
-/// The points with errors of height, each by itself, and of place, drifting to and fro over 3 km.
+/// The points with independent errors of height, and with errors of place that drift to and fro over 3 km.
 fn noisy(samples: &[Sample], sigma_m: f64, drift_m: f64, seed: u64) -> Vec<Sample> {
-    /// Metres of one degree of latitude, near enough for an error.
+    /// Metres of one degree of latitude, close enough for an error.
     const DEGREE_M: f64 = 111_000.0;
     let mut chance = Chance::new(seed);
     let phases = [chance.between(0.0, TAU), chance.between(0.0, TAU)];
@@ -41,7 +41,7 @@ fn noisy(samples: &[Sample], sigma_m: f64, drift_m: f64, seed: u64) -> Vec<Sampl
     samples.iter().map(with).collect()
 }
 
-/// The hold with one gear at a place given as a share of the road, km/h.
+/// The hold in one gear at a place given as a share of the road, km/h.
 fn hold_at(plan: &Plan, cells: usize, share: f64) -> Option<f64> {
     let point = (share * cells as f64).round() as usize;
     let descent = plan.descents.iter().find(|it| it.from <= point && point <= it.to)?;

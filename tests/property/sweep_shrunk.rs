@@ -1,4 +1,4 @@
-//! The smallest cases found for what the sweeps find: even grades between level road, exact heights.
+//! The smallest cases found for the sweeps' findings: even grades between level road, exact heights.
 
 use crate::sweep::at_most;
 use solver::day::{Day, Surface};
@@ -10,7 +10,7 @@ use tests::free_run::held_everywhere;
 use tests::generate::{Alignment, Tangent};
 use tests::trucks::truck;
 
-/// Stretches of length, m, and grade.
+/// Stretches: length, m, and grade.
 type Stretches = &'static [(f64, f64)];
 
 /// Level road before and behind, m.
@@ -40,7 +40,7 @@ fn with(preset: Preset, kind: Option<RetarderKind>) -> Truck {
     truck(spec)
 }
 
-/// The hold with one gear, km/h; 0 without a safe speed.
+/// The hold in one gear, km/h; 0 without a safe speed.
 fn kmh(stretches: Stretches, truck: &Truck, day: &Day) -> f64 {
     let (plan, _) = solver::analyse(&road(stretches), truck, day, &mut |_| true).expect("not stopped");
     let descent = plan.descents.first().expect("a hill is a descent");

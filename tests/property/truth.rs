@@ -1,8 +1,8 @@
 //! How near the road comes to the truth on generated roads, for three kinds of instrument.
 //!
-//! The bounds are our own: RMSE of 100 m grades no worse than 0.20 % (recorder), 0.80 %
-//! (receiver), 1.3 % (poor terrain); steepest 500 m within 0.8, 1.0 and 2.0 points; total drop
-//! within 2 %. The 48 roads of 20 km that `cargo xtask bench --truth` makes its table of.
+//! The bounds are our own: RMSE of 100 m grades at most 0.20 % (recorder), 0.80 % (receiver), 1.3 % (poor
+//! terrain); steepest 500 m within 0.8, 1.0 and 2.0 points; total drop within 2 %. The roads are the 48 of 20
+//! km in the table of `cargo xtask bench --truth`.
 
 use tests::generate::{Instrument, TrueRoad};
 use tests::truth::{Errors, ROADS, mean, measure};
@@ -13,7 +13,7 @@ fn measure_all(instrument: Instrument) -> Vec<Errors> {
     errors
 }
 
-/// Holds the bounds: the root mean square over all roads, and each road's steepest 500 m, drop.
+/// Checks the bounds: the root mean square over all roads, and each road's steepest 500 m and drop.
 fn hold(errors: &[Errors], grade: f64, steepest: f64) {
     let all = mean(errors);
     assert!(all.grade_100m <= grade, "RMSE of 100 m grade {:.3} for {grade}", all.grade_100m);
@@ -24,7 +24,7 @@ fn hold(errors: &[Errors], grade: f64, steepest: f64) {
     }
 }
 
-/// What the method itself costs where nothing is wrong with the file.
+/// The error of the method itself, where nothing is wrong with the file.
 #[test]
 fn exact_heights() {
     let errors = measure_all(Instrument::Exact);
@@ -57,13 +57,13 @@ fn poor_terrain_with_tunnels() {
     assert!(all.unassessed < 0.01);
 }
 
-/// No tunnel and no bridge is seen where there is none.
+/// Where there is no tunnel or bridge, none is seen.
 fn no_bridges(errors: &[Errors]) {
     assert_eq!(mean(errors).bridged, 0, "false bridges");
 }
 
-/// Bends of the alignment are found: where two long grades that differ by 2.5 % or more meet,
-/// a segment begins within 100 m.
+/// Bends of the alignment are found: where two long grades that differ by 2.5 % or more meet, a segment
+/// begins within 100 m.
 #[test]
 fn bends_are_found() {
     use solver::road::Road;
@@ -90,9 +90,9 @@ fn bends_are_found() {
     assert!(sought > 100 && found as f64 >= 0.95 * f64::from(sought), "{found} of {sought}");
 }
 
-/// Two recordings of one road, each by an instrument of its own, agree within 0.3 points on the
-/// grade over 1 km. The bound is our own: two real sources of one road differed by 0.24 to 0.26
-/// (own measurement on public tracks); here both are generated, recorders with barometers.
+/// Two recordings of one road, each by an instrument of its own, agree within 0.3 points on the grade over 1
+/// km. The bound is our own: two real sources of one road differed by 0.24 to 0.26 (own measurement on public
+/// tracks). Here both are generated, as by barometric recorders.
 #[test]
 fn two_recordings_agree_over_a_kilometre() {
     use tests::generate::Drive;

@@ -1,4 +1,4 @@
-//! What a wrong entry costs: held against plans made anew, and against what any driver would expect.
+//! What a wrong entry costs, held against plans made anew and against what any driver would expect.
 
 use solver::day::Day;
 use solver::limits::{Entry, off};
@@ -9,7 +9,7 @@ use solver::truck::{Preset, RetarderKind, Truck, TruckSpec};
 use solver::{Verdict, analyse, limits};
 use tests::trucks::truck;
 
-/// A steady hill of 6 km between level roads: long enough for heat, and the same all the way.
+/// A steady hill of 6 km between level roads: long enough for heat, and even all the way.
 fn hill(grade: f64) -> Road {
     let fall = |k: usize| 10.0 * grade * (k.clamp(100, 700) - 100) as f64;
     let heights = (0..=1_000).map(|k| 800.0 + fall(k)).collect();
@@ -71,7 +71,7 @@ fn each_entry_is_as_planned_anew() {
     }
 }
 
-/// Never faster: the difference of what makes it worse.
+/// Checks that a change for the worse makes nothing faster.
 fn is_no_better(difference: Option<Difference>, what: &str) {
     let Some(it) = difference else { return };
     assert!(it.speed_kmh <= 1e-9, "{what}: {it:?}");
@@ -99,7 +99,7 @@ fn what_makes_it_worse_never_makes_it_faster() {
     }
 }
 
-/// Of two sides the one is told that a driver would notice: a hill without a safe speed before any gear.
+/// Told is the side that a driver would notice first: a hill without a safe speed before any gear.
 #[test]
 fn the_larger_difference_leads() {
     let no_change = Difference { gears: 0, speed_kmh: 0.0, stages: 0, verdict: None };
@@ -123,7 +123,7 @@ fn a_road_without_a_descent_tells_nothing() {
     assert_eq!(of(&level, &Preset::FiveAxle36.spec(), Entry::GrossMass), None);
 }
 
-/// An assumed retarder is that of the engine: the litres are worth what it is, too.
+/// An assumed retarder follows the engine, so an error of the litres includes its own.
 #[test]
 fn litres_are_worth_more_while_the_retarder_is_assumed_by_them() {
     let road = hill(-0.065);

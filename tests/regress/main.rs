@@ -1,4 +1,4 @@
-//! Unchanged since yesterday: no evidence of being right, only of being the same, natively
+//! Results unchanged since the last update. That is no evidence of being right, only of being equal, natively
 //! and in wasm.
 
 mod road;

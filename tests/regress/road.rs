@@ -1,4 +1,4 @@
-//! The road of a generated drive, bit for bit the same natively and in wasm.
+//! The road of a generated drive is equal bit for bit, natively and in wasm.
 
 use tests::generate::{Drive, Instrument, TrueRoad, demo};
 use tests::truth::survey_drive;

@@ -1,8 +1,8 @@
 //! The whole way from the bytes of a file to the plan, for every preset, bit for bit.
 //!
-//! The same file of snapshots is read natively and in wasm, so that a number that depends on
-//! the machine fails one of them. After a change that is meant to change results, run
-//! `STEADYGRADE_UPDATE=1 cargo test -p tests --test regress` and look at the difference.
+//! One file of snapshots is read natively and in wasm, so that a number that depends on the machine fails one
+//! of them. After a change that is meant to change results, run `STEADYGRADE_UPDATE=1 cargo test -p tests
+//! --test regress` and read the difference.
 
 use solver::plan::{Choice, Lanes, Plan};
 use solver::road::Road;
@@ -71,7 +71,7 @@ fn of_plan(out: &mut String, road: &Road, kind: Preset) {
     of_descents(out, &plan);
 }
 
-/// The 256 runs, and what the study says in numbers.
+/// The 256 runs, and the study's numbers.
 fn of_study(out: &mut String, road: &Road, kind: Preset) {
     let (truck, day) = (preset(kind), Day::USUAL);
     let (plan, _) = analyse(road, &truck, &day, &mut |_| true).expect("not cancelled");
@@ -128,7 +128,7 @@ fn of_lanes(lanes: &Lanes) -> u64 {
     mixed(floats.chain(small.into_iter().flatten().map(|x| f64::from(*x))))
 }
 
-/// FNV-1a over the bits; every NaN counts as the same one, for a NaN's own bits may differ.
+/// FNV-1a over the bits. Every NaN counts as one and the same, since the bits of NaN may differ.
 fn mixed(values: impl Iterator<Item = f64>) -> u64 {
     let bits = values.map(|x| if x.is_nan() { u64::MAX } else { x.to_bits() });
     bits.fold(0xcbf2_9ce4_8422_2325, |hash, x| (hash ^ x).wrapping_mul(0x0100_0000_01b3))

@@ -6,18 +6,18 @@ use solver::day::{Day, ServiceBrakes, Surface};
 use solver::road::Road;
 use solver::truck::{Preset, RetarderKind, Truck};
 
-/// A road, what recorded it, a truck and a day.
+/// A road, the instrument that recorded it, a truck and a day.
 #[derive(Debug)]
 pub struct Case {
     /// Its number.
     pub number: u64,
-    /// What is in the hill.
+    /// The trap in its hill.
     pub hill: Hill,
     /// What recorded it.
     pub instrument: Instrument,
     /// The truck begun with.
     pub preset: Preset,
-    /// Its retarder; `None` for that of the preset.
+    /// Its retarder; `None` for the preset's own.
     pub retarder: Option<RetarderKind>,
     /// The day.
     pub day: Day,
@@ -36,7 +36,7 @@ const RETARDERS: [Option<RetarderKind>; 6] = [
     Some(RetarderKind::CompressionAndHydrodynamic),
 ];
 
-/// Days that differ from the usual one in one thing.
+/// Days that each differ from the usual day in one thing.
 #[must_use]
 pub fn days() -> [Day; 8] {
     let usual = Day::USUAL;
@@ -57,7 +57,7 @@ fn one_of<T: Copy>(chance: &mut Chance, all: &[T]) -> T {
 }
 
 impl Case {
-    /// The case of a number.
+    /// The case with a number.
     #[must_use]
     pub fn of(number: u64) -> Self {
         let mut chance = Chance::new(number ^ 0x0b5e_55ed);

@@ -1,8 +1,8 @@
-//! The truth: a truck that rolls down a road as it was built, held by its retarder and by nothing else.
+//! The truth: a truck that rolls down a road as it was built, held by its retarder alone.
 //!
-//! Forces are the solver's (closed forms and printed values hold those); where the truck is, how fast it
-//! gets and what it gains is worked out here, on the alignment itself in steps of 5 m, without any
-//! recording, filter, grid or plan. Curves are left out.
+//! Forces are the solver's, which closed forms and printed values check. Place, speed and gain of speed are
+//! computed here, on the alignment itself in steps of 5 m, without any recording, filter, grid or plan.
+//! Curves are left out.
 
 use crate::generate::Alignment;
 use solver::motion::{Air, Trip};
@@ -13,13 +13,13 @@ use solver::units::{Grade, Metres, MetresPerSecond};
 /// Length of a step, m.
 const STEP_M: f64 = 5.0;
 
-/// Places at which a hold is tried, m apart.
+/// Spacing of the places at which a hold is tried, m.
 const EVERY_M: f64 = 20.0;
 
 /// Speed that a held truck may gain, m/s (5 km/h).
 const SLACK: f64 = 5.0 / 3.6;
 
-/// What a driver was told: a gear, a stage and a speed, from one place to another, m along the true road.
+/// What the driver is told: a gear, a stage and a speed, from one place to another, m along the true road.
 #[derive(Clone, Copy, Debug)]
 pub struct Told {
     /// From here.
@@ -48,7 +48,7 @@ impl Told {
         descent.legs.iter().map(leg).collect()
     }
 
-    /// The same at another stage.
+    /// The advice with another stage.
     #[must_use]
     pub fn at_stage(self, stage: Stage) -> Self {
         Self { stage, ..self }
@@ -64,12 +64,12 @@ pub struct Gain {
     pub to_m: f64,
     /// Where it is fastest.
     pub peak_m: f64,
-    /// By how much, km/h.
+    /// Gain of speed, km/h.
     pub kmh: f64,
 }
 
-/// Every stretch on which the truck gets faster than told, in order. A leg begins at the speed told for
-/// it, or as fast as the truck comes to it from a slower one.
+/// Every stretch on which the truck becomes faster than told, in order. A leg begins at the speed told for
+/// it, or at the speed with which the truck arrives from a slower leg.
 #[must_use]
 pub fn gains(trip: Trip<'_>, road: &Alignment, legs: &[Told]) -> Vec<Gain> {
     let mut found = Vec::new();
@@ -98,8 +98,8 @@ pub fn gains(trip: Trip<'_>, road: &Alignment, legs: &[Told]) -> Vec<Gain> {
     found
 }
 
-/// Speed with which the truck comes to the end of a leg that slows for the next: from where it is told
-/// to slow, by the strongest stage, in the lowest gear between the two that the engine bears.
+/// Speed of the truck at the end of a leg that slows for the next. It slows from where it is told, by the
+/// strongest stage, in the lowest gear between the two that the engine speed allows.
 #[must_use]
 pub fn slowed(trip: Trip<'_>, road: &Alignment, fast: &Told, next: &Told) -> MetresPerSecond {
     let strongest = trip.strongest_stage();
@@ -114,7 +114,7 @@ pub fn slowed(trip: Trip<'_>, road: &Alignment, fast: &Told, next: &Told) -> Met
     MetresPerSecond(speed)
 }
 
-/// Speed that the truck gains while nothing holds it for so long, km/h.
+/// Speed that the truck gains while nothing holds it for this time, km/h.
 #[must_use]
 pub fn gained_free(trip: Trip<'_>, road: &Alignment, told: &Told, seconds: f64) -> f64 {
     let grade = Grade(road.mean_grade(told.from_m, told.from_m + (told.speed.0 * seconds).max(STEP_M)));
@@ -145,17 +145,17 @@ fn rolled(trip: Trip<'_>, road: &Alignment, told: &Told, at_m: f64, speed: f64) 
     after(push(middle)).max(told.speed.0)
 }
 
-/// When driven axles break away.
+/// Grip at which driven axles slip.
 #[derive(Clone, Copy)]
 pub(crate) enum Grip {
-    /// At the share of the grip that a plan may count on.
+    /// The share of the grip on which a plan may count.
     Plan,
-    /// At all of it: the lever stays where it is, and the road does not know of a plan's share.
+    /// The whole grip: the lever stays where it is, and the road knows nothing of a plan's share.
     Road,
 }
 
-/// What holds at the stage told, or at the strongest below it that the driven axles grip. Above the
-/// highest engine speed no more than at it.
+/// Holding force at the stage told, or at the strongest below it that the driven axles grip. Above the
+/// highest engine speed it stays as there.
 pub(crate) fn held(
     trip: Trip<'_>,
     told: &Told,
@@ -177,9 +177,9 @@ pub(crate) fn held(
     gripping.filter(|(force, grip)| force <= grip).map(|(force, _)| force).next().unwrap_or(0.0)
 }
 
-/// The fastest whole km/h, with its lowest gear, at which the retarder holds every place of a stretch of
-/// the true road with this reserve, and 5 km/h above it as well. A plan need not be faster; slower it is
-/// without a reason.
+/// The fastest whole km/h, with its lowest gear, at which the retarder holds every place of a stretch of the
+/// true road with this reserve, and 5 km/h above it as well. A plan need not be faster, and has no reason to
+/// be slower.
 #[must_use]
 pub fn held_everywhere(
     trip: Trip<'_>,
@@ -220,7 +220,7 @@ mod tests {
     use solver::motion::{Answer, control_speed};
     use solver::truck::Preset;
 
-    /// On an even grade it settles where the closed form has it, and less than enough runs away.
+    /// On an even grade the truck settles at the closed form's speed, and with too little force it runs away.
     #[test]
     fn it_settles_at_the_control_speed() {
         let (truck, day) = (preset(Preset::FiveAxle36), Day::USUAL);

@@ -1,4 +1,4 @@
-//! The grade that a gear and a stage hold: control speed turned round.
+//! The grade that a gear and a stage hold: control speed inverted.
 
 use solver::motion::Trip;
 use solver::truck::{Gear, Stage};

@@ -16,16 +16,16 @@ pub const HORSEPOWER: f64 = 745.699_872;
 /// A preset as a truck.
 ///
 /// # Panics
-/// Never: every preset is a truck, and a test of the solver says so.
+/// Never: every preset is a valid truck, and a test of the solver checks that.
 #[must_use]
 pub fn preset(preset: Preset) -> Truck {
     truck(preset.spec())
 }
 
-/// A truck of this data.
+/// A truck with this data.
 ///
 /// # Panics
-/// Where the data is no truck; the sentence says why.
+/// Where the data make no valid truck; the sentence says why.
 #[must_use]
 pub fn truck(spec: TruckSpec) -> Truck {
     Truck::new(spec).unwrap_or_else(|e| panic!("not a truck: {e}"))
@@ -46,7 +46,7 @@ pub fn loaded_80_000_lb(retarder: Retarder) -> TruckSpec {
     spec
 }
 
-/// A retarder of this peak power at the governed speed of the presets, in thirds.
+/// A retarder with this peak power at the presets' governed speed, in thirds.
 #[must_use]
 pub fn in_thirds(peak_power_kw: f64) -> Retarder {
     let curve = EngineCurve { peak_power_kw, peak_rpm: 2_100.0, exponent: Some(1.85), cut_out_rpm: 850.0 };
@@ -60,8 +60,7 @@ pub fn no_retarder() -> Retarder {
     Retarder::None
 }
 
-/// The loaded 80,000 lb combination with this much mass for each unit of rated power, kg/kW,
-/// by an engine made larger or smaller as a whole.
+/// The loaded 80,000 lb combination with this mass per rated power, kg/kW; its whole engine is scaled.
 #[must_use]
 pub fn with_mass_to_power(kg_per_kw: f64) -> TruckSpec {
     let mut spec = Preset::FiveAxle36.spec();

@@ -1,4 +1,4 @@
-//! The truth of the service brakes: what they take on a road as it was built, driven as it is told.
+//! The truth about the service brakes: their work on a road as it was built, driven as told.
 
 use crate::free_run::{Grip, Told, held};
 use crate::generate::Alignment;
@@ -13,10 +13,10 @@ const STEP_M: f64 = 2.0;
 /// Speed that the truck may gain before the service brakes hold it, m/s (5 km/h).
 const SLACK: f64 = 5.0 / 3.6;
 
-/// Pace at which a driver comes back to the speed told where the hill does not, m/s².
+/// Acceleration with which a driver returns to the speed told where the hill does not do it, m/s².
 const COMES_BACK: f64 = 0.3;
 
-/// What a way down leads to.
+/// Results of a way down.
 #[derive(Clone, Copy, Debug)]
 pub struct Heated {
     /// Hottest service brakes, °C.
@@ -25,10 +25,10 @@ pub struct Heated {
     pub after_stop: f64,
 }
 
-/// Drives legs with the strongest stage and the service brakes, from brakes as warm as at the crest. A
-/// retarder on the shaft stays cold and gives most: the kindest to the plan. With snubs the brakes come on
-/// at the speed told and take it to where the snub ends in the time told; without, the truck may gain
-/// 5 km/h and is held there.
+/// Drives legs with the strongest stage and the service brakes, from the brake temperature at the crest. A
+/// retarder on the shaft stays cold and gives most, which favours the plan. With snubs, the brakes come on at
+/// the speed told and take it to the end of the snub in the time told. Without, the truck may gain 5 km/h and
+/// is held there.
 #[must_use]
 pub fn heated(
     trip: Trip<'_>,

@@ -47,16 +47,16 @@ pub fn mean(errors: &[Errors]) -> Errors {
     }
 }
 
-/// The road that the project makes of a drive.
+/// The road that the project makes from a drive.
 ///
 /// # Panics
-/// Where the file cannot be used: the generator writes usable files only.
+/// Where the file cannot be used; the generator writes usable files only.
 #[must_use]
 pub fn survey_drive(road: &TrueRoad, drive: &Drive) -> Road {
     survey_samples(&drive.record(road))
 }
 
-/// The road that the project makes of these points.
+/// The road that the project makes from these points.
 ///
 /// # Panics
 /// Where they cannot be used.
@@ -94,7 +94,7 @@ pub fn measure(instrument: Instrument, seed: u64) -> Errors {
 }
 
 fn compare(road: &TrueRoad, drive: &Drive, ours: &Road) -> Errors {
-    // Our distance may differ a little from the true one; places correspond by share of length.
+    // Our distance may differ a little from the true one, so places correspond by share of length.
     let scale = road.length_m() / ours.length_m();
     let width = (100.0 / ours.step_m()).round() as usize;
     let (mut sum, mut count) = (0.0, 0usize);
@@ -146,7 +146,7 @@ pub fn bridges(road: &Road) -> usize {
         .count()
 }
 
-/// A bend of a true road and what the road found of it.
+/// A bend of a true road, and the curve found for it.
 #[derive(Clone, Copy, Debug)]
 pub struct Bent {
     /// True radius, metres.
@@ -157,7 +157,7 @@ pub struct Bent {
     pub found: Option<Curve>,
 }
 
-/// Shorter arcs than three or four recorded points have no radius to be found, metres.
+/// Shorter arcs have only three or four recorded points and no radius to be found, metres.
 const SHORTEST_BEND_M: f64 = 50.0;
 
 /// Drives a random road and compares its bends of 50 m and more, and its hairpins, with the
@@ -167,7 +167,7 @@ pub fn bends(instrument: Instrument, seed: u64) -> (Vec<Bent>, Road) {
     bends_of(&TrueRoad::random(seed, 20_000.0), &Drive::new(instrument, 15.0, seed ^ 0x5eed))
 }
 
-/// The same of a road and a drive of one's own.
+/// Compares the bends of a given road and drive with the curves found.
 #[must_use]
 pub fn bends_of(road: &TrueRoad, drive: &Drive) -> (Vec<Bent>, Road) {
     let ours = survey_drive(road, drive);

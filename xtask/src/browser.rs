@@ -12,13 +12,13 @@ use std::{
     process::Command,
 };
 
-/// Serves `dist/`, runs every browser test.
+/// Serves `dist/` and runs every browser test.
 pub(crate) fn run_tests() -> (Tally, Outcome) {
     let prepared = test_files().and_then(|files| node().map(|node| (files, node)));
     match prepared {
         Ok((files, mut node)) => run_counted(
-            // TAP, since its closing lines are made to be read by a program. One file after the
-            // other: two browsers at once would disturb each other's timing.
+            // TAP, since its closing lines are made for programs to read. One file after the other: two
+            // browsers at once would disturb each other's timing.
             node.args(["--test", "--test-reporter=tap", "--test-concurrency=1"]).args(files),
         ),
         Err(sentence) => (Tally::default(), Err(sentence)),
@@ -68,7 +68,7 @@ fn shots_folder() -> PathBuf {
     project::root().join("target/shots")
 }
 
-/// Node with all that the scripts need to know.
+/// Node, with everything in its environment that the scripts need.
 fn node() -> Outcome<Command> {
     let browser = chromium::find_or_install()?;
     install_packages(&folder())?;
@@ -80,7 +80,7 @@ fn node() -> Outcome<Command> {
     Ok(node)
 }
 
-/// Lists the test files; `node --test FOLDER` would take every script of ours for a test.
+/// Lists the test files; `node --test FOLDER` would run every script of ours as a test.
 fn test_files() -> Outcome<Vec<PathBuf>> {
     let failed = |error| format!("cannot list {}: {error}", folder().display());
     let mut files = Vec::new();
@@ -97,7 +97,7 @@ fn test_files() -> Outcome<Vec<PathBuf>> {
     Ok(files)
 }
 
-/// `npm ci`, when what is installed is not what the lock file says.
+/// Runs `npm ci` where the installed packages differ from the lock file.
 fn install_packages(folder: &Path) -> Outcome {
     let changed = |name: &str| fs::metadata(folder.join(name)).and_then(|data| data.modified()).ok();
     let installed = changed("node_modules/.package-lock.json");

@@ -1,30 +1,24 @@
 //! Size budgets: what a first visit loads, compressed as a host would (brotli, quality 11).
 //!
-//! The limits are our own. A phone in a lay-by with a poor connection (about 1 Mbit/s) has the
-//! page in some four and a half seconds at 550 KB. They were 350 KB for all and 220 KB for the
-//! page until it learnt to show retarders of every kind, what is sure, what if, the evidence, the
-//! card, trucks of one's own, places and two roads, and until the demo was counted: see DEVELOPERS.md.
-//! What is loaded when the first answer stands (the study worker, what keeps the page for use
-//! without a network) is not counted in it.
+//! The limits are our own. A phone in a lay-by with a poor connection (about 1 Mbit/s) has the page in some
+//! four and a half seconds at 550 KB. What is loaded when the first answer stands (the study worker, the
+//! service worker) is not counted in it. `app/docs/sizes.md` has the sizes and what each feature costs.
 
 use crate::{Outcome, dist, dist::LANGUAGES, project};
 use std::{collections::BTreeSet, fs, path::Path};
 
 /// Kilobytes here are 1000 bytes: the stricter reading.
 const KB: usize = 1000;
-/// Raised from 515, and the page from 337, with the truck's form and the question whether two files are one road.
+/// The demo included, which is always part of it.
 const FIRST_LOAD_KB: usize = 550;
 const PAGE_MODULE_KB: usize = 360;
-/// Raised from 110 with the plan that is driven and proved, and with what is a road; from 121 with two
-/// recordings of one road, each of which is planned alone as well.
+/// The worker proves each plan by driving it, and plans each recording of a road by itself.
 const WORKER_MODULE_KB: usize = 134;
-/// Raised from 184 with what a wrong value costs, and with numbers that come back bit for bit.
+/// The study worker has the exports, and reads and writes JSON.
 const STUDY_MODULE_KB: usize = 199;
 const SERVICE_WORKER_KB: usize = 4;
 const MANIFEST_KB: usize = 1;
-/// The page as one file, as it lies on a stick, in the language that makes it largest. Raised from
-/// 2,700 when the other languages began to be counted, from 2,800 with the plan in legs, and from 2,950 with
-/// what the page and its workers were raised for.
+/// The page as one file, uncompressed as it lies on a stick, in the language that makes it largest.
 const ONE_FILE_KB: usize = 3_265;
 /// The teaching roads, each of which is fetched by itself.
 const LESSONS_KB: usize = 25;
@@ -33,13 +27,13 @@ const LESSONS_KB: usize = 25;
 const CLASS_MODULE_KB: usize = 255;
 const CLASS_FILE_KB: usize = 2_885;
 
-/// Beginnings of files that are named in the page but loaded only when the first answer stands.
+/// How the names of files begin that the page names but loads only when the first answer stands.
 const LATER: [&str; 2] = ["study-", "evidence-"];
-/// Beginning of the files of the class view.
+/// How the names of the class view's files begin.
 const CLASS: &str = "class";
-/// Beginning of the files of the teaching roads.
+/// How the names of the teaching roads' files begin.
 const LESSON: &str = "lesson-";
-/// Asked for by a browser that may install the page; it names its icons.
+/// Loaded by a browser that may install the page; it names the icons.
 const MANIFEST: &str = "manifest.webmanifest";
 
 /// One file of the first load.
@@ -49,10 +43,10 @@ struct Loaded {
     compressed: usize,
 }
 
-/// Measures `dist/`, prints a table.
+/// Measures `dist/` and prints a table.
 ///
 /// # Errors
-/// A sentence with the figures when a budget is exceeded or a module is not there to measure.
+/// A sentence with the figures when a budget is exceeded or a module is missing.
 pub(crate) fn run() -> Outcome {
     let dist = project::dist_folder();
     let loaded = first_load(&dist)?;
@@ -91,25 +85,25 @@ pub(crate) fn run() -> Outcome {
     if exceeded.is_empty() { Ok(()) } else { Err(exceeded.join("; ")) }
 }
 
-/// What the largest page module of a language beside English takes; each must be there.
+/// Size of the largest page module in a language other than English; each must exist.
 fn largest_translated(dist: &Path) -> Outcome<usize> {
     largest(dist, LANGUAGES.into_iter().map(|tag| format!("{tag}-")))
 }
 
-/// The same of the class view, English included.
+/// Size of the class view's largest module, English included; each must exist.
 fn largest_class(dist: &Path) -> Outcome<usize> {
     let tags = LANGUAGES.into_iter().chain(["en"]);
     largest(dist, tags.map(|tag| format!("{CLASS}-{tag}-")))
 }
 
-/// The largest of what is one file in each language, unpacked; each must be there.
+/// Size of the largest one-file page of all languages, uncompressed; each must exist.
 fn largest_file(dist: &Path, name_in: fn(&str) -> String) -> Outcome<usize> {
     let tags = LANGUAGES.into_iter().chain(["en"]);
     tags.map(|tag| read(dist, &name_in(tag)).map(|bytes| bytes.len()))
         .try_fold(0, |largest, size| size.map(|size| largest.max(size)))
 }
 
-/// The largest of the modules whose names begin so, compressed.
+/// Size of the largest module whose name begins with one of these, compressed.
 fn largest(dist: &Path, starts: impl Iterator<Item = String>) -> Outcome<usize> {
     let names = dist::list_files(dist)?;
     let mut largest = 0;
@@ -121,7 +115,7 @@ fn largest(dist: &Path, starts: impl Iterator<Item = String>) -> Outcome<usize> 
     Ok(largest)
 }
 
-/// All teaching roads together, compressed.
+/// Size of all teaching roads together, compressed.
 fn lessons(dist: &Path) -> Outcome<usize> {
     let names = dist::list_files(dist)?;
     let sizes =
@@ -140,9 +134,10 @@ fn judge(what: &str, bytes: usize, limit_kb: usize) -> Option<String> {
     }
 }
 
-/// The page and every file whose name is written in a file of the first load.
+/// The page, and every file whose name is written in a file of the first load.
 ///
-/// Not what holds or names everything once more: the one file, the service worker, the manifest.
+/// Files that hold or name everything a second time are left out: the one file, the service worker, the
+/// manifest.
 fn first_load(dist: &Path) -> Outcome<Vec<Loaded>> {
     let mut names = dist::list_files(dist)?;
     let is_page = |name: &str| LANGUAGES.into_iter().any(|tag| dist::page_in(tag) == name);
@@ -224,7 +219,7 @@ mod tests {
             fs::write(dist.join(dist::standalone_in(tag)), vec![b' '; 10 * (4 - k)]).expect("a file in it");
         }
         assert_eq!(largest_file(&dist, dist::standalone_in), Ok(40));
-        // One that is not there is not one that is small.
+        // A missing file is not a small file.
         fs::remove_file(dist.join("standalone-fr.html")).expect("it is there");
         assert!(largest_file(&dist, dist::standalone_in).is_err());
         fs::remove_dir_all(&dist).expect("the folder was ours");

@@ -7,7 +7,7 @@ use crate::{
 };
 use std::{fs, io::ErrorKind, path::Path};
 
-/// Installs what is missing, builds with Trunk, finishes the result.
+/// Installs what is missing, builds with Trunk and finishes the result.
 ///
 /// # Errors
 /// A sentence from the step that failed.
@@ -15,16 +15,16 @@ pub(crate) fn run_build() -> Outcome {
     tools::install_missing()?;
     let dist = project::dist_folder();
     clear(&dist)?;
-    // Glue of a binary or of a package that is gone must not get into the page.
+    // Glue of a removed binary or package must not get into the page.
     clear(&project::root().join("target/wasm-bindgen/release"))?;
 
     println!("Building the page: about 5 minutes the first time, on two cores.");
-    // Trunk runs offline, so that a wrong tool is an error and not a download; the sources
-    // must be here before.
+    // Trunk runs offline, so that a wrong tool is an error and not a download. So the sources must be fetched
+    // before.
     project::run(program("cargo").args(["fetch", "--target", "wasm32-unknown-unknown"]))?;
     let mut trunk = program("trunk");
     trunk.args(["build", "--release", "--offline"]);
-    // Trunk 0.21 takes the usual NO_COLOR=1 for a mistake and stops.
+    // Trunk 0.21 rejects the usual NO_COLOR=1 and stops.
     trunk.env_remove("NO_COLOR");
     // A trace through Trunk hides the compiler's message.
     trunk.env_remove("RUST_BACKTRACE");
@@ -33,7 +33,7 @@ pub(crate) fn run_build() -> Outcome {
     dist::finish(&dist)
 }
 
-/// As [`run_build`], and says where the result lies.
+/// As [`run_build`], and prints where the result is.
 ///
 /// # Errors
 /// As [`run_build`].

@@ -60,7 +60,7 @@ impl Step {
         }
     }
 
-    /// The step without whose success this one says nothing.
+    /// The step whose success this one needs in order to say anything.
     fn needs(self) -> Option<Step> {
         match self {
             Step::Tools
@@ -125,8 +125,8 @@ impl Step {
     }
 }
 
-/// All native tests. Snapshots that are to be written anew hold whatever comes out: nobody who asks
-/// whether everything holds means that.
+/// All native tests. Without the variable removed, snapshots would be written anew and hold whatever comes
+/// out.
 fn native_tests() -> Command {
     let mut command = program("cargo");
     command.args(["test", "--workspace", "--no-fail-fast"]).env_remove("STEADYGRADE_UPDATE");
@@ -166,10 +166,10 @@ struct Report {
     time: Duration,
 }
 
-/// Runs all steps, one failure notwithstanding, and prints a summary.
+/// Runs all steps, even after a failure, and prints a summary.
 ///
-/// The last line counts single tests. A step that fails without a failing test in it (a lint,
-/// a size, a build) counts as one failed.
+/// The last line counts single tests. A step that fails without a failing test in it (a lint, a size, a
+/// build) counts as one failure.
 ///
 /// # Errors
 /// A sentence when any step failed or could not run.

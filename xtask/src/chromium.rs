@@ -7,10 +7,10 @@ use crate::{
 use std::{env, path::PathBuf};
 
 const NAMES: [&str; 4] = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"];
-/// Names another browser binary than the one that would be found.
+/// Variable that names another browser binary than the one found.
 pub(crate) const VARIABLE: &str = "STEADYGRADE_CHROMIUM";
 
-/// Where the browser is; installs it when it is missing and the rights are there.
+/// Path of the browser; installs it where it is missing and the rights allow it.
 ///
 /// # Errors
 /// A sentence that says what to install.
@@ -35,7 +35,7 @@ pub(crate) fn find_or_install() -> Outcome<PathBuf> {
     }
     println!("Installing chromium from Debian with apt-get: 2 to 5 minutes.");
     run(apt_get().arg("update"))?;
-    // Without a font there is no text in the pictures.
+    // Without a font the pictures have no text.
     run(apt_get()
         .args(["install", "-y", "--no-install-recommends"])
         .args(["chromium", "fonts-dejavu-core"]))?;

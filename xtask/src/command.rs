@@ -1,4 +1,4 @@
-//! What a person can ask for, and how the words on the command line are read.
+//! The commands that a person can give, and how the words on the command line are read.
 
 /// Printed by `cargo xtask`, `--help` and `-h`.
 pub(crate) const HELP: &str = "\
@@ -39,7 +39,7 @@ pub(crate) enum Command {
     Test,
     /// Timings; the words after `bench` go to the benchmark unchanged.
     Bench {
-        /// Those words.
+        /// The words for the benchmark.
         rest: Vec<String>,
     },
     /// The tests in the browser alone.

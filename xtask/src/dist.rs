@@ -1,13 +1,13 @@
-//! What happens to the page after Trunk has built it.
+//! Finishes the page after Trunk has built it.
 //!
-//! Trunk leaves the workers' files without a hash in their names. A page from a cache would
-//! then meet a newer worker. So the worker's glue and the line that starts it become one
-//! script, script and module get their hashes, and the page learns the name from its
-//! `<meta name="worker-script">`. What else is fetched after the page is named likewise.
+//! Trunk leaves the workers' files without a hash in their names. A page from a cache would then meet a newer
+//! worker. So the worker's glue and the line that starts it become one script, script and module get their
+//! hashes, and the page learns the name from its `<meta name="worker-script">`. Other files that are fetched
+//! after the page are named likewise.
 //!
-//! From that page those of the other languages follow ([`languages`]), and from each of them
-//! `standalone.html` or its like is made ([`standalone`]). Then it gets its content security
-//! policy ([`policy`]), and at last the service worker its list of all files ([`cache`]).
+//! That page gives those of the other languages ([`languages`]), and each of them its one file,
+//! `standalone.html` in English ([`standalone`]). Then each gets its content security policy ([`policy`]).
+//! Last, the service worker gets its list of all files ([`cache`]).
 
 mod cache;
 mod class;
@@ -28,7 +28,7 @@ use std::{
     path::{Path, PathBuf},
 };
 
-/// What `app/index.html` says of a worker: its loader before the build puts the real name.
+/// The tag of `app/index.html` for a worker. It names the loader until the build puts in the real name.
 fn meta(worker: &str, script: &str) -> String {
     format!(r#"<meta name="{worker}-script" content="./{script}">"#)
 }
@@ -37,7 +37,7 @@ fn meta(worker: &str, script: &str) -> String {
 const WORKERS: [&str; 2] = ["worker", "study"];
 /// Other files that are fetched after the page, each named once in it.
 const LATER: [&str; 3] = ["demo.gpx", "evidence.json", "offline.js"];
-/// The teaching roads among them: each GPX file, and the `<meta>` that names it, is called so.
+/// The teaching roads among them. Each GPX file, and the `<meta>` that names it, has this name.
 const LESSONS: [&str; 5] = [
     "lesson-false-finish",
     "lesson-three-steps",
@@ -46,11 +46,11 @@ const LESSONS: [&str; 5] = [
     "lesson-hairpins",
 ];
 
-/// Names what is fetched after the page by its contents, writes the page as one file, and gives
-/// page and service worker what they must know of all that.
+/// Names the files fetched after the page by their contents, writes the page as one file, and tells page and
+/// service worker about both.
 ///
 /// # Errors
-/// A sentence when a file or a tag that must be there is not.
+/// A sentence when a file or a tag that must exist is missing.
 pub(crate) fn finish(dist: &Path) -> Outcome {
     let index = dist.join("index.html");
     let mut html = read_text(&index)?;
@@ -86,10 +86,10 @@ pub(crate) fn finish(dist: &Path) -> Outcome {
     cache::write_worker(dist)
 }
 
-/// The tag of the page that was there first.
+/// Tag of the language of `app/index.html`.
 const ENGLISH: &str = "en";
 
-/// Makes `worker-HASH.js` and `worker-HASH.wasm`; gives the name of the script.
+/// Makes `worker-HASH.js` and `worker-HASH.wasm`; returns the name of the script.
 fn name_worker(dist: &Path, worker: &str) -> Outcome<String> {
     let module = dist.join(format!("{worker}_bg.wasm"));
     let bytes = read(&module)?;
@@ -105,8 +105,8 @@ fn name_worker(dist: &Path, worker: &str) -> Outcome<String> {
     Ok(script_name)
 }
 
-/// The glue and the line that starts it. A module that cannot be loaded is thrown outside the
-/// promise: only so does the page's `error` listener on the worker hear of it.
+/// The glue and the line that starts it. A module that cannot be loaded throws outside the promise: only then
+/// does the page's `error` listener on the worker hear of it.
 fn worker_script(glue: &str, module: &str) -> String {
     format!(
         "{glue}\nwasm_bindgen({{ module_or_path: {module} }})\
@@ -114,7 +114,7 @@ fn worker_script(glue: &str, module: &str) -> String {
     )
 }
 
-/// How the worker's script names its module.
+/// The expression by which the worker's script names its module.
 fn module_address(module_name: &str) -> String {
     format!("\"./{module_name}\"")
 }
@@ -124,7 +124,7 @@ fn put_worker(html: &str, worker: &str, script_name: &str) -> Outcome<String> {
     put_once(html, &before, &meta(worker, script_name))
 }
 
-/// Gives a file the hash of its contents into its name, there and in the page.
+/// Puts the hash of a file's contents into its name, in the folder and in the page.
 fn name_file(dist: &Path, html: &str, name: &str) -> Outcome<String> {
     let path = dist.join(name);
     let bytes = read(&path)?;
@@ -135,7 +135,7 @@ fn name_file(dist: &Path, html: &str, name: &str) -> Outcome<String> {
     put_once(html, &format!("\"./{name}\""), &format!("\"./{new_name}\""))
 }
 
-/// Replaces what must stand exactly once.
+/// Replaces a text that must stand exactly once.
 fn put_once(html: &str, before: &str, after: &str) -> Outcome<String> {
     if html.matches(before).count() != 1 {
         return Err(format!("this must stand once, as is, in its file below app/: {before}"));
@@ -166,7 +166,7 @@ pub(crate) fn list_files(dist: &Path) -> Outcome<Vec<String>> {
     Ok(names)
 }
 
-/// Sixteen hex digits: enough to tell any two builds apart.
+/// Sixteen hex digits: enough to distinguish any two builds.
 fn short_hash(bytes: &[u8]) -> String {
     let digest = Sha256::digest(bytes);
     digest.iter().take(8).map(|byte| format!("{byte:02x}")).collect()

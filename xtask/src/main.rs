@@ -1,8 +1,8 @@
-//! Developer commands, each one that a person types: `cargo xtask serve`, `test`, `build`,
-//! `browser`, `bench`, `shots`. `cargo xtask` alone lists them.
+//! Developer commands, each of which a person types: `cargo xtask serve`, `test`, `build`, `browser`,
+//! `bench`, `shots`. `cargo xtask` alone lists them.
 //!
-//! Everything a command needs beyond Rust, a C compiler and Node is installed by it, into
-//! `.tools` in the project (see [`tools`] for what, which version and why).
+//! A command installs everything that it needs beyond Rust, a C compiler and Node, into `.tools` in the
+//! project ([`tools`] says what, in which version and why).
 
 mod bench;
 mod browser;
@@ -21,7 +21,7 @@ mod tools;
 use command::Command;
 use std::process::ExitCode;
 
-/// What a step answers: nothing, or one sentence that says what went wrong and what to do.
+/// Result of a step: nothing, or one sentence that says what went wrong and what to do.
 pub(crate) type Outcome<T = ()> = Result<T, String>;
 
 fn main() -> ExitCode {

@@ -1,4 +1,4 @@
-//! Where things lie in the project, and how other programs are started from here.
+//! Paths of the project, and how other programs are started.
 
 use crate::Outcome;
 use std::{
@@ -24,13 +24,13 @@ pub(crate) fn dist_folder() -> PathBuf {
     root().join("dist")
 }
 
-/// The program `name`, to be run in the project's folder with the project's own tools found
-/// before the machine's.
+/// The program `name`, to be run in the project's folder; the project's own tools are found before the
+/// machine's.
 pub(crate) fn program(name: &str) -> Command {
     let mut command = Command::new(name);
     command.current_dir(root()).env("PATH", search_path());
-    // `cargo run` describes xtask to its children; a cargo started below must not take that
-    // for a description of what it builds.
+    // `cargo run` describes xtask to its children in variables. A cargo started from here must not take them
+    // for a description of its own package.
     for (key, _) in env::vars_os() {
         let described = key
             .to_str()
@@ -46,14 +46,14 @@ fn search_path() -> OsString {
     let own = [tools_folder().join("bin"), tools_folder().join("node_modules/.bin")];
     let machine = env::var_os("PATH").unwrap_or_default();
     let all = own.into_iter().chain(env::split_paths(&machine));
-    // A colon in the project's own path cannot be expressed; the machine's tools must do then.
+    // A colon in the project's own path cannot be expressed; then only the machine's tools are found.
     env::join_paths(all).unwrap_or(machine)
 }
 
-/// Runs to the end with the output on the terminal.
+/// Runs a command to its end with the output on the terminal.
 ///
 /// # Errors
-/// A sentence when the program cannot start or does not succeed.
+/// A sentence when the program cannot start or fails.
 pub(crate) fn run(command: &mut Command) -> Outcome {
     let shown = shown(command);
     match command.status() {
@@ -63,8 +63,7 @@ pub(crate) fn run(command: &mut Command) -> Outcome {
     }
 }
 
-/// Runs to the end and gives what it wrote to standard output; `None` when it cannot start or
-/// does not succeed.
+/// Runs a command to its end and returns its standard output; `None` when it cannot start or fails.
 pub(crate) fn output(command: &mut Command) -> Option<String> {
     let output = command.stderr(Stdio::null()).output().ok()?;
     output.status.success().then(|| String::from_utf8_lossy(&output.stdout).into_owned())
@@ -77,7 +76,7 @@ pub(crate) fn shown(command: &Command) -> String {
     words.join(" ")
 }
 
-/// Where `name` is found on the search path, the project's own tools first.
+/// Path of `name` on the search path, the project's own tools first.
 pub(crate) fn find_program(name: &str) -> Option<PathBuf> {
     env::split_paths(&search_path()).map(|folder| folder.join(name)).find(|path| path.is_file())
 }

@@ -1,5 +1,5 @@
-//! `cargo xtask serve`, and the server of the browser tests: `dist/` as any static host would
-//! give it, on 127.0.0.1 only.
+//! `cargo xtask serve`, and the server of the browser tests: serves `dist/` as any static host would, on
+//! 127.0.0.1 only.
 
 use crate::{Outcome, build, command::DEFAULT_PORT, project::dist_folder};
 use oxhttp::{
@@ -12,10 +12,10 @@ use std::{
     path::{Path, PathBuf},
 };
 
-/// How many ports above the first are tried when none was named.
+/// Number of ports above the first that are tried when none was named.
 const PORTS_TRIED: u16 = 50;
 
-/// Builds (unless told not to), serves until the person stops it.
+/// Builds (unless told not to) and serves until the person stops it.
 ///
 /// # Errors
 /// A sentence when the build fails or no port is free.
@@ -29,7 +29,7 @@ pub(crate) fn run(port: Option<u16>, build: bool) -> Outcome {
         None => listen_near(DEFAULT_PORT)?,
     };
     println!("Steadygrade is at {address} (Ctrl+C ends it)");
-    // Ends only when the process does.
+    // Returns only when the server fails.
     server.join().map_err(|error| format!("the server stopped unexpectedly: {error}"))
 }
 
@@ -39,7 +39,7 @@ pub(crate) fn run(port: Option<u16>, build: bool) -> Outcome {
 /// A sentence when there is no page or no port.
 pub(crate) fn start_on_free_port() -> Outcome<String> {
     need_page()?;
-    // The port is free again before the server takes it; nobody else is likely to in between.
+    // The port is free again before the server takes it; another program is unlikely to take it in between.
     let free = TcpListener::bind((Ipv4Addr::LOCALHOST, 0)).and_then(|probe| probe.local_addr());
     let free = free.map_err(|error| format!("no port is free: {error}"))?;
     let (_, address) = listen(free.port())?;
@@ -80,7 +80,7 @@ fn answer(request: &mut Request<Body>) -> Response<Body> {
     let mut response = Response::new(Body::from(bytes));
     let headers = response.headers_mut();
     headers.insert(header::CONTENT_TYPE, header::HeaderValue::from_static(media_type(&path)));
-    // A page built again must be seen at the next look (by the service worker: it then offers it).
+    // A rebuilt page must be seen at the next load; the service worker then offers it.
     headers.insert(header::CACHE_CONTROL, header::HeaderValue::from_static("no-cache"));
     headers.insert(header::X_CONTENT_TYPE_OPTIONS, header::HeaderValue::from_static("nosniff"));
     response

@@ -1,4 +1,4 @@
-//! How many tests passed and failed, read from what the test programs print.
+//! Number of tests that passed and failed, read from the output of the test programs.
 
 use crate::{Outcome, project::shown};
 use std::{
@@ -23,10 +23,9 @@ impl AddAssign for Tally {
     }
 }
 
-/// Runs a test program to the end, shows what it prints and counts the tests in it.
+/// Runs a test program to its end, shows its output and counts its tests.
 ///
-/// The sentence is there when the program could not start or did not succeed; the counts are
-/// then those up to the end.
+/// The error is set when the program could not start or failed; the counts are those up to its end.
 pub(crate) fn run_counted(command: &mut Command) -> (Tally, Outcome) {
     let shown = shown(command);
     let mut tally = Tally::default();
@@ -52,8 +51,8 @@ pub(crate) fn run_counted(command: &mut Command) -> (Tally, Outcome) {
     (tally, outcome)
 }
 
-/// What one line adds: the closing line of a Rust test program (native or wasm), or one of
-/// node's closing lines in its TAP form.
+/// Counts of one line: the closing line of a Rust test program (native or wasm), or one of node's closing
+/// lines in its TAP form.
 fn count(line: &str) -> Tally {
     let mut tally = Tally::default();
     if let Some(rest) = line.strip_prefix("test result: ") {

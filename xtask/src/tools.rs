@@ -1,4 +1,4 @@
-//! The tools a build needs beyond Rust, a C compiler and Node, and how they come here.
+//! The tools that a build needs beyond Rust, a C compiler and Node, and how they are installed.
 //!
 //! | tool | version | why this one |
 //! |---|---|---|
@@ -20,7 +20,7 @@ const WASM_TARGET: &str = "wasm32-unknown-unknown";
 const TRUNK_VERSION: &str = "0.21.14";
 const BINARYEN_VERSION: &str = "132.0.0";
 
-/// Installs what a release build needs and is not there.
+/// Installs the tools of a release build that are missing.
 ///
 /// # Errors
 /// A sentence that names the tool and the remedy.
@@ -64,7 +64,7 @@ fn install_wasm_bindgen() -> Outcome {
     }
     println!("Installing wasm-bindgen-cli {version} into .tools: about 2 minutes on two cores.");
     let locked = cargo_install("wasm-bindgen-cli", &version, true);
-    // Its lock file names a release that a registry mirror may not carry (yet).
+    // The tool's lock file names a release that a registry mirror may not carry yet.
     locked.or_else(|error| {
         println!("{error}; trying again without its lock file.");
         cargo_install("wasm-bindgen-cli", &version, false)

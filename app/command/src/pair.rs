@@ -1,4 +1,4 @@
-//! Two recordings of one road: the plan of both together beside that of each alone.
+//! Two recordings of one road: the plan of both together beside the plan of each alone.
 
 use solver::motion::Trip;
 use solver::plan::Plan;
@@ -9,14 +9,14 @@ use std::fmt::Write;
 /// Speeds are compared as they are told, in whole km/h.
 const SAME_KMH: f64 = 0.5;
 
-/// A length over which the doubt is told, metres.
+/// Length over which the doubt of heights is told, metres.
 const DOUBT_OVER_M: f64 = 500.0;
 
 /// A recording, or both, with its plan.
 struct Planned {
     road: Road,
     plan: Plan,
-    /// Where the grid points of the road compared with lie on this one.
+    /// For each grid point of the road compared with, the place on this road.
     ground: Match,
 }
 
@@ -27,20 +27,20 @@ impl Planned {
         Some(Self { road, plan, ground })
     }
 
-    /// Gear and speed told at a grid point of the road compared with, km/h.
+    /// Gear and speed, km/h, told at a grid point of the road compared with.
     fn advice(&self, point: usize) -> Option<(u8, f64)> {
         let at = self.ground.place(point)?;
         let within = |from: usize, to: usize| from as f64 <= at && at <= to as f64;
         let descent = self.plan.descents.iter().find(|it| within(it.from, it.to))?;
         descent.choice.advice()?;
         let holds = descent.holds();
-        // While it is slowed for the next leg, the one before counts.
+        // While the truck slows for the next leg, the leg before counts.
         let hold = holds.iter().rev().find(|it| it.from as f64 <= at).or(holds.first())?;
         Some((hold.gear.number(), hold.speed.kmh()))
     }
 }
 
-/// How two plans stand to each other, in grid points.
+/// How two plans compare, counted in grid points.
 #[derive(Default)]
 struct Tally {
     both: usize,
@@ -70,7 +70,7 @@ impl Tally {
     }
 }
 
-/// The figures of a pair; `None` where the two are not one road, or are not planned.
+/// The figures of a pair; `None` where the two are not one road or cannot be planned.
 pub(crate) fn of_pair(trip: Trip<'_>, first: Road, second: Road) -> Option<String> {
     let both = road::combine(&first, &second)?;
     let on = both.clone();

@@ -51,7 +51,7 @@ pub(crate) fn of_road(trip: Trip<'_>, road: &Road, plan: &Plan) -> String {
     out
 }
 
-/// How much of the fall is not assessed, and on which length.
+/// How much of the fall is not assessed, and over which length.
 fn unassessed(totals: &Totals) -> String {
     if totals.unassessed.0 <= 0.0 {
         return String::new();

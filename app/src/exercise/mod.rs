@@ -1,7 +1,7 @@
 //! Exercises with worked answers for a class, on the descents of a road and the truck entered.
 //!
 //! An exercise holds what is given, the answer, and every figure of the way to it, as the solver
-//! works them out; [`crate::words::ExerciseWords`] puts them into sentences. What is given is
+//! works them out; [`crate::tell`] puts them into sentences. What is given is
 //! round in the units chosen, so that a class can reckon with it; so the same seed gives other
 //! figures in other units.
 //!

@@ -1,6 +1,6 @@
-//! What is said, in which order and with which numbers: the same in every language. The words stand in the
-//! catalogues (`app/words/`), each message a method of [`crate::words::Spoken`]; what is put together of them are its
-//! methods here.
+//! What the page says, in which order and with which numbers: the same in every language. The words stand in the
+//! catalogues of `app/words/page/`, each message a method of [`crate::words::Spoken`]; what is put together of them are
+//! its methods here. What is said of roads, trucks and plans, whoever says it, is put together in the crate `words`.
 
 mod access;
 mod card;

@@ -4,6 +4,7 @@ use super::say::file_name;
 use crate::format::{self, Units};
 use crate::trouble::WorkTrouble;
 use crate::words::Spoken;
+use solver::report::truck_file::TruckFileError;
 
 impl Spoken {
     /// What part of the road is shown, m from its start as recorded.
@@ -45,7 +46,9 @@ impl Spoken {
             WorkTrouble::File { error, .. } => return self.file_error(error),
             WorkTrouble::Truck { error } => return self.truck_error(error, units),
             WorkTrouble::TruckFile { error } | WorkTrouble::ProjectFile { error } => {
-                return self.truck_file_error(error, units);
+                let why = self.truck_file_error(error, units);
+                let newer = matches!(error, TruckFileError::Version { .. });
+                return if newer { format!("{why} {}", self.reload_for_newer()) } else { why };
             }
             WorkTrouble::Stopped { detail } => return self.trouble_stopped(detail),
             WorkTrouble::ManyFiles => self.trouble_many_files(),

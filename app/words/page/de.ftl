@@ -531,6 +531,7 @@ trouble-stopped = Sie wurde neu gestartet, und von Ihren Eingaben ist nichts ver
 trouble-cancelled = Die Zahlen unten gehören noch zu den früheren Eingaben. Ändern Sie eine Eingabe, oder versuchen Sie es noch einmal, um sie neu zu berechnen.
 trouble-no-picture = Dieser Browser zeichnet es nicht. Drucken Sie das Merkblatt stattdessen: Beim Drucken in eine Datei entsteht ein PDF.
 trouble-cannot-export = Der Teil, der sie schreibt, konnte nicht geladen werden, oder der Browser hat das Speichern nicht erlaubt. Laden Sie die Seite neu, oder nehmen Sie einen anderen Browser.
+reload-for-newer = Laden Sie die Seite neu, um eine neuere zu bekommen.
 former-stays = Unten ist noch die frühere Strecke zu sehen.
 not-current = Die angezeigten Zahlen gehören zu den früheren Eingaben oder zur früheren Strecke.
 check-entry = Prüfen Sie diese Eingabe:

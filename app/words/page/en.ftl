@@ -852,6 +852,8 @@ trouble-stopped = It was started again, and nothing that you entered is lost. Ch
 trouble-cancelled = The figures below still belong to the former entries. Change an entry, or try again, to work them out.
 trouble-no-picture = This browser does not draw it. Print the card instead: printing to a file makes a PDF of it.
 trouble-cannot-export = The part that writes it could not be loaded, or the browser did not allow saving. Reload the page, or try another browser.
+# What to do about a file of a newer version, behind the sentence that it is one.
+reload-for-newer = Reload the page for a newer one.
 # What is still shown.
 former-stays = The road shown below is the former one.
 # The result below does not fit the entries.

@@ -528,6 +528,7 @@ trouble-stopped = Se ha iniciado de nuevo, y no se ha perdido nada de lo que ust
 trouble-cancelled = Las cifras de abajo todavía corresponden a los datos anteriores. Para calcular las nuevas, cambie un dato o intente otra vez.
 trouble-no-picture = Este navegador no la dibuja. Imprima la ficha en su lugar: si la imprime en un archivo, obtiene un PDF.
 trouble-cannot-export = No se pudo cargar la parte que lo escribe, o el navegador no permitió guardarlo. Recargue la página, o pruebe con otro navegador.
+reload-for-newer = Recargue la página para obtener una más nueva.
 former-stays = La carretera que se muestra abajo es la anterior.
 not-current = Las cifras mostradas corresponden a los datos o a la carretera anteriores.
 check-entry = Compruebe este dato:

@@ -528,6 +528,7 @@ trouble-stopped = Il a été relancé, et rien de ce que vous avez saisi n’est
 trouble-cancelled = Les chiffres ci-dessous correspondent encore aux données précédentes. Changez une donnée, ou réessayez, pour recalculer.
 trouble-no-picture = Ce navigateur ne la dessine pas. Imprimez plutôt la fiche : l’impression dans un fichier en fait un PDF.
 trouble-cannot-export = La partie qui l’écrit n’a pas pu être chargée, ou le navigateur n’a pas permis l’enregistrement. Rechargez la page, ou essayez un autre navigateur.
+reload-for-newer = Rechargez la page pour en obtenir une plus récente.
 former-stays = La route affichée ci-dessous est la précédente.
 not-current = Les chiffres affichés correspondent aux données ou à la route précédentes.
 check-entry = Vérifiez cette donnée :

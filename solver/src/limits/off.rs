@@ -1,4 +1,4 @@
-//! How far an entry of the truck may be off where nobody measured it.
+//! How far an entry of the truck may be off where nobody has measured it.
 
 use super::{Entry, of};
 use serde::{Deserialize, Serialize};
@@ -7,14 +7,14 @@ use serde::{Deserialize, Serialize};
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Off {
-    /// This share of the value.
+    /// A share of the value.
     Share(f64),
-    /// This much, in the unit of the entry.
+    /// An amount in the unit of the entry.
     Step(f64),
 }
 
 impl Off {
-    /// The values this much below and above, kept within the range of the entry; `None` where there is
+    /// The values one error below and one above, kept within the entry's range; `None` where the range leaves
     /// nothing on that side.
     #[must_use]
     pub fn around(self, entry: Entry, value: f64) -> [Option<f64>; 2] {
@@ -30,23 +30,23 @@ impl Off {
     }
 }
 
-/// How far an entry of the truck may plausibly be off; `None` for one of the day. All of them are assumed,
-/// for the reason beside each.
+/// How far an entry of the truck may plausibly be off; `None` for an entry of the day. All errors are
+/// assumed, for the reason beside each.
 #[must_use]
 pub fn off(entry: Entry) -> Option<Off> {
     use Off::{Share, Step};
     Some(match entry {
-        // Papers against scales.
+        // Shipping papers and scales differ.
         Entry::GrossMass => Share(0.05),
         // The load sits further forward or back.
         Entry::DriveAxleMass => Share(0.10),
         // Wear, inflation and load of one size.
         Entry::RollingRadius => Share(0.02),
-        // Rims and makes of one size, and how many tyres there are.
+        // Rims and makes of one size differ, and so may the number of tyres.
         Entry::WheelInertia => Share(0.20),
         // From the middle of a label class to its ends, and from new tyres to worn ones.
         Entry::RollingResistance => Share(0.25),
-        // The same body with and without what is put on it against the wind.
+        // One body with and without deflectors.
         Entry::DragArea => Share(0.15),
         // Litres are rounded on plates.
         Entry::Displacement => Share(0.05),
@@ -59,31 +59,31 @@ pub fn off(entry: Entry) -> Option<Off> {
         | Entry::RetarderPeakSpeed
         | Entry::RetarderCutOut
         | Entry::SustainedSpeed => Step(100.0),
-        // Read off a dial, with the finger on the point.
+        // Read off a dial.
         Entry::TopGearSpeed => Step(50.0),
-        // From one ratio that is on offer to the next.
+        // One step between ratios on offer.
         Entry::AxleRatio => Share(0.05),
-        // A single against a double reduction is more; within one kind so much.
+        // Within one kind of axle; a single and a double reduction differ by more.
         Entry::AxleEfficiency => Share(0.02),
         // Engines of one size are sold with several ratings.
         Entry::RatedPower => Share(0.10),
-        // Declared powers of engine brakes for each litre differ so much.
+        // Declared powers of engine brakes per litre differ by this much.
         Entry::RetarderPeakPower => Share(0.20),
-        // Within the shapes that fit what is declared.
+        // Within the shapes that fit the declared curves.
         Entry::RetarderExponent => Step(0.3),
-        // What a weighed descent and a level lead-in can tell.
+        // What a weighed descent and a level lead-in can resolve.
         Entry::RetardingScale => Share(0.10),
-        // Half of it, or as much again.
+        // Half of the usual delay, or half as much again.
         Entry::RetarderDelay => Step(0.5),
-        // One step of what is sold.
+        // One step between sizes on offer.
         Entry::ShaftTorque => Share(0.15),
-        // It is printed for one step-up, and fitted with another.
+        // It is printed for one step-up ratio and fitted with another.
         Entry::ShaftSpeed => Share(0.20),
         // A larger or smaller cooler, a fan that runs or not.
         Entry::ShortPower | Entry::SustainedPower => Share(0.20),
-        // Nobody times it.
+        // Usually nobody has timed it.
         Entry::ShortTime | Entry::WarmUpTime => Share(0.30),
-        // Between a well aired rotor and one behind a box.
+        // Between a well ventilated rotor and one behind a gearbox.
         Entry::HotShare => Share(0.20),
         // The next gear.
         Entry::LockUpGear => Step(1.0),

@@ -7,7 +7,7 @@ use crate::road::{Curve, Place, PlaceKind, Road};
 use crate::truck::Gear;
 use crate::units::{Grade, MetresPerSecond};
 
-/// The first hold that ends behind a cell: the one it lies in, or the next on the way.
+/// The first hold that ends behind a cell: the one that the cell lies in, or the next on the way.
 pub(super) fn hold_ahead(holds: &[Hold], cell: usize) -> Option<&Hold> {
     holds.get(holds.partition_point(|hold| hold.to <= cell))
 }
@@ -17,13 +17,12 @@ pub(super) fn hold_at(holds: &[Hold], cell: usize) -> Option<&Hold> {
     hold_ahead(holds, cell).filter(|hold| hold.from <= cell)
 }
 
-/// The highest speed at each grid point of `from..=to` from which what
-/// follows can be kept.
+/// The highest speed at each grid point of `from..=to` that still lets the truck keep what follows.
 pub(super) fn entry_caps(trip: Trip<'_>, road: &Road, from: usize, to: usize, holds: &[Hold]) -> Vec<f64> {
     let limit = trip.top_speed().0;
-    // No plan holds a speed above the limit; who drives otherwise than planned may.
+    // No plan holds a speed above the limit. A ride that departs from the plan may.
     let asked = |cell: usize| hold_at(holds, cell).map_or(limit, |hold| hold.speed.0);
-    // Crest and foot belong to the descent: its speed is reached at the one and kept to the other.
+    // Crest and foot belong to the descent: its speed is reached at the crest and kept to the foot.
     let mut caps: Vec<f64> = (from..=to)
         .map(|point| asked(point).min(point.checked_sub(1).map_or(f64::INFINITY, asked)))
         .collect();
@@ -50,7 +49,7 @@ pub(super) fn entry_caps(trip: Trip<'_>, road: &Road, from: usize, to: usize, ho
     caps
 }
 
-/// What curves and posted limits allow at each grid point of `from..=to`; infinite without one.
+/// Speeds that curves and posted limits allow at each grid point of `from..=to`; infinite without one.
 pub(super) fn bounds(trip: Trip<'_>, road: &Road, from: usize, to: usize) -> Vec<f64> {
     let mut bounds = vec![f64::INFINITY; to - from + 1];
     let mut lower = |(first, last): (usize, usize), speed: MetresPerSecond| {
@@ -94,7 +93,7 @@ pub(crate) fn curves_between<'a>(
     within.map(move |curve| (curve, trip.curve_speed(curve.radius_m)))
 }
 
-/// Deceleration at full stage in the gear of the hold, or in the lowest that does not overspeed;
+/// Deceleration at full stage in the gear of the hold, or in the lowest gear that does not overspeed;
 /// negative where the hill is stronger.
 fn slowing_without_brakes(
     trip: Trip<'_>,

@@ -5,7 +5,7 @@ use crate::truck::{Gear, Stage};
 use crate::units::{Grade, Metres, MetresPerSecond, RevPerMin};
 use serde::{Deserialize, Serialize};
 
-/// What a gear and stage do on a grade: a closed set of answers, none of them an error.
+/// What a gear and stage do on a grade. None of the answers is an error.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Answer {
@@ -16,13 +16,13 @@ pub enum Answer {
         /// Engine speed.
         engine_speed: RevPerMin,
     },
-    /// It holds back more than needed over the whole range of engine speed: a lower stage or
-    /// a higher gear would do.
+    /// It holds back more than needed over the whole range of engine speed: a lower stage or a higher gear
+    /// would be enough.
     MoreThanNeeded,
     /// It overruns: it needs the service brakes or a lower gear.
     Overruns {
-        /// From this speed on, where it holds below; `None` at every speed of the gear. A truck
-        /// that has got faster than this is not caught again.
+        /// The speed above which it overruns, where it holds below; `None` where it overruns at every speed
+        /// of the gear. It cannot slow a truck that has become faster than this.
         above: Option<MetresPerSecond>,
     },
     /// It must not or cannot be used.
@@ -35,9 +35,9 @@ pub enum Answer {
 pub enum Unusable {
     /// The surface is too slippery to recommend a stage.
     Slippery,
-    /// Where it settles, the driven axles would need more grip than they have.
+    /// Where the truck settles, the driven axles would need more grip than they have.
     Grip,
-    /// The retarder is cut out up to the highest allowed engine speed.
+    /// The retarder is off up to the highest allowed engine speed.
     CutOut,
     /// The torque converter does not lock up in this gear.
     Unlocked,
@@ -50,11 +50,10 @@ const HALVINGS: usize = 50;
 
 /// What `gear` with `stage` does on `grade` at `height`.
 ///
-/// The root is the lowest one at which holding force less demand rises through zero, with the
-/// demand greater everywhere below it: a far higher root, where air drag takes over, is no
-/// control speed. Where holding is more than needed at the lowest engine speed but not
-/// further up, nothing catches a truck that has got faster, and the answer is `Overruns` with
-/// the speed from which on.
+/// The control speed is the lowest speed at which holding force less demand rises through zero, with the
+/// demand greater everywhere below. A much higher root, where air drag takes over, is no control speed. Where
+/// the gear holds more than needed at the lowest engine speed but not further up, nothing slows a truck that
+/// has become faster. The answer is then `Overruns`, with the speed above which it does.
 #[must_use]
 pub fn control_speed(trip: Trip<'_>, gear: Gear, stage: Stage, grade: Grade, height: Metres) -> Answer {
     if stage != Stage::OFF && trip.grip_for_retarding(grade).0 <= 0.0 {
@@ -99,7 +98,8 @@ pub fn control_speed(trip: Trip<'_>, gear: Gear, stage: Stage, grade: Grade, hei
     Answer::Settles { speed, engine_speed: trip.truck.engine_speed(gear, speed) }
 }
 
-/// Bisection on a bracket with `surplus(low) < 0 ≤ surplus(high)`; `high` where that is not one.
+/// Bisection on a bracket with `surplus(low) < 0 ≤ surplus(high)`; gives `high` where the bracket has no
+/// crossing.
 pub(crate) fn crossing(surplus: impl Fn(f64) -> f64, mut low: f64, mut high: f64) -> f64 {
     for _ in 0..HALVINGS {
         let middle = 0.5 * (low + high);

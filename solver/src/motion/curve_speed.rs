@@ -4,8 +4,8 @@ use super::forces::Trip;
 use crate::constants::{GRAVITY, MPH};
 use crate::units::MetresPerSecond;
 
-/// Side friction that roads are designed for, by speed in mph: a highway engineering handbook,
-/// table 2.6 (CURVE, printed). Straight between, kept at the ends.
+/// Side friction that roads are designed for, by speed in mph: a highway engineering handbook, table 2.6
+/// (CURVE, printed). Linear between the points, constant beyond the ends.
 const SIDE_FRICTION: [(f64, f64); 8] = [
     (20.0, 0.27),
     (30.0, 0.20),
@@ -16,15 +16,15 @@ const SIDE_FRICTION: [(f64, f64); 8] = [
     (65.0, 0.11),
     (70.0, 0.10),
 ];
-/// Share of the static rollover threshold that is used: the dynamic one is about a quarter
-/// lower (SAE 2003-01-3385, abstract), and a load is seldom as low as on the tilt table. Assumed.
+/// Share of the static rollover threshold that is used. The dynamic threshold is about a quarter lower (SAE
+/// 2003-01-3385, abstract), and a load seldom sits as low as on the tilt table. Assumed.
 const THRESHOLD_SHARE: f64 = 0.60;
-/// Share of the surface's friction that goes sideways: the rest is for braking. Assumed.
+/// Share of the surface's friction that may go sideways; the rest is for braking. Assumed.
 const FRICTION_SHARE: f64 = 0.5;
 /// A laden vehicle goes at least this much slower than a curve's advisory speed, km/h (printed
 /// by a road authority).
 const LADEN_ALLOWANCE_KMH: f64 = 10.0;
-/// The allowance for a load asks for no less than this, km/h.
+/// The allowance for a load does not lower the speed below this, km/h.
 const SLOWEST_KMH: f64 = 10.0;
 /// Halvings of the speed sought.
 const HALVINGS: usize = 24;
@@ -57,20 +57,20 @@ pub fn tipping_speed(radius_m: f64, threshold_g: f64) -> MetresPerSecond {
 }
 
 impl Trip<'_> {
-    /// The fastest that a curve of this radius, m, may be taken: by side friction and by 60 % of
-    /// the rollover threshold, whichever is slower, less 10 km/h for the load, which asks for no less
-    /// than 10 km/h.
+    /// The fastest speed at which a curve of this radius, m, may be taken. It is bounded by side friction and
+    /// by 60 % of the rollover threshold, less 10 km/h for the load. That allowance does not lower it below
+    /// 10 km/h.
     #[must_use]
     pub fn curve_speed(self, radius_m: f64) -> MetresPerSecond {
         let threshold = THRESHOLD_SHARE * self.truck.spec().rollover_threshold_g;
         let tipping = tipping_speed(radius_m, threshold + self.day.superelevation);
         let speed = self.advisory_speed(radius_m, tipping).0;
         let kmh = MetresPerSecond(speed).kmh() - LADEN_ALLOWANCE_KMH;
-        // The allowance never asks for less than walking pace; the curve itself may.
+        // The allowance stops at `SLOWEST_KMH`; the curve itself may ask for less.
         MetresPerSecond::from_kmh(kmh.max(SLOWEST_KMH.min(MetresPerSecond(speed).kmh())))
     }
 
-    /// The speed whose radius this is, with the side friction of the surface, and at most `most`.
+    /// The speed whose curve radius is this one, with the side friction of the surface, and at most `most`.
     fn advisory_speed(self, radius_m: f64, most: MetresPerSecond) -> MetresPerSecond {
         let friction = |speed| design_side_friction(speed).min(FRICTION_SHARE * self.day.surface.friction());
         let needed = |speed| curve_radius(speed, self.day.superelevation, friction(speed));
@@ -81,7 +81,7 @@ impl Trip<'_> {
                 return most;
             }
             let middle = 0.5 * (slow + fast);
-            // The radius needed grows with speed: friction falls, its square rises.
+            // The radius needed grows with speed: friction falls, and the square of the speed rises.
             if needed(MetresPerSecond(middle)) <= radius_m {
                 slow = middle;
             } else {

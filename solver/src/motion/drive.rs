@@ -5,9 +5,9 @@ use crate::constants::WALKING_SPEED;
 use crate::truck::Gear;
 use crate::units::{Grade, Metres, MetresPerSecond, Newtons};
 
-/// The strongest pull at a speed, and the gear that gives it. In first gear below its lowest
-/// engine speed the clutch slips: the pull at the lowest speed of the curve is given.
-/// Zero, in the highest gear, where the truck is faster than the engine can pull it.
+/// The strongest pull at a speed, and the gear that gives it. In first gear below its lowest engine speed the
+/// clutch slips, and the pull at the lowest speed of the curve is given. Where the truck is faster than the
+/// engine can pull it, the pull is zero in the highest gear.
 #[must_use]
 pub fn pulling_gear(trip: Trip<'_>, speed: MetresPerSecond) -> (Gear, Newtons) {
     let truck = trip.truck;
@@ -29,8 +29,8 @@ pub fn pulling_gear(trip: Trip<'_>, speed: MetresPerSecond) -> (Gear, Newtons) {
     (truck.gears().next_back().unwrap_or(gear), Newtons(0.0))
 }
 
-/// The pull of a gear at full load; in the lowest gear, slower than the engine turns, that of a
-/// slipping clutch.
+/// The pull of a gear at full load. In the lowest gear, where the wheels turn slower than the engine can, it
+/// is the pull of a slipping clutch.
 #[must_use]
 pub(super) fn pull_in(trip: Trip<'_>, gear: Gear, speed: MetresPerSecond) -> Newtons {
     let pull = trip.truck.pulling_force(gear, speed);

@@ -1,4 +1,4 @@
-//! The driver: what is done in one cell of the forward pass.
+//! The driver: the decisions in one cell of the forward pass.
 
 use super::drive::{cruising_gear, pull_in, pulling_gear};
 use super::forces::{Air, Trip};
@@ -9,24 +9,24 @@ use crate::constants::{SNUB_TIME, SPEED_SLACK, WALKING_SPEED};
 use crate::truck::{Gear, Stage, Warmth};
 use crate::units::{Grade, Joules, Metres, MetresPerSecond, Newtons, Seconds, Watts};
 
-/// Pull that a gear must have to spare before the driver shifts up to it. Assumed.
+/// The driver shifts up only to a gear with this much pull over the need. Assumed.
 const PULL_TO_SPARE: f64 = 1.1;
 
-/// A gear is kept at full load while it pulls this share of what the best one would. Assumed:
-/// steps of common gearboxes are 1.2 to 1.4.
+/// At full load a gear is kept while it pulls at least this share of the best gear's pull. Assumed: steps of
+/// common gearboxes are 1.2 to 1.4.
 const NEAR_BEST: f64 = 0.75;
 
-/// Nobody changes up again for comfort sooner than this after a change, s. Assumed.
+/// After a change the driver waits this long before shifting up for comfort, s. Assumed.
 const DWELL_S: f64 = 10.0;
 
-/// Slowing down, a gear is kept down to this share of the highest engine speed: each change costs
-/// the retarder for a while, so gears are skipped. Assumed.
+/// While slowing, a gear is kept down to this share of the highest engine speed. Each change interrupts the
+/// retarder, so gears are skipped. Assumed.
 const SLOW_IN_GEAR: f64 = 0.6;
 
-/// At this share of its governed speed an engine gains no more. Assumed.
+/// At this share of its governed speed an engine gains no more speed. Assumed.
 const REVVED_OUT: f64 = 0.97;
 
-/// Above its lowest useful speed by this factor the engine takes a higher gear again. Assumed.
+/// Above its lowest useful speed by this factor the engine is ready for a higher gear. Assumed.
 const TURNS_AGAIN: f64 = 1.1;
 
 /// Within this of its cap, m/s, the truck cruises.
@@ -38,10 +38,10 @@ pub(super) struct Scene<'a> {
     pub(super) air: Air,
     pub(super) step: f64,
     pub(super) hold: Option<&'a Hold>,
-    /// The hold that the driver makes ready for.
+    /// The hold that the driver prepares for.
     pub(super) ahead: Option<&'a Hold>,
     pub(super) cap: f64,
-    /// What a curve or a posted limit allows at the end of the cell: no slack is taken beyond it.
+    /// What a curve or a posted limit allows at the end of the cell; the slack does not go beyond it.
     pub(super) bound: f64,
 }
 
@@ -64,15 +64,15 @@ impl Driver<'_> {
         self.book(scene, next)
     }
 
-    /// Stands for a while and lets the brakes cool.
+    /// The truck stands for a while, and the brakes cool.
     pub(super) fn rest(&mut self, time: Seconds) {
         let still = MetresPerSecond(0.0);
         self.state.brakes = self.state.brakes.after(self.trip, Watts(0.0), still, time);
         self.ledger.time = self.ledger.time + time;
     }
 
-    /// A cell of which nothing is known: the brakes are not credited with cooling there, and
-    /// nothing is booked.
+    /// A sample for a cell of which nothing is known: the brakes are not credited with cooling, and nothing
+    /// is booked.
     pub(super) fn stand_in(&self) -> Sample {
         let hottest = self.state.brakes.hottest(self.trip);
         Sample {
@@ -87,8 +87,8 @@ impl Driver<'_> {
         }
     }
 
-    /// The gear of the hold; else one that suits what must be pulled or held, kept while it
-    /// will do, so that the driver does not shift from one moment to the next.
+    /// The gear of the hold; elsewhere a gear that suits what must be pulled or held. It is kept as long as
+    /// it is good enough, so that the driver does not hunt.
     fn gear_for(&self, scene: &Scene<'_>) -> Gear {
         let (trip, now) = (self.trip, self.state);
         if let Some(hold) = scene.hold {
@@ -102,18 +102,18 @@ impl Driver<'_> {
             return if demand.0 > 0.0 || scene.ahead.is_some() {
                 self.gear_to_slow(scene)
             } else {
-                // Up a hill the gear that will pull at the lower speed, changed to once.
+                // Uphill: the gear that will pull at the lower speed, changed to once.
                 self.gear_to_pull_at(MetresPerSecond(scene.cap.max(WALKING_SPEED)))
             };
         }
         let suits =
             if demand.0 > 0.0 { self.gear_to_hold(scene, demand) } else { self.gear_to_pull(scene, -demand) };
-        // Nobody changes up on the last metres before a change down.
+        // The driver does not shift up on the last metres before a change down.
         scene.ahead.map_or(suits, |hold| suits.min(now.gear.max(hold.gear)))
     }
 
-    /// The gear of the hold; in a bend so slow that the engine would not turn, the highest in which it
-    /// does, until the truck has got faster again.
+    /// The gear of the hold. In a bend too slow for it, the highest gear in which the engine still turns,
+    /// until the truck is faster again.
     fn gear_in_hold(&self, hold: &Hold) -> Gear {
         let (truck, now) = (self.trip.truck, self.state);
         let back = if now.gear < hold.gear { TURNS_AGAIN } else { 1.0 };
@@ -127,9 +127,9 @@ impl Driver<'_> {
         slower.or_else(|| truck.gears().next()).unwrap_or(hold.gear)
     }
 
-    /// A change while pulling costs its time on the clock, not speed: on cells of ten metres a
-    /// pull that comes and goes would make a crawling truck hunt. A change while holding leaves
-    /// the work to the service brakes until the retarder is back.
+    /// Changes gear. A change while pulling costs time on the clock, not speed: on cells of ten metres an
+    /// interrupted pull would make a crawling truck hunt. A change while holding leaves the work to the
+    /// service brakes until the retarder is back.
     fn change_to(&mut self, gear: Gear, pulling: bool) {
         let spec = self.trip.truck.spec();
         let open = spec.transmission.shift_time();
@@ -143,8 +143,8 @@ impl Driver<'_> {
         };
     }
 
-    /// Slowing with the retarder: down in few steps, never below the gear of the hold ahead, which
-    /// is engaged as soon as the engine can bear it.
+    /// Slowing with the retarder: down in few steps, never below the gear of the hold ahead. That gear is
+    /// engaged as soon as the engine speed allows it.
     fn gear_to_slow(&self, scene: &Scene<'_>) -> Gear {
         let (trip, now) = (self.trip, self.state);
         let lowest = trip.lowest_gear_within(now.speed, 1.0).unwrap_or(now.gear);
@@ -155,21 +155,21 @@ impl Driver<'_> {
         if kept && !engages { now.gear } else { wanted }
     }
 
-    /// The gear that pulls most at a speed, or the present one while that pulls nearly as much.
+    /// The gear that pulls most at a speed, or the present one while it pulls nearly as much.
     fn gear_to_pull_at(&self, speed: MetresPerSecond) -> Gear {
         let (best, most) = pulling_gear(self.trip, speed);
         let now = self.state.gear;
         if pull_in(self.trip, now, speed).0 >= NEAR_BEST * most.0 { now } else { best }
     }
 
-    /// At full load the gear that pulls most, changed when another would pull clearly more; at
-    /// the cap the highest that is enough.
+    /// At full load the gear that pulls most, changed only where another pulls clearly more; at the cap the
+    /// highest that is enough.
     fn gear_to_pull(&self, scene: &Scene<'_>, need: Newtons) -> Gear {
         let (trip, now) = (self.trip, self.state);
         let engine = trip.truck.engine_speed(now.gear, now.speed);
         if now.speed.0 < scene.cap - AT_CAP {
             if engine >= trip.truck.governed_speed() * REVVED_OUT {
-                // Up into the next gear that still climbs; where none does the engine stays so.
+                // Up into the next gear that still climbs; without one the engine stays revved out.
                 let pulls = |gear: &Gear| trip.truck.pulling_force(*gear, now.speed) > need;
                 let next = trip.truck.gears().filter(|gear| *gear > now.gear).find(pulls);
                 return next.unwrap_or(now.gear);
@@ -198,8 +198,8 @@ impl Driver<'_> {
         found.or_else(|| trip.lowest_gear_within(now.speed, 1.0)).unwrap_or(now.gear)
     }
 
-    /// Shares of a cell in which a gear change leaves the engine uncoupled, and in which a
-    /// retarder at the engine is not back yet.
+    /// Shares of a cell during which a gear change leaves the engine uncoupled, and during which a retarder
+    /// at the engine is not back yet.
     fn away(&self, scene: &Scene<'_>, speed: MetresPerSecond) -> (f64, f64) {
         let shift = self.state.shift;
         let time = scene.step / speed.0.max(WALKING_SPEED);
@@ -207,7 +207,7 @@ impl Driver<'_> {
         (share(shift.open), share(shift.delay))
     }
 
-    /// What holds back without the service brakes: all of it, or what a gear change leaves.
+    /// Force that holds back without the service brakes: the whole, or what a gear change leaves of it.
     fn able(&self, scene: &Scene<'_>, speed: MetresPerSecond) -> Newtons {
         let State { gear, retarder, .. } = self.state;
         let trip = self.trip;
@@ -224,8 +224,8 @@ impl Driver<'_> {
         }
     }
 
-    /// Speed at the end of the cell: as fast as full load brings it and the cap lets it; in a
-    /// hold that the retarder does not manage, faster by the slack at most.
+    /// Speed at the end of the cell, limited by full load and the cap. In a hold that the retarder cannot
+    /// keep, the truck may be faster by the slack.
     fn next_speed(&mut self, scene: &Scene<'_>) -> f64 {
         let (trip, State { speed: v, gear, .. }) = (self.trip, self.state);
         let mass = trip.truck.inertial_mass(gear).0;
@@ -238,7 +238,7 @@ impl Driver<'_> {
         };
         let first = trip.demand(v, scene.grade, scene.air).0;
         let rolling = reach(demand(first));
-        // On the throttle only where gravity alone does not bring it to the cap.
+        // The driver uses the throttle only where gravity alone does not bring the truck to the cap.
         let fastest = if rolling >= scene.cap {
             rolling
         } else {
@@ -259,13 +259,13 @@ impl Driver<'_> {
             }
             self.state.snubbing = false;
         }
-        // The slack is for a hold that the retarder does not manage; nobody takes it into a curve.
+        // The slack is for a hold that the retarder cannot keep; it is not taken into a curve.
         if fastest <= scene.cap || scene.cap < hold.speed.0 {
             return fastest.min(scene.cap).max(WALKING_SPEED);
         }
         let held = first - self.able(scene, v).0;
-        // The retarder is not let to slow the truck below the cap: at half of a slow speed the engine
-        // would turn too slowly for it to hold at all.
+        // The retarder does not slow the truck below the cap: at half of a slow speed the engine would turn
+        // too slowly to hold at all.
         let lowest = scene.cap.min(fastest);
         let middle = MetresPerSecond(0.5 * (v.0 + reach(held).max(lowest)));
         let slowed = reach(demand(held) - self.able(scene, middle).0);
@@ -274,8 +274,8 @@ impl Driver<'_> {
         slowed.clamp(lowest, slack.min(fastest))
     }
 
-    /// Speed at the end of a cell where the service brakes are used in snubs: down in one go, then
-    /// let go until the truck has come back to its speed.
+    /// Speed at the end of a cell in which the service brakes are used in snubs: down in one go, then
+    /// released until the truck is back at its speed.
     fn snub(&mut self, hold: MetresPerSecond, to: MetresPerSecond, way: f64, rolled: f64) -> f64 {
         let v = self.state.speed.0;
         let begins = v >= hold.0 * (1.0 - 1e-9);
@@ -288,8 +288,8 @@ impl Driver<'_> {
         next.max(to.0)
     }
 
-    /// A cell of which only the ends are known: what a hold leaves to the service brakes there warms
-    /// them, and nothing cools them.
+    /// Passes a cell of which only the ends are known. The work that a hold leaves to the service brakes
+    /// there warms them, and nothing cools them.
     pub(super) fn pass_unknown(&mut self, scene: &Scene<'_>) {
         if scene.hold.is_none() {
             return;
@@ -303,7 +303,7 @@ impl Driver<'_> {
         }
     }
 
-    /// Books the cell: what kept the truck at that pace, and the heat of it.
+    /// Books the cell: the forces that gave the truck this speed, and their heat.
     fn book(&mut self, scene: &Scene<'_>, next: f64) -> Sample {
         let (trip, v, gear) = (self.trip, self.state.speed.0, self.state.gear);
         let way = Metres(scene.step / scene.grade.sin_cos().1);
@@ -312,7 +312,7 @@ impl Driver<'_> {
         let mass = trip.truck.inertial_mass(gear).0;
         let kinetic = Joules(0.5 * mass * (next * next - v * v));
         let demand = trip.demand(mean, scene.grade, scene.air);
-        // Positive: this much held the truck back. Negative: this much pulled it.
+        // Positive: the truck was held back with this force. Negative: it was pulled.
         let control = Newtons(demand.0 - kinetic.0 / way.0);
         let to_hold = Newtons(control.0.max(0.0));
         let pull = Newtons((-control.0).max(0.0));
@@ -344,8 +344,8 @@ impl Driver<'_> {
         }
     }
 
-    /// How warm the retarder on the shaft becomes: what is held beyond motoring is shared with a
-    /// brake at the engine as their full forces are.
+    /// How warm the retarder on the shaft becomes. The holding force beyond motoring is shared with a brake
+    /// at the engine in proportion to their full forces.
     fn warmed(&self, scene: &Scene<'_>, held: Newtons, speed: MetresPerSecond, time: Seconds) -> Warmth {
         let State { gear, retarder: from, .. } = self.state;
         let truck = self.trip.truck;

@@ -12,7 +12,7 @@ use crate::units::{Grade, Metres, MetresPerSecond, Newtons};
 pub struct Air {
     /// Density, kg/m³: what the truck drives against.
     pub density: f64,
-    /// What it leaves of engine and radiator when they hold back.
+    /// Factors of this air on engine and radiator.
     pub ambient: Ambient,
 }
 
@@ -69,15 +69,15 @@ impl Trip<'_> {
         Newtons(0.5 * air.density * self.truck.spec().drag_area_m2 * against * against.abs())
     }
 
-    /// What is left to hold: gravity less rolling less air. Positive: the truck must be held
-    /// back. Negative: it must be pulled.
+    /// Force left to hold: gravity less rolling less air. Positive: the truck must be held back. Negative: it
+    /// must be pulled.
     #[must_use]
     pub fn demand(self, speed: MetresPerSecond, grade: Grade, air: Air) -> Newtons {
         self.gravity(grade) - self.rolling(grade) - self.air_drag(speed, air)
     }
 
-    /// Holding force of gear and stage that lasts, with the engine's part scaled by the density
-    /// of the air at that height. Assumed, cautious: no printed law was found.
+    /// Sustained holding force of gear and stage. The engine's part is scaled by the density of the air at
+    /// that height. Assumed, cautious: no printed law was found.
     #[must_use]
     pub fn holding(self, gear: Gear, stage: Stage, speed: MetresPerSecond, air: Air) -> Newtons {
         self.truck.holding_force(gear, stage, speed, air.ambient, Warmth::SUSTAINED)
@@ -89,22 +89,22 @@ impl Trip<'_> {
         self.grip_for_motoring(grade) * self.day.retarding_share()
     }
 
-    /// Force at which the motoring engine makes the driven axles break away: μ·m_drive·g·cos θ. Motoring
-    /// cannot be turned down, so it is held against all the grip there is.
+    /// Force at which the motoring engine makes the driven axles slip: μ·m_drive·g·cos θ. Motoring cannot be
+    /// turned down, so all the grip counts.
     #[must_use]
     pub fn grip_for_motoring(self, grade: Grade) -> Newtons {
         let load = self.truck.spec().drive_axle_mass_kg * GRAVITY * grade.sin_cos().1;
         Newtons(self.day.surface.friction() * load)
     }
 
-    /// Force of gear and the strongest stage that the driven axles grip: what lasts. Zero where
-    /// motoring alone would make them break away.
+    /// Sustained holding force of a gear with the strongest stage that the driven axles grip. Zero where
+    /// motoring alone would make them slip.
     #[must_use]
     pub fn retarding(self, gear: Gear, speed: MetresPerSecond, grade: Grade, air: Air) -> Newtons {
         self.retarding_as_warm(gear, speed, grade, air, Warmth::SUSTAINED)
     }
 
-    /// The same with the retarder as warm as it is.
+    /// As [`Trip::retarding`], with the retarder at its present warmth.
     #[must_use]
     pub fn retarding_as_warm(
         self,
@@ -117,7 +117,7 @@ impl Trip<'_> {
         let held = |stage| self.truck.holding_force(gear, stage, speed, air.ambient, warmth).0;
         let (grip, motoring) = (self.grip_for_retarding(grade).0, self.grip_for_motoring(grade).0);
         let strongest = self.strongest_stage();
-        // Nearly always the strongest: on a slippery road the strongest that does not break away.
+        // Nearly always the strongest; on a slippery road the strongest that does not make the axles slip.
         let gripping = self.truck.stages().rev().filter(|stage| *stage <= strongest).find_map(|stage| {
             let force = held(stage);
             (force <= if stage.is_off() { motoring } else { grip }).then_some(force)
@@ -153,13 +153,13 @@ impl Trip<'_> {
         found
     }
 
-    /// The strongest stage that the surface lets be recommended.
+    /// The strongest stage that may be recommended on this surface.
     #[must_use]
     pub fn strongest_stage(self) -> Stage {
         if self.day.retarding_share() > 0.0 { self.truck.full_stage() } else { Stage::OFF }
     }
 
-    /// The fastest that the truck may go: the day's limit, or the highest allowed engine speed
+    /// The fastest that the truck may go: the day's limit, or the speed at the highest allowed engine speed
     /// in the highest gear where that is slower.
     #[must_use]
     pub fn top_speed(self) -> MetresPerSecond {
@@ -172,8 +172,8 @@ impl Trip<'_> {
         }
     }
 
-    /// The lowest gear that keeps the engine at or below `share` of its highest allowed speed:
-    /// the one that holds most. `None` where even the highest gear overspeeds.
+    /// The lowest gear that keeps the engine at or below `share` of its highest allowed speed, and so the
+    /// gear that holds most. `None` where even the highest gear overspeeds.
     #[must_use]
     pub fn lowest_gear_within(self, speed: MetresPerSecond, share: f64) -> Option<Gear> {
         let ceiling = self.truck.highest_engine_speed() * share;

@@ -46,7 +46,7 @@ impl BrakeHeat {
         Self { temperatures: [at.0; AXLE_GROUPS] }
     }
 
-    /// After `time` at a steady speed with the service brakes taking `power`.
+    /// Temperatures after `time` at a steady speed with the service brakes taking `power`.
     #[must_use]
     pub fn after(mut self, trip: Trip<'_>, power: Watts, speed: MetresPerSecond, time: Seconds) -> Self {
         let out = trip.truck.out_above().filter(|(index, above)| self.temperatures[*index] >= above.0);
@@ -65,7 +65,7 @@ impl BrakeHeat {
         self
     }
 
-    /// Each group as much warmer as another is above a temperature.
+    /// Warms each group by as much as `other`'s group is above a temperature.
     #[must_use]
     pub fn warmer_by(mut self, other: Self, above: Celsius) -> Self {
         for (temperature, other) in self.temperatures.iter_mut().zip(other.temperatures) {
@@ -89,18 +89,18 @@ impl BrakeHeat {
         Celsius(self.each(trip).map(|(t, _)| t).fold(f64::NEG_INFINITY, f64::max))
     }
 
-    /// The hottest group after one hard stop from this speed on this grade: half of m·v²,
-    /// half as much again for brakes that do not share evenly, and the hill's work over the
-    /// stopping distance. Rolling, air, engine and retarder are left out: the cautious side.
+    /// The hottest group after one hard stop from this speed on this grade. The heat is half of m·v², half as
+    /// much again for brakes that do not share evenly, and the hill's work over the stopping distance.
+    /// Rolling, air, engine and retarder are left out: the cautious side.
     #[must_use]
     pub fn hottest_after_stop(&self, trip: Trip<'_>, speed: MetresPerSecond, grade: Grade) -> Celsius {
         self.hottest_with(trip, stopping_work(trip, speed, grade))
     }
 
-    /// The hottest group after this work of the service brakes, done at once.
+    /// The hottest group after the service brakes have taken this work at once.
     #[must_use]
     pub fn hottest_with(&self, trip: Trip<'_>, work: Joules) -> Celsius {
-        // What a group out of adjustment takes before it no longer brakes; the others share the rest.
+        // Work that a group out of adjustment takes before it stops braking; the others share the rest.
         let out = trip.truck.out_above().map(|(index, above)| {
             let group = &groups(trip)[index];
             let room = (above.0 - self.temperatures[index]).max(0.0) * trip.truck.heat_capacity(group);

@@ -1,12 +1,12 @@
-//! The books of work of a run.
+//! The books of a run: work done by each force.
 
 use crate::units::{Joules, Seconds};
 
-/// The books: work done on the truck since the run began, each entry with its sign as seen
-/// from the truck. The sum of the forces' work is the change of kinetic energy.
+/// Work done on the truck since the run began, each entry with its sign as seen from the truck. The forces'
+/// work adds up to the change of kinetic energy.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Ledger {
-    /// By gravity.
+    /// By gravity; either sign.
     pub gravity: Joules,
     /// By rolling resistance; not positive.
     pub rolling: Joules,
@@ -18,7 +18,7 @@ pub struct Ledger {
     pub service: Joules,
     /// By the engine pulling; not negative.
     pub pulling: Joules,
-    /// Energy of the fuel burnt; it is no work on the truck and stands beside the books.
+    /// Energy of the fuel burnt. It is no work on the truck and stands beside the books.
     pub fuel: Joules,
     /// Change of kinetic energy, rotating parts included.
     pub kinetic: Joules,
@@ -39,7 +39,7 @@ impl Ledger {
         time: Seconds(0.0),
     };
 
-    /// What is left when the books are closed: nothing but rounding.
+    /// What is left when the books are closed: only rounding.
     #[must_use]
     pub fn imbalance(&self) -> Joules {
         self.gravity + self.rolling + self.air + self.holding + self.service + self.pulling - self.kinetic

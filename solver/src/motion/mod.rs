@@ -1,6 +1,6 @@
 //! Motion: forces, control speed, heat, and the run along a road.
 //!
-//! Knows the road and the truck; does not know what a descent is.
+//! The module knows the road and the truck; it does not know what a descent is.
 
 mod caps;
 mod control_speed;

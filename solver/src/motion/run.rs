@@ -1,8 +1,8 @@
-//! The run along the road: speed, what pulls and holds, brake heat, and the books of work.
+//! The run along the road: speed, pulling and holding forces, brake heat, and the books of work.
 //!
-//! Two passes. Backward: no point is entered faster than what follows allows, slowing with
-//! the retarder and, where that is too little, the service brakes. Forward: gravity, full
-//! load, holding force. Steps are the cells of the road, near 10 m.
+//! Two passes. The backward pass limits the speed at each point to what the road ahead allows, slowing with
+//! the retarder and, where that is too little, the service brakes. The forward pass applies gravity, full
+//! load and holding force. Steps are the cells of the road, near 10 m.
 
 use super::caps::{bounds, brake_check_stops, entry_caps, hold_ahead, hold_at};
 use super::driver::{Driver, Scene};
@@ -14,10 +14,10 @@ use crate::road::Road;
 use crate::truck::Truck;
 use crate::units::{Celsius, Grade, MetresPerSecond, Seconds};
 
-/// So far before its crest a driver makes ready for a descent, m. Assumed.
+/// Distance before a crest at which a driver begins to prepare for the descent, m. Assumed.
 const READY_M: f64 = 500.0;
 
-/// The highest speed, m/s, at each grid point of a road from which what follows can be kept: the
+/// The highest speed, m/s, at each grid point of a road that still lets the truck keep what follows: the
 /// backward pass by itself.
 #[must_use]
 pub fn caps(trip: Trip<'_>, road: &Road, holds: &[Hold]) -> Vec<f64> {
@@ -31,11 +31,11 @@ pub struct Run {
     pub samples: Vec<Sample>,
     /// The books.
     pub ledger: Ledger,
-    /// State at the start: slower than asked where the road must be entered slower.
+    /// State at the start; slower than asked where the road ahead demands it.
     pub start: State,
     /// State at the end.
     pub end: State,
-    /// Slower than walking speed somewhere: the truck cannot climb this.
+    /// The truck was slower than walking speed somewhere: it cannot climb this road.
     pub stalled: bool,
 }
 
@@ -47,7 +47,7 @@ impl Run {
         Course { trip, road, from, to, holds, then: None }.freely(start, &mut |_| ())
     }
 
-    /// The whole road, with `watch` told the state at the end of each cell.
+    /// Drives the whole road; `watch` receives the state at the end of each cell.
     #[must_use]
     pub fn watched(
         trip: Trip<'_>,
@@ -59,15 +59,15 @@ impl Run {
         Course { trip, road, from: 0, to: road.cells(), holds, then: None }.freely(start, watch)
     }
 
-    /// The whole road as a driver takes it who keeps to a card: points are entered no faster than
-    /// `caps` has them, whatever this truck and this day would allow. See [`caps`].
+    /// Drives the whole road as a driver who keeps to a card: no point is entered faster than `caps` says,
+    /// whatever this truck and this day would allow. See [`caps`].
     #[must_use]
     pub fn by_card(trip: Trip<'_>, road: &Road, caps: &[f64], holds: &[Hold], start: State) -> Self {
         Self::by_card_then(trip, road, caps, holds, start, None)
     }
 
-    /// As [`Run::by_card`], with another truck in its place from a cell on: the same, in which
-    /// something failed there.
+    /// As [`Run::by_card`], with another truck in its place from a cell on: the same truck after a failure
+    /// there.
     #[must_use]
     pub fn by_card_then(
         trip: Trip<'_>,
@@ -81,8 +81,8 @@ impl Run {
         course.drive(caps, start, NO_LIMIT, &mut |_| ()).0
     }
 
-    /// As [`Run::along`], or `None` as soon as one hard stop would take the service brakes above
-    /// `limit`; with `watch` told the state at the end of each cell.
+    /// As [`Run::along`], or `None` as soon as one hard stop would take the service brakes above `limit`.
+    /// `watch` receives the state at the end of each cell.
     #[must_use]
     pub fn within(
         trip: Trip<'_>,
@@ -104,14 +104,14 @@ impl Run {
         Celsius(self.samples.iter().map(|s| s.hottest.0).fold(f64::NEG_INFINITY, f64::max))
     }
 
-    /// Hottest they would be after one hard stop at the worst place.
+    /// Hottest service brakes after one hard stop at the worst place.
     #[must_use]
     pub fn hottest_after_stop(&self) -> Celsius {
         Celsius(self.samples.iter().map(|s| s.after_stop.0).fold(f64::NEG_INFINITY, f64::max))
     }
 }
 
-/// No brake temperature ends the run.
+/// A limit that no brake temperature reaches.
 const NO_LIMIT: Celsius = Celsius(f64::INFINITY);
 
 /// What is driven: part of a road, with its holds.
@@ -122,7 +122,7 @@ struct Course<'a> {
     from: usize,
     to: usize,
     holds: &'a [Hold],
-    /// The truck that takes the first one's place, and from which cell on.
+    /// The truck that takes the first one's place, and the cell from which on it does.
     then: Option<(usize, &'a Truck)>,
 }
 
@@ -135,7 +135,7 @@ impl Course<'_> {
         self.drive(&self.caps(), start, NO_LIMIT, watch).0
     }
 
-    /// The forward pass, and whether `limit` was kept; it ends where it is not.
+    /// The forward pass, and whether `limit` was kept. The pass ends where it was not.
     fn drive(
         &self,
         caps: &[f64],
@@ -182,7 +182,7 @@ impl Course<'_> {
                 break;
             }
         }
-        // Whoever stands at the end arrives when the stand is over.
+        // A truck that stands at the end arrives when the stand is over.
         if let Some(last) = samples.last_mut() {
             last.time = driver.ledger.time;
         }

@@ -1,4 +1,4 @@
-//! What a run is made of: the holds it keeps, the state it starts from, the samples it leaves.
+//! Parts of a run: the holds that it keeps, the state that it starts from, the samples that it leaves.
 
 use super::heat::BrakeHeat;
 use crate::truck::{Gear, Warmth};
@@ -15,7 +15,7 @@ pub struct Hold {
     pub gear: Gear,
     /// The speed.
     pub speed: MetresPerSecond,
-    /// Where a snub ends that begins at that speed; `None` where the truck is held steadily.
+    /// Where a snub ends that begins at the hold speed; `None` where the truck is held steadily.
     pub snub: Option<MetresPerSecond>,
 }
 
@@ -44,10 +44,10 @@ impl State {
     }
 }
 
-/// What a gear change still takes.
+/// Times that remain of a gear change.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Shift {
-    /// Time until the engine is coupled again: it holds nothing back until then.
+    /// Time until the engine is coupled again; until then it holds nothing back.
     pub open: Seconds,
     /// Time until a retarder at the engine holds again.
     pub delay: Seconds,
@@ -72,17 +72,17 @@ pub struct Sample {
     pub speed: MetresPerSecond,
     /// Gear.
     pub gear: Gear,
-    /// What was to be held back; zero where the truck was pulled or rolled free.
+    /// Force that had to be held back; zero where the truck was pulled or rolled freely.
     pub to_hold: Newtons,
-    /// What the engine pulled with; zero where the truck was held back or rolled free.
+    /// Force with which the engine pulled; zero where the truck was held back or rolled freely.
     pub pull: Newtons,
     /// Hottest service brakes at the end of the cell.
     pub hottest: Celsius,
-    /// The same after one hard stop there.
+    /// Hottest service brakes after one hard stop at the end of the cell.
     pub after_stop: Celsius,
-    /// Share of what was to be held that retarder and motoring carried; 1 where nothing was.
+    /// Share of the force to hold that retarder and motoring carried; 1 where nothing had to be held.
     pub carried: f64,
-    /// Time since the run began, at the end of the cell. A stand at a brake check comes after it;
-    /// one at the very end of the run is counted in.
+    /// Time since the run began, at the end of the cell. A stop at a brake check comes after it; a stop at
+    /// the very end of the run is included.
     pub time: Seconds,
 }

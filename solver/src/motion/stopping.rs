@@ -1,4 +1,4 @@
-//! Stopping: distances, with brakes and on an escape ramp.
+//! Stopping distances, with brakes and on an escape ramp.
 
 use crate::units::{Grade, Metres, MetresPerSecond};
 
@@ -8,12 +8,12 @@ pub fn stopping_distance(speed: MetresPerSecond, deceleration: f64) -> Metres {
     Metres(speed.0 * speed.0 / (2.0 * deceleration))
 }
 
-/// Length of an escape ramp that stops a truck without brakes: V²/(254·(R + G)), V in km/h, R
-/// the rolling resistance of its bed as a share of weight, G its grade, uphill positive (RAMP,
-/// equation from memory; 254 is 2·g·3.6², rounded as there).
+/// Length of an escape ramp that stops a truck without brakes: V²/(254·(R + G)). V is in km/h, R is the
+/// rolling resistance of the bed as a share of weight, G its grade, uphill positive (RAMP, equation from
+/// memory; 254 is 2·g·3.6², rounded as in the source).
 ///
-/// Beds of gravel have R from 0.10 to 0.25 (from memory). `None` where R + G is not above zero: such
-/// a ramp stops nothing.
+/// Beds of gravel have R from 0.10 to 0.25 (from memory). `None` where R + G is not above zero: such a ramp
+/// stops nothing.
 #[must_use]
 pub fn ramp_length(speed: MetresPerSecond, rolling_resistance: f64, grade: Grade) -> Option<Metres> {
     let slowing = rolling_resistance + grade.0;

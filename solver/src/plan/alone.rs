@@ -1,18 +1,17 @@
 //! Two recordings of one road are no reason to go faster.
 //!
-//! Where each has a pitch and not at the same place, the average of both is gentler than either; and where
-//! one of them has sharper curves, the road of both has only those of the other. That may well be the
-//! truth, and may be not: so the road of both is held no faster than the faster of the two alone, place by
-//! place.
+//! Where each recording has a pitch, but not at the same place, their average is gentler than either. Where
+//! one has sharper curves, the combined road has only the curves of the other. The average may be right, or
+//! not. So each place of the combined road is held no faster than the faster of the two recordings alone.
 
 use super::answer::{Choice, Descent, Plan};
 use crate::day::Day;
 use crate::road::Road;
 use crate::truck::Truck;
 
-/// The fastest that each cell of a combined road may be held at, m/s: 0 where no recording alone has a
-/// safe speed, infinite where one of them asks for none or only one knows the road. Empty for a road that
-/// is one recording; `None` where `progress` stopped it.
+/// The fastest speed at which each cell of a combined road may be held, m/s. It is 0 where no recording alone
+/// has a safe speed, and infinite where one of them asks for no hold or only one knows the road. The list is
+/// empty for a road with one recording. `None` where `progress` stopped the work.
 pub(super) fn fastest(
     road: &Road,
     truck: &Truck,

@@ -1,4 +1,4 @@
-//! What a plan says: plain data that crosses to the page, the card and the tests.
+//! The plan as plain data, for the page, the card and the tests.
 
 use super::stages::StageSpan;
 use super::table::Table;
@@ -9,7 +9,7 @@ use crate::motion::Hold;
 use crate::order::ascending;
 use crate::road::Curve;
 use crate::truck::{Gear, Stage};
-use crate::units::{Celsius, Grade, Joules, Kilograms, Metres, MetresPerSecond, RevPerMin, Seconds};
+use crate::units::{Celsius, Grade, Joules, Kilograms, Metres, MetresPerSecond, Newtons, RevPerMin, Seconds};
 use serde::{Deserialize, Serialize};
 
 /// The plan of one road for one truck on one day.
@@ -21,7 +21,7 @@ pub struct Plan {
     pub totals: Totals,
     /// Curves that ask for less than the speed limit, in road order.
     pub curves: Vec<SlowCurve>,
-    /// What holds for the whole plan and must be said with it.
+    /// Notes on the whole plan that must be said with it.
     pub notes: Vec<Note>,
 }
 
@@ -30,13 +30,13 @@ pub struct Plan {
 pub struct SlowCurve {
     /// Where it lies, its radius (an estimate) and which way it turns.
     pub curve: Curve,
-    /// The fastest that this truck should take it on this day.
+    /// The fastest that this truck should take the curve on this day.
     pub speed: MetresPerSecond,
 }
 
 impl Plan {
-    /// The curves of a descent that ask for less than its hold speed; all that ask for less
-    /// than the limit where there is none.
+    /// The curves of a descent that ask for less than its hold speed. Without a hold speed, all that ask for
+    /// less than the limit.
     pub fn slow_curves(&self, descent: &Descent) -> impl Iterator<Item = &SlowCurve> {
         let hold = descent.choice.advice().map_or(f64::INFINITY, |advice| advice.speed.0);
         let (from, to) = (descent.from, descent.to);
@@ -44,13 +44,13 @@ impl Plan {
         self.curves.iter().filter(within).filter(move |it| it.speed.0 < hold)
     }
 
-    /// The slowest of them.
+    /// The slowest of [`Plan::slow_curves`].
     #[must_use]
     pub fn slowest_curve(&self, descent: &Descent) -> Option<SlowCurve> {
         self.slow_curves(descent).min_by(|a, b| a.speed.0.total_cmp(&b.speed.0)).copied()
     }
 
-    /// How the run of the plan takes its descents.
+    /// The holds with which the plan's run takes its descents.
     #[must_use]
     pub fn holds(&self) -> Vec<Hold> {
         self.descents.iter().flat_map(Descent::holds).collect()
@@ -72,14 +72,15 @@ impl Plan {
 }
 
 impl Descent {
-    /// Grows with what is worse, also from road to road: by verdict; where the retarder holds, the
-    /// slower the worse, at the same speed the hotter; where it takes the service brakes, the hotter.
+    /// A number that is larger for what is worse; it compares descents of different roads, too. The verdict
+    /// counts first. Where the retarder holds, slower is worse, and at equal speeds hotter. Where the service
+    /// brakes are used, hotter is worse.
     #[must_use]
     pub fn severity(&self) -> f64 {
         let heat = |advice: &Advice| advice.hottest_after_stop.0;
         let within = match &self.choice {
             Choice::Held(advice) => match advice.verdict {
-                // Hold speeds are whole km/h apart: a hundred-thousandth of a temperature is far less.
+                // Hold speeds differ by whole km/h: a hundred-thousandth of a temperature is far less.
                 Verdict::RetarderHolds | Verdict::LittleInReserve => heat(advice) * 1e-5 - advice.speed.0,
                 Verdict::NeedsServiceBrakes | Verdict::NoSafeSpeed => heat(advice),
             },
@@ -90,18 +91,18 @@ impl Descent {
     }
 }
 
-/// What must be said with the whole plan.
+/// A note that must be said with the whole plan.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Note {
     /// No retarder stage is recommended, and why.
     StagesWithheld(Withheld),
-    /// Wet: what the retarder may do is capped.
+    /// Wet road: the force of the retarder is capped.
     WetCap,
     /// The gearbox would choose gears by itself.
     HoldByHand,
-    /// The gearbox shifts up by itself before the engine turns as fast as it may, and drops the retarder.
+    /// The gearbox shifts up by itself below the highest allowed engine speed, and drops the retarder.
     ShiftsUpByItself,
-    /// The road starts in the middle of a descent: what the brakes went through before is unknown.
+    /// The road starts in the middle of a descent: what the brakes have taken already is unknown.
     StartsInDescent,
     /// Parts of the road could not be assessed; nothing is said there.
     PartlyUnassessed,
@@ -141,10 +142,10 @@ pub struct Descent {
     pub drop: Metres,
     /// Mean grade from crest to foot.
     pub mean: Grade,
-    /// The steepest means over 100 m, 500 m and 1 km, as far as they fit; what is shorter than
-    /// the road's base length is not to be relied on.
+    /// The steepest means over 100 m, 500 m and 1 km, as far as they fit. A length shorter than the road's
+    /// base length is not reliable.
     pub steepest: Vec<Steepest>,
-    /// What the gear is chosen for.
+    /// The grade that the gear is chosen for.
     pub sustained: Sustained,
     /// Hottest service brakes on arrival at the crest.
     pub brakes_at_crest: Celsius,
@@ -161,22 +162,22 @@ pub struct Descent {
     pub table: Table,
     /// Stages along the descent, crest to foot.
     pub stages: Vec<StageSpan>,
-    /// Flat or rising stretches inside, too short to shift up on.
+    /// Flat or rising stretches inside the descent, too short to shift up on.
     pub reliefs: Vec<Relief>,
-    /// The legs of the advice, crest to foot; one where one gear is kept all the way, none where no
-    /// speed is safe.
+    /// The legs of the advice, crest to foot. There is one leg where one gear is kept all the way, and none
+    /// where no speed is safe.
     pub legs: Vec<Leg>,
-    /// The same with one gear all the way; `None` where no speed is safe.
+    /// The way down in one gear; `None` where no speed is safe.
     pub one_gear: Option<WayDown>,
-    /// Gear and speed at which the retarder alone holds every pitch that was recorded, whether it is
-    /// to be believed or not; `None` where none does.
+    /// Gear and speed at which the retarder alone holds every recorded pitch, even those that may be errors;
+    /// `None` where none does.
     pub untouched: Option<WayDown>,
-    /// Where the truck gets faster than held by the retarder alone: there the service brakes are needed.
+    /// Where the truck gains speed against the retarder alone and the service brakes are needed.
     pub touches: Vec<Touch>,
     /// What would let the retarder hold it with the reserve; `None` where it does.
     pub change: Option<Change>,
-    /// Speed carried into a rise that follows within a kilometre of the foot, as driven by the
-    /// plan; nobody should release early for more.
+    /// Speed that the plan carries into a rise within a kilometre of the foot; nobody should release early to
+    /// carry more.
     pub carried: Option<Carried>,
     /// Gear and speed that climb the same hill at full load; `None` where none does.
     pub climbs_in: Option<(Gear, MetresPerSecond)>,
@@ -185,7 +186,8 @@ pub struct Descent {
 }
 
 impl Descent {
-    /// How the run of the plan takes it, leg by leg; where no speed is safe, at the slowest tried.
+    /// The holds with which the plan's run takes the descent, leg by leg. Where no speed is safe, the slowest
+    /// speed tried.
     #[must_use]
     pub fn holds(&self) -> Vec<Hold> {
         match &self.choice {
@@ -206,7 +208,7 @@ impl Descent {
         }
     }
 
-    /// The gear and speed that are told for it as a whole: those of the slowest leg.
+    /// The gear and speed told for the descent as a whole: those of the slowest leg.
     #[must_use]
     pub fn hold(&self) -> Hold {
         let (gear, speed) = match &self.choice {
@@ -216,7 +218,7 @@ impl Descent {
         Hold { from: self.from, to: self.to, gear, speed, snub: None }
     }
 
-    /// Steepest mean grade over a kilometre, or over the whole where it is shorter.
+    /// Steepest mean grade over a kilometre, or over the whole descent where it is shorter.
     #[must_use]
     pub fn steepest_km(&self) -> Grade {
         let kilometre = self.steepest.iter().find(|it| it.length.0 >= 1_000.0);
@@ -224,16 +226,16 @@ impl Descent {
     }
 }
 
-/// What the gear of a descent is chosen for: a hill of this even grade asks for as much.
+/// The even grade that asks for as much retarding as the descent; its gear is chosen for it.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Sustained {
-    /// Where the stretch begins that asks for most.
+    /// Start of the stretch that asks for most.
     pub from: Metres,
     /// Its length.
     pub length: Metres,
     /// The grade.
     pub grade: Grade,
-    /// Highest road on the descent: where an engine holds least.
+    /// Highest point of the descent, where an engine holds least.
     pub height: Metres,
 }
 
@@ -285,9 +287,9 @@ pub enum Verdict {
 pub struct Advice {
     /// Verdict.
     pub verdict: Verdict,
-    /// What a run down the recorded heights without the service brakes shows.
+    /// What a roll down the recorded heights without the service brakes shows.
     pub proof: Proof,
-    /// Gear of the slowest leg; of the only one engaged before the crest and kept to the foot.
+    /// Gear of the slowest leg. Where there is one leg, it is engaged before the crest and kept to the foot.
     pub gear: Gear,
     /// Strongest stage needed on the slowest leg.
     pub stage: Stage,
@@ -297,17 +299,17 @@ pub struct Advice {
     pub fastest_leg: Option<(Gear, MetresPerSecond)>,
     /// Engine speed at that road speed.
     pub engine_speed: RevPerMin,
-    /// Full-stage holding force over demand on the grade that the gear is chosen for, less 1; negative
-    /// where the service brakes must help.
+    /// Full-stage holding force over demand on the grade that the gear is chosen for, less 1; negative where
+    /// the service brakes must help.
     pub margin: f64,
     /// What keeps the speed from being higher.
     pub governs: Governs,
     /// Hottest service brakes on the descent.
     pub hottest: Celsius,
-    /// Hottest they would be after one hard stop at the worst place.
+    /// Hottest service brakes after one hard stop at the worst place.
     pub hottest_after_stop: Celsius,
-    /// By how much warmer still, K, if every pitch that was recorded is there: all touches together,
-    /// cooling counted. With it the limit is kept, too.
+    /// Further warming, K, if every recorded pitch is real: all touches together, cooling counted. The heat
+    /// limit is kept with it, too.
     pub touched_k: f64,
     /// Work of retarder and motoring.
     pub holding_work: Joules,
@@ -319,7 +321,7 @@ pub struct Advice {
     pub snub: Option<Snub>,
 }
 
-/// Service braking in snubs: from the hold speed down, released, and again.
+/// Service braking in snubs: down from the hold speed, release, and again.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Snub {
     /// Speed at which to brake.
@@ -328,9 +330,9 @@ pub struct Snub {
     pub to: MetresPerSecond,
     /// Time braking.
     pub on: Seconds,
-    /// Time between, on the steepest sustained grade.
+    /// Time between two snubs, on the steepest sustained grade.
     pub off: Seconds,
-    /// How often on this descent, about; where it is not assessed, as often as its fall there asks for.
+    /// Number of snubs on this descent, about. Where it is not assessed, the fall there counts.
     pub count: u32,
 }
 
@@ -340,15 +342,15 @@ pub struct Snub {
 pub enum Governs {
     /// The limit entered for the day.
     SpeedLimit,
-    /// A limit posted on a stretch of the descent: faster, the gear would not hold there, or the
-    /// whole descent is posted.
+    /// A limit posted on a stretch of the descent. In the gear of a higher speed the truck would not keep it,
+    /// or the whole descent is posted.
     Posted,
     /// The highest engine speed in the highest gear.
     EngineSpeed,
-    /// The retarder: faster, in any gear, it would not hold with the reserve asked for.
+    /// The retarder: at a higher speed no gear holds with the reserve asked for.
     Control,
-    /// Curves: nowhere on the descent could it be driven faster, or no gear of a faster speed
-    /// would still turn over in the slowest curve.
+    /// Curves: they let the truck go no faster anywhere on the descent, or no gear of a higher speed still
+    /// turns the engine in the slowest curve.
     Curve,
     /// Grip of the driven axles.
     Grip,
@@ -356,34 +358,48 @@ pub enum Governs {
     Heat,
 }
 
-/// Why no speed was found, and how near the best try came.
+/// Why no speed was found, and how close the best try came.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct NoSafeSpeed {
     /// What ruled out the slowest speed tried.
     pub because: Governs,
     /// The slowest speed tried.
     pub slowest: MetresPerSecond,
-    /// Its gear.
+    /// Gear at the slowest speed tried.
     pub gear: Gear,
     /// Hottest brakes after a stop at that speed.
     pub hottest_after_stop: Celsius,
+    /// How far the retarder falls short; `None` where it holds the hill at some speed.
+    pub falls_short: Option<FallsShort>,
 }
 
-/// What would let the retarder hold a descent with the reserve asked for, each by itself.
+/// The gear and speed at which a truck holds most of what a hill asks for, and how much that is.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct FallsShort {
+    /// Gear in which it holds most.
+    pub gear: Gear,
+    /// Its speed.
+    pub speed: MetresPerSecond,
+    /// Force of retarder and motoring there, at the wheels.
+    pub holds: Newtons,
+    /// Force that the hill asks of them there, at the wheels.
+    pub asks: Newtons,
+}
+
+/// Changes that would let the retarder hold a descent with the reserve asked for, each by itself.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Change {
-    /// This gross mass; `None` where not even an empty truck would be held.
+    /// Gross mass at which it holds; `None` where not even an empty truck would be held.
     pub mass: Option<Kilograms>,
-    /// This much more retarding than the truck has, as a factor; `None` where no factor in
-    /// reach would do.
+    /// Factor by which the retarding would have to be stronger; `None` where no factor in reach is enough.
     pub retarding: Option<f64>,
-    /// The reserve that is kept as it is, at some speed; `None` where it does not hold at all.
+    /// The reserve that the unchanged truck keeps at some speed; `None` where it does not hold at all.
     pub reserve: Option<f64>,
-    /// Brakes no warmer than this at the crest, where heat is what rules it out.
+    /// Warmest brakes at the crest that keep the limit, where heat rules the descent out.
     pub cool_to: Option<Celsius>,
 }
 
-/// What a descent carries into the rise behind it.
+/// Speed that a descent carries into the rise behind it.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Carried {
     /// Where the rise begins.

@@ -1,14 +1,14 @@
-//! The way to the next crest: what speed and heat the truck brings to it.
+//! The way to the next crest: the speed and heat that the truck brings to it.
 
 use crate::motion::{BrakeHeat, Run, State, Trip, crawl, pulling_gear};
 use crate::road::Road;
 use crate::units::{Celsius, Grade, Metres, MetresPerSecond};
 
-/// Stretch before a crest on which a driver slows for it, m: each candidate is driven from
-/// here, so that the heat of slowing down counts. 2 km stop any truck from any speed.
+/// Stretch before a crest on which a driver slows for it, m. Each candidate is driven from here, so that the
+/// heat of slowing down counts. 2 km stop any truck from any speed.
 const SLOWING_M: f64 = 2_000.0;
 
-/// Over which length the grade at the start of a road is taken, m.
+/// Length over which the grade at the start of a road is taken, m.
 const FIRST_M: f64 = 200.0;
 
 /// [`SLOWING_M`] in cells of a road.
@@ -16,7 +16,7 @@ pub(super) fn slowing_cells(road: &Road) -> usize {
     (SLOWING_M / road.step_m()) as usize
 }
 
-/// A truck on its way: where it is, how fast, how warm.
+/// A truck on its way: its place, speed and warmth.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Approach {
     /// Grid index.
@@ -31,8 +31,8 @@ impl Approach {
         Self { at: 0, state: Self::start_state(trip, road) }
     }
 
-    /// A road does not begin at its first point: the truck comes in at the speed that it would
-    /// keep there, with the brakes as entered.
+    /// State at the first point of a road. A road does not begin there: the truck arrives at the speed that
+    /// it would keep there, with the brakes as entered.
     pub(super) fn start_state(trip: Trip<'_>, road: &Road) -> State {
         let first = ((FIRST_M / road.step_m()) as usize).clamp(1, road.cells());
         let grade = Grade(road.mean_grade(0, first).max(0.0));
@@ -42,7 +42,7 @@ impl Approach {
         State::settled(speed, pulling_gear(trip, speed).0, brakes)
     }
 
-    /// Drives on to where slowing for a crest begins; nowhere where that is behind.
+    /// Drives on to where slowing for a crest begins. Does nothing where that place is passed already.
     pub(super) fn drive_towards(&mut self, trip: Trip<'_>, road: &Road, crest: usize) {
         let until = crest.saturating_sub(slowing_cells(road));
         if until > self.at {

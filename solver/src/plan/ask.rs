@@ -1,8 +1,8 @@
-//! What is asked of the choice: this truck, down this stretch; and which speeds hold it.
+//! The question put to the choice (this truck, down this stretch), and the speeds that hold it.
 //!
-//! The hill asks for so much to be held ([`Hill::asks`]); each speed holds so much ([`Ladder`]). What is
-//! worse (more mass, a steeper road, less grip, a weaker retarder) asks for more or holds less, so it
-//! never makes a faster speed hold.
+//! [`Hill::asks`] says how much must be held, [`Ladder`] how much each speed holds. More mass, a steeper
+//! road, less grip or a weaker retarder asks for more or holds less. So nothing that gets worse ever makes a
+//! faster speed hold.
 
 use super::answer::{Governs, Sustained, Verdict};
 use super::descents::Stretch;
@@ -18,10 +18,10 @@ use crate::road::Road;
 use crate::truck::Gear;
 use crate::units::{Grade, Metres, MetresPerSecond};
 
-/// On a slippery road the truck is to be stopped within this, m. Assumed.
+/// On a slippery road the truck must be able to stop within this distance, m. Assumed.
 const IN_SIGHT_M: f64 = 100.0;
 
-/// What is asked: this truck, down this stretch.
+/// The question: this truck, down this stretch.
 pub(super) struct Ask<'a> {
     pub(super) trip: Trip<'a>,
     pub(super) road: &'a Road,
@@ -30,13 +30,14 @@ pub(super) struct Ask<'a> {
     pub(super) hill: Hill<'a>,
     pub(super) asked: Asked,
     pub(super) reach: Reach,
-    /// No faster than the same road dry, nor than any of its recordings alone.
+    /// Upper bound of the speed: that of the same road dry, and that of its recordings alone.
     pub(super) at_most: MetresPerSecond,
-    /// Limits posted on the stretch below the fastest it may go, each with what is asked for there.
+    /// Limits posted on the stretch below its fastest allowed speed, each with the hold that the hill asks
+    /// for there.
     pub(super) posted: Vec<(MetresPerSecond, f64)>,
 }
 
-/// A gear and a speed, and who holds the truck in it as far as the hill's demand says.
+/// A gear and a speed, and what holds the truck in it as far as the hill's demand tells.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Way {
     pub(super) verdict: Verdict,
@@ -70,13 +71,14 @@ impl<'a> Ask<'a> {
         ask
     }
 
-    /// The fastest from which the tyres still stop the truck in sight on what is asked for.
+    /// The fastest speed from which the tyres still stop the truck in sight, on the grade that the gear is
+    /// chosen for.
     fn stopping_speed(&self) -> f64 {
         let room = (self.trip.day.surface.friction() + self.sustained().grade.0) * GRAVITY;
         (2.0 * room.max(0.0) * IN_SIGHT_M).sqrt()
     }
 
-    /// The speed of the same stretch on a dry road: no slippery one is taken faster.
+    /// The speed of the same stretch on a dry road; a slippery road is never taken faster.
     fn dry_speed(&self) -> MetresPerSecond {
         let day = Day { surface: Surface::Dry, ..*self.trip.day };
         let trip = Trip { day: &day, ..self.trip };
@@ -89,7 +91,7 @@ impl<'a> Ask<'a> {
 
     /// Speeds from fast to slow that the road lets the truck reach, each with what rules out the next
     /// faster one.
-    pub(super) fn reached(&self) -> impl Iterator<Item = (&Rung, Governs)> {
+    pub(super) fn reached(&self) -> impl Iterator<Item = (&Rung, Governs)> + Clone {
         let mut governs = self.top_governs();
         self.ladder.rungs.iter().filter_map(move |rung| match self.allows(&self.ladder, rung) {
             Ok(()) if rung.speed > self.at_most => {
@@ -109,7 +111,7 @@ impl<'a> Ask<'a> {
     }
 
     /// Whether the road lets a speed of a ladder be reached. A torque converter creeps through bends that are
-    /// slower than its slowest hold: it is held at that between them.
+    /// slower than its slowest hold; between them it is held at that hold.
     fn allows(&self, ladder: &Ladder<'_>, rung: &Rung) -> Result<(), Governs> {
         let slowest = ladder.rungs.last().is_some_and(|last| last.speed.0 >= rung.speed.0);
         match self.reach.allows(rung.speed) {
@@ -132,23 +134,23 @@ impl<'a> Ask<'a> {
         })
     }
 
-    /// Whether a gear keeps, with the reserve, the limits that are posted below a speed: a retarder at
-    /// the engine holds less in the same gear at less speed.
+    /// Whether a gear keeps, with the reserve, the limits posted below a speed. A retarder at the engine
+    /// holds less at a lower speed in one gear.
     fn holds_posted(&self, gear: Gear, speed: MetresPerSecond) -> bool {
         let reserve = self.trip.day.reserve;
         let lower = self.posted.iter().filter(|(limit, _)| *limit < speed);
         lower.into_iter().all(|(limit, asked)| self.ladder.holds(gear, *limit, reserve) >= *asked)
     }
 
-    /// Where none is held with the reserve: from the speed whose gear holds most, the slowest of these,
-    /// to slower ones. Never a faster one: what failed with more in hand is not taken faster with less.
+    /// Where none is held with the reserve: from the speed whose gear holds most to slower ones. Never a
+    /// faster one: what failed with more in hand is not taken faster with less.
     pub(super) fn in_need(&self) -> impl Iterator<Item = Way> {
         let from = held_most(self.reached().map(|(rung, _)| rung)).unwrap_or(self.at_most);
         let ways = self.reached().skip_while(move |(rung, _)| rung.speed > from);
         ways.map(|(rung, governs)| self.way(rung, self.verdict(rung), governs))
     }
 
-    /// How a speed is held, as far as the hill's demand says.
+    /// Verdict on a speed, as far as the hill's demand tells.
     pub(super) fn verdict(&self, rung: &Rung) -> Verdict {
         if rung.with_reserve >= self.asked.holds {
             Verdict::RetarderHolds
@@ -159,8 +161,8 @@ impl<'a> Ask<'a> {
         }
     }
 
-    /// The fastest way that is held and on which no pitch that was recorded takes a touch, in the highest
-    /// gear of which that is so.
+    /// The fastest way that is held and on which no recorded pitch needs a touch, in the highest gear that
+    /// allows this.
     pub(super) fn untouched(&self) -> Option<Way> {
         let holds = |gear: Gear, speed| {
             let held = Held { from: self.stretch.from, to: self.stretch.to, gear, speed };
@@ -194,7 +196,7 @@ impl<'a> Ask<'a> {
         Hold { from: self.stretch.from, to: self.stretch.to, gear, speed, snub }
     }
 
-    /// What rules a speed out that holds too little.
+    /// Why a speed that holds too little is ruled out.
     fn held_back_by(&self, rung: &Rung) -> Governs {
         let trip = self.trip;
         let air = trip.air(self.stretch.highest);
@@ -216,7 +218,7 @@ impl<'a> Ask<'a> {
         }
     }
 
-    /// What the gear is chosen for, as an even grade.
+    /// The even grade that the gear is chosen for.
     pub(super) fn sustained(&self) -> Sustained {
         let step_m = self.road.step_m();
         let rolling = self.trip.truck.spec().rolling_resistance;
@@ -229,13 +231,12 @@ impl<'a> Ask<'a> {
     }
 }
 
-/// The speed whose gear holds most, the slowest of these, of rungs from fast to slow.
-fn held_most<'r>(rungs: impl Iterator<Item = &'r Rung>) -> Option<MetresPerSecond> {
-    let mut best: Option<&Rung> = None;
-    for rung in rungs {
-        if best.is_none_or(|best| rung.by_gear >= best.by_gear) {
-            best = Some(rung);
-        }
-    }
-    best.map(|rung| rung.speed)
+/// Gears that hold this share of the most hold as much: where the tyres bound the retarder, a thousandth of a
+/// force would otherwise choose between 12 and 40 km/h. Assumed.
+const AS_MUCH: f64 = 0.9;
+
+/// The speed whose gear holds most, the fastest of those that hold as much, of rungs from fast to slow.
+fn held_most<'r>(rungs: impl Iterator<Item = &'r Rung> + Clone) -> Option<MetresPerSecond> {
+    let most = rungs.clone().map(|rung| rung.by_gear).fold(f64::NEG_INFINITY, f64::max);
+    rungs.into_iter().find(|rung| rung.by_gear >= AS_MUCH * most).map(|rung| rung.speed)
 }

@@ -11,15 +11,15 @@ use crate::units::{Celsius, Kilograms};
 
 /// Halvings in each search.
 const HALVINGS: usize = 12;
-/// Halvings in the search for a temperature: each drives the descent.
+/// Halvings in the search for a temperature; each of them drives the descent.
 const HEAT_HALVINGS: usize = 8;
 /// Lightest truck tried, as a share of the mass entered.
 const LIGHTEST: f64 = 0.25;
-/// Most retarding tried, as a multiple of what the truck has.
+/// Most retarding tried, as a multiple of the truck's own.
 const STRONGEST: f64 = 3.0;
 
 impl Ask<'_> {
-    /// What would change it; `None` where the retarder holds with the reserve.
+    /// What would change the answer; `None` where the retarder holds with the reserve.
     pub(super) fn change(&self, choice: &Choice, approach: &Approach) -> Option<Change> {
         if self.held().next().is_some() && choice.verdict() <= Verdict::NeedsServiceBrakes {
             return None;
@@ -51,7 +51,7 @@ impl Ask<'_> {
         })
     }
 
-    /// The reserve that is had as it is, at the speed that holds best.
+    /// The reserve that the unchanged truck has, at the speed that holds best.
     fn kept_reserve(&self) -> Option<f64> {
         let air = self.trip.air(self.stretch.highest);
         let reserve = |rung: &super::ladder::Rung| {
@@ -76,8 +76,8 @@ impl Ask<'_> {
     }
 }
 
-/// The largest value between `low` and `high` that holds, as far as it is known that smaller
-/// ones hold too; `None` where `low` does not.
+/// The largest value between `low` and `high` that holds, provided that smaller ones hold too; `None` where
+/// `low` does not.
 fn largest_that_holds(low: f64, high: f64, holds: impl Fn(f64) -> bool) -> Option<f64> {
     bisect(low, high, HALVINGS, holds)
 }

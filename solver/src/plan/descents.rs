@@ -6,15 +6,16 @@ use crate::motion::{Trip, curves_between};
 use crate::road::Road;
 use crate::units::{Metres, MetresPerSecond};
 
-/// A descent begins where the truck has been pushed down by this much height, m, beyond what rolling
-/// and air take at the fastest it may go there. Assumed.
+/// A descent begins where the hill has pushed the truck down by this much height, m, beyond what rolling and
+/// air take at the fastest speed allowed there. Assumed.
 const IN_M: f64 = 12.0;
 
-/// It ends where it would have to be pulled by this much, m. Assumed: 600 m of level road. Less is no
-/// room to shift up, speed up, slow down and shift down again.
+/// It ends where the truck would have to be pulled over this much height, m. Assumed: 600 m of level road. A
+/// shorter stretch leaves no room to shift up, speed up, slow down and shift down again.
 const OUT_M: f64 = 10.0;
 
-/// Shallower drops are rolling country, driven without choosing a gear for them, m. Assumed.
+/// Smallest drop of a descent, m. A smaller drop is rolling country, driven without choosing a gear for it.
+/// Assumed.
 const LEAST_DROP_M: f64 = 20.0;
 
 /// A descent by its place on the road.
@@ -22,15 +23,15 @@ const LEAST_DROP_M: f64 = 20.0;
 pub(super) struct Stretch {
     pub(super) from: usize,
     pub(super) to: usize,
-    /// It ends where the road does or where nothing is known of it, not at a foot.
+    /// It ends where the road ends or is not assessed, not at a foot.
     pub(super) cut_short: bool,
-    /// Its highest road: where an engine holds least.
+    /// Its highest point, where an engine holds least.
     pub(super) highest: Metres,
 }
 
-/// The descents of a road. What the truck is pushed by is summed along it; a descent goes from a
-/// highest point of that sum to a lowest, over whatever lies between that does not take back
-/// [`OUT_M`]: so a step, a dam or noise of the heights cuts none.
+/// The descents of a road. The height by which the truck is pushed is summed along the road. A descent goes
+/// from a highest point of that sum to a lowest, over whatever does not take back [`OUT_M`] in between. So a
+/// step, a dam or noise of the heights cuts no descent.
 pub(super) fn cut(trip: Trip<'_>, road: &Road, ground: &Ground) -> Vec<Stretch> {
     let falls = ground.falls(0, ground.cells(), 100.0);
     let fastest = fastest(trip, road);
@@ -64,7 +65,7 @@ pub(super) fn cut(trip: Trip<'_>, road: &Road, ground: &Ground) -> Vec<Stretch> 
     found.into_iter().map(|(from, to)| stretch(road, from, to)).collect()
 }
 
-/// The fastest that each cell may be driven at: the day's limit, and what curves leave of it.
+/// The fastest speed at which each cell may be driven: the day's limit, or what curves leave of it.
 fn fastest(trip: Trip<'_>, road: &Road) -> Vec<MetresPerSecond> {
     let mut caps = vec![trip.top_speed().0; road.cells() + 1];
     for (curve, speed) in curves_between(trip, road, 0, road.cells()) {

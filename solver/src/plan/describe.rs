@@ -1,4 +1,4 @@
-//! What is told of one descent.
+//! The description of one descent.
 
 use super::answer::{Advice, Choice, Descent, Snub, Steepest, Verdict};
 use super::approach::Approach;
@@ -19,10 +19,10 @@ use crate::units::{Celsius, Grade, Joules, Metres, MetresPerSecond, Newtons, Sec
 /// Lengths over which the steepest grade of a descent is told, m.
 const STEEPEST_OVER: [f64; 3] = [100.0, 500.0, 1_000.0];
 
-/// A break in the push shorter than this is no relief, m. Assumed.
+/// A gap in the push shorter than this is no relief, m. Assumed.
 const LEAST_RELIEF: f64 = 150.0;
 
-/// The advice of what was chosen.
+/// The advice for the chosen way.
 pub(super) fn choice(ask: &Ask<'_>, chosen: &Chosen) -> Choice {
     match chosen {
         Chosen::Down(down) => Choice::Held(advice(ask, down)),
@@ -33,7 +33,11 @@ pub(super) fn choice(ask: &Ask<'_>, chosen: &Chosen) -> Choice {
 fn advice(ask: &Ask<'_>, down: &Down) -> Advice {
     let Down { way, driven, .. } = down;
     let margin = margin(ask, way);
-    let proof = proof(&down.touches);
+    let doubted = driven.holds.iter().any(|hold| ask.hill.may_gain(&ask.ladder, &held(hold)));
+    let proof = match proof(&down.touches) {
+        Proof::Holds if doubted => Proof::OnAverage,
+        proof => proof,
+    };
     let held = way.verdict <= Verdict::LittleInReserve;
     let verdict = if held && proof == Proof::NeedsBrakes { Verdict::NeedsServiceBrakes } else { way.verdict };
     let Figures { holding_work, service_work, time, .. } = driven.figures;
@@ -70,13 +74,13 @@ pub(super) fn slowest(holds: &[Hold]) -> Hold {
     slowest
 }
 
-/// The fastest of several, where it is another than the slowest.
+/// The fastest hold, where it differs from the slowest.
 fn fastest_leg(holds: &[Hold], slowest: &Hold) -> Option<(Gear, MetresPerSecond)> {
     let fastest = holds.iter().max_by(|a, b| a.speed.0.total_cmp(&b.speed.0))?;
     (fastest.speed > slowest.speed).then_some((fastest.gear, fastest.speed))
 }
 
-/// What the full stage holds over the demand on the grade that the gear is chosen for, less 1.
+/// Full-stage holding force over the demand on the grade that the gear is chosen for, less 1.
 fn margin(ask: &Ask<'_>, way: &Way) -> f64 {
     let sustained = ask.sustained();
     let air = ask.trip.air(sustained.height);
@@ -91,7 +95,7 @@ fn held(hold: &Hold) -> Held {
     Held { from: hold.from, to: hold.to, gear: hold.gear, speed: hold.speed }
 }
 
-/// What touches prove.
+/// The proof that follows from the touches.
 pub(super) fn proof(touches: &[Touch]) -> Proof {
     let of = |touch: &Touch| {
         if touch.gains.0 > if touch.certain { NEEDED } else { RUNS_AWAY } {
@@ -105,7 +109,8 @@ pub(super) fn proof(touches: &[Touch]) -> Proof {
     touches.iter().map(of).max().unwrap_or(Proof::Holds)
 }
 
-/// The weakest stage that holds a stretch on the average and rolls down it no faster than the strongest.
+/// The weakest stage that holds a stretch on the average and lets the truck roll down it no faster than the
+/// strongest.
 fn stage_of(ask: &Ask<'_>, hold: &Hold) -> Stage {
     let trip = ask.trip;
     let strongest = trip.strongest_stage();
@@ -119,8 +124,8 @@ fn stage_of(ask: &Ask<'_>, hold: &Hold) -> Stage {
     trip.truck.stages().take_while(|stage| *stage < strongest).find(holds).unwrap_or(strongest)
 }
 
-/// Snubs on the grade that the gear is chosen for; so many that together they do `work`, and as many more
-/// as the stretches that are not assessed fall, on which the run does none.
+/// Snubs on the grade that the gear is chosen for. Together they do `work`. More are added for the fall of
+/// unassessed stretches, where the run does none.
 fn snub(ask: &Ask<'_>, way: &Way, work: Joules) -> Option<Snub> {
     let sustained = ask.sustained();
     let (trip, speed) = (ask.trip, way.speed);
@@ -139,7 +144,7 @@ fn snub(ask: &Ask<'_>, way: &Way, work: Joules) -> Option<Snub> {
     Some(Snub { from: speed, to, on: Seconds(SNUB_TIME), off, count: count as u32 })
 }
 
-/// What the descent falls in all over what it falls where it is assessed; 1 where all or nothing is.
+/// The whole fall of the descent over its assessed fall; 1 where all of it or none is assessed.
 fn falls_in_all(ask: &Ask<'_>) -> f64 {
     let (from, to) = (ask.stretch.from, ask.stretch.to);
     let ground = ask.hill.ground;
@@ -149,7 +154,7 @@ fn falls_in_all(ask: &Ask<'_>) -> f64 {
     if known_m > 0.0 { (all_m / known_m).max(1.0) } else { 1.0 }
 }
 
-/// Everything that is told of a descent; the other choices are the caller's.
+/// Describes a descent; the caller adds the other choices.
 pub(super) fn descent(
     ask: &Ask<'_>,
     (approach, ahead): (&Approach, &Ahead),
@@ -218,8 +223,8 @@ fn legs(ask: &Ask<'_>, down: &Down) -> Vec<Leg> {
     legs
 }
 
-/// Another way in one gear. Its time is reckoned from what curves and limits leave of its speed, and
-/// set right by how much longer the way that was driven took than was reckoned for it.
+/// Another way in one gear. Its time is estimated from the speed that curves and limits leave, and scaled by
+/// the ratio of driven to estimated time of the way that was driven.
 fn way_down(ask: &Ask<'_>, down: &Down, way: &Way) -> WayDown {
     let hold = ask.hold(way.gear, way.speed, None);
     let longer = down.driven.figures.time.0 - reckoned(ask, &down.driven.holds);
@@ -227,8 +232,8 @@ fn way_down(ask: &Ask<'_>, down: &Down, way: &Way) -> WayDown {
     WayDown { gear: way.gear, stage: stage_of(ask, &hold), speed: way.speed, time }
 }
 
-/// Gear and speed that no recorded pitch touches; a faster one than told is driven first, since heat may
-/// bind it.
+/// Gear and speed at which no recorded pitch needs a touch. A speed faster than the one told is driven first,
+/// since heat may rule it out.
 fn untouched(ask: &Ask<'_>, down: &Down, approach: &Approach, ahead: &Ahead) -> Option<WayDown> {
     let way = ask.untouched()?;
     let limit = Celsius(ask.trip.day.heat_limit_c);
@@ -236,7 +241,7 @@ fn untouched(ask: &Ask<'_>, down: &Down, approach: &Approach, ahead: &Ahead) -> 
     (slower || ask.one_gear(way, approach, ahead, limit).is_ok()).then(|| way_down(ask, down, &way))
 }
 
-/// The time that holds take one after the other.
+/// Estimated time of holds, one after the other.
 fn reckoned(ask: &Ask<'_>, holds: &[Hold]) -> f64 {
     let mut hold = holds.iter().peekable();
     let mut speed = f64::INFINITY;
@@ -258,7 +263,7 @@ fn steepest(road: &Road, from: usize, to: usize) -> Vec<Steepest> {
     STEEPEST_OVER.into_iter().filter_map(over).collect()
 }
 
-/// Stretches on which nothing pushes.
+/// Stretches on which the hill does not push the truck.
 fn reliefs(ask: &Ask<'_>) -> Vec<Relief> {
     let shortest = (LEAST_RELIEF / ask.road.step_m()) as usize;
     let mut found: Vec<Relief> = Vec::new();

@@ -1,12 +1,14 @@
-//! A way down driven: from before the crest, down, and on to where the next descent is slowed for.
+//! Drives a way down: from before the crest to where the next descent is slowed for.
 
 use super::approach::Approach;
 use super::ask::Ask;
-use crate::motion::{Hold, Run, Sample, State};
+use super::choose::WARMS_K;
+use super::hill::joules_per_kelvin;
+use crate::motion::{BrakeHeat, Hold, Run, Sample, State};
 use crate::road::Road;
-use crate::units::{Celsius, Grade, Joules, Seconds};
+use crate::units::{Celsius, Grade, Joules, Seconds, Watts};
 
-/// What lies ahead of a descent: how the next is begun, and how far the drive goes on.
+/// What lies ahead of a descent: how the next one begins, and how far the drive goes on.
 pub(super) struct Ahead {
     pub(super) holds: Vec<Hold>,
     pub(super) end: usize,
@@ -18,9 +20,13 @@ pub(super) struct Driven {
     pub(super) at_crest: Celsius,
     pub(super) at_foot: State,
     pub(super) figures: Figures,
+    /// Work of the service brakes from where each hold begins to where the next one does.
+    pub(super) service: Vec<Joules>,
+    /// By how much brakes that come cold are warmed at most, K.
+    pub(super) warms_k: f64,
 }
 
-/// What a drive leads to, from crest to foot.
+/// Figures of a drive, from crest to foot.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Figures {
     pub(super) hottest: Celsius,
@@ -31,7 +37,7 @@ pub(super) struct Figures {
 }
 
 impl Figures {
-    /// Of the samples of the cells `from..to`; `before` is the time at `from`.
+    /// Figures from the samples of the cells `from..to`; `before` is the time at `from`.
     pub(super) fn of(road: &Road, from: usize, samples: &[Sample], before: Seconds) -> Self {
         let mut all = Self {
             hottest: Celsius(f64::NEG_INFINITY),
@@ -51,7 +57,7 @@ impl Figures {
         all
     }
 
-    /// Share of the braking work that the service brakes take.
+    /// The service brakes' share of the braking work.
     pub(super) fn service_share(&self) -> f64 {
         let all = self.holding_work.0 + self.service_work.0;
         if all > 0.0 { self.service_work.0 / all } else { 0.0 }
@@ -81,6 +87,32 @@ impl Ask<'_> {
         let whole = stretch.from..ahead.end;
         let down = Run::within(trip, road, whole, &all, to_crest.end, limit, &mut watch)?;
         let figures = Figures::of(road, stretch.from, &down.samples[..cells], Seconds(0.0));
-        Some(Driven { holds, at_crest: to_crest.end.brakes.hottest(trip), at_foot, figures })
+        let ends = holds.iter().skip(1).map(|hold| hold.from).chain([stretch.to]);
+        let service = holds.iter().zip(ends).map(|(hold, end)| {
+            let samples = &down.samples[hold.from - stretch.from..end - stretch.from];
+            Figures::of(road, hold.from, samples, Seconds(0.0)).service_work
+        });
+        let service = service.collect();
+        let at_crest = to_crest.end.brakes.hottest(trip);
+        let warms_k = self.warms_k(&down.samples[..cells], &figures);
+        Some(Driven { holds, at_crest, at_foot, figures, service, warms_k })
+    }
+
+    /// By how much brakes that come cold are warmed at most, K. Where the whole work warms them by no more than
+    /// they may be warmed, their cooling is left out.
+    fn warms_k(&self, samples: &[Sample], figures: &Figures) -> f64 {
+        let whole = figures.service_work.0 / joules_per_kelvin(self.trip);
+        if whole <= WARMS_K {
+            return whole;
+        }
+        let air = self.trip.day.air();
+        let (mut brakes, mut before, mut most) = (BrakeHeat::uniform(air), Seconds(0.0), 0.0);
+        for sample in samples {
+            let (time, braked) = (sample.time - before, sample.to_hold.0 * (1.0 - sample.carried));
+            brakes = brakes.after(self.trip, Watts(braked * sample.speed.0), sample.speed, time);
+            most = f64::max(most, brakes.hottest(self.trip).0 - air.0);
+            before = sample.time;
+        }
+        most
     }
 }

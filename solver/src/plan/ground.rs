@@ -1,40 +1,40 @@
-//! The road as the plan reads it: how far it falls, from recorded heights under plain averages.
+//! The road as the plan reads it: its fall, from recorded heights under plain averages.
 //!
-//! The filtered heights are for showing. They differ from one recording to the next in what they
-//! keep of a pitch, and a plan that reads them differs with them.
+//! The filtered heights are for showing. Two recordings differ in what the filter keeps of a pitch, and so
+//! would plans made from filtered heights.
 
 use crate::road::{Doubt, Road, Unassessed};
 
-/// Averages of what can be felt, m: a truck is about 20 m long, points lie 10 to 50 m apart.
+/// Length over which a truck feels a grade, m: a truck is about 20 m long, and points lie 10 to 50 m apart.
 const FINE_M: f64 = 60.0;
 
-/// A stretch of which nothing is known is as steep as the road over this length before or behind it, m.
+/// An unknown stretch is taken as steep as the road over this length before or behind it, m.
 const BESIDE_M: f64 = 200.0;
 
-/// Over this length, m…
+/// Length over which the steepest possible road is checked, m.
 const NO_ROAD_M: f64 = 100.0;
 
-/// …no road for trucks is steeper than this (common practice, no source). Heights that are, are those of
-/// the ground beside it…
+/// Steepest grade of a road for trucks over that length (common practice, no source). Steeper heights belong
+/// to the ground beside the road.
 const NO_ROAD: f64 = 0.20;
 
-/// …and so may be what pitches lie within this of them, m. Assumed.
+/// Pitches within this distance of such ground are doubted too, m. Assumed.
 const BESIDE_WALL_M: f64 = 500.0;
 
-/// Height is more than the heights' doubt beyond this many σ.
+/// A height beyond this many σ of the heights' doubt counts as real.
 const SIGMAS: f64 = 6.0;
 
 /// What the plan knows of a road's heights.
 pub(super) struct Ground {
     step_m: f64,
-    /// How far the road has fallen up to each grid point, m. Where heights are not known it falls as
-    /// its ends say, and at least as steeply as beside.
+    /// Fall of the road up to each grid point, m. Where heights are unknown, it falls as the ends say, and at
+    /// least as steeply as beside.
     down: Vec<f64>,
     /// σ of a height difference, m, for a number of cells: see [`Road::doubt`].
     doubt: Doubt,
-    /// Cells from which on it is steeper than a road can be.
+    /// Cells that begin a stretch steeper than a road can be.
     walls: Vec<usize>,
-    /// The fastest that cells may be held at, m/s; empty where nothing but the road itself says so.
+    /// The fastest speed at which each cell may be held, m/s; empty where only the road itself limits it.
     at_most: Vec<f64>,
 }
 
@@ -48,7 +48,7 @@ impl Ground {
         let mean = |from: usize, to: usize| (heights[from] - heights[to]) / (to - from) as f64;
         for span in blanks(road) {
             let (from, to) = (span.0, span.1);
-            // At an end of the road nothing is known of how it goes on.
+            // At an end of the file nothing says how the road goes on.
             if from == 0 || to == road.cells() {
                 continue;
             }
@@ -81,7 +81,7 @@ impl Ground {
         self.step_m
     }
 
-    /// The fastest that the cells of a stretch may be held at, m/s.
+    /// The fastest speeds at which the cells of a stretch may be held, m/s.
     pub(super) fn at_most(&self, from: usize, to: usize) -> f64 {
         self.at_most.get(from..to).into_iter().flatten().copied().fold(f64::INFINITY, f64::min)
     }
@@ -107,9 +107,14 @@ impl Ground {
             .collect()
     }
 
-    /// Fall of each cell as it can be felt, m.
+    /// Fall of each cell as a truck feels it, m.
     pub(super) fn fine(&self, from: usize, to: usize) -> Vec<f64> {
         self.falls(from, to, FINE_M - self.step_m)
+    }
+
+    /// One standard deviation of a height difference over a length, m, of most of the road.
+    pub(super) fn sigma_m(&self, length_m: f64) -> f64 {
+        self.doubt.usual_sigma_m(length_m)
     }
 
     /// Whether so much height between two grid points is more than heights of this road may be off.
@@ -128,8 +133,8 @@ fn cells(length_m: f64, step_m: f64) -> usize {
     ((length_m / step_m).round() as usize).max(1)
 }
 
-/// Stretches that are not assessed, those that touch as one; and whether heights jump there, so that
-/// their difference says nothing.
+/// Stretches that are not assessed, touching ones joined; and whether the heights jump there, so that their
+/// difference says nothing.
 fn blanks(road: &Road) -> Vec<(usize, usize, bool)> {
     let mut found: Vec<(usize, usize, bool)> = Vec::new();
     for span in road.unassessed() {

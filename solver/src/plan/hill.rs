@@ -1,27 +1,28 @@
-//! What a hill asks for: how much must be held, all the way, so that little falls to the service brakes.
+//! The demand of a hill: how much must be held, all the way, so that little is left to the service brakes.
 //!
-//! What the retarder does not hold goes into a bucket: the height that falls to the service brakes, or
-//! to speed. It empties where the retarder has more than it needs. The hill asks for what keeps the
-//! bucket below a bound. One physical measure for every truck, whatever the spacing of the points: a
-//! bump of two metres does not choose the gear of twenty kilometres, three hundred metres four points
-//! too steep do.
+//! Work that the retarder does not hold goes into a bucket: the height left to the service brakes, or to
+//! speed. The bucket empties where the retarder has more than it needs. The hill's demand is the least hold
+//! that keeps the bucket below a bound. It is one physical measure for every truck, whatever the spacing of
+//! the points: a bump of two metres does not choose the gear of twenty kilometres, but three hundred metres
+//! that are four points too steep do.
 
 use super::ground::Ground;
 use crate::motion::Trip;
 
-/// What may fall to the service brakes at one place, K of the hottest axle group. Assumed: at 36 t
-/// some 16 m of height.
+/// Work that may be left to the service brakes at one place, K of the hottest axle group. Assumed: some 16 m
+/// of height at 36 t.
 pub(super) const TOUCH_K: f64 = 15.0;
 
-/// …and no more than this share of what the hill falls: a small hill is not to fit into the bucket. Assumed.
+/// The bound is also no more than this share of the hill's fall: a small hill must not fit into the bucket.
+/// Assumed.
 const FREE_SHARE: f64 = 0.2;
 
-/// The gear is chosen on grades over this length, m, and never on more than half of the hill. Two
-/// recordings of one road differ by 1.6 points of grade over 500 m, by 1.0 over 1 km, and by less over
-/// this; what is steeper for less is seen by the free run.
+/// Length over which grades are averaged for the choice of gear, m, but never more than half of the hill. Two
+/// recordings of one road differ by 1.6 points of grade over 500 m, by 1.0 over 1 km, and by less over this
+/// length. The free run sees what is steeper for less.
 const OVER_M: f64 = 2_000.0;
 
-/// Halvings of what is asked for: to a hundred-thousandth of a grade.
+/// Halvings in the search for the demand: to a hundred-thousandth of a grade.
 const HALVINGS: usize = 18;
 
 /// A stretch of road for a truck, cell by cell.
@@ -31,15 +32,15 @@ pub(super) struct Hill<'a> {
     /// Grid point where it begins.
     pub(super) from: usize,
     pub(super) step_m: f64,
-    /// Fall of each cell less the rolling resistance, m, averaged: what the gear is chosen for.
+    /// Fall of each cell less the rolling resistance, m, averaged for the choice of gear.
     pub(super) pushes: Vec<f64>,
-    /// The same as it can be felt.
+    /// Fall of each cell less the rolling resistance, m, as a truck feels it.
     pub(super) fine: Vec<f64>,
-    /// What may fall to the service brakes at one place, m of height.
+    /// Height that may be left to the service brakes at one place, m.
     bound_m: f64,
 }
 
-/// What is asked for, and where.
+/// The demand, and where it arises.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Asked {
     /// Fall to be held, m for each metre of road.
@@ -71,7 +72,7 @@ impl<'a> Hill<'a> {
         self.pushes.len()
     }
 
-    /// The least that must be held between two cells so that the buckets stay below their bound.
+    /// The least hold between two cells that keeps the buckets below their bound.
     pub(super) fn asks(&self, from: usize, to: usize) -> Asked {
         let steepest = self.pushes[from..to].iter().chain(&self.fine[from..to]).copied().fold(0.0, f64::max);
         let (mut low, mut high) = (0.0, steepest / self.step_m);
@@ -91,7 +92,7 @@ impl<'a> Hill<'a> {
         Asked { holds: high, from: self.from + start, to: self.from + end }
     }
 
-    /// Where a bucket passes its bound: the cell where it began to fill, and the one where it did.
+    /// Where a bucket passes its bound: the cell where it began to fill, and the cell where it overflows.
     fn overflows(&self, from: usize, to: usize, holds: f64) -> Option<(usize, usize)> {
         let mut buckets = Buckets::empty(from);
         (from..to).find_map(|cell| {
@@ -101,12 +102,12 @@ impl<'a> Hill<'a> {
     }
 }
 
-/// Two buckets on the way down: what the averages leave to the service brakes, and what the road as
-/// felt leaves where it stands off the average by more than heights may be off.
+/// Two buckets on the way down. One has what the averages leave to the service brakes. The other has what the
+/// road as felt leaves where it stands off the average by more than the heights may be off.
 pub(super) struct Buckets {
     average: (f64, usize),
     pitch: (f64, usize),
-    /// By how much the pitch falls more than the average, m.
+    /// Height by which the pitch falls more than the average, m.
     excess: f64,
 }
 
@@ -115,17 +116,17 @@ impl Buckets {
         Self { average: (0.0, cell), pitch: (0.0, cell), excess: 0.0 }
     }
 
-    /// How full the bucket of the averages is, 1 at its bound.
+    /// Fill of the bucket of the averages; 1 at its bound.
     pub(super) fn share(&self, hill: &Hill<'_>) -> f64 {
         self.average.0 / hill.bound_m
     }
 
-    /// Whether nothing is left over.
+    /// Whether the bucket of the averages is empty.
     pub(super) fn are_empty(&self) -> bool {
         self.average.0 <= 0.0
     }
 
-    /// Goes on by a cell; where a bucket passes its bound, the cell where that began.
+    /// Goes on by a cell. Where a bucket passes its bound, gives the cell where it began to fill.
     pub(super) fn fill(&mut self, hill: &Hill<'_>, cell: usize, holds: f64) -> Option<usize> {
         let held = holds * hill.step_m;
         self.average.0 += hill.pushes[cell] - held;

@@ -1,21 +1,21 @@
-//! Gears and speeds, by how much they hold.
+//! Gears and speeds, ordered by how much they hold.
 //!
-//! Work is counted as height: a force F along a way is F/(m·g) metres of fall for each metre of road.
-//! What a gear holds at a speed is then one number, and so is what a hill asks for.
+//! Work is counted as height: a force F along a way equals F/(m·g) metres of fall for each metre of road. So
+//! the hold of a gear at a speed is one number, and so is the demand of a hill.
 
 use crate::constants::SPEED_SLACK;
 use crate::motion::{Air, Trip};
 use crate::truck::{Gear, Stage};
 use crate::units::{Grade, MetresPerSecond};
 
-/// Share of the highest allowed engine speed at which a speed is held: the rest is kept for a
-/// short steep stretch. Assumed.
+/// Largest share of the highest allowed engine speed at which a speed is held. The rest is kept for a short
+/// steep stretch. Assumed.
 pub const HOLD_SHARE: f64 = 0.95;
 
-/// Slowest hold speed tried, km/h. Slower than this no truck is driven down a public road.
+/// Slowest hold speed tried, km/h. Below it no truck is driven down a public road.
 pub(super) const SLOWEST_KMH: f64 = 5.0;
 
-/// Grip of the driven axles is taken on a grade as steep as this: it falls by 1 % with it.
+/// The grade on which the grip of the driven axles is taken; grip is 1 % less there than on the level.
 const ON_GRADE: Grade = Grade(-0.14);
 
 /// One speed, in the gear that holds most at it.
@@ -25,9 +25,9 @@ pub(super) struct Rung {
     pub(super) gear: Gear,
     /// Fall that is held, resistance of the air included, m for each metre of road.
     pub(super) holds: f64,
-    /// The same with the reserve that the day asks for.
+    /// Fall that is held with the day's reserve left over.
     pub(super) with_reserve: f64,
-    /// What the gear holds of it, without the air.
+    /// The gear's part of the fall held, without the air.
     pub(super) by_gear: f64,
 }
 
@@ -36,12 +36,12 @@ pub(super) struct Ladder<'a> {
     trip: Trip<'a>,
     air: Air,
     stage: Stage,
-    /// From fast to slow, whole km/h; speeds at which no gear is in its range are left out.
+    /// From fast to slow, in whole km/h. Speeds at which no gear is in its range are left out.
     pub(super) rungs: Vec<Rung>,
 }
 
 impl<'a> Ladder<'a> {
-    /// With no stronger stage than this one, and no speeds.
+    /// A ladder without speeds, with no stage stronger than this one.
     pub(super) fn bare(trip: Trip<'a>, air: Air, stage: Stage) -> Self {
         Self { trip, air, stage, rungs: Vec::new() }
     }
@@ -58,7 +58,7 @@ impl<'a> Ladder<'a> {
         ladder
     }
 
-    /// Gears that may be held at a speed, from low to high.
+    /// Gears whose range includes a speed, from low to high.
     fn in_range(&self, speed: MetresPerSecond) -> impl DoubleEndedIterator<Item = Gear> + '_ {
         let truck = self.trip.truck;
         let lowest = truck.lowest_engine_speed(self.trip.strongest_stage());
@@ -87,8 +87,8 @@ impl<'a> Ladder<'a> {
         Rung { speed, gear, holds: least(0.0), with_reserve: least(self.trip.day.reserve), by_gear }
     }
 
-    /// What a gear holds at a speed and a little above it, whichever is less: nothing that slips away
-    /// when the truck has got a little faster is counted on.
+    /// Hold of a gear at a speed or a little above it, whichever is less. A hold that vanishes when the truck
+    /// gets a little faster is not counted on.
     pub(super) fn holds(&self, gear: Gear, speed: MetresPerSecond, reserve: f64) -> f64 {
         let here = self.parts(gear, speed);
         sum(here, reserve).min(sum(self.parts_above(gear, speed, here), reserve))
@@ -99,8 +99,8 @@ impl<'a> Ladder<'a> {
         sum(self.parts(gear, speed), reserve)
     }
 
-    /// The parts a little above a speed. Where the stage would only there pass the grip of the driven axles it
-    /// still gives what they grip.
+    /// The parts of the hold a little above a speed. Where only there the stage would pass the grip of the
+    /// driven axles, it still gives what they grip.
     fn parts_above(&self, gear: Gear, speed: MetresPerSecond, here: (f64, f64)) -> (f64, f64) {
         let (held, air) = self.parts(gear, above(speed));
         let full = self.trip.holding(gear, self.stage, above(speed), self.air);
@@ -108,11 +108,11 @@ impl<'a> Ladder<'a> {
         (if slips { held.max(here.0) } else { held }, air)
     }
 
-    /// The parts of gear and air.
+    /// The parts of the hold: gear and air.
     fn parts(&self, gear: Gear, speed: MetresPerSecond) -> (f64, f64) {
         let trip = self.trip;
         let ceiling = trip.truck.road_speed(gear, trip.truck.highest_engine_speed());
-        // Above the highest engine speed no more is counted on than at it.
+        // Above the highest engine speed the hold is taken as at that speed.
         let turning = MetresPerSecond(speed.0.min(ceiling.0));
         let force = if self.stage == trip.strongest_stage() {
             trip.retarding(gear, turning, ON_GRADE, self.air)
@@ -122,7 +122,7 @@ impl<'a> Ladder<'a> {
         (force / trip.weight(), trip.air_drag(speed, self.air) / trip.weight())
     }
 
-    /// The highest gear at a speed that is enough, or the one that holds most.
+    /// The highest gear at a speed that holds enough, or the one that holds most.
     pub(super) fn highest(&self, rung: &Rung, enough: impl Fn(Gear) -> bool) -> Gear {
         self.in_range(rung.speed).rev().find(|gear| enough(*gear)).unwrap_or(rung.gear)
     }

@@ -20,10 +20,9 @@ pub struct Lanes {
     pub engine_speed: Vec<f32>,
     /// Hottest axle group, °C.
     pub temperature: Vec<f32>,
-    /// The same after one hard stop there, °C.
+    /// Hottest axle group after one hard stop there, °C.
     pub after_stop: Vec<f32>,
-    /// Share of what must be held that retarder and motoring carry, 0 to 1; 1 where nothing
-    /// must be held.
+    /// Share of the force to hold that retarder and motoring carry, 0 to 1; 1 where nothing must be held.
     pub carried: Vec<f32>,
     /// Gear.
     pub gear: Vec<u8>,
@@ -43,8 +42,8 @@ impl Lanes {
 #[serde(rename_all = "snake_case")]
 #[repr(u8)]
 pub enum HeatStep {
-    /// Below 30 % of the way from the usual temperature at the start, or a lower one entered, to
-    /// the limit. Assumed. Hot brakes at the start are hot from the start.
+    /// Up to 30 % of the way from the usual temperature at the start, or a lower one entered, to the limit.
+    /// Assumed. Brakes that start hot are hot from the start.
     Cool = 0,
     /// Below 60 % of that way.
     Warm = 1,
@@ -58,7 +57,7 @@ impl HeatStep {
     /// All steps, the coolest first.
     pub const ALL: [Self; 4] = [Self::Cool, Self::Warm, Self::Hot, Self::OverLimit];
 
-    /// The step of a temperature after a stop, on the way from `start` to `limit`.
+    /// The step of a temperature after one hard stop, on the way from `start` to `limit`.
     #[must_use]
     pub fn of(after_stop: Celsius, start: Celsius, limit: Celsius) -> Self {
         if after_stop.0 > limit.0 {
@@ -77,9 +76,9 @@ impl HeatStep {
 }
 
 impl Lanes {
-    /// The lanes of a plan. Inside a descent gear and stage are those of the advice from the crest
-    /// on: engaged before it, and the stage changing by grades, not by metres; between two legs they are
-    /// those of the driver who slows for the next. What was not assessed stays blank.
+    /// The lanes of a plan. Inside a descent, gear and stage are those of the advice from the crest on. The
+    /// gear is engaged before the crest, and the stage changes by grades, not by metres. Between two legs
+    /// they are those of the driver who slows for the next leg. Unassessed road stays blank.
     pub(super) fn of(trip: Trip<'_>, road: &Road, run: &Run, descents: &[Descent]) -> Self {
         let mut lanes = Self::driven(&|_| trip, road, run);
         for descent in descents {
@@ -97,8 +96,8 @@ impl Lanes {
         lanes
     }
 
-    /// A run along the whole road, one value a grid point: the first from the start state, each
-    /// next from the cell before it. `trip_on` is told the cell.
+    /// A run along the whole road, one value a grid point. The first is from the start state, each other from
+    /// the cell before it. `trip_on` is given the cell.
     pub(crate) fn driven<'a>(trip_on: &dyn Fn(usize) -> Trip<'a>, road: &Road, run: &Run) -> Self {
         let mut lanes = Self::default();
         let grade = Grade(road.grades().first().copied().unwrap_or(0.0));
@@ -134,7 +133,7 @@ impl Lanes {
         self.heat.push(small(step as u8));
     }
 
-    /// Shows a hold with its stages from its first point on.
+    /// Writes a hold with its stages from its first point on.
     pub(crate) fn advise(&mut self, trip: Trip<'_>, hold: &Hold, stages: &[StageSpan]) {
         for span in stages {
             for point in span.from..=span.to {
@@ -153,7 +152,7 @@ impl Lanes {
         self.carried[crest] = self.carried[crest + 1];
     }
 
-    /// Where no safe speed was found no gear, stage or speed is shown.
+    /// Without a safe speed no gear, stage or speed is shown.
     pub(crate) fn say_nothing(&mut self, from: usize, to: usize) {
         let inside = from..=to;
         self.gear[inside.clone()].fill(Self::BLANK);

@@ -1,8 +1,8 @@
 //! A descent in legs: a gear and a speed for each, where the hill lets them follow one another.
 //!
-//! A leg ends only where its bucket is empty, so that heat does not start afresh by a change. Of all
-//! sequences the one with the least time is taken, each change priced. Down a gear only where the
-//! retarder alone brings the speed down in time and the truck does not run away while the gear is out.
+//! A leg ends only where its bucket is empty, so that a change does not start the count of heat afresh. Of
+//! all sequences the one with the least time is taken, with a price on each change. A change down needs the
+//! retarder alone to bring the speed down in time, and the truck must not run away while the gear is out.
 
 use super::ask::{Ask, Way};
 use super::free_run::{HELD, Held};
@@ -12,31 +12,31 @@ use crate::constants::{GRAVITY, LEAST_SLOWING, SPEED_SLACK};
 use crate::truck::Transmission;
 use crate::units::MetresPerSecond;
 
-/// Legs begin and end at every such way, m.
+/// Spacing of the places at which legs may begin and end, m.
 const EVERY_M: f64 = 250.0;
 
-/// The shortest leg, m…
+/// Shortest leg, m. Assumed.
 const SHORTEST_M: f64 = 1_500.0;
 
-/// …and the time that a change must save, s. Both assumed: with 30 s two recordings of one road agree
-/// less, and nobody changes gear on a hill to save half a minute.
+/// Time that a change must save, s. Assumed: with 30 s two recordings of one road agree less, and nobody
+/// changes gear on a hill to save half a minute.
 const PRICE_S: f64 = 120.0;
 
-/// By hand a gear is changed down only where the road falls less than this. Print conflicts: some
-/// manuals give a procedure for changing down on a hill, others forbid it; the cautious reading wins.
+/// By hand, a change down needs a grade gentler than this. Print conflicts: some manuals give a procedure for
+/// changing down on a hill, others forbid it. The cautious reading wins.
 const EASING: f64 = 0.02;
 
-/// A leg is held on the average with the bucket this full at most: an even hill is not cut into legs each
-/// of which just fits. Assumed.
+/// Largest share up to which a leg may fill the bucket of the averages. Otherwise an even hill would be cut into
+/// legs that each just fit. Assumed.
 const FILLED: f64 = 0.2;
 
-/// Up a gear only where it holds the truck over this, m. Assumed.
+/// A change up needs the higher gear to hold the truck over this length, m. Assumed.
 const BEHIND_M: f64 = 500.0;
 
-/// Most speeds that are tried.
+/// Largest number of speeds tried.
 const MOST_RUNGS: usize = 16;
 
-/// A leg as it is found: grid points and its rung, and from where the truck slows for the next.
+/// A leg as the search finds it: grid points, rung, and where the truck begins to slow for the next.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Part {
     pub(super) from: usize,
@@ -45,9 +45,10 @@ pub(super) struct Part {
     pub(super) slows_from: usize,
 }
 
-/// The legs of a descent that save time over one gear all the way; `None` where none do.
-pub(super) fn legs(ask: &Ask<'_>, one: &Way) -> Option<Vec<Part>> {
-    let search = Search::of(ask, one)?;
+/// The legs of a descent that save time over one gear all the way; `None` where none do. No leg is
+/// faster over a cell than `fastest` allows, m/s.
+pub(super) fn legs(ask: &Ask<'_>, one: &Way, fastest: &[f64]) -> Option<Vec<Part>> {
+    let search = Search::of(ask, one, fastest)?;
     let parts = search.shortest()?;
     (parts.len() > 1).then_some(parts)
 }
@@ -56,21 +57,22 @@ struct Search<'s, 'a> {
     ask: &'s Ask<'a>,
     /// Cells at which legs may begin and end.
     at: Vec<usize>,
-    /// From fast to slow; the last is that of one gear all the way.
+    /// From fast to slow; the last rung is that of one gear all the way.
     rungs: Vec<Rung>,
+    fastest: &'s [f64],
 }
 
 /// The best way to end a leg somewhere.
 #[derive(Clone, Copy)]
 struct Best {
     time: f64,
-    /// Where the leg began, and the rung of the one before.
+    /// Where the leg began, and the rung of the leg before.
     from: usize,
     before: Option<usize>,
 }
 
 impl<'s, 'a> Search<'s, 'a> {
-    fn of(ask: &'s Ask<'a>, one: &Way) -> Option<Self> {
+    fn of(ask: &'s Ask<'a>, one: &Way, fastest: &'s [f64]) -> Option<Self> {
         let cells = ask.hill.cells();
         let every = ((EVERY_M / ask.hill.step_m).round() as usize).max(1);
         let mut at: Vec<usize> = (0..cells).step_by(every).collect();
@@ -80,19 +82,19 @@ impl<'s, 'a> Search<'s, 'a> {
         at.push(cells);
         let mut rungs: Vec<Rung> = Vec::new();
         for rung in ask.ladder.rungs.iter().filter(|rung| rung.speed > one.speed) {
-            // A faster speed that holds as much makes a slower one idle.
+            // A slower speed that holds no more than a faster one is of no use.
             if rungs.last().is_none_or(|last| rung.with_reserve > last.with_reserve) {
                 rungs.push(*rung);
             }
         }
-        // The slowest of each gear's are the least to be missed.
+        // The slowest speeds of each gear matter least.
         while rungs.len() > MOST_RUNGS {
             let gap = |k: &usize| (rungs[k - 1].speed.0 / rungs[k + 1].speed.0 * 1e6) as i64;
             let closest = (1..rungs.len() - 1).min_by_key(gap)?;
             rungs.remove(closest);
         }
         rungs.push(*ask.ladder.rung_at(one.speed)?);
-        Some(Self { ask, at, rungs })
+        Some(Self { ask, at, rungs, fastest })
     }
 
     fn shortest(&self) -> Option<Vec<Part>> {
@@ -114,7 +116,7 @@ impl<'s, 'a> Search<'s, 'a> {
         self.backwards(&best)
     }
 
-    /// The least time to begin a leg here with this rung, and the rung of the leg before.
+    /// The least time with which a leg may begin here with this rung, and the rung of the leg before.
     fn begin(
         &self,
         best: &[Vec<Option<Best>>],
@@ -140,7 +142,7 @@ impl<'s, 'a> Search<'s, 'a> {
         least
     }
 
-    /// Tells each point at which a leg that begins here may end, with its time.
+    /// Reports each point at which a leg that begins here may end, with its time.
     fn ends(&self, start: usize, rung: usize, mut told: impl FnMut(usize, f64)) {
         let hill = &self.ask.hill;
         let Rung { speed, with_reserve, .. } = self.rungs[rung];
@@ -157,7 +159,8 @@ impl<'s, 'a> Search<'s, 'a> {
                 if full || faster && buckets.share(hill) > FILLED {
                     return;
                 }
-                if speed.0 > hill.ground.at_most(hill.from + cell, hill.from + cell + 1) {
+                let fastest = hill.ground.at_most(hill.from + cell, hill.from + cell + 1);
+                if speed.0 > fastest.min(self.fastest[cell]) {
                     return;
                 }
                 let cap = self.ask.reach.cap(cell);
@@ -174,8 +177,8 @@ impl<'s, 'a> Search<'s, 'a> {
         }
     }
 
-    /// Where the truck begins to slow so that it may change from one rung to another at a cell;
-    /// `None` where it may not.
+    /// Where the truck begins to slow for a change from one rung to another at a cell; `None` where the
+    /// change is not allowed.
     fn changes(&self, at: usize, before: usize, after: usize) -> Option<usize> {
         let (fast, slow) = (&self.rungs[before], &self.rungs[after]);
         let step_m = self.ask.hill.step_m;
@@ -212,7 +215,7 @@ impl<'s, 'a> Search<'s, 'a> {
         Some(cell)
     }
 
-    /// Whether the truck is held in the higher gear on the first stretch behind a change up.
+    /// Whether the higher gear holds the truck on the first stretch behind a change up.
     fn holds_behind(&self, at: usize, rung: &Rung) -> bool {
         let hill = &self.ask.hill;
         let to = (at + (BEHIND_M / hill.step_m) as usize).min(hill.cells());

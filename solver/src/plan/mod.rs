@@ -1,10 +1,10 @@
 //! The plan: where the descents are, and how to come down each.
 //!
-//! It is decided by driving the hill. The road is read as recorded, under plain averages (`ground`);
-//! a descent lasts while the truck is pushed (`descents`); the hill asks for so much to be held
-//! (`hill`) and each speed holds so much (`ladder`); what holds is driven, in one gear or in legs
-//! (`choose`, `legs`, `drive`), and proved by rolling down without the service brakes
-//! (`free_run`). Every number told is from the run along the whole road.
+//! The plan is decided by driving the hill. `ground` reads the road as recorded, under plain averages.
+//! `descents` finds where the hill pushes the truck. `hill` says how much must be held, and `ladder` how much
+//! each speed holds. What holds is driven in one gear or in legs (`choose`, `legs`, `drive`), and proved by
+//! rolling down without the service brakes (`free_run`). Every number told comes from the run along the whole
+//! road.
 
 mod alone;
 mod answer;
@@ -30,8 +30,8 @@ mod touched;
 mod ways;
 
 pub use answer::{
-    Advice, Carried, Change, Choice, Descent, Governs, NoSafeSpeed, Note, Plan, SlowCurve, Snub, Steepest,
-    Sustained, Verdict,
+    Advice, Carried, Change, Choice, Descent, FallsShort, Governs, NoSafeSpeed, Note, Plan, SlowCurve, Snub,
+    Steepest, Sustained, Verdict,
 };
 pub use ladder::HOLD_SHARE;
 pub use lanes::{HeatStep, Lanes};
@@ -52,13 +52,13 @@ use choose::Chosen;
 use drive::Ahead;
 use ground::Ground;
 
-/// How much heavier the second answer of each descent is.
+/// Mass of the truck, over its own, for the second answer of each descent.
 pub(crate) const HEAVIER: f64 = 1.10;
 
 /// Plans a road: every descent in road order, then the run along the whole.
 ///
-/// `progress` is told the share done, 0 to 1, and answers `false` to stop; then there is no
-/// plan. The same road, truck and day give the same plan, bit for bit, on every machine.
+/// `progress` receives the share done, 0 to 1. Where it answers `false`, there is no plan. Equal road, truck
+/// and day give an equal plan, bit for bit, on every machine.
 pub fn plan(
     road: &Road,
     truck: &Truck,
@@ -110,7 +110,7 @@ pub fn plan(
     progress(1.0).then_some((plan, lanes))
 }
 
-/// How a truck comes onto a road: at the speed that it would keep there, with the brakes as
+/// State in which a truck comes onto a road: at the speed that it would keep there, with the brakes as
 /// entered.
 #[must_use]
 pub fn start_state(trip: Trip<'_>, road: &Road) -> State {
@@ -120,7 +120,7 @@ pub fn start_state(trip: Trip<'_>, road: &Road) -> State {
 /// A truck on its way along a road, descent by descent.
 struct Way<'a> {
     asks: Vec<Ask<'a>>,
-    /// How each descent would be driven, heat left aside.
+    /// The holds with which each descent would be driven, heat left aside.
     expected: Vec<Vec<Hold>>,
     approach: Approach,
 }
@@ -156,7 +156,7 @@ impl<'a> Way<'a> {
         ask.in_reserve(&self.approach, &self.ahead(index))
     }
 
-    /// The way that snubs make faster than that, where there is one.
+    /// The way that snubs make faster than the one in reserve, where there is one.
     fn snubs(&self, index: usize, reserve: &Chosen) -> Option<Chosen> {
         self.asks[index].with_snubs(&self.approach, &self.ahead(index), reserve)
     }

@@ -1,4 +1,4 @@
-//! What must be said with the whole plan, and the sums over it.
+//! Notes on the whole plan, and the sums over it.
 
 use super::answer::{Carried, Choice, Descent, Note};
 use super::descents::Stretch;
@@ -7,13 +7,13 @@ use crate::motion::{Run, Trip};
 use crate::road::{Class, Road};
 use crate::units::{Metres, MetresPerSecond};
 
-/// Tells of each descent what speed it carries into a rise.
+/// Enters for each descent the speed that it carries into a rise.
 pub(super) fn carry(road: &Road, run: &Run, list: &mut [Descent]) {
-    /// A rise is as steep as this…
+    /// Least grade of a rise. Assumed.
     const RISE: f64 = 0.02;
-    /// …over this length, m,…
+    /// Length over which the grade of a rise is taken, m. Assumed.
     const OVER_M: f64 = 200.0;
-    /// …and begins this far behind the foot at most, m. All assumed.
+    /// Largest distance of a rise behind the foot, m. Assumed.
     const WITHIN_M: f64 = 1_000.0;
     let cells = |metres: f64| (metres / road.step_m()) as usize;
     for descent in list {
@@ -58,7 +58,7 @@ pub(super) fn totals(road: &Road, run: &Run) -> Totals {
     }
 }
 
-/// Whether one hard stop would take the brakes over the limit away from the descents.
+/// Whether one hard stop away from the descents would take the brakes over the limit.
 fn hot_elsewhere(trip: Trip<'_>, road: &Road, run: &Run, descents: &[Descent]) -> bool {
     let on_descent = |cell: usize| descents.iter().any(|it| (it.from..it.to).contains(&cell));
     (0..road.cells()).any(|cell| run.samples[cell].after_stop.0 > trip.day.heat_limit_c && !on_descent(cell))

@@ -1,5 +1,4 @@
-//! How fast a stretch lets a truck come along, whatever holds it: curves and posted limits, and the
-//! room between them.
+//! How fast a stretch lets the truck go, whatever holds it: curves, posted limits, and the room between them.
 
 use super::answer::Governs;
 use super::descents::Stretch;
@@ -8,20 +7,20 @@ use crate::motion::{Trip, curves_between};
 use crate::road::Road;
 use crate::units::MetresPerSecond;
 
-/// A speed is held on a stretch where it is reached on this share of it. Assumed: half.
+/// A speed counts as reached where the truck reaches it on this share of the stretch. Assumed.
 const REACHED: f64 = 0.5;
 
-/// A speed that is missed by less than this, 1 km/h, is reached.
+/// A speed that is missed by less than this, 1 km/h, counts as reached.
 const NEARLY: f64 = 1.0 / 3.6;
 
-/// The fastest that each grid point of a stretch can be passed at.
+/// The fastest speed at which each grid point of a stretch can be passed.
 pub(super) struct Reach {
     caps: Vec<f64>,
-    /// Posted limits, as they are.
+    /// Caps with posted limits.
     posted: Vec<f64>,
-    /// The same without posted limits.
+    /// Caps without posted limits.
     unposted: Vec<f64>,
-    /// The slowest that a curve asks for; infinite without one.
+    /// The slowest speed that a curve asks for; infinite without a curve.
     pub(super) slowest_curve: MetresPerSecond,
 }
 
@@ -47,12 +46,12 @@ impl Reach {
         Self { caps, posted, unposted, slowest_curve: MetresPerSecond(slowest_curve) }
     }
 
-    /// The fastest that a cell of the stretch can be driven at, m/s.
+    /// The fastest speed at which a cell of the stretch can be driven, m/s.
     pub(super) fn cap(&self, cell: usize) -> f64 {
         self.caps[cell].min(self.caps[cell + 1])
     }
 
-    /// Whether a speed is reached on enough of the stretch; otherwise what keeps it from that.
+    /// Whether a speed is reached on enough of the stretch; otherwise what prevents it.
     pub(super) fn allows(&self, speed: MetresPerSecond) -> Result<(), Governs> {
         let reached = |caps: &[f64]| {
             let fast = caps.iter().filter(|cap| **cap >= speed.0 - NEARLY).count();
@@ -71,7 +70,7 @@ impl Reach {
     }
 }
 
-/// Lowers the caps of a stretch; the first of them is at the grid point `from`.
+/// Lowers the caps of a stretch; the first cap is at the grid point `from`.
 pub(super) fn lower(caps: &mut [f64], from: usize, stretch: (usize, usize), speed: f64) {
     let end = (stretch.1 - from).min(caps.len() - 1);
     for cap in &mut caps[stretch.0.max(from) - from..=end] {
@@ -79,7 +78,7 @@ pub(super) fn lower(caps: &mut [f64], from: usize, stretch: (usize, usize), spee
     }
 }
 
-/// Between slow places a truck gains and loses speed at the pace of a driver who slows ahead.
+/// Between slow places a truck gains and loses speed as fast as a driver who slows ahead.
 pub(super) fn slow_and_speed_up(caps: &mut [f64], step_m: f64) {
     let way = 2.0 * SERVICE_SLOWING * step_m;
     let next = |slow: f64| (slow * slow + way).sqrt();

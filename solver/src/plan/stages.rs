@@ -17,8 +17,8 @@ pub struct StageSpan {
     pub stage: Stage,
 }
 
-/// The weakest stage that holds on each grade of a stretch, or the strongest where none does;
-/// neighbours joined.
+/// The weakest stage that holds on each grade of a stretch, or the strongest where none does; equal
+/// neighbours are joined.
 pub(crate) fn stage_spans(trip: Trip<'_>, road: &Road, hold: &Hold) -> Vec<StageSpan> {
     let mut spans: Vec<StageSpan> = Vec::new();
     let inside = road.segments().iter().filter(|s| s.to > hold.from && s.from < hold.to);
@@ -40,8 +40,8 @@ pub(crate) fn stage_spans(trip: Trip<'_>, road: &Road, hold: &Hold) -> Vec<Stage
     spans
 }
 
-/// The speed driven from a grid point on: the hold speed or a lower posted limit, and how far
-/// that goes, at most to `end`.
+/// The speed driven from a grid point on (the hold speed or a lower posted limit), and the end of that speed,
+/// at most `end`.
 pub(super) fn driven_at(
     road: &Road,
     hold: MetresPerSecond,

@@ -1,4 +1,4 @@
-//! The gear × stage table of one grade: the explanation of every choice.
+//! The table of gears and stages on one grade: the explanation of every choice.
 
 use crate::motion::{Answer, Trip, control_speed};
 use crate::truck::Gear;
@@ -12,7 +12,7 @@ pub struct Table {
     pub grade: Grade,
     /// Height of the road.
     pub height: Metres,
-    /// One row a gear, first gear first.
+    /// One row for each gear, first gear first.
     pub rows: Vec<GearRow>,
 }
 
@@ -28,7 +28,7 @@ pub struct GearRow {
     /// Full-stage holding force over demand at the ceiling, less 1; `None` where the grade
     /// does not push the truck at that speed.
     pub margin_at_ceiling: Option<f64>,
-    /// One answer a stage, "off" first.
+    /// One answer for each stage, "off" first.
     pub answers: Vec<Answer>,
 }
 

@@ -8,11 +8,11 @@ use serde::{Deserialize, Serialize};
 pub struct Totals {
     /// Driving time.
     pub time: Seconds,
-    /// Sum of all that the road falls; where it is not assessed, as much as its ends say.
+    /// Sum of all falls of the road. An unassessed stretch falls as its ends say.
     pub fall: Metres,
-    /// How much of that is not assessed.
+    /// The unassessed part of the fall.
     pub fall_unassessed: Metres,
-    /// Length that is not assessed: no work is counted there.
+    /// Unassessed length; no work is counted there.
     pub unassessed: Metres,
     /// Work that retarder and motoring take.
     pub holding_work: Joules,
@@ -20,7 +20,7 @@ pub struct Totals {
     pub service_work: Joules,
     /// Hottest service brakes.
     pub hottest: Celsius,
-    /// Hottest they would be after one hard stop.
+    /// Hottest service brakes after one hard stop.
     pub hottest_after_stop: Celsius,
     /// Slowest speed on a climb; `None` where the road does not climb.
     pub crawl: Option<MetresPerSecond>,
@@ -29,7 +29,7 @@ pub struct Totals {
 }
 
 impl Totals {
-    /// The share of all braking work that the service brakes take, 0 to 1; 0 where none is braked.
+    /// The service brakes' share of all braking work, 0 to 1; 0 where nothing is braked.
     #[must_use]
     pub fn service_share(&self) -> f64 {
         let braking = self.holding_work.0 + self.service_work.0;

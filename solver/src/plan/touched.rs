@@ -1,6 +1,6 @@
-//! What the service brakes take beyond the run: pitches as recorded, of which the filtered heights that are
-//! driven along know nothing. Lumps of heat cool in proportion, so what this adds to a temperature is
-//! the same whatever else warms the brakes, and is added.
+//! Work of the service brakes beyond the run: recorded pitches, which the filtered heights of the run do not
+//! show. Heat lumps cool in proportion. So the warming by touches does not depend on what else warms the
+//! brakes, and is simply added.
 
 use super::answer::{Choice, Descent, Verdict};
 use super::ask::Ask;
@@ -20,7 +20,7 @@ impl Ask<'_> {
         holds.iter().flat_map(|hold| self.hill.touches(&self.ladder, &held(hold))).collect()
     }
 
-    /// By how much touches warm the brakes at most, K, all together, and what is left of it at the foot.
+    /// The largest warming by all touches together, K, and what is left of it at the foot.
     pub(super) fn touched(&self, touches: &[Touch], driven: &Driven) -> (f64, BrakeHeat) {
         let (trip, air) = (self.trip, self.trip.day.air());
         let speed = slowest(&driven.holds).speed;
@@ -38,8 +38,8 @@ impl Ask<'_> {
         (most, cooled(trip, brakes, foot - at, speed))
     }
 
-    /// The same for brakes that hold the truck: by how much more than the filtered heights the road as felt
-    /// asks of them.
+    /// Extra warming where the brakes hold the truck, K, and what is left of it at the foot. The road as felt
+    /// asks more of them than the filtered heights do.
     pub(super) fn uneven(&self, driven: &Driven) -> (f64, BrakeHeat) {
         let rolling = self.trip.truck.spec().rolling_resistance;
         let more = |hold: &Hold| {
@@ -62,7 +62,7 @@ fn cooled(trip: Trip<'_>, brakes: BrakeHeat, way_m: f64, speed: MetresPerSecond)
     brakes.after(trip, Watts(0.0), speed, Seconds(way_m.max(0.0) / speed.0))
 }
 
-/// Adds what touches warm the brakes by to a run along the whole road.
+/// Adds the warming by touches to a run along the whole road.
 pub(crate) fn warm(trip: Trip<'_>, road: &Road, run: &mut Run, descents: &[Descent]) {
     let joules = joules(trip, road, descents);
     let air = trip.day.air();
@@ -102,7 +102,7 @@ fn joules(trip: Trip<'_>, road: &Road, descents: &[Descent]) -> Vec<f64> {
     joules
 }
 
-/// The figures of the chosen way as the run along the whole road has them.
+/// Figures of the chosen way, taken from the run along the whole road.
 pub(super) fn as_driven(road: &Road, run: &Run, descent: &mut Descent) {
     let before = descent.from.checked_sub(1).map_or(Seconds(0.0), |cell| run.samples[cell].time);
     let figures = Figures::of(road, descent.from, &run.samples[descent.from..descent.to], before);

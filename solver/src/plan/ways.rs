@@ -1,40 +1,41 @@
-//! Ways down a descent: its legs, what stands beside them, and where the service brakes are needed.
+//! Ways down a descent: its legs, the ways beside them, and where the service brakes are needed.
 
 use crate::truck::{Gear, Stage};
 use crate::units::{Grade, Metres, MetresPerSecond, Seconds};
 use serde::{Deserialize, Serialize};
 
-/// What a run down the heights as recorded shows, with the retarder and without the service brakes.
-/// Choosing and saying are two things: the choice must not flicker with what heights err by, and what
-/// is said must not hide a pitch.
+/// What a roll down the recorded heights shows, with the retarder and without the service brakes. Choosing
+/// and saying are two things. The choice must not flicker with the errors of heights; what is said must not
+/// hide a pitch.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Proof {
-    /// It gains at most 4 km/h.
+    /// The truck gains at most 4 km/h.
     Holds,
-    /// It gains more, but no more than the heights may be off: held on the average, and short steep
-    /// bits cannot be ruled out.
+    /// The truck gains more, but no more than the heights may be off. It is held on the average, and short
+    /// steep bits cannot be ruled out.
     OnAverage,
-    /// It gains up to 10 km/h on a pitch that is to be believed: the service brakes touch.
+    /// The truck gains up to 10 km/h on a pitch beyond the heights' doubt: the service brakes touch.
     Touches,
-    /// It gains more on such a pitch, or more than 20 km/h on any: the service brakes are needed there.
+    /// The truck gains more on such a pitch, or more than 20 km/h on any: the service brakes are needed
+    /// there.
     NeedsBrakes,
 }
 
-/// A stretch on which the truck gets faster than held by the retarder alone.
+/// A stretch on which the truck becomes faster than the retarder alone holds it.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Touch {
     /// Where it begins.
     pub from: Metres,
     /// Where the retarder has brought the truck back to its speed.
     pub to: Metres,
-    /// By how much the service brakes warm that hold it there, K of the hottest axle group.
+    /// Warming by service brakes that hold the truck there, K of the hottest axle group.
     pub kelvin: f64,
-    /// By how much it gets faster without them.
+    /// Gain of speed without the service brakes.
     pub gains: MetresPerSecond,
     /// Mean grade up to where it is fastest.
     pub grade: Grade,
-    /// The pitch is more than the heights may be off.
+    /// The pitch is steeper than the heights may be off.
     pub certain: bool,
 }
 
@@ -45,7 +46,7 @@ pub struct Leg {
     pub from: usize,
     /// Grid index where it ends.
     pub to: usize,
-    /// Grid index from which the truck slows for the next leg; the end where it need not.
+    /// Grid index from which the truck slows for the next leg; the end of the leg where it need not.
     pub slows_from: usize,
     /// Gear.
     pub gear: Gear,
@@ -53,14 +54,14 @@ pub struct Leg {
     pub stage: Stage,
     /// Speed to hold.
     pub speed: MetresPerSecond,
-    /// How it is changed to; `None` for the first, whose gear is in before the crest.
+    /// How the leg is changed to; `None` for the first, whose gear is engaged before the crest.
     pub change: Option<LegChange>,
 }
 
 /// A change of gear between two legs.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct LegChange {
-    /// By here it is done.
+    /// The change is done by here.
     pub at: Metres,
     /// The grade there.
     pub grade: Grade,
@@ -68,13 +69,13 @@ pub struct LegChange {
     pub how: ChangeHow,
 }
 
-/// Which way a gear is changed on a hill.
+/// Direction in which a gear is changed on a hill.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum ChangeHow {
     /// Down: the retarder slows the truck first.
     Down,
-    /// Up: the retarder holds it in the higher gear.
+    /// Up: the retarder holds the truck in the higher gear.
     Up,
 }
 

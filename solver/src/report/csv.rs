@@ -7,10 +7,10 @@ use std::fmt::Write;
 /// Metres in a mile. Exact.
 const MILE: f64 = 1_609.344;
 
-/// One row a descent in road order, under stable English names with their units. `marker` turns
-/// a distance from the start of the road, m, into what a marker or odometer shows there, m.
-/// Where no safe speed was found gear, stage and speeds are empty. Of several gears they are those of the
-/// slowest leg; `legs` has all, each as `gear@km` where it is in: `7@0.50 4@3.20`.
+/// One row for each descent in road order, under stable English names with their units. `marker` turns a
+/// distance from the start of the road, m, into what a marker or odometer shows there, m. Without a safe
+/// speed, gear, stage and speeds are empty. Of several gears they are those of the slowest leg. `legs` has
+/// all, each as `gear@km` where the gear is engaged: `7@0.50 4@3.20`.
 #[must_use]
 pub fn descents(plan: &Plan, marker: &dyn Fn(f64) -> f64) -> String {
     let mut out = String::from(
@@ -59,7 +59,7 @@ fn legs(descent: &Descent, marker: &dyn Fn(f64) -> f64) -> String {
     descent.legs.iter().map(one).collect::<Vec<_>>().join(" ")
 }
 
-/// Rounded down: a speed to hold is not to be exceeded. The hair is for speeds that are whole.
+/// Rounded down, since a hold speed must not be exceeded. The small addend keeps whole speeds whole.
 fn whole(value: f64) -> f64 {
     (value + 1e-6).floor()
 }

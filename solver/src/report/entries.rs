@@ -1,7 +1,7 @@
-//! Truck and day as one text, to be carried by a link.
+//! Truck and day as one text, for a link.
 //!
-//! `{"steadygrade_entries": 1, "truck": { … }, "day": { … }}`, with all fields: what a preset says
-//! today must not change what a link of yesterday means. Unknown fields are refused.
+//! `{"steadygrade_entries": 1, "truck": { … }, "day": { … }}`, with all fields: a later change of a preset
+//! must not change what a link means. Unknown fields are refused.
 
 use super::truck_file::{TruckFileError, VERSION, broken};
 use crate::day::Day;
@@ -58,7 +58,7 @@ mod tests {
         }
     }
 
-    /// Links lie in messages and bookmarks for years.
+    /// Links stay in messages and bookmarks for years.
     #[test]
     fn which_way_leads_is_carried_and_a_link_from_before_means_the_usual_one() {
         for lead in Lead::ALL {

@@ -1,8 +1,7 @@
 //! The annotated road as a GPX 1.1 file that other programs read.
 //!
-//! Written with the crate gpx. Crests, feet and changes of gear and stage are waypoints with plain
-//! text; the road itself is a track with the filtered heights, so that what was planned on
-//! can be looked at.
+//! The crate gpx writes it. Crests, feet and changes of gear and stage are waypoints with plain text. The
+//! road itself is a track with the filtered heights, which can so be looked at.
 
 use crate::plan::{Descent, Lanes, Leg, Plan};
 use crate::road::{OWN_MARK, Road};
@@ -14,21 +13,21 @@ use serde::{Deserialize, Serialize};
 /// Decimals kept of a degree: about a centimetre.
 const PLACE: f64 = 1e7;
 
-/// What a file says in words; the language and the units are the caller's.
+/// The texts of a file; the caller chooses language and units.
 pub trait Wording {
-    /// Stands with every advice: what it is not, and who comes first.
+    /// The caution beside every advice: what it is not, and what comes first.
     fn caution(&self) -> String;
     /// At a crest: what to do from there.
     fn crest(&self, descent: &Descent) -> String;
     /// Where the stage changes on the way down.
     fn change(&self, gear: Gear, stage: Stage) -> String;
-    /// Where a gear is in, or from where it may be, with the stage there.
+    /// Where a gear is engaged, or from where it may be, with the stage there.
     fn leg(&self, leg: &Leg, stage: Stage) -> String;
     /// At the foot, and which gear is next where one is.
     fn foot(&self, descent: &Descent, next: Option<u8>) -> String;
 }
 
-/// The words of one file, in the order in which they stand there.
+/// The texts of one file, in the order in which they stand there.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
 pub struct Captions {
     caution: String,
@@ -43,7 +42,7 @@ struct DescentCaptions {
 }
 
 impl Captions {
-    /// The words for a plan; `gears` is the gear at each grid point, as in [`Lanes::gear`].
+    /// The texts for a plan; `gears` is the gear at each grid point, as in [`Lanes::gear`].
     #[must_use]
     pub fn of(plan: &Plan, gears: &[u8], wording: &dyn Wording) -> Self {
         let one = |descent: &Descent| {
@@ -62,17 +61,17 @@ impl Captions {
     }
 }
 
-/// A change behind the crest.
+/// A change of gear or stage behind the crest.
 struct Change<'a> {
     at: usize,
     stage: Stage,
     /// The leg that it is on.
     leg: &'a Leg,
-    /// The gear changes too: the leg begins here.
+    /// Whether the gear changes too: the leg begins here.
     changed: bool,
 }
 
-/// Where gear or stage change behind the crest, along the road; nothing where no speed is safe.
+/// Places behind the crest where gear or stage changes, along the road; empty where no speed is safe.
 fn changes(descent: &Descent) -> Vec<Change<'_>> {
     let mut all = Vec::new();
     for leg in &descent.legs {
@@ -88,9 +87,9 @@ fn changes(descent: &Descent) -> Vec<Change<'_>> {
     all
 }
 
-/// Writes the road with its plan as GPX 1.1; `None` for a road that has heights along a distance
-/// and no positions. Captions of another plan would stand at wrong places: descents that they do
-/// not have are left without marks.
+/// Writes the road with its plan as GPX 1.1; `None` for a road with heights along a distance but no
+/// positions. `captions` must be those of this plan, or they would stand at wrong places. A descent without
+/// captions gets no marks.
 #[must_use]
 pub fn annotated(road: &Road, plan: &Plan, captions: &Captions) -> Option<String> {
     if road.positions().len() <= road.cells() {
@@ -130,7 +129,7 @@ pub fn annotated(road: &Road, plan: &Plan, captions: &Captions) -> Option<String
     Some(String::from_utf8(bytes).unwrap_or_else(|e| unreachable!("the writer writes UTF-8: {e}")))
 }
 
-/// A name without the characters that XML 1.0 cannot hold, which the writer would let through:
+/// Removes the characters that XML 1.0 cannot hold and the writer would let through:
 /// <https://www.w3.org/TR/xml/#charsets>.
 fn plain(name: &str) -> String {
     let fits = |c: &char| matches!(c, '\t' | '\n' | '\r' | ' '..='\u{fffd}' | '\u{10000}'..);

@@ -1,9 +1,9 @@
-//! The project file: a road with truck, day and all that was put on it, and the one kept beside
-//! it, in one file.
+//! The project file: a road with truck, day and everything entered for it, and the road kept beside it, in
+//! one file.
 //!
-//! One line of JSON, `{"steadygrade_project": 3, "project": { … }}`, and behind it the files of
-//! both roads as they were given, one after the other. So nothing is read and written anew on the
-//! way, and what the header does not say comes out of the files as it did before.
+//! It is one line of JSON, `{"steadygrade_project": 3, "project": { … }}`, followed by the files of both
+//! roads as they were given. So the road's own data are never read and written anew, and come out of their
+//! files unchanged.
 
 use super::truck_file::{TruckFileError, broken};
 use crate::day::Day;
@@ -12,22 +12,22 @@ use crate::truck::{Truck, TruckError, TruckSpec};
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
 
-/// The version written, and the newest that is read. Version 1 had one road and no more, version 2 no road of
+/// The version written, and the newest that is read. Version 1 has one road; version 2 has no road with
 /// several recordings.
 pub const VERSION: u32 = 3;
 
-/// What a project holds beside the bytes of its files, which are those of `road` and then those
-/// of `beside`.
+/// Contents of a project besides the bytes of its files. Those follow in order: the files of `road`, then the
+/// files of `beside`.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Project {
     /// The road shown.
     pub road: ProjectRoad,
-    /// The one kept beside it.
+    /// The road kept beside it.
     pub beside: Option<ProjectRoad>,
 }
 
-/// A road of a project, and all that was entered for it.
+/// A road of a project, with everything entered for it.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct ProjectRoad {
@@ -35,19 +35,19 @@ pub struct ProjectRoad {
     pub truck: TruckSpec,
     /// The day.
     pub day: Day,
-    /// Which track or route of the file.
+    /// Number of the track or route in the file.
     pub course: Option<usize>,
     /// The part of the road as recorded, by grid points.
     pub part: Option<(usize, usize)>,
-    /// Against the direction of recording.
+    /// Whether it is driven against the direction of recording.
     pub reversed: bool,
-    /// Places and limits on it; `None`: those of the file.
+    /// Places and limits on it; `None` for those of the file.
     pub roadside: Option<Roadside>,
-    /// What was typed for the marker at its start.
+    /// Text entered for the marker at its start.
     pub marker: String,
     /// Markers count down.
     pub counts_down: bool,
-    /// Made up, and no road that anybody can drive.
+    /// Whether it is an invented road that nobody can drive.
     #[serde(default)]
     pub invented: bool,
     /// The files, in the order of travel and of their bytes; at least one.
@@ -61,9 +61,9 @@ pub struct ProjectRoad {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct ProjectRecording {
-    /// Number of its first file, from 0; above that of the recording before.
+    /// Number of its first file, from 0; higher than that of the recording before.
     pub from: usize,
-    /// Which track or route of it.
+    /// Number of the track or route in its file.
     pub course: Option<usize>,
 }
 
@@ -85,7 +85,7 @@ impl ProjectRoad {
 pub struct ProjectFile {
     /// Its name.
     pub name: String,
-    /// How many bytes it has.
+    /// Its length in bytes.
     pub bytes: u64,
     /// Driven against the direction of recording.
     pub backwards: bool,
@@ -98,19 +98,18 @@ struct Header<T> {
     project: T,
 }
 
-/// Writes the line that stands before the files, its end included.
+/// Writes the line before the files, its line end included.
 #[must_use]
 pub fn write(project: &Project) -> String {
     let header = Header { steadygrade_project: VERSION, project };
-    // Numbers, texts and lists always have a JSON form, and JSON texts no line ends.
+    // Numbers, texts and lists always have a JSON form, and JSON texts have no line ends.
     serde_json::to_string(&header).unwrap_or_default() + "\n"
 }
 
-/// Reads that line; `behind` is how many bytes come after it.
+/// Reads the line before the files; `behind` is the number of bytes after it.
 ///
 /// # Errors
-/// [`TruckFileError`] says what is wrong: with the line, with a truck or a day, or that bytes are
-/// missing or too many.
+/// [`TruckFileError`] says what is wrong: the line, a truck or a day, or missing or surplus bytes.
 pub fn read(line: &str, behind: u64) -> Result<Project, TruckFileError> {
     #[derive(Deserialize)]
     struct Versioned {
@@ -206,7 +205,7 @@ mod tests {
     #[test]
     fn a_project_of_the_first_version_is_read_still() {
         let line = serde_json::to_string(&Header { steadygrade_project: 1, project: road() });
-        // It did not say whether its road was invented, and knew nothing of several recordings.
+        // Version 1 does not say whether its road was invented, and knows nothing of several recordings.
         let line = line.unwrap_or_default().replace("\"invented\":false,", "");
         let line = line.replace(",\"also\":[{\"from\":1,\"course\":2}]", "");
         assert!(!line.contains("invented") && !line.contains("also"));

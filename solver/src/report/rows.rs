@@ -22,15 +22,15 @@ pub struct DescentRow {
     pub steepest_km: f64,
     /// The verdict.
     pub verdict: Verdict,
-    /// What the hill rolled down on the road as recorded says of that; `None` without a safe speed.
+    /// What the roll down the recorded road shows for this way; `None` without a safe speed.
     pub proof: Option<Proof>,
     /// Gear of the slowest leg.
     pub gear: Option<Gear>,
-    /// Its stage.
+    /// Stage of the slowest leg.
     pub stage: Option<Stage>,
-    /// Its speed, km/h.
+    /// Speed of the slowest leg, km/h.
     pub hold_kmh: Option<f64>,
-    /// What keeps it from a faster one.
+    /// What keeps the speed from being higher.
     pub governs: Governs,
     /// Hottest brakes after one hard stop, °C.
     pub hottest_after_stop_c: f64,
@@ -38,7 +38,7 @@ pub struct DescentRow {
     pub time_s: Option<f64>,
     /// Number of legs: 1 where one gear is kept.
     pub legs: usize,
-    /// Stretches on which the service brakes are needed.
+    /// Number of stretches on which the service brakes are needed.
     pub touches: usize,
 }
 
@@ -62,13 +62,13 @@ pub struct LegRow {
     pub hold_kmh: f64,
 }
 
-/// A row a descent, in road order.
+/// One row for each descent, in road order.
 #[must_use]
 pub fn descents(plan: &Plan) -> Vec<DescentRow> {
     plan.descents.iter().map(row).collect()
 }
 
-/// A row a leg, in road order; `step_m` is that of the road.
+/// One row for each leg, in road order; `step_m` is the step of the road's grid.
 #[must_use]
 pub fn legs(plan: &Plan, step_m: f64) -> Vec<LegRow> {
     let of = |descent: &Descent| {

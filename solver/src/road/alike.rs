@@ -1,21 +1,22 @@
-//! Whether two roads lie on the same ground, and where on the one a point of the other lies.
+//! Whether two roads lie on the same ground, and where a point of one lies on the other.
 
 use super::Road;
 use super::profile::cells_in;
 use super::track;
 use geo::{Coord, Line, LineLocatePoint, Point, Vector2DOps};
 
-/// Points this near to the other road lie on it, metres: both sides of a road, and two receivers.
+/// A point within this distance of the other road lies on it, metres: both sides of a road, and the errors of
+/// two receivers.
 const NEAR_M: f64 = 25.0;
-/// Roads are one when this share of the shorter one lies on the other (assumed).
+/// Two roads are one where this share of the shorter lies on the other (assumed).
 const SHARE: f64 = 0.8;
 /// Directions within this cosine are one direction.
 const SAME_WAY: f64 = 0.7;
-/// They are taken over this length to either side, metres.
+/// Directions are taken over this length to either side, metres.
 const WAY_M: f64 = 30.0;
-/// From one grid point to the next the place on the other road moves on by up to this many cells.
+/// From one grid point to the next, the place on the other road moves on by at most this many cells.
 const MOST_CELLS: usize = 5;
-/// Where the roads part, they are looked for again every so many cells.
+/// Where the roads part, the search for the other road is repeated every so many cells.
 const SEEK_CELLS: usize = 10;
 
 /// Where the grid points of one road lie on another.
@@ -26,13 +27,15 @@ pub struct Match {
 }
 
 impl Match {
-    /// Where a grid point of the first road lies on the second: an index with its fraction. `None` off it.
+    /// The place on the second road of a grid point of the first: an index with its fraction. `None` where it
+    /// lies off that road.
     #[must_use]
     pub fn place(&self, point: usize) -> Option<f64> {
         self.places.get(point).copied().flatten()
     }
 
-    /// The grid point of the first road that a grid point of the second lies nearest to; `None` off it.
+    /// The grid point of the first road nearest to a grid point of the second; `None` where that lies off the
+    /// first road.
     pub(super) fn point_at(&self, index: usize) -> Option<usize> {
         let off = |place: &Option<f64>| place.map(|place| (place - index as f64).abs());
         let near = self.places.iter().enumerate().filter_map(|(point, place)| Some((point, off(place)?)));
@@ -47,8 +50,8 @@ impl Match {
     }
 }
 
-/// Whether two roads are one: most of the shorter lies on the other, in the same direction. Roads
-/// without places on earth never are.
+/// Whether two roads are one: most of the shorter lies on the other, in one direction. A road without
+/// positions never matches.
 #[must_use]
 pub fn lie_on_each_other(a: &Road, b: &Road) -> Option<Match> {
     let &(lat, lon) = a.positions().first()?;
@@ -77,16 +80,17 @@ struct Walk {
 }
 
 impl Walk {
-    /// Goes along both: never back, so that a loop or the next leg of a hairpin is not taken for the road.
+    /// Goes forwards along both, never back. So a loop or the next leg of a hairpin is not taken for the
+    /// road.
     fn places(&self) -> Vec<Option<f64>> {
         let mut places = Vec::with_capacity(self.a.len());
-        // Where the last point lay, and since how many it has been lost.
+        // The place of the last point, and the number of points since the road was lost.
         let (mut at, mut lost) = (0, SEEK_CELLS);
         for i in 0..self.a.len() {
             let found = if lost == 0 {
                 self.nearest(i, at, at + MOST_CELLS)
             } else if lost.is_multiple_of(SEEK_CELLS) {
-                // The first pass, where the road passes twice.
+                // Where the road passes twice, the first pass counts.
                 (at..self.b.len())
                     .find_map(|cell| self.nearest(i, cell, cell + 1).map(|_| cell))
                     .and_then(|cell| self.nearest(i, cell, cell + MOST_CELLS))
@@ -102,7 +106,7 @@ impl Walk {
         places
     }
 
-    /// The nearest place on cells `from..to` of the second road, if it is near and goes the same way.
+    /// The nearest place on cells `from..to` of the second road, if it is near and has the same direction.
     fn nearest(&self, i: usize, from: usize, to: usize) -> Option<f64> {
         let point = Point(self.a[i]);
         let here = direction(&self.a, i, self.way.0);
@@ -130,7 +134,7 @@ impl Walk {
     }
 }
 
-/// From some cells before a point to as many behind it.
+/// Direction from some cells before a point to as many behind it.
 fn direction(line: &[Coord<f64>], at: usize, cells: usize) -> Coord<f64> {
     line[(at + cells).min(line.len() - 1)] - line[at.saturating_sub(cells)]
 }

@@ -4,17 +4,18 @@ use super::Road;
 use super::alike::Match;
 use serde::{Deserialize, Serialize};
 
-/// One recording of a combined road: all of it, in the same direction, also where a part is shown.
+/// One recording of a combined road: the whole recording, in the direction of the road, even where only a
+/// part is shown.
 #[derive(Clone, Debug, Serialize, Deserialize)]
 pub(super) struct Alone {
     road: Road,
-    /// For each cell of the combined road that of this one on which it lies; none off it.
+    /// For each cell of the combined road the cell of this recording on which it lies; `None` off it.
     on: Vec<Option<usize>>,
 }
 
 impl Alone {
-    /// A road, or the recordings that it was made of, by the cells of a road that is made with it; `on`
-    /// tells where those lie on it.
+    /// The recordings of a road, or the road itself where it is one recording, related to the cells of a road
+    /// made with it. `on` tells where those lie on it.
     fn of(road: &Road, cells: usize, on: &dyn Fn(usize) -> Option<usize>) -> Vec<Self> {
         if road.alone.is_empty() {
             return vec![Self { road: road.clone(), on: (0..cells).map(on).collect() }];
@@ -26,7 +27,7 @@ impl Alone {
         road.alone.iter().map(through).collect()
     }
 
-    /// The same of a road, and of one that lies on it.
+    /// The recordings of a road and of another that lies on it.
     pub(super) fn of_both(base: &Road, other: &Road, ground: &Match) -> Vec<Self> {
         let middle = |cell: usize| {
             let (from, to) = ground.place(cell).zip(ground.place(cell + 1))?;
@@ -43,7 +44,7 @@ impl Alone {
             && self.on.iter().flatten().all(|cell| *cell < self.road.cells())
     }
 
-    /// By the cells of a part.
+    /// The recordings, related to the cells of a part.
     pub(super) fn part(&self, from: usize, to: usize) -> Self {
         Self { road: self.road.clone(), on: self.on[from..to].to_vec() }
     }
@@ -58,8 +59,8 @@ impl Alone {
 }
 
 impl Road {
-    /// The recordings that it was made of, and for each cell of this road the one of theirs on which it lies;
-    /// none of a road that is one recording.
+    /// The recordings of this road, and for each of its cells the cell of the recording on which it lies;
+    /// empty for a road that is one recording.
     pub(crate) fn each_alone(&self) -> impl Iterator<Item = (&Road, &[Option<usize>])> {
         self.alone.iter().map(|it| (&it.road, &it.on[..]))
     }

@@ -1,10 +1,10 @@
-//! What no smoother removes: heights of the hill above a tunnel, of the valley below a bridge,
-//! and steps that do not come back.
+//! Faults that no smoother removes: heights of the hill above a tunnel, of the valley below a bridge, and
+//! steps that do not come back.
 //!
-//! Terrain data know the ground, not the road. Up a cliff and down another (or down and up), with a
-//! straight line between that a road could have: that is a tunnel (a bridge), and the line is used. A
-//! cliff that has no partner is a jump, and is taken out. What a road could have is left alone,
-//! however steep: it is told, and planned for.
+//! Terrain data know the ground, not the road. Two cliffs, up and down (or down and up), with a straight line
+//! between them that a road could follow, are a tunnel (a bridge), and the line is used. A cliff without a
+//! partner is a jump, and is taken out. Whatever a road could have is left alone, however steep, and is
+//! planned for.
 
 use super::cliffs::{self, Cliff};
 use super::finding::{Finding, FindingKind, Unassessed};
@@ -18,25 +18,27 @@ const LONGEST_M: f64 = 3_000.0;
 const MOST_PARTNERS: usize = 64;
 /// The straight replacement is no steeper than this.
 const LINE_GRADE: f64 = 0.12;
-/// Heights stand off the straight replacement by this at least, metres …
+/// Heights stand off the straight replacement by at least this much, metres.
 const OFF_LINE_M: f64 = 8.0;
-/// … and by this share of its length: a real crest, rounder than that, is never cut off.
+/// Heights stand off by at least this share of the replacement's length. A real crest is rounder and is never
+/// cut off.
 const OFF_LINE_SHARE: f64 = 0.045;
-/// Each of the two cliffs makes up this share of that at least: a hill above a tunnel stands on its
-/// cliffs, and a crest on flanks that a road can have, with a short cliff of noise in them.
+/// Each of the two cliffs makes up at least this share of the height off the line. A hill above a tunnel
+/// stands on its cliffs; a crest stands on flanks that a road can have, with at most a short cliff of noise
+/// in them.
 const CLIFF_SHARE: f64 = 0.5;
-/// The lower of the two is this share of the higher at least. Where a tunnel opens onto a bridge, the cliff
-/// between belongs to both, and to neither alone.
+/// The lower cliff has at least this share of the higher one's height. Where a tunnel opens onto a bridge,
+/// the cliff between belongs to both.
 const LIKE_SHARE: f64 = 0.6;
-/// A cliff without a partner is a step if it is this steep …
+/// Least grade at which a cliff without a partner is a step.
 const STEP_GRADE: f64 = 0.25;
-/// … and this high, metres.
+/// Least height at which a cliff without a partner is a step, metres.
 const STEP_RISE_M: f64 = 12.0;
-/// To either side of a step heights are not believed, metres …
+/// Heights within this distance of a step are not believed, metres.
 const BESIDE_STEP_M: f64 = 50.0;
-/// … at most this far, metres …
+/// Largest such distance, metres.
 const MOST_BESIDE_STEP_M: f64 = 300.0;
-/// … as far as it takes for the step, spread over it, to be no steeper than this.
+/// The distance grows until the step, spread over it, is no steeper than this.
 const SPREAD_GRADE: f64 = 0.15;
 
 /// Heights with what cannot be a road taken out.
@@ -74,7 +76,7 @@ pub(super) fn mend(profile: &mut Profile, findings: &mut Vec<Finding>) -> Mended
             *reason = reason.or(Some(Unassessed::Step));
         }
     }
-    // Heights within are NaN only now: steps of neighbouring cliffs may overlap.
+    // The heights within become NaN only now: steps of neighbouring cliffs may overlap.
     for cells in &steps {
         heights[cells.start + 1..cells.end].fill(f64::NAN);
     }
@@ -84,8 +86,8 @@ pub(super) fn mend(profile: &mut Profile, findings: &mut Vec<Finding>) -> Mended
     Mended { heights_m: heights, bridged, faults: bridges }
 }
 
-/// Pairs of cliffs that fit, the shortest first; no cliff is in two of them, nor between two of
-/// another pair. In the order of the road.
+/// Pairs of cliffs that fit, in the order of the road. The shortest are taken first. No cliff is in two pairs
+/// or between the cliffs of another.
 fn pair(profile: &Profile, heights: &[f64], cliffs: &[Cliff]) -> Vec<(usize, usize)> {
     let mut pairs: Vec<(usize, usize)> = Vec::new();
     for (i, first) in cliffs.iter().enumerate() {
@@ -99,7 +101,7 @@ fn pair(profile: &Profile, heights: &[f64], cliffs: &[Cliff]) -> Vec<(usize, usi
     let mut used = vec![false; cliffs.len()];
     let mut taken: Vec<(usize, usize)> = Vec::new();
     for (i, j) in shortest_first.into_iter().map(|index| pairs[index]) {
-        // Whatever lies between is bridged with them; the foot of a neighbour may not be.
+        // Whatever lies between two cliffs is bridged with them, but the foot of a neighbour must not be.
         let apart = |k: &(usize, usize)| cliffs[k.1].to < cliffs[i].from || cliffs[j].to < cliffs[k.0].from;
         if used[i..=j].iter().any(|used| *used) || !taken.iter().all(apart) {
             continue;
@@ -119,7 +121,7 @@ fn fits(profile: &Profile, heights: &[f64], first: &Cliff, second: &Cliff) -> bo
     let length_m = bridge.len() as f64 * profile.step_m;
     let grade = (heights[bridge.end] - heights[bridge.start]) / length_m;
     let off_m = off_line(heights, &bridge).abs();
-    // Against the line: a road that falls makes one of the two lower and the other higher.
+    // Measured against the line: on a falling road one of the two is lower and the other higher.
     let off_m_of = |cliff: &Cliff| {
         let run_m = (cliff.to - cliff.from) as f64 * profile.step_m;
         (heights[cliff.to] - heights[cliff.from] - grade * run_m).abs()
@@ -133,8 +135,8 @@ fn fits(profile: &Profile, heights: &[f64], first: &Cliff, second: &Cliff) -> bo
         && lower_m >= LIKE_SHARE * one_m.max(other_m)
 }
 
-/// The largest distance of the heights from the straight line between two grid points, metres;
-/// positive above it.
+/// The largest distance of the heights from the straight line between two grid points, metres; positive above
+/// the line.
 fn off_line(heights: &[f64], cells: &Range<usize>) -> f64 {
     let first = heights[cells.start];
     let slope = (heights[cells.end] - first) / cells.len() as f64;
@@ -170,7 +172,7 @@ fn place(profile: &Profile, kind: FindingKind, cells: &Range<usize>) -> Finding 
     Finding { kind, count: 1, from_m: along(cells.start), to_m: along(cells.end) }
 }
 
-/// The cells that are taken out for a cliff without a partner; none where a road might be so steep.
+/// The cells taken out for a cliff without a partner; empty where a road might be as steep.
 fn step(profile: &Profile, heights: &[f64], cliff: &Cliff, span: &Range<usize>) -> Option<Range<usize>> {
     let rise_m = cliff.rise_m(heights);
     let length_m = (cliff.to - cliff.from) as f64 * profile.step_m;

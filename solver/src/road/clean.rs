@@ -1,5 +1,5 @@
-//! From the points of a course to one line along the ground: stops merged, jumps left out,
-//! trembling taken out, gaps known.
+//! From the points of a course to one line along the ground: stops merged, jumps left out, the track
+//! steadied, gaps marked.
 
 use super::bounds;
 use super::document::Fix;
@@ -7,13 +7,14 @@ use super::finding::{Finding, FindingKind};
 use super::steady;
 use crate::order::ascending;
 
-/// Points that are looked ahead for the way back from a jump.
+/// Points to look ahead for the way back from a jump.
 const LOOK_AHEAD: usize = 20;
-/// A point this far off, there and back, is a jump only if the way past it is this much shorter.
+/// A distant point counts as a jump only where the way past it is shorter than this share of the way there,
+/// and of the way back.
 const SPIKE_SHARE: f64 = 0.25;
 /// Shortest jump between regular points, metres.
 const SPIKE_M: f64 = 50.0;
-/// A jump is this many times the usual spacing at least.
+/// A jump is at least this many times the usual spacing.
 const SPIKE_SPACINGS: f64 = 5.0;
 /// Most points at an end that are taken for a false start.
 const STRAY_POINTS: usize = 5;
@@ -34,8 +35,8 @@ impl Line {
     }
 }
 
-/// Joins the segments, merges stops, leaves out jumps; each repair is a finding. Then steadies the
-/// track: what is left of its noise is no longer than the road.
+/// Joins the segments, merges stops and leaves out jumps; each repair is a finding. Then steadies the track,
+/// so that the noise left does not lengthen the road.
 pub(super) fn clean<'a>(parts: impl Iterator<Item = &'a [Fix]>, findings: &mut Vec<Finding>) -> Line {
     let mut fixes: Vec<Fix> = Vec::new();
     let mut joints: Vec<usize> = Vec::new();
@@ -101,7 +102,7 @@ fn mark_jumps(fixes: &[Fix]) -> Marks {
     Marks { keep, first }
 }
 
-/// A few points at either end, a long way from all the others, are a false start or finish.
+/// Drops a few points at either end that lie far from all others: a false start or finish.
 fn strays(steps: &[f64], keep: &mut [bool]) {
     let n = keep.len();
     if n < 4 * STRAY_POINTS {
@@ -115,8 +116,8 @@ fn strays(steps: &[f64], keep: &mut [bool]) {
     }
 }
 
-/// Merges points nearer than [`bounds::MERGE_M`] into the first of them, with the mean of their
-/// heights. The very last point keeps its place, so that no length is lost.
+/// Merges points nearer than [`bounds::MERGE_M`] into the first of them, with the mean of their heights. The
+/// last point keeps its place, so that no length is lost.
 fn merge(fixes: &[Fix], keep: &[bool], joints: &[usize]) -> Line {
     let mut line = Line { fixes: Vec::with_capacity(fixes.len()), along_m: Vec::new(), joints: Vec::new() };
     let (mut sum, mut heights) = (0.0, 0usize);
@@ -151,7 +152,7 @@ fn merge(fixes: &[Fix], keep: &[bool], joints: &[usize]) -> Line {
 }
 
 fn quick_near(a: &Fix, b: &Fix) -> bool {
-    // A ten-thousandth of a degree of latitude is 11 m: most points need no cosine.
+    // A ten-thousandth of a degree of latitude is 11 m, so most points need no cosine.
     (a.lat_deg - b.lat_deg).abs() < 1e-4 && a.distance_m(b) < bounds::MERGE_M
 }
 
@@ -213,7 +214,7 @@ fn report(
     }
 }
 
-/// The spacing that half of the length exceeds, metres: what the eye sees of the road.
+/// The spacing that half of the length exceeds, metres.
 pub(super) fn spacing_m(along_m: &[f64]) -> f64 {
     let steps: Vec<f64> = along_m.windows(2).map(|pair| pair[1] - pair[0]).collect();
     let half = 0.5 * along_m.last().copied().unwrap_or(0.0);

@@ -1,18 +1,18 @@
-//! Where heights rise or fall as no road does.
+//! Places where heights rise or fall as no road does.
 //!
-//! A crest or sag of a road has flanks that a road can have, however deep it is. Above a tunnel or
-//! below a bridge terrain data show a hillside. So what counts is not how steep a short stretch is,
-//! which noise can be too, but how much more it rises than the steepest road would.
+//! However deep a crest or sag of a road is, its flanks are such that a road can have them. Above a tunnel or
+//! below a bridge terrain data show a hillside. Noise can make a short stretch steep, too. So what counts is
+//! the height beyond what the steepest road would rise.
 
 use crate::order::ascending;
 use std::ops::Range;
 
 /// No road for trucks is steeper than this for long (common practice, no source).
 const STEEPEST_ROAD: f64 = 0.20;
-/// A cliff rises by this much more than that, metres. Heights of coarse terrain data, whose errors
-/// are 2 m and change within 60 m, do not on grades of 18 % (own choice by generated roads).
+/// Rise of a cliff beyond the steepest road, metres. Coarse terrain data with errors of 2 m that change
+/// within 60 m do not reach it on grades of 18 % (own choice by generated roads).
 const EXCESS_M: f64 = 8.0;
-/// From a cliff outwards, it goes on while steeper than this.
+/// A cliff extends outwards as long as the heights are steeper than this.
 const FOOT_GRADE: f64 = 0.15;
 
 /// A run of grid points on which heights rise, or fall, as no road does.
@@ -24,7 +24,7 @@ pub(super) struct Cliff {
 }
 
 impl Cliff {
-    /// How far it rises or falls, metres, without sign.
+    /// Rise or fall, metres, without sign.
     pub(super) fn rise_m(&self, heights_m: &[f64]) -> f64 {
         (heights_m[self.to] - heights_m[self.from]).abs()
     }
@@ -38,7 +38,7 @@ pub(super) fn find(heights_m: &[f64], span: &Range<usize>, step_m: f64) -> Vec<C
     along.into_iter().map(|index| cliffs[index].clone()).collect()
 }
 
-/// Those that rise, or those that fall: the runs with the most height over what a road could have.
+/// The cliffs that rise, or those that fall: the runs with the most height beyond what a road could have.
 fn find_side(heights_m: &[f64], span: &Range<usize>, step_m: f64, rises: bool) -> Vec<Cliff> {
     let sign = if rises { 1.0 } else { -1.0 };
     let mut cliffs: Vec<Cliff> = Vec::new();
@@ -60,7 +60,7 @@ fn find_side(heights_m: &[f64], span: &Range<usize>, step_m: f64, rises: bool) -
     cliffs
 }
 
-/// Goes outwards to the feet.
+/// Extends a cliff outwards to its feet.
 fn widened(mut cliff: Cliff, heights_m: &[f64], span: &Range<usize>, step_m: f64) -> Cliff {
     let sign = if cliff.rises { 1.0 } else { -1.0 };
     let steep = |cell: usize| sign * (heights_m[cell + 1] - heights_m[cell]) > FOOT_GRADE * step_m;

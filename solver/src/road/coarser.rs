@@ -1,10 +1,10 @@
-//! The same road on a grid of twice the step, for what is driven very often.
+//! A road on a grid of twice the step, for what is driven very often.
 
 use super::{GradeSegment, Parts, Place, Road, Span};
 
 impl Road {
-    /// Every second grid point; a last cell without a partner is left out. Curves, limits and
-    /// findings are left behind: the caps that come of them are the caller's.
+    /// Keeps every second grid point; a last cell without a partner is left out. Curves, limits and findings
+    /// are dropped: the caller brings the caps that follow from them.
     pub(crate) fn coarser(&self) -> Self {
         let cells = self.cells() / 2;
         let half = |index: usize| (index / 2).min(cells);

@@ -1,10 +1,9 @@
 //! Two recordings of one road as one road.
 //!
-//! Rises from one grid point to the next are averaged, each weighed by how little its recording is in
-//! doubt; so a constant offset between the two falls out by itself. One recording cannot tell a bend of
-//! the road from one of its own errors, but two can: both have the road's bends, and their difference
-//! has only errors. Where they disagree by more than both doubts allow, the steeper is taken: what is
-//! planned is never faster for it.
+//! Rises from one grid point to the next are averaged, each weighed by how little its recording is in doubt.
+//! So a constant offset between the two drops out. One recording cannot tell a bend of the road from one of
+//! its own errors, but two can: both have the road's bends, and their difference has only errors. Where they
+//! disagree by more than both doubts allow, the steeper is taken, so that the plan is never faster for it.
 
 use super::alike::{Match, lie_on_each_other};
 use super::alone::Alone;
@@ -18,30 +17,32 @@ use super::{Parts, Place, PostedLimit, Road};
 use crate::order::ascending;
 use std::ops::Range;
 
-/// Lengths over which the two are compared, metres.
+/// Lengths over which the two recordings are compared, metres.
 const COMPARED_M: [f64; 2] = [200.0, 500.0];
-/// They disagree when they differ by more than this many times the sum of both doubts …
+/// Recordings disagree where they differ by more than this many times the sum of both doubts.
 const DISAGREE: f64 = 2.0;
-/// Neither recording counts for less than this (assumed): errors are estimated, too.
+/// Least weight of a recording (assumed), since the errors are estimates, too.
 const LEAST_WEIGHT: f64 = 0.05;
-/// … and by this many times what they usually differ by: rough heights disagree a little everywhere.
+/// Recordings disagree only where they differ by more than this many times their usual difference. Rough
+/// heights disagree a little everywhere.
 const UNUSUAL: f64 = 3.5;
-/// A median deviation times this is a standard one.
+/// Factor from a median deviation to a standard deviation.
 const MEDIAN_TO_SIGMA: f64 = 1.4826;
-/// The bend of errors is taken over twice this length, metres: over 300 m those of the road itself, which
-/// fall out only on the average, are the larger (own choice by the errors on generated roads).
+/// The bend of errors is taken over twice this length, metres. Over 300 m the road's own bends are larger
+/// than the errors, and they drop out only on the average (own choice by the errors on generated roads).
 const BEND_M: f64 = 100.0;
 
-/// Places of the same name and kind within this are one place, metres. Assumed.
+/// Places with one name and kind within this distance are one place, metres. Assumed.
 const SAME_PLACE_M: f64 = 200.0;
 
-/// Two recordings differ by more than this over 200 m, metres, root of the mean square: where they do not,
-/// one is a copy of the other, and says nothing that the other does not. Assumed.
+/// Least difference of two recordings over 200 m, metres, root of the mean square. Below it one is a copy of
+/// the other and adds nothing. Assumed.
 const COPIED_M: f64 = 0.05;
 
-/// One road of two recordings of the same ground; `None` where they are not, where one is a copy of the
-/// other, and where their heights are quite others on most of the way. It has the grid and the curves
-/// of the one with less of it blank, or else less in doubt, and the names, places and limits of both.
+/// One road from two recordings of one ground. `None` where they lie on different ground, where one is a copy
+/// of the other, and where their heights are quite different on most of the way. The road has the grid and
+/// the curves of the recording with less blank or, where equal, with less doubt. It has the names, places and
+/// limits of both.
 #[must_use]
 pub fn combine(a: &Road, b: &Road) -> Option<Road> {
     let (base, other) = if better(b, a) { (b, a) } else { (a, b) };
@@ -97,7 +98,7 @@ pub fn combine(a: &Road, b: &Road) -> Option<Road> {
     }))
 }
 
-/// Whether a road knows more of its way than another, or as much, and is less in doubt.
+/// Whether a road knows more of its way than another, or as much with less doubt.
 fn better(one: &Road, other: &Road) -> bool {
     let blank = |road: &Road| road.assessed().iter().filter(|assessed| !**assessed).count();
     let (of_one, of_other) = (blank(one), blank(other));
@@ -107,11 +108,11 @@ fn better(one: &Road, other: &Road) -> bool {
 /// What is known of the rise of one cell, metres.
 #[derive(Clone, Copy)]
 struct Rise {
-    /// By the first recording: along its surface, which is straight where it knows nothing.
+    /// By the first recording: along its surface, which is straight where it has no heights.
     base_m: f64,
-    /// Whether that is assessed.
+    /// Whether the first recording is assessed there.
     assessed: bool,
-    /// By the second, where it lies there and is assessed.
+    /// By the second recording, where it lies on the road and is assessed.
     other: Option<f64>,
 }
 
@@ -119,10 +120,10 @@ struct Pair<'a> {
     base: &'a Road,
     other: &'a Road,
     ground: &'a Match,
-    /// Heights of the second at the grid points of the first, where it lies there and is assessed.
+    /// Heights of the second recording at the grid points of the first, where it lies there and is assessed.
     heights: Vec<Option<f64>>,
     rises: Vec<Rise>,
-    /// Weight of the second, from 0 to 1.
+    /// Weight of the second recording, from 0 to 1.
     weight: f64,
 }
 
@@ -141,7 +142,8 @@ impl<'a> Pair<'a> {
 
     /// The combined heights: rises added up from the first height on.
     fn surface(&self, disagreements: &[Disagreement]) -> Vec<f64> {
-        // Stretches overlap: each has its say in a cell, by how much the one is steeper than the other.
+        // Stretches may overlap. Each votes in a cell with the amount by which one recording is steeper than
+        // the other.
         let mut votes: Vec<Option<f64>> = vec![None; self.rises.len()];
         for it in disagreements {
             for vote in &mut votes[it.cells.clone()] {
@@ -166,7 +168,7 @@ impl<'a> Pair<'a> {
         surface_m
     }
 
-    /// Whether both say the same all along.
+    /// Whether both recordings are equal all along.
     fn is_one_recording(&self) -> bool {
         let width = cells_in(COMPARED_M[0], self.base.step_m());
         let ends = 0..(self.rises.len() + 1).saturating_sub(width);
@@ -175,8 +177,9 @@ impl<'a> Pair<'a> {
         count > 0 && sum <= COPIED_M * COPIED_M * count as f64
     }
 
-    /// Whether they differ on most of the way by more than the doubt of the better one allows twice over: the
-    /// other has no heights of this road, or in another unit. What differs everywhere would stand out nowhere.
+    /// Whether the recordings differ on most of the way by more than twice the better one's doubt allows. The
+    /// other then has heights of another road or in another unit. A difference that is everywhere would stand
+    /// out nowhere.
     fn has_other_heights(&self) -> bool {
         let [_, length_m] = COMPARED_M;
         let width = cells_in(length_m, self.base.step_m());
@@ -187,12 +190,12 @@ impl<'a> Pair<'a> {
         median(apart) > 2.0 * DISAGREE * sigma_m
     }
 
-    /// How many cells both know.
+    /// Number of cells that both know.
     fn known_by_both(&self) -> usize {
         self.rises.iter().filter(|rise| rise.assessed && rise.other.is_some()).count()
     }
 
-    /// Where the recordings that the second was made of do not agree.
+    /// Disagreements among the recordings that the second road was made of.
     fn told_before(&self) -> impl Iterator<Item = Finding> + '_ {
         let placed = self.other.findings().iter().zip(&self.other.finding_spans);
         placed.filter_map(|(finding, (from, to))| {
@@ -202,7 +205,7 @@ impl<'a> Pair<'a> {
         })
     }
 
-    /// Places of both: the second's where they lie on the first, but for those that the first has.
+    /// Places of both: those of the second that lie on the first and are not there already.
     fn places(&self) -> Vec<Place> {
         let near = cells_in(SAME_PLACE_M, self.base.step_m());
         let mut places = self.base.places().to_vec();
@@ -219,7 +222,7 @@ impl<'a> Pair<'a> {
         along.into_iter().map(|at| places[at].clone()).collect()
     }
 
-    /// Posted limits of both; where two overlap the lower one holds.
+    /// Posted limits of both; where two overlap, the lower one holds.
     fn limits(&self) -> Vec<PostedLimit> {
         let mut limits = self.base.limits.clone();
         for limit in &self.other.limits {
@@ -231,7 +234,7 @@ impl<'a> Pair<'a> {
         along.into_iter().map(|at| limits[at]).collect()
     }
 
-    /// Where both know the road and do not agree on it, over any of the lengths.
+    /// Stretches where both know the road and disagree on it, over any of the lengths.
     fn disagreements(&self) -> Vec<Disagreement> {
         let mut found: Vec<Disagreement> = Vec::new();
         for length_m in COMPARED_M {
@@ -263,7 +266,7 @@ impl<'a> Pair<'a> {
         ends.filter(|_| known).map(|(from, to)| (surface[cells.end] - surface[cells.start], to - from))
     }
 
-    /// On the common ground both doubts together; beside it, that of the first.
+    /// On the common ground the doubt of both together; elsewhere that of the first.
     fn doubt(&self, common: usize) -> Doubt {
         let share = (common as f64 / self.heights.len() as f64).min(1.0);
         let (a, b) = (self.base.doubt(), self.other.doubt());
@@ -296,12 +299,12 @@ fn height_at(surface_m: &[f64], place: f64) -> f64 {
     from + (to - from) * (place - cell as f64)
 }
 
-/// How many recordings a road was made of.
+/// Number of recordings that a road was made of.
 fn recordings(road: &Road) -> usize {
     road.alone.len().max(1)
 }
 
-/// Both names, or the one that there is.
+/// Both names, or the one that exists.
 fn names(a: &Road, b: &Road) -> String {
     let (a, b) = (a.name(), b.name());
     if a.is_empty() || b.is_empty() || a == b {
@@ -310,7 +313,7 @@ fn names(a: &Road, b: &Road) -> String {
     format!("{a} + {b}")
 }
 
-/// That recordings were combined, and how many in all.
+/// The finding that recordings were combined, and how many in all.
 fn combined(base: &Road, other: &Road, known_by_both: usize) -> Finding {
     let count = recordings(base) + recordings(other);
     let before = |road: &Road| {
@@ -323,15 +326,15 @@ fn combined(base: &Road, other: &Road, known_by_both: usize) -> Finding {
     Finding { kind: FindingKind::RecordingsCombined { common_m }, count, from_m: None, to_m: None }
 }
 
-/// Weight of the second recording from how much each one's errors bend.
+/// Weight of the second recording, from how much the errors of each bend.
 ///
-/// The road's own bends r are in both, errors e₁ and e₂ know nothing of each other: from the mean
-/// squares A = r + e₁, B = r + e₂ and D = e₁ + e₂ of both and of their difference,
-/// e₁ = (D + A − B)/2, and the weights are as 1/e.
+/// Both contain the road's own bends r; the errors e₁ and e₂ are independent. The mean squares of both and of
+/// their difference are A = r + e₁, B = r + e₂ and D = e₁ + e₂. So e₁ = (D + A − B)/2, and the weights are as
+/// 1/e.
 fn weight(base: &Road, heights: &[Option<f64>]) -> f64 {
     let width = cells_in(BEND_M, base.step_m());
     let other: Vec<f64> = heights.iter().map(|height| height.unwrap_or(f64::NAN)).collect();
-    // Of the first only what the second has, too.
+    // Of the first recording only what the second has, too.
     let surface = base.surface_m().iter().zip(&other);
     let first: Vec<f64> = surface.clone().map(|(a, b)| if b.is_finite() { *a } else { f64::NAN }).collect();
     let difference: Vec<f64> = surface.map(|(a, b)| a - b).collect();
@@ -353,7 +356,7 @@ fn median(values: impl Iterator<Item = f64>) -> f64 {
     *values.select_nth_unstable_by(middle, f64::total_cmp).1
 }
 
-/// Findings of the first recording that still hold: what follows from its heights is told anew, and
+/// Findings of the first recording that still hold. Those that follow from its heights are made anew, and
 /// what the second one knows is assessed.
 fn kept(base: &Road, why: &[Option<super::Unassessed>]) -> Vec<Finding> {
     let holds = |(finding, (from, to)): (&Finding, &(Option<usize>, Option<usize>))| {

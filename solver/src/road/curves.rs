@@ -1,33 +1,33 @@
 //! Curves of the road in plan: radius and direction from the cleaned track.
 //!
-//! A circle is fitted to the points of a window around each cell: over 30 m inside a hairpin,
-//! or nearly one, over 50 m elsewhere, over 90 m where that is not tight (chosen by the radii of generated roads:
-//! wider windows blur bends of 60 to 120 m). Recorded points cut corners, so that
-//! fitted radii lie to the small side, which is the slow side. A radius is an estimate.
+//! A circle is fitted to the points of a window around each cell: over 30 m inside a hairpin, or nearly one;
+//! over 50 m elsewhere; over 90 m where that is not tight. The windows are chosen by the radii of generated
+//! roads: wider ones blur bends of 60 to 120 m. Recorded points cut corners, so fitted radii err to the small
+//! side, which is the slow side. A radius is an estimate.
 
 use super::hairpins;
 use super::profile::cells_in;
 use serde::{Deserialize, Serialize};
 use std::ops::Range;
 
-/// A turn of this much, degrees …
+/// Turn of a sharp bend, degrees. It is fitted over the narrow window.
 const SHARP_DEG: f64 = 135.0;
-/// … within this way is fitted over the narrow window, metres.
+/// Length within which a sharp bend turns by that much, metres.
 const SHARP_M: f64 = 80.0;
 /// Windows of the fit, metres; odd multiples of the grid, so that a cell lies in the middle.
 const TIGHT_M: f64 = 30.0;
 const USUAL_M: f64 = 50.0;
 const WIDE_M: f64 = 90.0;
-/// The wide window is used where the usual one says more than this, metres.
+/// The wide window is used where the usual one gives a larger radius than this, metres.
 const NOT_TIGHT_M: f64 = 120.0;
-/// Larger radii are no curve to a truck, metres.
+/// Larger radii are no curve for a truck, metres.
 const LARGEST_M: f64 = 500.0;
-/// A bend that turns by less in all is a wiggle of the recording, degrees.
+/// A bend with a smaller turn is a wiggle of the recording, degrees.
 const LEAST_TURN_DEG: f64 = 8.0;
 /// Rounds of the fit; five are usual.
 const MOST_ROUNDS: usize = 25;
 
-/// Which way a curve turns, in the direction of travel.
+/// Direction in which a curve turns, seen in the direction of travel.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Turn {
     /// To the left.
@@ -52,16 +52,16 @@ pub struct Curve {
     pub from: usize,
     /// Grid index of its end; greater than `from`.
     pub to: usize,
-    /// Its radius, metres, at most 500: the median of the tightest third of its cells.
+    /// Radius, metres, at most 500: the median of the tightest third of its cells.
     pub radius_m: f64,
-    /// Which way it turns.
+    /// Direction in which it turns.
     pub turn: Turn,
-    /// It is a turn of 150° or more with a radius under 30 m, or the longest part of one.
+    /// Whether it is a turn of 150° or more with a radius under 30 m, or the longest part of one.
     pub hairpin: bool,
 }
 
-/// The curves of a road: `plan` are its points, metres east and north; `known` says of each
-/// cell whether the file has points there.
+/// The curves of a road. `plan` has its points, metres east and north; `known` says for each cell whether the
+/// file has points there.
 pub(super) fn find(plan: &[(f64, f64)], known: &[bool], step_m: f64) -> Vec<Curve> {
     let cells = known.len();
     let turns = turns(plan, known);
@@ -88,7 +88,7 @@ pub(super) fn find(plan: &[(f64, f64)], known: &[bool], step_m: f64) -> Vec<Curv
     curves
 }
 
-/// The curve that has most of a hairpin is it.
+/// Marks the curve that has most of a hairpin.
 fn mark_hairpin(curves: &mut [Curve], hairpin: &Range<usize>) {
     let shared = |curve: &Curve| curve.to.min(hairpin.end).saturating_sub(curve.from.max(hairpin.start));
     if let Some(curve) = curves.iter_mut().max_by_key(|curve| shared(curve)).filter(|it| shared(it) > 0) {
@@ -96,7 +96,7 @@ fn mark_hairpin(curves: &mut [Curve], hairpin: &Range<usize>) {
     }
 }
 
-/// Change of heading at each inner point, radians, left positive; 0 beside what is not known.
+/// Change of heading at each inner point, radians, left positive; 0 beside unknown cells.
 fn turns(plan: &[(f64, f64)], known: &[bool]) -> Vec<f64> {
     let cells = known.len();
     let heading = |cell: usize| {
@@ -114,7 +114,7 @@ fn turns(plan: &[(f64, f64)], known: &[bool]) -> Vec<f64> {
     turns
 }
 
-/// Cells of windows of [`SHARP_M`] that turn by [`SHARP_DEG`], as far as they turn that way.
+/// Marks cells of windows of [`SHARP_M`] that turn by [`SHARP_DEG`], if the cell itself turns that way.
 fn mark_sharp(turns: &[f64], cells: usize, step_m: f64) -> Vec<bool> {
     let width = cells_in(SHARP_M, step_m).min(cells);
     let mut sharp = vec![false; cells];
@@ -134,7 +134,7 @@ fn mark_sharp(turns: &[f64], cells: usize, step_m: f64) -> Vec<bool> {
     sharp
 }
 
-/// Joins neighbouring cells that turn the same way into curves.
+/// Joins neighbouring cells that turn in one direction into curves.
 fn gather(radii: &[f64], turns: &[f64], sharp: &[bool]) -> Vec<Curve> {
     let side = |cell: usize| {
         let turn = turns[cell] + turns[cell + 1];
@@ -168,9 +168,9 @@ fn tight(radii: &[f64]) -> f64 {
 
 /// Radius of the circle that fits points best, metres; `None` where they lie on a line.
 ///
-/// Taubin's algebraic fit: G. Taubin 1991, IEEE PAMI 13(11); the Newton form of N. Chernov,
-/// "Circular and Linear Regression", 2010 (value and form from memory). It has little bias on
-/// short arcs, where the minimum-norm fit returns small circles even on straights.
+/// Taubin's algebraic fit: G. Taubin 1991, IEEE PAMI 13(11); the Newton form of N. Chernov, "Circular and
+/// Linear Regression", 2010 (value and form from memory). It has little bias on short arcs. The minimum-norm
+/// fit returns small circles even on straights.
 fn circle_radius(points: &[(f64, f64)]) -> Option<f64> {
     let n = points.len() as f64;
     let (mut mx, mut my) = (0.0, 0.0);
@@ -191,7 +191,7 @@ fn circle_radius(points: &[(f64, f64)]) -> Option<f64> {
     }
     let z = xx + yy;
     let det = xx * yy - xy * xy;
-    // Points that stand off their line by less than a millimetre in a kilometre are a straight.
+    // Points less than a millimetre in a kilometre off their line are a straight.
     if det <= 1e-12 * z * z {
         return None;
     }

@@ -4,14 +4,14 @@ use super::finding::{Finding, FindingKind};
 use crate::order::ascending;
 use std::ops::Range;
 
-/// A stretch on which the two differ by more than both doubts allow.
+/// A stretch on which two recordings differ by more than both doubts allow.
 #[derive(Clone)]
 pub(super) struct Disagreement {
     pub(super) cells: Range<usize>,
-    /// How far they are apart at most, metres, and over which length.
+    /// Largest difference of the two, metres, and the length over which it is taken.
     pub(super) apart_m: f64,
     pub(super) length_m: f64,
-    /// How much further the second rises or falls than the first, metres.
+    /// Rise or fall of the second beyond that of the first, metres.
     pub(super) steeper_m: f64,
 }
 

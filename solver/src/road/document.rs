@@ -1,4 +1,4 @@
-//! What a file holds: courses to choose from, waypoints, and the repairs of reading.
+//! Contents of a file: courses to choose from, waypoints, and the repairs made while reading.
 
 use super::error::{Bound, FileError};
 use super::finding::Finding;
@@ -13,12 +13,12 @@ pub(super) struct Fix {
     pub(super) lat_deg: f64,
     /// Longitude, degrees east, −180..=180.
     pub(super) lon_deg: f64,
-    /// Height, metres above whatever the file counts from; NaN where missing.
+    /// Height, metres above the datum of the file; NaN where missing.
     pub(super) height_m: f64,
 }
 
 impl Fix {
-    /// The very same place, to the last bit.
+    /// Whether two points are in one place, to the last bit.
     pub(super) fn is_at(&self, other: &Fix) -> bool {
         self.lat_deg.to_bits() == other.lat_deg.to_bits() && self.lon_deg.to_bits() == other.lon_deg.to_bits()
     }
@@ -29,8 +29,8 @@ impl Fix {
     }
 }
 
-/// Distances good to a thousandth, without a sine for each: radii are kept while the latitude
-/// hardly changes. For lengths that are told before any cleaning.
+/// Measures distances to a thousandth without a sine for each: radii are kept while the latitude hardly
+/// changes. It serves lengths that are told before any cleaning.
 #[derive(Default)]
 struct Ruler {
     lat_deg: f64,
@@ -59,23 +59,23 @@ impl Ruler {
 pub enum CourseKind {
     /// A track: points along the way.
     Track,
-    /// A route: points to go by, with or without the shape between them.
+    /// A route: points along the way, with or without the shape between them.
     Route,
 }
 
 /// One track or route that the user can choose.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Course {
-    /// Its name, the file's name for itself, or empty.
+    /// Its name; else the file's own name; else empty.
     pub name: String,
     /// Track or route.
     pub kind: CourseKind,
-    /// Number of points with a place.
+    /// Number of points with a position.
     pub points: usize,
-    /// Number of those with a height.
+    /// Number of points with a height.
     pub heights: usize,
-    /// Length before any cleaning, metres, good to a thousandth. Steps above 2 km of a track are not counted: they are
-    /// mostly points that are far off.
+    /// Length before any cleaning, metres, good to a thousandth. Steps above 2 km of a track are not counted:
+    /// they mostly lead to a faulty point.
     pub length_m: f64,
 }
 
@@ -117,7 +117,7 @@ impl Draft {
         }
     }
 
-    /// Takes the point of this index into the last segment.
+    /// Adds the point with this index to the last segment.
     pub(super) fn take(&mut self, index: usize) {
         match self.parts.last_mut() {
             Some(part) if part.end == index => part.end = index + 1,
@@ -125,7 +125,7 @@ impl Draft {
         }
     }
 
-    /// Forgets points from this index on.
+    /// Drops the points from this index on.
     pub(super) fn give_back(&mut self, from: usize) {
         for part in &mut self.parts {
             *part = part.start.min(from)..part.end.min(from);
@@ -146,7 +146,7 @@ pub struct Document {
 }
 
 impl Document {
-    /// Points, and nothing made of them yet.
+    /// A document with these points and no courses yet.
     pub(super) fn of_fixes(fixes: Vec<Fix>) -> Document {
         Document {
             fixes,
@@ -173,7 +173,7 @@ impl Document {
         Ok(document)
     }
 
-    /// One course for each run of segments that lie near enough to one another to be one road.
+    /// Adds one course for each run of segments that are near enough to each other to be one road.
     fn add_courses(&mut self, draft: Draft, file_name: &str) -> Result<(), FileError> {
         let mut runs: Vec<Vec<Range<usize>>> = Vec::new();
         for part in draft.parts.into_iter().filter(|part| !part.is_empty()) {
@@ -216,7 +216,7 @@ impl Document {
         course
     }
 
-    /// Waypoints and findings of another document, behind those of this one.
+    /// Appends waypoints and findings of another document.
     pub(super) fn take_rest(&mut self, other: &Document) {
         self.waypoints.extend_from_slice(&other.waypoints);
         self.findings.extend_from_slice(&other.findings);
@@ -228,19 +228,19 @@ impl Document {
         self.parts.push(parts);
     }
 
-    /// Courses that could make a road: with heights, and not too short.
+    /// Courses that could make a road: long enough, and with heights.
     pub fn usable(&self) -> impl Iterator<Item = usize> {
         let usable = |course: &Course| course.heights > 1 && course.length_m >= bounds::SHORTEST_ROAD_M;
         (0..self.courses.len()).filter(move |index| usable(&self.courses[*index]))
     }
 
-    /// The tracks and routes of the file, in its order; at least one.
+    /// The tracks and routes of the file, in order; at least one.
     pub fn courses(&self) -> &[Course] {
         &self.courses
     }
 
-    /// Index of the course to begin with: the longest track that has heights, else the longest
-    /// route that has, else the longest of all.
+    /// Index of the course to begin with: the longest track with heights, else the longest route with
+    /// heights, else the longest course.
     pub fn suggested(&self) -> usize {
         let rank = |course: &Course| match (course.heights > 1, course.kind) {
             (true, CourseKind::Track) => 3,
@@ -259,7 +259,7 @@ impl Document {
         best
     }
 
-    /// What was repaired while reading. A road's findings begin with these.
+    /// Repairs made while reading. A road's findings begin with these.
     pub fn findings(&self) -> &[Finding] {
         &self.findings
     }

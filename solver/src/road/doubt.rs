@@ -1,9 +1,9 @@
 //! How far a height difference may be off.
 //!
-//! What is left over after filtering says almost nothing of it: errors of heights last for hundreds
-//! of metres, as hills do. How much the recorded heights bend over 300 m says more: on 71 pairs of
-//! public recordings of one road it goes with their difference (correlation 0.8, class and residuals
-//! below 0.5). It cannot tell a road of real steps from bad heights, and then the doubt is too large.
+//! Residuals of the filter say almost nothing about it: errors of heights last for hundreds of metres, as
+//! hills do. How much the recorded heights bend over 300 m says more. On 71 pairs of public recordings of one
+//! road it correlates with their difference (0.8; class and residuals below 0.5). It cannot tell real steps
+//! of a road from bad heights; then the doubt is too large.
 
 use super::profile::cells_in;
 use serde::{Deserialize, Serialize};
@@ -26,14 +26,14 @@ const SHARES: [(f64, f64); 10] = [
     (2_000.0, 0.89),
 ];
 
-/// Turns a median deviation into a standard one.
+/// Factor from a median deviation to a standard deviation.
 const MEDIAN_TO_SIGMA: f64 = 1.4826;
 /// Bend of a road too short to show its own, metres: the median of public recordings.
 const USUAL_BEND_M: f64 = 8.6;
 /// The ripple is taken over twice this length, metres.
 const RIPPLE_M: f64 = 50.0;
-/// Three heights whose errors do not know of each other make a second difference √6 times as large as
-/// one error; the difference of two is √2 times as large.
+/// Three heights with independent errors make a second difference √6 times as large as one error; the
+/// difference of two heights is √2 times as large.
 const RIPPLE_SHARE: f64 = 0.577_350_269_189_625_8;
 
 /// How far height differences of a road may be off.
@@ -42,24 +42,24 @@ pub struct Doubt {
     /// Root of the mean square of z(s) − 2·z(s + 300 m) + z(s + 600 m) of the recorded heights,
     /// metres. 4.6, 8.6 and 22 m at the 5th, 50th and 95th percentile of public recordings.
     pub bend_m: f64,
-    /// The same as most of the road has it, metres: 1.4826 times the median of the size, which one
-    /// pitch on a smooth road does not move.
+    /// Bend that most of the road has, metres: 1.4826 times the median size. One pitch on a smooth road does
+    /// not move it.
     pub usual_bend_m: f64,
-    /// The same over 50 m, metres: errors that change from one terrain cell to the next, which the
-    /// bend over 300 m hardly sees. On generated receivers and terrain data 81 and 63 % of
-    /// differences over 50 m lay within 2 σ without it.
+    /// Root of the mean square of the second difference over 50 m, metres. It shows errors that change from
+    /// one terrain cell to the next, which the bend over 300 m hardly sees. Without it, on generated
+    /// receivers and terrain data 81 and 63 % of differences over 50 m lay within 2 σ.
     pub ripple_m: f64,
 }
 
 impl Doubt {
-    /// Nothing is in doubt.
+    /// The doubt of heights that are known exactly.
     pub const NONE: Self = Self { bend_m: 0.0, usual_bend_m: 0.0, ripple_m: 0.0 };
 
     pub(super) fn is_finite(self) -> bool {
         [self.bend_m, self.usual_bend_m, self.ripple_m].iter().all(|it| it.is_finite())
     }
 
-    /// The doubt of heights on a grid; those that are not finite are passed over.
+    /// The doubt of heights on a grid; heights that are not finite are passed over.
     pub(super) fn of(heights_m: &[f64], step_m: f64) -> Self {
         let over = |length_m: f64| bend(heights_m, cells_in(length_m, step_m));
         Self {
@@ -69,19 +69,20 @@ impl Doubt {
         }
     }
 
-    /// One standard deviation of a height difference over a length, metres; level beyond 2 km.
+    /// One standard deviation of a height difference over a length, metres; constant beyond 2 km.
     #[must_use]
     pub fn sigma_m(self, length_m: f64) -> f64 {
         (self.bend_m * share(length_m)).max(self.rippled_m(length_m))
     }
 
-    /// The same, of most of the road.
+    /// One standard deviation for most of the road, metres.
     #[must_use]
     pub fn usual_sigma_m(self, length_m: f64) -> f64 {
         (self.usual_bend_m * share(length_m)).max(self.rippled_m(length_m))
     }
 
-    /// What errors that last for less than 50 m come to: they grow with the root of a shorter length.
+    /// The part of errors that last for less than 50 m; for shorter lengths it goes with the root of the
+    /// length.
     fn rippled_m(self, length_m: f64) -> f64 {
         RIPPLE_SHARE * self.ripple_m * (length_m / RIPPLE_M).clamp(0.0, 1.0).sqrt()
     }
@@ -93,8 +94,8 @@ fn bends(heights_m: &[f64], width: usize) -> impl Iterator<Item = f64> {
     (0..heights_m.len().saturating_sub(2 * width)).map(bend).filter(|bend| bend.is_finite())
 }
 
-/// Root of the mean square of the second difference over `width` cells; none where the heights are
-/// too few to tell.
+/// Root of the mean square of the second difference over `width` cells; `None` where there are too few
+/// heights.
 pub(super) fn bend(heights_m: &[f64], width: usize) -> Option<f64> {
     let (mut sum, mut count) = (0.0, 0usize);
     for bend in bends(heights_m, width) {
@@ -104,7 +105,7 @@ pub(super) fn bend(heights_m: &[f64], width: usize) -> Option<f64> {
     (count > 0).then(|| (sum / count as f64).sqrt())
 }
 
-/// The same from the median of the size.
+/// Second difference over `width` cells from the median size; `None` where there are too few heights.
 fn usual_bend(heights_m: &[f64], width: usize) -> Option<f64> {
     let mut sizes: Vec<f64> = bends(heights_m, width).map(f64::abs).collect();
     let middle = sizes.len().checked_sub(1)? / 2;

@@ -1,8 +1,8 @@
 //! Long straights of a drawn route.
 //!
-//! A route that was drawn has points where it bends and none on its straights. A step of more than
-//! 300 m is no gap there if the road runs on in the same direction and on the same grade on both sides.
-//! A hole in a recording, whose points are near each other everywhere else, stays a hole.
+//! A drawn route has points where it bends and none on its straights. There, a step of more than 300 m is no
+//! gap if the road runs on in one direction and on one grade on both sides. A recording has points near each
+//! other everywhere; a hole in it stays a hole.
 
 use super::bounds;
 use super::clean::Line;
@@ -10,21 +10,22 @@ use super::track;
 
 /// Longest straight, metres (assumed).
 const LONGEST_M: f64 = 1_000.0;
-/// A drawing has steps of every length: at least so many others …
+/// Least number of other long steps; a drawing has steps of every length.
 const OTHERS: usize = 3;
-/// … are longer than this share of the step. A recording has one spacing, and holes.
+/// Length from which another step counts as long, as a share of the step. A recording has one spacing, and
+/// holes.
 const OTHERS_SHARE: f64 = 0.3;
 /// Directions on both sides agree with that of the straight within this, degrees.
 const AGREE_DEG: f64 = 10.0;
-/// They are taken over this length at least, metres.
+/// Directions are taken over at least this length, metres.
 const DIRECTION_M: f64 = 20.0;
 /// Grades on both sides agree with that of the straight within this (assumed).
 const AGREE_GRADE: f64 = 0.04;
-/// They are taken over this length at least, metres.
+/// Grades are taken over at least this length, metres.
 const GRADE_M: f64 = 150.0;
 
-/// The steps longer than [`bounds::GAP_M`] across which the road is known all the same: the index of the
-/// first point of each.
+/// Steps longer than [`bounds::GAP_M`] across which the road is known nevertheless: the index of the first
+/// point of each.
 pub(super) fn straights(line: &Line) -> Vec<usize> {
     let steps: Vec<f64> = line.along_m.windows(2).map(|pair| pair[1] - pair[0]).collect();
     let long: Vec<f64> = steps.iter().copied().filter(|it| *it > OTHERS_SHARE * bounds::GAP_M).collect();
@@ -36,7 +37,7 @@ pub(super) fn straights(line: &Line) -> Vec<usize> {
     (0..steps.len()).filter(known).collect()
 }
 
-/// Whether the road runs on before and behind the step from a point to the next.
+/// Whether the road continues evenly before and behind the step from this point to the next.
 fn runs_on(line: &Line, first: usize) -> bool {
     let second = first + 1;
     let (before, behind) = (back(line, first, DIRECTION_M), ahead(line, second, DIRECTION_M));
@@ -52,18 +53,18 @@ fn runs_on(line: &Line, first: usize) -> bool {
         return false;
     };
     let straight = grade(line, first, second);
-    // Where a height is missing nothing is near to anything.
+    // Where a height is missing, NaN is near nothing.
     let near = |a: usize, b: usize| (grade(line, a, b) - straight).abs() <= AGREE_GRADE;
     agrees(before, first) && agrees(second, behind) && near(foot, first) && near(second, head)
 }
 
-/// The last point that lies a length before another, no gap between.
+/// The last point that lies a length before another, without a gap between.
 fn back(line: &Line, from: usize, length_m: f64) -> Option<usize> {
     let whole = |i: usize| line.along_m[i + 1] - line.along_m[i] <= bounds::GAP_M;
     (0..from).rev().take_while(|i| whole(*i)).find(|i| line.along_m[from] - line.along_m[*i] >= length_m)
 }
 
-/// The first point that lies a length behind another, no gap between.
+/// The first point that lies a length behind another, without a gap between.
 fn ahead(line: &Line, from: usize, length_m: f64) -> Option<usize> {
     let whole = |i: usize| line.along_m[i] - line.along_m[i - 1] <= bounds::GAP_M;
     (from + 1..line.along_m.len())

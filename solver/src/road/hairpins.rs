@@ -1,21 +1,21 @@
 //! Hairpins: turns of 150° and more with a radius under 30 m.
 //!
-//! Turns are counted, not places: a turn goes on for as long as the road bends the same way, so that a
-//! bend which the recording breaks in two is one, and bends to either side are two that are no hairpin
-//! unless each turns far enough by itself.
+//! Turns are counted, not places. A turn lasts for as long as the road bends in one direction. So a bend that
+//! the recording breaks in two is one turn. Bends to either side are two turns, and no hairpin unless one of
+//! them turns far enough by itself.
 
 use std::ops::Range;
 
-/// A turn of this much in the track counts, degrees: halfway between a hairpin, 150°, and a bend of
-/// 140°, since corners are cut and headings are a little off.
+/// Least turn of a hairpin in the track, degrees: halfway between a hairpin, 150°, and a bend of 140°, since
+/// recorded points cut corners and headings are a little off.
 const TURN_DEG: f64 = 145.0;
-/// The radius is that of the tightest part that turns by this much, degrees …
+/// Turn of the tightest part, which gives the radius, degrees.
 const TIGHT_DEG: f64 = 120.0;
-/// … and is less than this, metres.
+/// Largest radius of a hairpin's tightest part, metres.
 const RADIUS_M: f64 = 30.0;
-/// A road bends where it does so with less than this radius over three grid points, metres.
+/// Over three grid points, a smaller radius than this counts as a bend, metres.
 const BENDS_M: f64 = 100.0;
-/// Bends to the same side with no more than this many straight grid points between are one turn.
+/// Bends to one side with at most this many straight grid points between are one turn.
 const STRAIGHT_POINTS: usize = 3;
 
 /// The hairpins of a road as ranges of grid points, from the change of heading at each point, radians.
@@ -25,7 +25,7 @@ pub(super) fn find(turns: &[f64], step_m: f64) -> Vec<Range<usize>> {
     found
 }
 
-/// Stretches that bend one way, each with a point to either side.
+/// Stretches that bend in one direction, each with a point to either side.
 fn bends(turns: &[f64], step_m: f64) -> Vec<Range<usize>> {
     let last = turns.len().saturating_sub(1);
     let mut bends: Vec<(Range<usize>, bool)> = Vec::new();

@@ -27,7 +27,7 @@ impl From<Road> for Parts {
 impl TryFrom<Parts> for Road {
     type Error = &'static str;
 
-    /// What arrives must be a road as it was: nothing here is repaired.
+    /// The parts that arrive must make a valid road: nothing is repaired here.
     fn try_from(parts: Parts) -> Result<Self, Self::Error> {
         let points = parts.heights_m.len();
         let cells = points.saturating_sub(1);

@@ -1,25 +1,26 @@
-//! The heights of a line: what stands for “unknown”, and single ones that stick out.
+//! The heights of a line: heights that stand for “unknown”, and single heights that stick out.
 
 use super::clean::Line;
 use super::finding::{Finding, FindingKind};
 
-/// Heights of exactly zero mean “unknown” where the rest is at least this far from it, metres.
+/// Heights of exactly zero mean “unknown” where the other heights are at least this far from zero, metres.
 const ZERO_OFF_M: f64 = 20.0;
-/// A segment without any change of height over this length has none, metres.
+/// Longest stretch on which a segment's heights may stay constant, metres. Beyond it the segment has no
+/// heights.
 const CONSTANT_M: f64 = 1_500.0;
-/// Pairs of neighbours that foretell a height; a single wrong one spoils one pair only.
+/// Pairs of neighbours that predict a height. One wrong neighbour spoils one pair only.
 const PAIRS: usize = 3;
-/// Neighbours farther off than this foretell nothing, metres.
+/// Neighbours farther away than this predict nothing, metres.
 const NEIGHBOUR_M: f64 = 100.0;
-/// A spike sticks out by this at least, metres.
+/// A spike sticks out by at least this, metres.
 const SPIKE_M: f64 = 6.0;
-/// And by this share of the distance of its neighbours: crests and sags curve.
+/// A spike sticks out by at least this share of the distance to its neighbours: crests and sags curve.
 const SPIKE_GRADE: f64 = 0.12;
-/// And by this many times the usual deviation around it (Hampel's rule, with 1.4826 to turn
-/// a median deviation into a standard one. Source: Hampel 1974, JASA 69, 383–393).
+/// A spike sticks out by at least this many times the usual deviation around it (Hampel's rule, with 1.4826
+/// from a median deviation to a standard deviation. Source: Hampel 1974, JASA 69, 383–393).
 const SPIKE_SIGMAS: f64 = 5.0;
 const MEDIAN_TO_SIGMA: f64 = 1.4826;
-/// Points to either side that tell the usual deviation.
+/// Points to either side that give the usual deviation.
 const AROUND: usize = 10;
 
 /// Removes heights that stand for “unknown”, then spikes. They become NaN in the line.
@@ -28,7 +29,7 @@ pub(super) fn clean(line: &mut Line, findings: &mut Vec<Finding>) {
     clear_spikes(line, findings);
 }
 
-/// True when every height there is has the same value.
+/// Whether all known heights have one value.
 pub(super) fn is_constant(line: &Line) -> bool {
     let mut known = line.fixes.iter().map(|fix| fix.height_m).filter(|h| h.is_finite());
     match known.next() {
@@ -46,7 +47,7 @@ fn clear_unknown(line: &mut Line, findings: &mut Vec<Finding>) {
     let n = line.fixes.len();
     let (mut cleared, mut first) = (0, None);
     let mut i = 0;
-    // Each pass moves `i` behind the run it looked at.
+    // Each pass moves `i` behind the run it has examined.
     while i < n {
         let height = line.fixes[i].height_m;
         let mut end = i + 1;
@@ -72,8 +73,8 @@ fn clear_unknown(line: &mut Line, findings: &mut Vec<Finding>) {
     }
 }
 
-/// A run of equal heights means “unknown” when it is zero and its neighbours are far from zero,
-/// or when it lasts without the least change for longer than even a level road does.
+/// Whether a run of equal heights means “unknown”: it is zero and its neighbours are far from zero, or it is
+/// longer than even a level road stays without the least change.
 fn stands_for_unknown(line: &Line, from: usize, end: usize) -> bool {
     let height = line.fixes[from].height_m;
     let before = from.checked_sub(1).map(|i| line.fixes[i].height_m);
@@ -82,12 +83,12 @@ fn stands_for_unknown(line: &Line, from: usize, end: usize) -> bool {
     if height.abs() < f64::MIN_POSITIVE {
         return far(before) && far(after) && (before.is_some() || after.is_some());
     }
-    // A level stretch whose ends meet their neighbours is a level stretch.
+    // A level stretch whose ends meet their neighbours is real.
     let long = line.along_m[end - 1] - line.along_m[from] >= CONSTANT_M && end - from >= 20;
     long && far(before) && far(after)
 }
 
-/// How far a height stands off what its neighbours foretell, and how far off those are.
+/// Deviation of a height from its neighbours' prediction, and the distance of those neighbours.
 fn deviation(line: &Line, i: usize) -> Option<(f64, f64)> {
     let (s, h) = (line.along_m[i], line.fixes[i].height_m);
     let mut foretold = [(0.0, 0.0); PAIRS];
@@ -108,15 +109,15 @@ fn deviation(line: &Line, i: usize) -> Option<(f64, f64)> {
         return None;
     }
     let pairs = &foretold[..found];
-    // The middle one of three, the smaller of two: the cautious one, it removes less.
+    // The middle of three, the smaller of two: the cautious choice, since it removes less.
     let rank = (found - 1) / 2;
     let below = |pair: &(f64, f64)| pairs.iter().filter(|other| other.0.abs() < pair.0.abs()).count();
     let no_more = |pair: &(f64, f64)| pairs.iter().filter(|other| other.0.abs() <= pair.0.abs()).count();
     pairs.iter().find(|pair| below(pair) <= rank && rank < no_more(pair)).copied()
 }
 
-/// Whether both neighbours lie on the same side by half of the deviation: the edge of a step, or
-/// of a hill above a tunnel, has a neighbour at its own height.
+/// Whether both neighbours lie on one side by at least half of the deviation. The edge of a step, or of a
+/// hill above a tunnel, has a neighbour at its own height.
 fn stands_alone(line: &Line, i: usize, deviation_m: f64) -> bool {
     let h = line.fixes[i].height_m;
     let sign = deviation_m.signum();

@@ -1,18 +1,18 @@
-//! Several files as one road, in the order and direction that somebody set.
+//! Several files as one road, in an order and direction chosen by a person.
 
 use super::bounds;
 use super::document::{Course, CourseKind, Document, Fix};
 use super::error::FileError;
 use std::ops::Range;
 
-/// One file on the way.
+/// One file of the joined road.
 #[derive(Clone, Copy, Debug)]
 pub struct Leg<'a> {
-    /// What it holds.
+    /// Contents of the file.
     pub document: &'a Document,
-    /// Which of its courses.
+    /// Number of its course.
     pub course: usize,
-    /// Driven against the direction of recording.
+    /// Whether it is driven against the direction of recording.
     pub reversed: bool,
 }
 
@@ -22,8 +22,8 @@ pub struct Leg<'a> {
 ///
 /// # Errors
 /// [`FileError::LegsApart`] where a leg begins more than 2 km from the end of the one before,
-/// [`FileError::NoSuchCourse`] where a course is not in its document, and
-/// [`FileError::TooLarge`] where all points together are too many. No legs: [`FileError::Empty`].
+/// [`FileError::NoSuchCourse`] where a course is not in its document, [`FileError::TooLarge`] where all
+/// points together are too many, and [`FileError::Empty`] without legs.
 pub fn join(legs: &[Leg<'_>]) -> Result<Document, FileError> {
     let mut fixes: Vec<Fix> = Vec::new();
     let mut parts: Vec<Range<usize>> = Vec::new();
@@ -71,7 +71,7 @@ fn take(leg: &Leg<'_>, fixes: &mut Vec<Fix>, parts: &mut Vec<Range<usize>>) {
 }
 
 impl Document {
-    /// A document of one course; waypoints and findings are those of all `sources`.
+    /// A document with one course; it takes waypoints and findings from all `sources`.
     fn of_one_course<'a>(
         name: String,
         fixes: Vec<Fix>,

@@ -76,7 +76,7 @@ pub struct Span {
     pub from: usize,
     /// Grid index of its end; greater than `from`.
     pub to: usize,
-    /// Why.
+    /// Reason why it gets none.
     pub why: Unassessed,
 }
 
@@ -94,7 +94,7 @@ pub struct Road {
     recorded_m: Vec<f64>,
     surface_m: Vec<f64>,
     doubt: Doubt,
-    /// What each recording of a combined road says; empty for a road that is one recording.
+    /// The recordings of a combined road; empty for a road that is one recording.
     alone: Vec<Alone>,
     density_ratios: Vec<f64>,
     grades: Vec<f64>,
@@ -108,12 +108,12 @@ pub struct Road {
     places: Vec<Place>,
     limits: Vec<PostedLimit>,
     findings: Vec<Finding>,
-    /// Where each finding lies on the grid: places in metres follow from these, so that
-    /// reversing twice gives the very same numbers.
+    /// Place of each finding on the grid. Places in metres follow from these, so that reversing twice gives
+    /// equal numbers.
     finding_spans: Vec<(Option<usize>, Option<usize>)>,
 }
 
-/// What a survey found, to be made a road.
+/// What a survey found, from which a road is made.
 #[derive(Serialize, Deserialize)]
 struct Parts {
     name: String,
@@ -178,9 +178,9 @@ impl Road {
         road
     }
 
-    /// A road whose heights are known: no cleaning, no filtering; quality is good by definition.
+    /// A road whose heights are known: nothing is cleaned or filtered, and the quality is good by definition.
     ///
-    /// `step_m` above 0 and at most 50; at least two heights, all finite, metres. The road has
+    /// `step_m` is above 0 and at most 50; there are at least two heights, all finite, metres. The road has
     /// no place on earth: [`Road::positions`] is empty and its shape is a straight line.
     ///
     /// # Errors
@@ -214,7 +214,7 @@ impl Road {
         }))
     }
 
-    /// The name of the course; perhaps empty.
+    /// The name of the course; it may be empty.
     pub fn name(&self) -> &str {
         &self.name
     }
@@ -224,7 +224,7 @@ impl Road {
         self.cells() as f64 * self.step_m
     }
 
-    /// Distance between grid points, metres: close to 10, so that the grid ends with the road.
+    /// Distance between grid points, metres: close to 10, chosen so that the grid ends where the road does.
     pub fn step_m(&self) -> f64 {
         self.step_m
     }
@@ -234,7 +234,7 @@ impl Road {
         self.grades.len()
     }
 
-    /// Filtered heights at grid points, metres; finite everywhere, straight across stretches
+    /// Filtered heights at grid points, metres. They are finite everywhere, and straight across stretches
     /// that are not assessed.
     pub fn heights_m(&self) -> &[f64] {
         &self.heights_m
@@ -245,8 +245,8 @@ impl Road {
         &self.recorded_m
     }
 
-    /// Heights at grid points that the plan reads, metres: as recorded, mended and filled, not
-    /// filtered; finite everywhere, straight across what is not known.
+    /// Heights at grid points that the plan reads, metres: recorded, mended and filled, but not filtered.
+    /// They are finite everywhere, and straight across unknown stretches.
     pub fn surface_m(&self) -> &[f64] {
         &self.surface_m
     }
@@ -271,13 +271,13 @@ impl Road {
         &self.assessed
     }
 
-    /// Stretches of one grade; they tile the assessed cells.
+    /// Stretches with one grade each; they tile the assessed cells.
     pub fn segments(&self) -> &[GradeSegment] {
         &self.segments
     }
 
-    /// Curves in plan, in the order of the road; none where the file has no points, and none on
-    /// a road made from heights. They are known where heights are missing, too.
+    /// Curves in plan, in the order of the road. There are none where the file has no points, and none on a
+    /// road made from heights. Curves are known where heights are missing, too.
     pub fn curves(&self) -> &[Curve] {
         &self.curves
     }
@@ -297,8 +297,8 @@ impl Road {
         self.quality.class.base_length_m()
     }
 
-    /// Mean grade between two grid points. Indices beyond the end mean the end; 0 between a
-    /// point and itself. Across an unassessed stretch it is the straight line's.
+    /// Mean grade between two grid points. Indices beyond the end mean the end; 0 between a point and itself.
+    /// An unassessed stretch counts as a straight line.
     pub fn mean_grade(&self, from: usize, to: usize) -> f64 {
         let last = self.cells();
         let (from, to) = (from.min(last), to.min(last));
@@ -309,8 +309,8 @@ impl Road {
         (self.heights_m[to] - self.heights_m[from]) / run_m
     }
 
-    /// The steepest downhill stretch of `window_m` between two grid points: where it starts and
-    /// its mean grade (negative). None if no assessed window fits or none goes downhill.
+    /// The steepest downhill stretch of `window_m` between two grid points: its start and its mean grade
+    /// (negative). `None` if no assessed window fits or none goes downhill.
     pub fn steepest(&self, from: usize, to: usize, window_m: f64) -> Option<(usize, f64)> {
         let (to, width) = (to.min(self.cells()), profile::cells_in(window_m, self.step_m));
         let mut best: Option<(usize, f64)> = None;
@@ -328,8 +328,8 @@ impl Road {
         best
     }
 
-    /// The road in plan at grid points: metres east and north of the middle of its extent. True
-    /// to scale within 1 % on roads that span less than 50 km from south to north.
+    /// The road in plan at grid points: metres east and north of the middle of its extent. It is true to
+    /// scale within 1 % on roads that span less than 50 km from south to north.
     pub fn shape(&self) -> &geo::LineString<f64> {
         &self.shape
     }
@@ -339,12 +339,12 @@ impl Road {
         &self.positions
     }
 
-    /// Places on the road, in its order: waypoints of the file, or what a person made of them.
+    /// Places on the road, in its order: waypoints of the file, or those that a person entered.
     pub fn places(&self) -> &[Place] {
         &self.places
     }
 
-    /// What was found and repaired, in the order of the work.
+    /// What was found and repaired, in the order of processing.
     pub fn findings(&self) -> &[Finding] {
         &self.findings
     }

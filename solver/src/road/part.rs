@@ -3,11 +3,11 @@
 use super::{Curve, GradeSegment, Parts, Place, PostedLimit, Road, Span, bounds};
 
 impl Road {
-    /// The road between two grid points; indices beyond the end mean the end. `None` where that
-    /// is shorter than 500 m or nothing of it is assessed.
+    /// The road between two grid points; indices beyond the end mean the end. `None` where that is shorter
+    /// than 500 m or nothing of it is assessed.
     ///
-    /// Heights and grades are those of the whole road, so that a part never says anything else
-    /// than the whole. A segment that is cut keeps its grade and the length over which it holds.
+    /// Heights and grades are those of the whole road, so that a part never says anything else than the
+    /// whole. A segment that is cut keeps its grade and the length over which the grade holds.
     #[must_use]
     pub fn part(&self, from: usize, to: usize) -> Option<Road> {
         let to = to.min(self.cells());
@@ -47,7 +47,7 @@ impl Road {
         }))
     }
 
-    /// What was found on the part, and what has no place.
+    /// Findings on the part, and findings without a place.
     fn findings_of(&self, cut: Cut) -> Vec<super::Finding> {
         let placed = self.findings.iter().zip(&self.finding_spans);
         let kept = placed.filter_map(|(finding, (from, to))| {
@@ -74,7 +74,7 @@ struct Cut {
 }
 
 impl Cut {
-    /// A stretch as far as it lies within; `None` where it does not.
+    /// The piece of a stretch that lies within; `None` without one.
     fn both(self, from: usize, to: usize) -> Option<(usize, usize)> {
         let (from, to) = (from.max(self.from), to.min(self.to));
         (from < to).then(|| (from - self.from, to - self.from))

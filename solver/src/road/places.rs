@@ -6,17 +6,17 @@ use super::track;
 use crate::order::ascending;
 use serde::{Deserialize, Serialize};
 
-/// Passes of the road by one waypoint that are told (out and back, loops).
+/// Most passes of the road by one waypoint that are told (out and back, loops).
 const MOST_PASSES: usize = 4;
-/// Two recordings of one road lie within this of each other, metres. Assumed.
+/// Largest distance between two recordings of one road, metres. Assumed.
 const SAME_ROAD_M: f64 = 20.0;
-/// Waypoints of our own exports begin their type so. They are advice for one truck on one day
+/// Types of waypoints in our own exports begin with this. Such waypoints are advice for one truck on one day
 /// and are not read back as places.
 pub(crate) const OWN_MARK: &str = "Steadygrade ";
-/// Kilometres per degree of latitude at least: quick rejection needs no more.
+/// Least metres per degree of latitude; enough for a quick rejection.
 const METRES_PER_DEGREE: f64 = 110_000.0;
 
-/// What a place is, as far as the words of its type, symbol or name tell.
+/// Kind of a place, as told by the words of its type, symbol or name.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub enum PlaceKind {
     /// The top of a pass or hill.
@@ -27,7 +27,7 @@ pub enum PlaceKind {
     EscapeRamp,
     /// A village or town.
     Settlement,
-    /// Traffic signals, a junction, a level crossing: a place where one may have to stop.
+    /// Traffic signals, a junction, a level crossing: a place where a stop may be needed.
     Stop,
     /// Parking or a rest area.
     Parking,
@@ -39,7 +39,7 @@ pub enum PlaceKind {
     Danger,
     /// A place to put on or take off snow chains.
     ChainUp,
-    /// A stretch that begins here asks for quiet: an engine brake may be forbidden.
+    /// A stretch that asks for quiet begins here: an engine brake may be forbidden.
     QuietZone,
     /// A way off the road.
     Exit,
@@ -48,7 +48,7 @@ pub enum PlaceKind {
 }
 
 impl PlaceKind {
-    /// Words that tell the kind, the more telling kinds first. Common words, no source.
+    /// Words that tell the kind; the most specific kinds come first. Common words, no source.
     const WORDS: [(PlaceKind, &'static [&'static str]); 12] = [
         (PlaceKind::EscapeRamp, &["escape", "runaway", "arrester", "emergency ramp"]),
         (PlaceKind::BrakeCheck, &["brake check", "brake-check", "brake_check", "brakecheck", "brake test"]),
@@ -64,7 +64,7 @@ impl PlaceKind {
         (PlaceKind::Danger, &["danger", "warning", "hazard", "caution"]),
     ];
 
-    /// All, as a list to choose from has them.
+    /// All kinds, in the order of a list to choose from.
     pub const ALL: [PlaceKind; 13] = [
         PlaceKind::BrakeCheck,
         PlaceKind::EscapeRamp,
@@ -81,13 +81,13 @@ impl PlaceKind {
         PlaceKind::Other,
     ];
 
-    /// The word by which [`PlaceKind::from_words`] knows the kind again; empty for none.
+    /// A word by which [`PlaceKind::from_words`] recognises the kind; empty for `Other`.
     #[must_use]
     pub fn word(self) -> &'static str {
         PlaceKind::WORDS.iter().find(|(kind, _)| *kind == self).map_or("", |(_, words)| words[0])
     }
 
-    /// The kind that the words say; type before symbol before name.
+    /// The kind that the words tell. Type comes before symbol, and symbol before name.
     pub fn from_words(kind: &str, symbol: &str, name: &str) -> PlaceKind {
         for text in [kind, symbol, name] {
             let text = text.to_ascii_lowercase();
@@ -110,8 +110,8 @@ fn has_word(text: &str, word: &str) -> bool {
     })
 }
 
-/// Beyond ASCII everything counts as a letter: the words are English, and the tables that know
-/// better are larger than all of this file.
+/// Beyond ASCII everything counts as a letter. The words are English, and tables of all letters are larger
+/// than this whole file.
 fn is_letter(c: char) -> bool {
     c.is_ascii_alphabetic() || !c.is_ascii()
 }
@@ -121,7 +121,7 @@ fn is_letter(c: char) -> bool {
 pub struct Place {
     /// Its name, perhaps empty.
     pub name: String,
-    /// What it is, as far as it says.
+    /// What it is, as far as the file tells.
     pub kind: PlaceKind,
     /// Grid index of the nearest point of the road.
     pub index: usize,
@@ -129,8 +129,8 @@ pub struct Place {
     pub off_m: f64,
 }
 
-/// Puts each waypoint on the road wherever the road passes within 150 m, in the order of the
-/// road. A road that passes twice has the place twice.
+/// Puts each waypoint on the road wherever the road passes within 150 m, in the order of the road. Where the
+/// road passes twice, the place is on it twice.
 pub(super) fn snap(waypoints: &[Waypoint], positions: &[(f64, f64)]) -> Vec<Place> {
     let mut places: Vec<Place> = Vec::new();
     for waypoint in waypoints.iter().filter(|it| !it.kind.starts_with(OWN_MARK)) {
@@ -143,7 +143,7 @@ pub(super) fn snap(waypoints: &[Waypoint], positions: &[(f64, f64)]) -> Vec<Plac
             });
         }
     }
-    // The file's order holds among places at the same point.
+    // Places at one point keep the order of the file.
     let order = ascending(places.iter().map(|place| place.index as f64));
     order.into_iter().map(|index| places[index].clone()).collect()
 }
@@ -173,8 +173,8 @@ fn passes(waypoint: &Waypoint, positions: &[(f64, f64)]) -> Vec<(usize, f64)> {
         }
         inside = near && (inside || room);
     }
-    // Between hairpins other parts of the road come near as well: the place lies on those that
-    // come about as near as the nearest.
+    // Between hairpins other parts of the road are near as well. The place lies on those that are about as
+    // near as the nearest.
     let nearest = found.iter().map(|(_, off_m)| *off_m).fold(f64::INFINITY, f64::min);
     found.retain(|(_, off_m)| *off_m <= nearest + SAME_ROAD_M);
     found

@@ -1,5 +1,4 @@
-//! The line put on a uniform grid: a height and a place at each grid point, and which cells are
-//! known at all.
+//! The line on a uniform grid: a height and a position at each grid point, and which cells are known.
 
 use super::bounds;
 use super::clean::Line;
@@ -16,7 +15,7 @@ pub(super) struct Profile {
     pub(super) heights_m: Vec<f64>,
     /// Latitude and longitude at grid points, degrees.
     pub(super) positions: Vec<(f64, f64)>,
-    /// For each cell, why it is not assessed, if it is not.
+    /// For each cell, the reason why it is not assessed, if there is one.
     pub(super) why: Vec<Option<Unassessed>>,
     /// Long straights of a drawn route, filled between their ends, as ranges of cells.
     pub(super) drawn: Vec<Range<usize>>,
@@ -39,7 +38,7 @@ pub(super) fn cells_in(length_m: f64, step_m: f64) -> usize {
     ((length_m / step_m).round() as usize).max(1)
 }
 
-/// The runs of cells without a reason against them.
+/// The runs of cells with no reason against them.
 pub(super) fn spans(why: &[Option<Unassessed>]) -> Vec<Range<usize>> {
     let mut found: Vec<Range<usize>> = Vec::new();
     for (cell, reason) in why.iter().enumerate() {
@@ -75,7 +74,7 @@ fn place(line: &Line, step_m: f64, cells: usize) -> Vec<(f64, f64)> {
     let mut i = 0;
     for k in 0..=cells {
         let s = k as f64 * step_m;
-        // Moves on over each point of the line once in all.
+        // Moves over each point of the line once in all.
         while i + 2 < line.along_m.len() && line.along_m[i + 1] < s {
             i += 1;
         }
@@ -89,10 +88,10 @@ fn place(line: &Line, step_m: f64, cells: usize) -> Vec<(f64, f64)> {
     positions
 }
 
-/// Marks cells that a stretch touches, metres along the line.
+/// Marks the cells that a stretch touches, metres along the line.
 fn mark(profile: &mut Profile, from_m: f64, to_m: f64, reason: Unassessed) {
     let cells = profile.why.len();
-    // A hair inside, so that a stretch that ends on a grid point does not take the next cell.
+    // A tiny margin, so that a stretch that ends on a grid point does not take the next cell.
     let hair = 1e-6;
     let from = ((from_m / profile.step_m + hair).floor().max(0.0) as usize).min(cells - 1);
     let to = ((to_m / profile.step_m - hair).ceil().max(1.0) as usize).min(cells);
@@ -115,7 +114,7 @@ fn mark_gaps(line: &Line, straights: &[usize], profile: &mut Profile) {
     }
 }
 
-/// Straight lines between neighbouring heights; nothing across gaps and long missing stretches.
+/// Straight lines between neighbouring heights; nothing across gaps and long stretches without heights.
 fn fill_heights(line: &Line, straights: &[usize], profile: &mut Profile, findings: &mut Vec<Finding>) {
     let known: Vec<usize> = (0..line.fixes.len()).filter(|i| line.fixes[*i].height_m.is_finite()).collect();
     let (Some(first), Some(last)) = (known.first(), known.last()) else {
@@ -158,8 +157,8 @@ fn fill_heights(line: &Line, straights: &[usize], profile: &mut Profile, finding
     }
 }
 
-/// The heights at both ends of what is not known, each at the grid point next to it where none is
-/// yet: so that a single height between two gaps is not lost.
+/// Writes the heights at both ends of each unknown stretch to the grid point beside it, where that has none
+/// yet. So a single height between two gaps is not lost.
 fn write_ends(line: &Line, profile: &mut Profile, a: usize, b: usize) {
     for i in [a, b] {
         let point = ((line.along_m[i] / profile.step_m).round() as usize).min(profile.why.len());

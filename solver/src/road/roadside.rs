@@ -1,4 +1,4 @@
-//! What a person puts on a road: places, and speed limits posted on a stretch of it.
+//! What a person adds to a road: places, and speed limits posted on a stretch of it.
 
 use super::{Place, Road};
 use crate::limits::{self, Entry};
@@ -46,8 +46,8 @@ pub struct Roadside {
 }
 
 impl Road {
-    /// The same road with these places and limits instead of its own. What does not lie on the
-    /// road, and a limit outside the range of limits, is left out.
+    /// The road with these places and limits instead of its own. Whatever lies off the road, and a limit
+    /// outside the range of limits, is left out.
     #[must_use]
     pub fn with_roadside(&self, roadside: &Roadside) -> Road {
         let (cells, mut road) = (self.cells(), self.clone());
@@ -60,7 +60,7 @@ impl Road {
         road
     }
 
-    /// The same road without its limits.
+    /// The road without its posted limits.
     pub(crate) fn without_limits(&self) -> Road {
         Road { limits: Vec::new(), ..self.clone() }
     }

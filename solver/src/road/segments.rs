@@ -1,15 +1,15 @@
-//! Stretches of one grade: the filtered heights as few straight lines, none too short.
+//! Stretches with one grade: the filtered heights as few straight lines, none of them too short.
 
 use super::profile::cells_in;
 use super::quality::Class;
 use serde::{Deserialize, Serialize};
 use std::ops::Range;
 
-/// Bends are sought every so many metres.
+/// Spacing of the places at which bends are sought, metres.
 const BREAK_M: f64 = 50.0;
 /// Longest single segment, metres: it bounds the search.
 const LONGEST_M: f64 = 10_000.0;
-/// Beside a stretch that was bridged or taken out grades are less sure, metres.
+/// Within this distance of a stretch that was bridged or taken out, grades are less certain, metres.
 const BESIDE_FAULT_M: f64 = 200.0;
 
 /// A stretch of the road with one grade.
@@ -23,15 +23,15 @@ pub struct GradeSegment {
     pub grade: f64,
     /// Half-width of the grade's uncertainty, as a fraction.
     pub plus_minus: f64,
-    /// Length over which this grade is meant, metres: that of the segment.
+    /// Length over which this grade holds, metres: that of the segment.
     pub base_m: f64,
 }
 
 /// Splits the assessed spans (ranges of cells) into segments.
 ///
-/// In each span the ends keep the filtered heights exactly, so that the segments' drops add up
-/// to the whole drop. Breaks are the best by dynamic programming (least squares per segment
-/// plus a cost per segment); grades come from one continuous refit with bends at the breaks.
+/// The ends of each span keep the filtered heights exactly, so that the segments' drops add up to the whole
+/// drop. Dynamic programming finds the best breaks (least squares per segment plus a cost per segment).
+/// Grades come from one continuous refit with bends at the breaks.
 pub(super) fn split(
     heights_m: &[f64],
     spans: &[Range<usize>],
@@ -57,9 +57,9 @@ pub(super) fn split(
     segments
 }
 
-/// Widens what is said of grades near stretches that were bridged or taken out (ranges of cells): where
-/// heights were wrong, those beside are seldom quite right. A segment that lies there as a whole gets
-/// twice its half-width, others by their share (assumed).
+/// Widens the half-width of grades near stretches that were bridged or taken out (ranges of cells): where
+/// heights were wrong, those beside are seldom quite right. A segment wholly within reach gets twice its
+/// half-width, others in proportion (assumed).
 pub(super) fn doubt_beside(segments: &mut [GradeSegment], faults: &[Range<usize>], step_m: f64) {
     let beside = cells_in(BESIDE_FAULT_M, step_m);
     let near = |cell: usize| faults.iter().any(|it| it.start <= cell + beside && cell < it.end + beside);
@@ -69,7 +69,7 @@ pub(super) fn doubt_beside(segments: &mut [GradeSegment], faults: &[Range<usize>
     }
 }
 
-/// Sums from the start of a span, for the least-squares line over any part of it.
+/// Sums from the start of a span; they give the least-squares line over any part of it.
 struct Sums {
     h: Vec<f64>,
     ih: Vec<f64>,
@@ -79,7 +79,7 @@ struct Sums {
 impl Sums {
     fn new(heights_m: &[f64]) -> Sums {
         let n = heights_m.len();
-        // Less the chord: small numbers keep the sums exact.
+        // The chord is subtracted: small numbers keep the sums exact.
         let (first, slope) = chord(heights_m);
         let mut sums = Sums { h: vec![0.0; n + 1], ih: vec![0.0; n + 1], hh: vec![0.0; n + 1] };
         for (i, height) in heights_m.iter().enumerate() {
@@ -98,7 +98,7 @@ impl Sums {
         let middle = 0.5 * (a + b) as f64;
         let ih = self.ih[b + 1] - self.ih[a] - middle * h;
         let hh = self.hh[b + 1] - self.hh[a] - h * h / n;
-        // Σ(i − mean)² of n whole numbers in a row.
+        // Σ(i − mean)² of n consecutive whole numbers.
         let ii = n * (n * n - 1.0) / 12.0;
         (hh - ih * ih / ii).max(0.0)
     }
@@ -152,8 +152,8 @@ fn find_breaks(heights_m: &[f64], step_m: f64, class: Class) -> Vec<usize> {
     knots
 }
 
-/// Heights at the knots of the continuous line of straight pieces that fits best, with both
-/// ends held. Hat functions; the normal matrix is tridiagonal.
+/// Heights at the knots of the continuous line of straight pieces that fits best, with both ends fixed. Hat
+/// functions; the normal matrix is tridiagonal.
 fn refit(heights_m: &[f64], knots: &[usize]) -> Vec<f64> {
     let k = knots.len();
     let (first, last) = (heights_m[0], heights_m[heights_m.len() - 1]);
@@ -176,7 +176,7 @@ fn refit(heights_m: &[f64], knots: &[usize]) -> Vec<f64> {
             right[s + 1] += v * h;
         }
     }
-    // Ends are held at the chord, which is zero there: only the inner knots are unknown.
+    // The ends are fixed at the chord, which is zero there, so only the inner knots are unknown.
     let mut levels = vec![0.0; k];
     let (mut upper, mut value) = (vec![0.0; k], vec![0.0; k]);
     for s in 1..k - 1 {

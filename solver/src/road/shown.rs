@@ -1,4 +1,4 @@
-//! What is shown of a road: heights filtered, judged and cut into grades. The plan reads other heights.
+//! The heights shown of a road: filtered, judged and cut into grades. The plan reads other heights.
 
 use super::error::FileError;
 use super::finding::{Finding, FindingKind};
@@ -8,19 +8,19 @@ use super::segments::{self, GradeSegment};
 use super::{trend, vertical_curves};
 use std::ops::Range;
 
-/// A grade over this length, metres …
+/// Length over which a grade may count as very steep, metres.
 const VERY_STEEP_M: f64 = 200.0;
-/// … above this is worth a word (roads for trucks seldom exceed it: common practice, no source).
+/// Grade above which that is told (roads for trucks seldom exceed it: common practice, no source).
 const VERY_STEEP_GRADE: f64 = 0.13;
-/// Heights as recorded, which noise makes steeper, are believed to be so from here on.
+/// Grade from which recorded heights count as steep although noise makes them steeper.
 const STEEP_GRADE: f64 = 0.15;
 
-/// Heights with what cannot be a road taken out, and what is known of them.
+/// Heights without what cannot be a road, and what is known of them.
 pub(super) struct Mended<'a> {
     /// Metres; finite within the spans.
     pub(super) heights_m: Vec<f64>,
     pub(super) step_m: f64,
-    /// What is assessed, as ranges of cells.
+    /// The assessed stretches, as ranges of cells.
     pub(super) spans: &'a [Range<usize>],
     /// Whether tunnels or bridges were found.
     pub(super) from_terrain: bool,
@@ -56,7 +56,7 @@ impl Mended<'_> {
     }
 }
 
-/// Filters each assessed span by itself; between spans a straight line, at the ends level.
+/// Filters each assessed span by itself; between spans a straight line, level at the ends.
 fn filter_spans(
     mended: &Mended<'_>,
     quality: Quality,
@@ -107,8 +107,8 @@ fn tell_quality(quality: Quality, from_terrain: bool, findings: &mut Vec<Finding
     });
 }
 
-/// Counts the stretches steeper than [`VERY_STEEP_GRADE`], or [`STEEP_GRADE`] as recorded, and names
-/// the first.
+/// Counts the stretches steeper than [`VERY_STEEP_GRADE`], or than [`STEEP_GRADE`] as recorded, and names the
+/// first.
 fn tell_very_steep(
     filtered_m: &[f64],
     surface_m: &[f64],
@@ -125,7 +125,7 @@ fn tell_very_steep(
         for i in span.start..=span.end - width {
             let over = |heights_m: &[f64]| ((heights_m[i + width] - heights_m[i]) / length_m).abs();
             let (grade, recorded) = (over(filtered_m), over(surface_m));
-            // Rough heights are steep for 200 m now and then; the filter knows better below 15 %.
+            // Rough heights are steep over 200 m now and then. Below 15 % the filter knows better.
             let grade = if recorded >= STEEP_GRADE { grade.max(recorded) } else { grade };
             if grade <= VERY_STEEP_GRADE {
                 continue;

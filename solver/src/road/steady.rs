@@ -1,46 +1,46 @@
-//! Quick errors of place taken out of a track, before its length is measured.
+//! Takes quick errors of place out of a track, before its length is measured.
 //!
-//! A track that trembles is longer than its road, and its grades come out too flat: points 3 m apart
-//! with errors of 1 m that last for 20 m are 1.7 % longer. Each point goes to where a parabola through
-//! the points around it lies. A parabola follows a bend; how far it reaches is told by what it leaves
-//! over: where that is more than the usual noise of the track, as in a hairpin, a shorter one is used,
-//! and if none will do the point stays.
+//! A trembling track is longer than its road, and its grades come out too flat: points 3 m apart with errors
+//! of 1 m that last for 20 m are 1.7 % longer. Each point moves onto a parabola through the points around it,
+//! since a parabola follows a bend. The residual decides how far the parabola reaches. Where it exceeds the
+//! usual noise of the track, as in a hairpin, a shorter parabola is used; where none fits, the point stays.
 
 use super::bounds;
 use super::clean::Line;
 use super::track;
 use crate::order::ascending;
 
-/// How far a parabola reaches to either side, metres, the widest first. Own choice by lengths and
-/// radii on generated roads.
+/// Reach of a parabola to either side, metres, the widest first. Own choice by lengths and radii on generated
+/// roads.
 const REACHES_M: [f64; 3] = [60.0, 30.0, 15.0];
-/// Fewer points than this, in effect, say nothing of noise.
+/// Effective number of points below which nothing is told about noise.
 const FEWEST: f64 = 4.5;
-/// What a parabola leaves over is noise up to this many times the usual.
+/// A residual up to this many times the usual one is noise.
 const USUAL: f64 = 2.2;
-/// The usual is what is left at this share of the places: a quarter of a road is straight enough.
+/// The usual residual is the one at this share of the places: a quarter of a road is straight enough.
 const STRAIGHT_SHARE: f64 = 0.25;
-/// Places that are looked at for the usual.
+/// Places that are examined for the usual residual.
 const SAMPLES: usize = 2_000;
-/// Noise below this is left alone, metres …
+/// Noise below this is left alone, metres.
 const QUIET_M: f64 = 0.05;
-/// … and above this fully taken out; between them in part, so that there is no step.
+/// Noise above this is taken out fully, metres. Between the two it is taken out in part, so that there is no
+/// step.
 const NOISY_M: f64 = 0.15;
 
 /// A parabola through the points around one of them.
 #[derive(Clone, Copy)]
 struct Fit {
-    /// East and north of the point itself, metres.
+    /// Shift of the point itself, metres east and north.
     off_m: (f64, f64),
-    /// What is left over, metres.
+    /// Residual, metres.
     rest_m: f64,
 }
 
-/// Moves the points of a line. Its distances have to be measured anew.
+/// Moves the points of a line. Its distances must be measured anew afterwards.
 pub(super) fn steady(line: &mut Line) {
     let runs = runs(line);
     let usual = REACHES_M.map(|reach_m| usual_rest(line, &runs, reach_m));
-    // The shortest parabola that says anything tells the noise.
+    // The shortest parabola that tells anything gives the noise.
     let Some(noise_m) = usual.iter().rev().flatten().copied().next() else {
         return;
     };
@@ -67,8 +67,8 @@ pub(super) fn steady(line: &mut Line) {
     }
 }
 
-/// For each point the first and the last one that it hangs together with: no gap lies between. Where a
-/// recording was stopped and started again at the same place it goes on.
+/// For each point, the first and last point of the run that it belongs to, with no gap between. A recording
+/// that was stopped and started again at one place continues its run.
 fn runs(line: &Line) -> Vec<(usize, usize)> {
     let n = line.fixes.len();
     let mut runs = Vec::with_capacity(n);
@@ -82,7 +82,7 @@ fn runs(line: &Line) -> Vec<(usize, usize)> {
     runs
 }
 
-/// What parabolas of this reach leave over on the straighter parts of the line.
+/// Residuals of parabolas with this reach on the straighter parts of the line.
 fn usual_rest(line: &Line, runs: &[(usize, usize)], reach_m: f64) -> Option<f64> {
     let n = line.fixes.len();
     let rests: Vec<f64> = (0..n)
@@ -95,8 +95,8 @@ fn usual_rest(line: &Line, runs: &[(usize, usize)], reach_m: f64) -> Option<f64>
     order.get(rank).map(|index| rests[*index])
 }
 
-/// The parabola around a point; none where too few points lie about it. At the ends of a run, where
-/// one side is missing, the reach is what there is: the very ends stay.
+/// The parabola around a point; `None` where too few points lie around it. Towards the ends of a run the
+/// reach shrinks to what one side has; the very ends stay.
 fn fit(line: &Line, runs: &[(usize, usize)], i: usize, reach_m: f64) -> Option<Fit> {
     let (first, last) = runs[i];
     let along = |k: usize| line.along_m[k] - line.along_m[i];
@@ -129,7 +129,7 @@ struct Sums {
 }
 
 impl Sums {
-    /// A point at a share `u` of the reach, −1 to 1; far ones count less.
+    /// Adds a point at a share `u` of the reach, −1 to 1; distant points count less.
     fn add(&mut self, u: f64, east_m: f64, north_m: f64) {
         let weight = (1.0 - u * u) * (1.0 - u * u);
         self.weights2 += weight * weight;
@@ -163,7 +163,7 @@ impl Sums {
         let [x, y, z] = right;
         let (ce, be, bd) = (c * e - d * d, b * e - c * d, b * d - c * c);
         let whole = a * ce - b * be + c * bd;
-        // All points at two places, or nearly so.
+        // All points lie at two places, or nearly so.
         if whole <= 1e-9 * a * a * a {
             return None;
         }

@@ -8,17 +8,17 @@ use super::profile::{Profile, cells_in};
 use super::shown::Mended;
 use super::{Parts, Road, Span, artefacts, bounds, clean, curves, heights, places, profile, track};
 
-/// Reason told for heights that end within a cell.
+/// Reason given for heights that end within a cell.
 const TOUCHED: Unassessed = Unassessed::NoHeights;
 
-/// Makes a road of a course of the document.
+/// Makes a road from a course of the document.
 ///
-/// `course` is an index into [`Document::courses`]; `progress` gets the share done, from 0 to
-/// 1, and answers false to stop.
+/// `course` is an index into [`Document::courses`]. `progress` receives the share done, from 0 to 1, and
+/// answers false to stop.
 ///
 /// # Errors
-/// The course has no usable heights, is too short, too long or too coarse, or nothing of it
-/// can be trusted: see [`FileError`].
+/// The course has no usable heights, is too short, too long or too coarse, or nothing of it can be trusted:
+/// see [`FileError`].
 pub fn survey(
     document: &Document,
     course: usize,
@@ -112,8 +112,8 @@ fn check_line(document: &Document, line: &clean::Line) -> Result<(), FileError> 
     Ok(())
 }
 
-/// The points seen from above, metres: step by step with the radii of each place, so that a
-/// curve is true to scale wherever it lies on a long road.
+/// The points in plan, metres. Each step uses the radii of its own place, so that a curve is true to scale
+/// anywhere on a long road.
 fn plan(positions: &[(f64, f64)]) -> Vec<(f64, f64)> {
     let mut at = (0.0, 0.0);
     let mut plan = vec![at; positions.len().min(1)];
@@ -142,7 +142,7 @@ fn close_touched(profile: &mut Profile, heights_m: &[f64]) {
     }
 }
 
-/// One finding for each stretch without points or heights; what was withdrawn is told already.
+/// One finding for each stretch without points or heights; withdrawn stretches are told already.
 fn tell_unassessed(profile: &Profile, findings: &mut Vec<Finding>) {
     for span in unassessed(&profile.why) {
         match span.why {
@@ -157,7 +157,7 @@ fn tell_unassessed(profile: &Profile, findings: &mut Vec<Finding>) {
     }
 }
 
-/// Assessed stretches too short to carry a grade go to their neighbours.
+/// Assessed stretches too short to carry a grade join their unassessed neighbours.
 fn drop_slivers(profile: &mut Profile, findings: &mut Vec<Finding>) {
     let shortest = cells_in(bounds::SLIVER_M, profile.step_m);
     for span in profile.spans() {
@@ -173,7 +173,7 @@ fn drop_slivers(profile: &mut Profile, findings: &mut Vec<Finding>) {
     }
 }
 
-/// Heights with straight lines where there are none, level at the ends.
+/// Heights with straight lines where they are missing, level at the ends.
 fn filled(heights_m: &[f64]) -> Vec<f64> {
     let mut filled = heights_m.to_vec();
     let mut last: Option<usize> = None;
@@ -198,7 +198,7 @@ fn filled(heights_m: &[f64]) -> Vec<f64> {
     filled
 }
 
-/// A file that was cut off covers the road up to here.
+/// Gives the finding of a cut-off file its place: the whole road that was read.
 fn complete_cut_off(findings: &mut [Finding], profile: &Profile) {
     for finding in findings {
         if let FindingKind::CutOff { .. } = finding.kind {
@@ -208,7 +208,7 @@ fn complete_cut_off(findings: &mut [Finding], profile: &Profile) {
     }
 }
 
-/// Runs of cells with the same reason against them.
+/// Runs of cells with one reason against them.
 pub(super) fn unassessed(why: &[Option<Unassessed>]) -> Vec<Span> {
     let mut found: Vec<Span> = Vec::new();
     for (cell, reason) in why.iter().enumerate() {

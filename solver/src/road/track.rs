@@ -6,14 +6,14 @@ pub const SEMI_MAJOR_M: f64 = 6_378_137.0;
 pub const FLATTENING: f64 = 1.0 / 298.257_223_563;
 /// First eccentricity squared, f·(2 − f).
 const ECCENTRICITY_2: f64 = FLATTENING * (2.0 - FLATTENING);
-/// Longest piece that is measured in one go, degrees (about 5 km): beyond it the error of the
-/// local step grows with the cube of the length.
+/// Longest piece that is measured in one step, degrees (about 5 km). Beyond it the error of the local step
+/// grows with the cube of the length.
 const LONGEST_PIECE_DEG: f64 = 0.05;
-/// Most pieces of one step: half the earth in pieces of 5 km.
+/// Most pieces of a step: half the earth in pieces of 5 km.
 const MOST_PIECES: usize = 4096;
 
-/// Radii of curvature at a latitude: in the meridian, and across it times its cosine (the
-/// radius of the parallel), metres.
+/// Radii of curvature at a latitude, metres: in the meridian, and across it times the cosine (the radius of
+/// the parallel).
 pub fn radii_m(lat_deg: f64) -> (f64, f64) {
     let sin = libm::sin(lat_deg.to_radians());
     // Latitudes lie within ±90°, where the cosine is not negative.
@@ -39,10 +39,9 @@ pub fn turn_deg(from_deg: f64, to_deg: f64) -> f64 {
 
 /// Horizontal distance between two points, metres.
 ///
-/// √((Δφ·M)² + (Δλ·N·cos φ)²) with the radii at the middle latitude and the terms of next order.
-/// Agrees with the geodesic to 1e-9 of a step of 1 km up to 75° of latitude; steps above about
-/// 5 km are cut into pieces along the straight line in latitude and longitude. Arguments in
-/// degrees, finite.
+/// √((Δφ·M)² + (Δλ·N·cos φ)²) with the radii at the middle latitude and the terms of next order. It agrees
+/// with the geodesic to 1e-9 of a step of 1 km up to 75° of latitude. Steps above about 5 km are cut into
+/// pieces along the straight line in latitude and longitude. Arguments are in degrees and finite.
 pub fn step_m(lat1_deg: f64, lon1_deg: f64, lat2_deg: f64, lon2_deg: f64) -> f64 {
     let rise = lat2_deg - lat1_deg;
     let turn = turn_deg(lon1_deg, lon2_deg);
@@ -60,9 +59,9 @@ pub fn step_m(lat1_deg: f64, lon1_deg: f64, lat2_deg: f64, lon2_deg: f64) -> f64
     sum
 }
 
-/// The radii of the middle latitude, with the terms of next order of the sphere: there
-/// sin²(s/2) = sin²(Δφ/2)·cos²(Δλ/2) + cos²φ·sin²(Δλ/2) holds exactly, and what flattening adds
-/// to a correction of a billionth does not matter.
+/// The radii of the middle latitude, with the terms of next order of the sphere. There sin²(s/2) =
+/// sin²(Δφ/2)·cos²(Δλ/2) + cos²φ·sin²(Δλ/2) holds exactly. The flattening changes this correction by about a
+/// billionth, which does not matter.
 fn piece_m(middle_deg: f64, rise_deg: f64, turn_deg: f64) -> f64 {
     let (meridian, parallel) = radii_m(middle_deg);
     let (rise, turn) = (rise_deg.to_radians(), turn_deg.to_radians());

@@ -11,7 +11,7 @@
 //! Why this filter: a road's alignment is made of straight grades, and of all filters that were
 //! compared on roads of known truth this one kept their bends best.
 
-/// Ends when heights are proven to be this near to the optimum, metres: the objective is
+/// The filter ends when the heights are proven to be this near to the optimum, metres. The objective is
 /// strongly convex, so a duality gap g bounds ‖x − x*‖ by √(2g).
 const CLOSE_M: f64 = 0.01;
 const GAP: f64 = 0.5 * CLOSE_M * CLOSE_M;
@@ -23,15 +23,15 @@ const MOST_HALVINGS: usize = 30;
 const DECREASE: f64 = 0.01;
 /// Factor by which the barrier is tightened.
 const TIGHTEN: f64 = 2.0;
-/// A step this long allows tightening.
+/// Least length of a step that allows tightening.
 const LONG_STEP: f64 = 0.2;
-/// Share of the way to the bound that a step may go.
+/// Largest share of the way to the bound that a step may go.
 const INSIDE: f64 = 0.99;
 
-/// A filtered line, and how near it is proven to be to the best one.
+/// A filtered line, and its proven distance from the best one.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Trend {
-    /// Filtered values, as many as were given, in their unit.
+    /// Filtered values; their number and unit are those of the input.
     pub heights_m: Vec<f64>,
     /// Duality gap reached, square metres: no filtered height is off by more than √(2·gap).
     pub gap: f64,
@@ -41,8 +41,8 @@ pub struct Trend {
 
 /// Filters heights on a uniform grid.
 ///
-/// `heights_m`: finite, metres. `lambda` ≥ 0, metres: larger bends less. Fewer than three
-/// heights come back as they are.
+/// `heights_m`: finite, metres. `lambda` ≥ 0, metres: a larger value bends less. Fewer than three heights are
+/// returned unchanged.
 pub fn filter(heights_m: &[f64], lambda: f64) -> Trend {
     let n = heights_m.len();
     if n < 3 || lambda <= 0.0 {
@@ -62,7 +62,7 @@ pub fn filter(heights_m: &[f64], lambda: f64) -> Trend {
     Trend { heights_m: state.primal(heights_m), gap, steps }
 }
 
-/// What belongs to one row of D: side by side, so that a pass reads memory once.
+/// The numbers of one row of D, side by side, so that a pass reads memory once.
 #[derive(Clone, Copy)]
 struct Row {
     /// D y.
@@ -138,7 +138,7 @@ impl State {
     fn solve(&mut self) {
         let lambda = self.lambda;
         let relax = 1.0 / self.barrier;
-        // Far outside the first row stands nothing: −4 there is undone by a zero inverse.
+        // Above the first row there is nothing: a zero inverse cancels the −4 there.
         let (mut near1, mut inverse1, mut inverse2) = (-4.0, 0.0, 0.0);
         let (mut r1, mut r2) = (0.0, 0.0);
         for row in &mut self.rows {
@@ -160,7 +160,7 @@ impl State {
         }
         let (mut x1, mut x2, mut near_below) = (0.0, 0.0, 0.0);
         for row in self.rows.iter_mut().rev() {
-            // Below the last two rows x is zero, so that the factors there do not matter.
+            // Below the last two rows x is zero, so the factors there do not matter.
             let x = row.dz * row.inverse - near_below * x1 - row.inverse * x2;
             row.dz = x;
             (x2, x1, near_below) = (x1, x, row.near);
@@ -176,7 +176,7 @@ impl State {
     fn longest_step(&self) -> f64 {
         let mut step = 1.0f64;
         for row in &self.rows {
-            // Divides only where the bound bites.
+            // Divides only where the bound is reached.
             if -row.d_upper * step > INSIDE * row.upper {
                 step = -INSIDE * row.upper / row.d_upper;
             }
@@ -221,7 +221,7 @@ impl State {
             row.upper += step * row.d_upper;
             row.lower += step * row.d_lower;
         }
-        // Anew rather than added up: errors of rounding must not gather over the steps.
+        // Computed anew instead of accumulated: rounding errors must not build up over the steps.
         multiply(&mut self.rows, |row| row.z, |row, product| row.ddz = product);
         self.last_step = step;
     }

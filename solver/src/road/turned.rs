@@ -1,9 +1,10 @@
-//! A road the other way.
+//! A road in the other direction.
 
 use super::{Road, alone::Alone};
 
 impl Road {
-    /// The same road the other way. Exact by index: twice is the same road, bit for bit.
+    /// The road in the other direction. The indices are exact: reversing twice gives the original, bit for
+    /// bit.
     pub fn reversed(&self) -> Road {
         let mut road = self.clone();
         let last = self.cells();
@@ -40,7 +41,7 @@ impl Road {
             (limit.from, limit.to) = (last - limit.to, last - limit.from);
         }
         for (from, to) in &mut road.finding_spans {
-            // A finding with one place only keeps it as its start.
+            // A finding with only one place keeps it as its start.
             (*from, *to) = match (*from, *to) {
                 (Some(a), Some(b)) => (Some(last - b), Some(last - a)),
                 (Some(a), None) => (Some(last - a), None),

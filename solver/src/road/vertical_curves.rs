@@ -1,10 +1,10 @@
-//! Vertical curves: the filtered line's straight grades meet in parabolas, as a road's do.
+//! Vertical curves: parabolas join the straight grades of the filtered line, as on a road.
 //!
-//! The mean of a line over a length L turns a bend between two straight grades into the parabola
-//! of length L that touches both, and leaves the grades themselves alone.
+//! The mean of a line over a length L turns a bend between two straight grades into the parabola of length L
+//! that touches both. The grades themselves stay.
 
-/// Rounds the bends of a line of straight pieces: means over `cells` + 1 points, `cells` even;
-/// towards the ends, which stay, over as many as there are.
+/// Rounds the bends of a line of straight pieces by means over `cells` + 1 points, `cells` even. Near the
+/// ends, which stay, the mean is over fewer points.
 pub(super) fn round(heights_m: &[f64], cells: usize) -> Vec<f64> {
     let last = heights_m.len().saturating_sub(1);
     let mean = |i: usize| {
@@ -29,7 +29,7 @@ mod tests {
             let far = (i as i32 - 20).abs() > 2;
             assert!(!far || (round[i] - line[i]).abs() < 1e-9, "{i}: the grades stay");
         }
-        // A parabola has one second difference all along: 4 % over five points of 10 m.
+        // A parabola has a constant second difference: 4 % over five points of 10 m.
         for i in 18..=22 {
             let bend = round[i - 1] - 2.0 * round[i] + round[i + 1];
             assert!((bend + 0.4 / 5.0).abs() < 1e-9, "{i}: {bend}");

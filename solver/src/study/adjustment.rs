@@ -1,6 +1,6 @@
-//! One axle group out of adjustment: it brakes less, and the others do its work. Drums with a long cold stroke are
-//! not counted above the temperature at which they reach its limit; discs, which are not adjusted by
-//! stroke, brake half as much.
+//! One axle group out of adjustment: it brakes less, and the others do its work. Drums with a long cold
+//! stroke are not counted above the temperature at which they reach their limit. Discs are not adjusted by
+//! stroke; they brake half as much.
 
 use crate::motion::{Hold, Run, State, Trip};
 use crate::road::Road;
@@ -8,22 +8,22 @@ use crate::truck::{AxlePlace, BrakeKind};
 use crate::units::Celsius;
 use serde::{Deserialize, Serialize};
 
-/// What comes of it on the whole road.
+/// What this means for the whole road.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Adjustment {
     /// The group that brakes less than it should.
     pub place: AxlePlace,
-    /// Its brakes, and so how.
+    /// Kind of its brakes, which decides how they brake less.
     pub brake: BrakeKind,
     /// Hottest brakes of any group.
     pub hottest: Celsius,
-    /// Hottest they would be after one hard stop.
+    /// Hottest brakes of any group after one hard stop.
     pub hottest_after_stop: Celsius,
     /// Whether that keeps the limit.
     pub kept: bool,
 }
 
-/// Each group in turn; none where there is only one, whose work nobody could take over.
+/// Each group in turn. Empty where there is only one group, whose work no other could take over.
 pub(super) fn each(trip: Trip<'_>, road: &Road, holds: &[Hold], start: State) -> Vec<Adjustment> {
     let groups = &trip.truck.spec().axle_groups;
     let out = |index: usize| {

@@ -1,4 +1,4 @@
-//! What is not known exactly, how far it may be off, and the points at which it is tried.
+//! Inputs that are not known exactly, how far they may be off, and the points at which they are tried.
 
 use serde::{Deserialize, Serialize};
 
@@ -14,7 +14,7 @@ pub enum Input {
     Rolling,
     /// Drag area, ± 10 %.
     Drag,
-    /// What the retarder gives, ± 10 %.
+    /// Force of the retarder, ± 10 %.
     Retarder,
     /// Wind, ± 10 km/h.
     Wind,
@@ -45,21 +45,21 @@ pub const RUNS: usize = 256;
 /// Multiplier of the lattice.
 const MULTIPLIER: usize = 21;
 
-/// Numbers that a sample needs: one an input, and one more for the grade.
+/// Numbers that a sample needs: one for each input, and one more for the grade.
 const DIMENSIONS: usize = Input::ALL.len() + 1;
 
-/// One sample: every input somewhere within its spread. All spreads but that of the grade are
-/// assumed, and each value within is as likely as another.
+/// One sample: every input somewhere within its spread. All spreads but that of the grade are assumed, and
+/// within a spread every value is equally likely.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct Sample {
     at: [f64; DIMENSIONS],
 }
 
 impl Sample {
-    /// Sample of this number, below [`RUNS`]: a lattice rule, (k·21^j mod 256 + ½)/256 in the j-th
-    /// dimension (Korobov's form). Each input alone takes 256 even steps; 21 is, of all multipliers,
-    /// one that keeps the points of every pair of inputs farthest apart (tried out). The same on
-    /// every machine.
+    /// The sample with this number, below [`RUNS`]: a lattice rule, (k·21^j mod 256 + ½)/256 in the j-th
+    /// dimension (Korobov's form). Each input alone takes 256 even steps. Of all multipliers, 21 keeps the
+    /// points of every pair of inputs farthest apart (found by trying all). The sample is equal on every
+    /// machine.
     pub(super) fn number(index: usize) -> Self {
         let mut factor = 1;
         let at = std::array::from_fn(|_| {
@@ -109,14 +109,14 @@ impl Sample {
         15.0 * self.side(Input::BrakesAtStart)
     }
 
-    /// −1 to 1, as [`crate::truck::Truck`] takes it.
+    /// Place within the band of the brakes, −1 to 1, as [`crate::truck::Truck`] takes it.
     pub(super) fn cooling(&self) -> f64 {
         self.side(Input::Cooling)
     }
 
-    /// Share of its half-width by which the grade is off at a distance: a wave of random phase
-    /// and of a random length from 1 to 16 km, so that errors of neighbouring stretches belong
-    /// together and those of a whole pass do not add up.
+    /// Error of the grade at a distance, as a share of its half-width. It is a wave of random phase and of a
+    /// random length from 1 to 16 km. So errors of neighbouring stretches belong together, and errors over a
+    /// whole pass do not add up.
     pub(super) fn grade_error(&self, at_m: f64) -> f64 {
         let length = 1_000.0 * libm::exp2(4.0 * self.wave_length_share());
         let turns = at_m / length + self.share(Input::Grade);

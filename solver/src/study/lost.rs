@@ -1,4 +1,4 @@
-//! The retarder lost: from where the truck can still be stopped, or held to the foot.
+//! The retarder lost: the places from which the truck can still be stopped, or held to the foot.
 
 use crate::constants::GRAVITY;
 use crate::limits::bounds::AXLE_GROUPS;
@@ -15,41 +15,41 @@ const REACTION_S: f64 = 2.0;
 /// Rolling resistance of a bed of loose gravel, as a share of weight (RAMP, value from memory).
 const GRAVEL: f64 = 0.25;
 
-/// Least deceleration that is called a stop, m/s². Assumed.
+/// Least deceleration that counts as a stop, m/s². Assumed.
 const LEAST_STOP: f64 = 0.5;
 
-/// A ramp is looked for this far behind the foot, m. Assumed.
+/// Distance behind the foot within which a ramp is sought, m. Assumed.
 const BEHIND_FOOT_M: f64 = 2_000.0;
 
-/// What is left on a descent when the retarder is lost.
+/// What can still be done on a descent when the retarder is lost.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Lost {
-    /// The last point, m from the start of the road, from which the service brakes and the
-    /// engine still stop the truck within the heat limit, whatever was passed before; the foot
-    /// where that holds all the way; `None` where not even at the crest.
+    /// The last point, m from the start of the road, from which service brakes and engine still stop the
+    /// truck within the heat limit, whatever was passed before. The foot where that is so all the way; `None`
+    /// where not even at the crest.
     pub stop_until: Option<Metres>,
-    /// From here on they hold it at its speed to the foot; the crest where they do all the way;
-    /// `None` where nowhere.
+    /// The first point from which service brakes and engine hold the truck at its speed to the foot. The
+    /// crest where they do all the way; `None` where they nowhere do.
     pub held_from: Option<Metres>,
-    /// The first point from which they do neither.
+    /// The first point from which neither is possible.
     pub neither_from: Option<Metres>,
-    /// Escape ramps on the way and a little behind it, as far as the file says.
+    /// Escape ramps on the way and a little behind it, if the file has any.
     pub ramps: Vec<RampAhead>,
 }
 
-/// How far something holds along a descent.
+/// How far along a descent something holds.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Reach {
     /// From crest to foot.
     AllTheWay,
     /// Up to this point, or from it on, m from the start of the road.
     Part(Metres),
-    /// Nowhere.
+    /// At no point.
     Nowhere,
 }
 
 impl Lost {
-    /// As far as where the truck can still be stopped, on a descent with this foot, m.
+    /// How far down the truck can still be stopped, on a descent with this foot, m.
     #[must_use]
     pub fn can_stop(&self, foot_m: f64) -> Reach {
         match self.stop_until {
@@ -59,7 +59,7 @@ impl Lost {
         }
     }
 
-    /// From where on it can be held to the foot, on a descent with this crest, m.
+    /// From where the truck can be held to the foot, on a descent with this crest, m.
     #[must_use]
     pub fn can_hold(&self, crest_m: f64) -> Reach {
         match self.held_from {
@@ -73,14 +73,14 @@ impl Lost {
 /// An escape ramp that the file knows of.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct RampAhead {
-    /// Where, from the start of the road.
+    /// Distance from the start of the road.
     pub at: Metres,
-    /// Where the truck is taken to be lost: where it can neither be stopped nor held, or else at
+    /// Where the truck is taken to be lost: the first place where it can neither be stopped nor held, or else
     /// the crest.
     pub lost_at: Metres,
-    /// Speed at the ramp with retarder and service brakes gone from there, the gear kept.
+    /// Speed at the ramp, in gear, without retarder and service brakes from there on.
     pub speed: MetresPerSecond,
-    /// Length of level gravel bed that would stop it.
+    /// Length of level gravel bed that would stop the truck.
     pub needs: Metres,
 }
 
@@ -131,7 +131,7 @@ impl Way<'_> {
         Grade(self.road.grades()[cell])
     }
 
-    /// What pushes on against the engine alone.
+    /// Force that still pushes against the engine alone.
     fn push(&self, cell: usize, gear: Gear, speed: MetresPerSecond) -> Newtons {
         let air = self.trip.air_on(self.road, cell);
         let held = self.trip.holding(gear, Stage::OFF, speed, air);
@@ -146,7 +146,7 @@ impl Way<'_> {
     }
 
     fn can_stop(&self, cell: usize) -> bool {
-        // What the tyres grip beyond what the hill asks for, m/s²: on ice there may be none.
+        // Grip of the tyres beyond what the hill takes, m/s²; on ice there may be none.
         let room = (self.trip.day.surface.friction() + self.grade(cell).0) * GRAVITY;
         if room < LEAST_STOP {
             return false;
@@ -156,9 +156,9 @@ impl Way<'_> {
         after.0 <= self.trip.day.heat_limit_c
     }
 
-    /// For each cell and axle group the warmest brakes from which the service brakes, in place of
-    /// the retarder, take the truck to the foot at its speed within the limit. From the foot
-    /// backwards: what a cell may end with, cooled back to what it may begin with.
+    /// For each cell and axle group, the warmest brakes from which the service brakes, in place of the
+    /// retarder, take the truck to the foot at its speed within the limit. The pass goes from the foot
+    /// backwards: the temperature allowed at the end of a cell gives the one allowed at its beginning.
     fn bearable(&self) -> Vec<[f64; AXLE_GROUPS]> {
         let (trip, limit) = (self.trip, self.trip.day.heat_limit_c);
         let groups = &trip.truck.spec().axle_groups;
@@ -199,8 +199,8 @@ impl Way<'_> {
             .collect()
     }
 
-    /// Speed after rolling with the engine alone; `None` where it comes to rest before, or the
-    /// road on the way was not assessed.
+    /// Speed after rolling with the engine alone; `None` where the truck stops before, or the road on the way
+    /// was not assessed.
     fn rolled(&self, from: usize, to: usize) -> Option<MetresPerSecond> {
         let gear = self.states[from].gear;
         let mass = self.trip.truck.inertial_mass(gear).0;

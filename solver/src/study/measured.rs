@@ -1,4 +1,4 @@
-//! What held today: from a steady speed on a known grade to what the retarder really gives.
+//! What held today: a steady speed on a known grade tells what the retarder really gives.
 
 use crate::limits::{self, Entry};
 use crate::motion::{Trip, crossing};
@@ -6,8 +6,8 @@ use crate::truck::{Stage, Truck, Warmth};
 use crate::units::{Grade, Metres, MetresPerSecond, RevPerMin, Watts};
 use serde::{Deserialize, Serialize};
 
-/// Engine speed seen and engine speed of gear and road speed may differ by this share.
-/// Assumed: two gauges and a worn tyre.
+/// Largest difference, as a share, between the engine speed seen and that of gear and road speed. Assumed:
+/// two gauges and a worn tyre.
 const GAUGES: f64 = 0.08;
 
 /// Largest factor looked for.
@@ -30,22 +30,22 @@ pub struct Seen {
     pub height: Metres,
 }
 
-/// What was measured.
+/// Result of an observation.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Measured {
     /// Engine speed of gear and road speed.
     pub engine_speed: RevPerMin,
     /// Power that held the truck back at engine and propeller shaft, motoring included.
     pub power: Watts,
-    /// The same as the truck's data have it.
+    /// That power according to the truck's data.
     pub assumed: Watts,
-    /// Factor on the retarder's part that brings the two together, on top of the one in use.
+    /// Factor on the retarder's part that makes both equal, on top of the scale in use.
     pub factor: f64,
-    /// The scale that the truck would have with it.
+    /// The truck's scale with this factor.
     pub scale: f64,
 }
 
-/// Why nothing can be told from it.
+/// Why the observation tells nothing.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub enum NotMeasured {
     /// No gear or stage of that number.
@@ -54,14 +54,14 @@ pub enum NotMeasured {
     Off,
     /// The grade does not push the truck at that speed.
     NotPushed,
-    /// Engine speed and road speed do not fit the gear: the engine would turn this fast.
+    /// Engine speed and road speed do not fit the gear, in which the engine would turn at this speed.
     GaugesDiffer(RevPerMin),
-    /// The factor is out of what a retarder can be off by: gear, grade or mass are not as
-    /// entered, or the service brakes helped.
+    /// The factor is larger or smaller than a retarder can be off. Gear, grade or mass are not as entered, or
+    /// the service brakes helped.
     OutOfReach(f64),
 }
 
-/// What a steady speed says of the retarder. Air and mass are those of the trip.
+/// What a steady speed tells about the retarder. Air and mass are those of the trip.
 ///
 /// # Errors
 /// [`NotMeasured`] says why it tells nothing.
@@ -84,7 +84,8 @@ pub fn measured(trip: Trip<'_>, seen: Seen) -> Result<Measured, NotMeasured> {
     let with = |factor: f64| trip.truck.with_retarding(factor);
     let surplus = |factor: f64| {
         let truck = with(factor);
-        // Perhaps it was still cold, and gave more than it gives for good: then less of it is measured.
+        // The retarder may still have been cold, when it gives more than it can sustain. Counting it as cold
+        // measures less of it, which is the cautious side.
         (truck.holding_force(gear, stage, speed, air.ambient, Warmth::COLD) - demand).0
     };
     let factor = crossing(surplus, 0.0, STRONGEST);

@@ -1,9 +1,9 @@
 //! What follows from a plan: how sure it is, what if, and what to do when something fails.
 //!
-//! The plan answers first and fast. A study takes the road, the plan and the same entries, and
-//! looks further: how the answer moves within the spread of the entries, what is left when the
-//! retarder is lost, when a brake is out of adjustment, and where to slow for what lies ahead.
-//! What an entry is worth is told by planning with it a little off. A ride is the plan driven as it says, or with one thing otherwise.
+//! The plan answers first and fast. A study takes the road, the plan and its entries and looks further. It
+//! tells how the answer moves within the spread of the entries, what is left when the retarder is lost or a
+//! brake is out of adjustment, and where to slow for what lies ahead. Planning with an entry a little off
+//! tells what the entry is worth. A ride is the plan driven as it says, or with one thing otherwise.
 
 mod adjustment;
 mod input;
@@ -31,14 +31,14 @@ use crate::road::Road;
 use crate::truck::Truck;
 use serde::{Deserialize, Serialize};
 
-/// What a study finds, but for how sure the plan is: see [`sureness`].
+/// Results of a study, except how sure the plan is: see [`sureness`].
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Study {
-    /// The retarder lost, one entry a descent in road order.
+    /// The retarder lost, one entry for each descent in road order.
     pub lost: Vec<Lost>,
-    /// One axle group out of adjustment, one entry a group.
+    /// One axle group out of adjustment, one entry for each group.
     pub adjustment: Vec<Adjustment>,
-    /// What asks for a lower speed or a stop, in road order.
+    /// Everything that asks for a lower speed or a stop, in road order.
     pub slowing: Vec<Slowing>,
 }
 

@@ -1,7 +1,7 @@
 //! Quantiles and shares of variance of a set of runs.
 
-/// The value below which this share of the values lies, by rank. `values` is put out of order
-/// and is not empty.
+/// The value below which this share of the values lies, by rank. `values` must not be empty, and its order
+/// changes.
 pub(super) fn quantile(values: &mut [f32], share: f64) -> f32 {
     let rank = ((values.len() - 1) as f64 * share).round() as usize;
     *values.select_nth_unstable_by(rank, f32::total_cmp).1
@@ -10,8 +10,8 @@ pub(super) fn quantile(values: &mut [f32], share: f64) -> f32 {
 /// Bins of an input.
 const BINS: usize = 8;
 
-/// Share of the variance of `results` that goes with one input alone (first order), from the
-/// means of eight bins and freed of what bins of chance would show; 0 to 1.
+/// Share of the variance of `results` due to one input alone (first order), 0 to 1. It comes from the means
+/// of eight bins, less the variance that bins show by chance.
 pub(super) fn first_order(shares: impl Iterator<Item = f64>, results: &[f64]) -> f64 {
     let n = results.len() as f64;
     let mean = results.iter().sum::<f64>() / n;

@@ -11,37 +11,37 @@ use serde::{Deserialize, Serialize};
 /// Speed in a village or town where nothing is posted in the file, km/h. Assumed; signs decide.
 const TOWN_KMH: f64 = 50.0;
 
-/// A lower speed is told when it is lower by this, m/s (10 km/h).
+/// A lower speed is told where it is lower by at least this, m/s (10 km/h).
 const WORTH_TELLING: f64 = 10.0 / 3.6;
 
-/// A curve governs where the plan comes to it within this of its speed, m/s.
+/// A curve governs where the plan comes within this of the curve's speed, m/s.
 const AT_ITS_CAP: f64 = 0.3;
 
-/// Most things that are told of one road.
+/// Most entries that are told for one road.
 const MOST: usize = 60;
 
-/// Farthest from a place at which lifting off is looked for, m.
+/// Largest distance from a place within which the point of lifting off is sought, m.
 const FARTHEST_M: f64 = 4_000.0;
 
-/// What asks for a lower speed.
+/// A reason for a lower speed.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub enum SlowFor {
     /// A curve of this radius, m.
     Curve(f64),
     /// A posted limit.
     Limit,
-    /// A place of the file where one may have to stop.
+    /// A place of the file where a stop may be needed.
     Stop(String),
     /// A village or town.
     Town(String),
-    /// A brake check, at which to stop.
+    /// A brake check where the truck stops.
     BrakeCheck(String),
 }
 
-/// How to slow for it.
+/// How to slow for one place.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Slowing {
-    /// What for.
+    /// Reason for slowing.
     pub what: SlowFor,
     /// Where it begins, from the start of the road.
     pub at: Metres,
@@ -49,18 +49,18 @@ pub struct Slowing {
     pub to: MetresPerSecond,
     /// Gear.
     pub gear: Gear,
-    /// Where to lift off so that the full stage alone does it, and the speed there; `None` where
-    /// the hill is stronger, or too near.
+    /// Where to lift off so that the full stage alone slows the truck, and the speed there. `None` where the
+    /// hill is stronger, or the place too near.
     pub lift_off: Option<(Metres, MetresPerSecond)>,
-    /// For a stop: speed at which the retarder is off, and the service brakes do the rest.
+    /// For a stop: the speed at which the retarder cuts out and the service brakes take over.
     pub cut_out: Option<MetresPerSecond>,
-    /// Way that the service brakes alone need, with half a metre per second squared.
+    /// Distance that the service brakes alone need, at half a metre per second squared.
     pub brakes_need: Metres,
-    /// Hottest brakes after that.
+    /// Hottest brakes after slowing.
     pub brakes_after: Celsius,
 }
 
-/// All of a road, in its order.
+/// All entries for a road, in its order.
 pub(super) fn all(trip: Trip<'_>, road: &Road, plan: &Plan, run: &Run, states: &[State]) -> Vec<Slowing> {
     let ahead = Ahead { trip, road, run, states };
     let curves =
@@ -112,7 +112,7 @@ impl Ahead<'_> {
         let first = at.saturating_sub(reach);
         let before = match what {
             SlowFor::Curve(_) | SlowFor::Limit => self.peak_before(first, at, to)?,
-            // The plan drives past a place: from its own speed there.
+            // The plan drives past a place at its own speed.
             SlowFor::Stop(_) | SlowFor::Town(_) | SlowFor::BrakeCheck(_) => at.checked_sub(1)?,
         };
         let from = self.run.samples[before].speed;
@@ -144,8 +144,8 @@ impl Ahead<'_> {
         })
     }
 
-    /// For a curve or a limit the plan slows by itself: where it came along fastest just before. `None` where
-    /// something else keeps it slower there already.
+    /// For a curve or a limit, which the plan slows for by itself: where it was fastest just before. `None`
+    /// where something else already keeps it slower there.
     fn peak_before(&self, first: usize, at: usize, to: MetresPerSecond) -> Option<usize> {
         let speed = |cell: usize| self.run.samples[cell].speed.0;
         let last = at.checked_sub(1)?;
@@ -159,8 +159,8 @@ impl Ahead<'_> {
         Some(peak)
     }
 
-    /// Backwards from the place: the service brakes' part first, then the full stage, until the
-    /// speed of the plan is met.
+    /// Backwards from the place: first the service brakes' part, then the full stage, until the plan's speed
+    /// is met.
     fn lift_off(
         &self,
         (before, at): (usize, usize),
@@ -185,7 +185,7 @@ impl Ahead<'_> {
             }
             let way = road.step_m() / grade.sin_cos().1;
             speed = (speed * speed + 2.0 * slowing * way).sqrt();
-            // From its fastest on the plan slows by itself, perhaps with the service brakes.
+            // From its fastest point on the plan slows by itself, perhaps with the service brakes.
             let planned = if cell > before { from.0 } else { self.run.samples[cell].speed.0.min(from.0) };
             if speed >= planned {
                 return Some((Metres(cell as f64 * road.step_m()), MetresPerSecond(planned)));

@@ -7,29 +7,29 @@ use crate::road::Road;
 use crate::truck::{Truck, TruckSpec};
 use serde::{Deserialize, Serialize};
 
-/// What one entry of the truck is worth on the descent that decides.
+/// What one entry of the truck is worth on the deciding descent.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Worth {
     /// The entry.
     pub entry: Entry,
-    /// How far it is taken to be off, either way.
+    /// Assumed error of the entry, either way.
     pub off: Off,
-    /// What changes where it is that much less; `None` where such a truck cannot be.
+    /// Change of the answer with the lower value; `None` where no truck can have it.
     pub less: Option<Difference>,
-    /// The same where it is more.
+    /// Change of the answer with the higher value; `None` where no truck can have it.
     pub more: Option<Difference>,
 }
 
 /// How the answer for a descent differs from the one shown; positive is higher and faster.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Difference {
-    /// Of the gear; zero where one of the two has no safe speed.
+    /// Difference in gears; zero where one of the two has no safe speed.
     pub gears: i8,
-    /// Of the speed to hold, km/h; zero likewise.
+    /// Difference of the hold speeds, km/h; zero where one of the two has no safe speed.
     pub speed_kmh: f64,
-    /// Of the stage; zero likewise.
+    /// Difference in stages; zero where one of the two has no safe speed.
     pub stages: i8,
-    /// The verdict, where it is another one.
+    /// The verdict, where it differs.
     pub verdict: Option<Verdict>,
 }
 
@@ -54,8 +54,8 @@ impl Difference {
         self.gears == 0 && self.speed_kmh.abs() < 1e-6 && self.stages == 0 && self.verdict.is_none()
     }
 
-    /// Grows with what a driver would notice first: whether there is a safe speed, then gears, speed, what
-    /// is said, and the stage.
+    /// Larger for what a driver would notice first: whether there is a safe speed, then gears, speed,
+    /// verdict, and the stage.
     fn weight(&self) -> f64 {
         let closed = self.verdict == Some(Verdict::NoSafeSpeed);
         let said = f64::from(u8::from(self.verdict.is_some()));
@@ -66,7 +66,7 @@ impl Difference {
 }
 
 impl Worth {
-    /// The larger of the two differences; `None` where neither truck can be.
+    /// The larger of the two differences; `None` where neither truck is possible.
     #[must_use]
     pub fn largest(&self) -> Option<Difference> {
         match (self.less, self.more) {
@@ -76,9 +76,9 @@ impl Worth {
     }
 }
 
-/// Plans the road with one entry of the truck lower and higher, and compares the descent that decides.
-/// `plan` is the plan of this road, truck and day. `None` on a road without a descent, and for what is no
-/// entry of this truck.
+/// Plans the road with one entry of the truck lower and higher, and compares the deciding descent. `plan` is
+/// the plan of this road, truck and day. `None` on a road without a descent, and for an entry that this truck
+/// does not have.
 #[must_use]
 pub fn worth(road: &Road, truck: &Truck, day: &Day, plan: &Plan, entry: Entry) -> Option<Worth> {
     let shown = plan.deciding()?;
@@ -99,13 +99,13 @@ fn tried(
 ) -> Option<Difference> {
     let mut spec = spec.clone();
     if entry == Entry::GrossMass {
-        // What is weighed wrongly rests on the driven axles, too.
+        // An error of the gross mass rests on the driven axles, too.
         spec.drive_axle_mass_kg *= value / spec.gross_mass_kg;
     }
     spec.enter(entry, value);
     let truck = Truck::new(spec).ok()?;
     let (other, _) = plan(road, &truck, day, &mut |_| true)?;
-    // Another truck may be pushed on a little more or less of the hill, or on two parts of it.
+    // The hill may push another truck over a little more or less of the descent, or over two parts of it.
     let on_it = other.worst_first().into_iter().find(|it| it.from < shown.to && it.to > shown.from)?;
     Some(Difference::between(&shown.choice, &on_it.choice))
 }

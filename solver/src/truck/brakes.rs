@@ -41,7 +41,7 @@ pub struct AxleGroup {
     pub axles: u8,
     /// Drum or disc.
     pub brake: BrakeKind,
-    /// Its share of the braking work; the shares of all groups are 1 in sum.
+    /// Its share of the braking work; the shares of all groups add up to 1.
     pub effort_share: f64,
 }
 
@@ -56,8 +56,8 @@ impl AxleGroup {
         per_axle * f64::from(self.axles)
     }
 
-    /// Heat given to the air per kelvin above it, W/K, at a road speed. Uncertain by a factor
-    /// of two and more: measured axles differ that much.
+    /// Heat given to the air per kelvin above it, W/K, at a road speed. It is uncertain by a factor of two
+    /// and more: measured axles differ that much.
     #[must_use]
     pub fn cooling(&self, speed: MetresPerSecond) -> f64 {
         let per_axle = match self.brake {
@@ -68,7 +68,7 @@ impl AxleGroup {
     }
 }
 
-/// Of the drums of one axle, W/K.
+/// Cooling of the drums of one axle, W/K.
 fn drum_cooling(place: AxlePlace, speed: f64) -> f64 {
     let still = match place {
         AxlePlace::Steer | AxlePlace::Drive => TRACTOR_COOLING_STILL * AXLE_COOLING_STILL,
@@ -77,8 +77,8 @@ fn drum_cooling(place: AxlePlace, speed: f64) -> f64 {
     still + AXLE_COOLING_PER_SPEED * speed
 }
 
-/// Of the discs of one axle, W/K: they live on the air that flows past. A straight line in speed as measured, and
-/// below 20 km/h another one down to what a disc at rest gives off.
+/// Cooling of the discs of one axle, W/K. Discs live on the air that flows past. It is a straight line in
+/// speed as measured; below 20 km/h another straight line leads down to the cooling at rest.
 fn disc_cooling(speed: f64) -> f64 {
     let level = AXLE_COOLING_STILL + AXLE_COOLING_PER_SPEED * DISC_LIKE_DRUM_AT;
     let line =
@@ -89,28 +89,28 @@ fn disc_cooling(speed: f64) -> f64 {
     DISC_COOLING_AT_REST + (line(DISC_BENDS_AT) - DISC_COOLING_AT_REST) * speed / DISC_BENDS_AT
 }
 
-/// Where the brakes of a truck lie within what is known of them: −1 cools half as well as taken, 0 as taken, 1 stores and
-/// cools as the newer constants have it (GSRS-NEW), at each speed. Of discs they say nothing: these are given
-/// the same share more of cooling, and no more capacity.
+/// Place of a truck's brakes within what is known about them. At −1 they cool half as well as taken, at 0 as
+/// taken, and at 1 they store and cool as in the newer constants (GSRS-NEW) at each speed. The newer
+/// constants say nothing about discs: their cooling rises by the same share, and their capacity stays.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct BrakeBand(pub(super) f64);
 
 impl BrakeBand {
-    /// As taken.
+    /// Cooling and capacity as taken.
     pub(super) const TAKEN: Self = Self(0.0);
 
-    /// Multiple of the cooling taken.
+    /// Factor on the cooling taken.
     pub(super) fn cooling(self, speed: MetresPerSecond) -> f64 {
         if self.0 <= 0.0 {
             return libm::exp2(self.0);
         }
-        // Of the mean axle of five: a steered, two driven and two of a trailer.
+        // Mean of five axles: one steered, two driven, two of a trailer.
         let still = AXLE_COOLING_STILL * (3.0 * TRACTOR_COOLING_STILL + 2.0) / 5.0;
         let taken = still + AXLE_COOLING_PER_SPEED * speed.0;
         libm::pow((NEWER_COOLING.0 + NEWER_COOLING.1 * speed.0) / taken, self.0)
     }
 
-    /// Multiple of the capacity taken.
+    /// Factor on the capacity taken.
     pub(super) fn capacity(self, brake: BrakeKind) -> f64 {
         match brake {
             BrakeKind::Drum => libm::pow(NEWER_HEAT_CAPACITY_DRUM / AXLE_HEAT_CAPACITY_DRUM, self.0.max(0.0)),
@@ -119,8 +119,8 @@ impl BrakeBand {
     }
 }
 
-/// Cold stroke of a size 30 drum brake that counts as out of adjustment, in: still within its limit of 2 in when cold.
-/// Assumed.
+/// Cold stroke at which a size 30 drum brake counts as out of adjustment, in. Cold, it is still within its
+/// limit of 2 in. Assumed.
 pub const SLACK_STROKE: f64 = 1.75;
 
 /// Bulk temperature at which a size 30 drum brake with this cold stroke, in, reaches its limit.
@@ -130,9 +130,9 @@ pub fn stroke_limit_at(cold_stroke_in: f64) -> Celsius {
 }
 
 impl Truck {
-    /// The same truck with one axle group out of adjustment: drums with a long cold stroke no longer
-    /// brake above the temperature at which they reach its limit, discs do half of their work (assumed), and the
-    /// others do the rest. `None` where there is no other.
+    /// The truck with one axle group out of adjustment. Drums with a long cold stroke no longer brake above
+    /// the temperature at which they reach their limit; discs do half of their work (assumed); the others do
+    /// the rest. `None` where there is no other group.
     #[must_use]
     pub(crate) fn out_of_adjustment(&self, group: usize) -> Option<Self> {
         const STILL_DOES: f64 = 0.5;
@@ -155,7 +155,7 @@ impl Truck {
         Some(truck)
     }
 
-    /// An axle group, by its index, that no longer brakes above a temperature.
+    /// Index of an axle group that no longer brakes above a temperature, and that temperature.
     #[must_use]
     pub(crate) fn out_above(&self) -> Option<(usize, Celsius)> {
         self.out_above
@@ -182,7 +182,7 @@ mod tests {
         AxleGroup { place, axles: 1, brake, effort_share: 1.0 }
     }
 
-    /// The line of discs has no step, rises throughout, and passes that of a trailer's drums at 60 km/h.
+    /// The disc cooling has no step, rises throughout, and crosses that of a trailer's drums at 60 km/h.
     #[test]
     fn discs_cool_less_at_rest_and_more_at_speed() {
         let (disc, drum) =
@@ -197,7 +197,8 @@ mod tests {
         }
     }
 
-    /// Half, as taken, and at the other end five axles together as the newer constants have them.
+    /// Half at one end, as taken in the middle, and at the other end five axles together as in the newer
+    /// constants.
     #[test]
     fn the_band_ends_at_the_newer_constants() {
         let places =

@@ -1,4 +1,4 @@
-//! Engine: what it pulls at full load, and what turns it over without fuel.
+//! Engine: its pull at full load, and the torque that turns it over without fuel.
 
 use crate::units::{RevPerMin, Watts};
 use serde::{Deserialize, Serialize};
@@ -13,8 +13,8 @@ pub struct TorquePoint {
     pub torque_nm: f64,
 }
 
-/// Full-load torque, N·m, on the straight line between two points of `curve`; zero outside
-/// the curve: nothing is extrapolated. `curve` is ordered by engine speed.
+/// Full-load torque, N·m, linear between two points of `curve`. It is zero outside the curve: nothing is
+/// extrapolated. `curve` is ordered by engine speed.
 pub(super) fn full_load_torque(curve: &[TorquePoint], speed: RevPerMin) -> f64 {
     let (Some(first), Some(last)) = (curve.first(), curve.last()) else { return 0.0 };
     if speed.0 < first.engine_speed_rpm || speed.0 > last.engine_speed_rpm {
@@ -33,10 +33,10 @@ pub(super) fn full_load_torque(curve: &[TorquePoint], speed: RevPerMin) -> f64 {
 
 /// Motoring torque of an unfuelled diesel engine, N·m, at `speed` for `litres` of displacement.
 ///
-/// MEP/bar = 1.44 − 0.50·N + 0.57·N² with N in 1,000/min, T = MEP·V/(4π) for a four-stroke
-/// engine: a fit within 0.04 bar to the printed motoring curve of a 12.74 l engine (EU
-/// heavy-vehicle CO2 regulation, generic data). Range of that curve: 600 to 2,200/min; above
-/// it the value at 2,200/min is kept, which holds less and is the cautious side.
+/// MEP/bar = 1.44 − 0.50·N + 0.57·N² with N in 1,000/min, and T = MEP·V/(4π) for a four-stroke engine. This
+/// fits the printed motoring curve of a 12.74 l engine within 0.04 bar (EU heavy-vehicle CO2 regulation,
+/// generic data). That curve covers 600 to 2,200/min. Above it the value at 2,200/min is kept, which holds
+/// less and is the cautious side.
 pub(super) fn motoring_torque(litres: f64, speed: RevPerMin) -> f64 {
     let n = speed.0.clamp(600.0, 2_200.0) / 1_000.0;
     let mean_pressure_pa = (1.44 - 0.50 * n + 0.57 * n * n) * 1e5;

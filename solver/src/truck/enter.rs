@@ -1,4 +1,4 @@
-//! What a person enters of a truck from its plates and dials, and what then follows.
+//! What a person reads off a truck's plates and dials and enters, and what follows from it.
 
 use super::brakes::{AxleGroup, AxlePlace, BrakeKind};
 use super::engine::TorquePoint;
@@ -7,19 +7,19 @@ use super::spec::TruckSpec;
 use crate::limits::{Entry, bounds};
 use std::f64::consts::PI;
 
-/// Speed at which drivers know the engine speed of their top gear, m/s: 80 km/h.
+/// Road speed at which drivers know the engine speed of their top gear, m/s: 80 km/h.
 const PACE: f64 = 80.0 / 3.6;
 
 impl TruckSpec {
-    /// Rated power, kW: the largest of the full-load curve.
+    /// Rated power, kW: the largest power of the full-load curve.
     #[must_use]
     pub fn rated_kw(&self) -> f64 {
         let power = |p: &TorquePoint| p.torque_nm * p.engine_speed_rpm * PI / 30.0;
         self.full_load.iter().map(power).fold(0.0, f64::max) / 1e3
     }
 
-    /// Gives the engine this rated power, kW: the torque of its full-load curve in proportion, engine
-    /// speeds as they are. Engines of one family differ in little else; assumed.
+    /// Sets the rated power, kW. The torque of the full-load curve changes in proportion, and engine speeds
+    /// stay. Engines of one family differ in little else; assumed.
     pub fn set_rated_kw(&mut self, rated_kw: f64) {
         let factor = rated_kw / self.rated_kw();
         if factor.is_finite() {
@@ -27,8 +27,8 @@ impl TruckSpec {
         }
     }
 
-    /// Stretches the full-load curve to this governed speed, 1/min, at the same power. A box that shifts up
-    /// by itself at the governed speed, for all that is known, goes on to do so.
+    /// Stretches the full-load curve to this governed speed, 1/min, at the same power. A gearbox that shifts
+    /// up at the governed speed, because nothing else was entered, continues to do so.
     fn set_governed_rpm(&mut self, governed: f64) {
         let factor = governed / self.governed_rpm();
         if !factor.is_finite() || factor <= 0.0 {
@@ -52,14 +52,14 @@ impl TruckSpec {
         self.gears.last().map(|top| turns * top * self.axle_ratio)
     }
 
-    /// The axle ratio with which the engine turns so fast, 1/min, at 80 km/h in the top gear.
+    /// The axle ratio at which the engine turns at this speed, 1/min, at 80 km/h in top gear.
     #[must_use]
     pub fn axle_ratio_at(&self, top_gear_rpm: f64) -> Option<f64> {
         let now = self.top_gear_rpm()?;
         (now > 0.0).then(|| self.axle_ratio * top_gear_rpm / now)
     }
 
-    /// Entries that are not kept as they are: they follow from others.
+    /// The value of an entry that is not stored but follows from others.
     pub(super) fn derived(&self, entry: Entry) -> Option<f64> {
         if entry == Entry::RatedPower {
             Some(self.rated_kw())
@@ -72,7 +72,7 @@ impl TruckSpec {
         }
     }
 
-    /// Sets one of them; `false` where it is none.
+    /// Sets such an entry; `false` where it is none.
     pub(super) fn set_derived(&mut self, entry: Entry, value: f64) -> bool {
         if entry == Entry::RatedPower {
             self.set_rated_kw(value);
@@ -88,9 +88,9 @@ impl TruckSpec {
         true
     }
 
-    /// As [`TruckSpec::set`], and what is still assumed of the retarder follows litres and rated power: those
-    /// of its numbers that would be assumed otherwise for the engine as it is then. They do not follow the
-    /// highest engine speed: with a lower one the same power would be assumed at fewer turns.
+    /// Sets an entry as [`TruckSpec::set`] does, and lets the assumed numbers of the retarder follow litres
+    /// and rated power. They do not follow the highest engine speed: with a lower one the same power would be
+    /// assumed at fewer revolutions.
     pub fn enter(&mut self, entry: Entry, value: f64) {
         let kind = self.retarder.kind();
         let size = self.engine_size();
@@ -110,13 +110,13 @@ impl TruckSpec {
         }
     }
 
-    /// The engine as an assumed retarder is made for it.
+    /// The engine data from which an assumed retarder is made.
     pub(super) fn engine_size(&self) -> EngineSize {
         EngineSize { litres: self.displacement_l, rated_kw: self.rated_kw(), highest_rpm: self.highest_rpm }
     }
 
-    /// Gives the retarder's lever so many positions, "off" not counted, with even shares. A table has a
-    /// column a position and is left alone.
+    /// Gives the retarder's lever this number of positions, "off" not counted, with even shares. A table has
+    /// a column for each position and is left alone.
     pub fn set_lever_positions(&mut self, positions: u8) {
         let most = u8::try_from(bounds::STAGES).unwrap_or(u8::MAX);
         let positions = positions.clamp(1, most);
@@ -125,8 +125,8 @@ impl TruckSpec {
         }
     }
 
-    /// Gives an axle group so many braked axles, 0 to take off one that is a trailer's, of this kind of
-    /// brake. Assumed: an axle brakes beside the others as much as before; wheels in proportion to axles;
+    /// Gives an axle group this number of braked axles and this kind of brake; 0 removes a trailer's group.
+    /// Assumed: each axle brakes as much beside the others as before, wheels go in proportion to axles, and
     /// the driven axles carry no more than before, and less where there are fewer of them.
     pub fn set_axles(&mut self, group: usize, axles: u8, brake: BrakeKind) {
         let all = self.all_axles();
@@ -149,8 +149,8 @@ impl TruckSpec {
         self.share_out_efforts(all);
     }
 
-    /// Puts on a trailer with so many braked axles, each of which brakes like the average of the others.
-    /// Assumed.
+    /// Hooks on a trailer with this number of braked axles, each of which brakes like the average of the
+    /// others. Assumed.
     pub fn hook_on(&mut self, axles: u8, brake: BrakeKind) {
         let (axles, all) = (axles.clamp(1, bounds::AXLES_OF_GROUP), self.all_axles());
         let effort_share = f64::from(axles) / all.max(1.0);
@@ -162,7 +162,7 @@ impl TruckSpec {
         self.axle_groups.iter().map(|group| f64::from(group.axles)).sum()
     }
 
-    /// Brings the shares to 1 in sum, and the wheels from so many axles to those there are.
+    /// Scales the shares to a sum of 1, and the wheels from the former number of axles to the present one.
     fn share_out_efforts(&mut self, axles_before: f64) {
         let sum: f64 = self.axle_groups.iter().map(|group| group.effort_share).sum();
         self.axle_groups.iter_mut().for_each(|group| group.effort_share /= sum);
@@ -195,14 +195,14 @@ mod tests {
         let peak = spec.get(Entry::RetarderPeakSpeed);
         spec.enter(Entry::HighestEngineSpeed, 1_900.0);
         assert_eq!(spec.get(Entry::RetarderPeakSpeed), peak, "no more power at fewer turns");
-        // What was entered stays, and so does what does not depend on the engine.
+        // Entered values stay, and so do values that do not depend on the engine.
         spec.set(Entry::SustainedPower, 200.0);
         spec.set_assumed(Entry::ShaftTorque, 2_000.0);
         spec.enter(Entry::RatedPower, power);
         spec.enter(Entry::Displacement, 9.0);
         near(spec.get(Entry::SustainedPower).unwrap(), 200.0);
         near(spec.get(Entry::ShaftTorque).unwrap(), 2_000.0);
-        // 9 l at 25 kW a litre, but no less than 0.8 of the rated power.
+        // 9 l at 25 kW per litre, but no less than 0.8 of the rated power.
         near(spec.get(Entry::RetarderPeakPower).unwrap(), (0.8 * power).round());
     }
 

@@ -5,9 +5,9 @@ use super::spec::TruckSpec;
 use crate::limits::Entry;
 
 impl TruckSpec {
-    /// Takes a retarder of another kind; one of the same kind stays. A part that both have, at the engine or
-    /// on the shaft, is kept with its numbers, and so are lever positions other than those of the former kind;
-    /// the rest is assumed.
+    /// Fits a retarder of another kind; one of the present kind stays. A part that both kinds have, at the
+    /// engine or on the shaft, is kept with its numbers. So are lever positions that differ from those of the
+    /// former kind. The rest is assumed.
     pub fn take_retarder(&mut self, kind: RetarderKind) {
         let former = self.retarder.kind();
         if former == kind {
@@ -43,7 +43,7 @@ impl TruckSpec {
     }
 }
 
-/// Puts the former part at the engine into the new retarder where it is of the same kind.
+/// Keeps the former part at the engine where the new retarder has one of its kind.
 fn keep_brake(new: &mut Retarder, old: &Retarder) -> bool {
     use EngineBrake::{CompressionRelease, ExhaustValve};
     match (new.brake_mut(), old.brake()) {
@@ -56,7 +56,7 @@ fn keep_brake(new: &mut Retarder, old: &Retarder) -> bool {
     }
 }
 
-/// The same on the shaft.
+/// Keeps the former part on the shaft where the new retarder has one of its kind.
 fn keep_driveline(new: &mut Retarder, old: &Retarder) -> bool {
     use Driveline::{Electromagnetic, Hydrodynamic};
     match (new.driveline_mut(), old.driveline()) {

@@ -8,7 +8,7 @@ pub const TEN_OVERDRIVE: [f64; 10] = [12.80, 9.25, 6.76, 4.90, 3.58, 2.61, 1.89,
 pub const TEN_DIRECT: [f64; 10] = [14.78, 11.00, 8.17, 6.00, 4.46, 3.31, 2.46, 1.83, 1.34, 1.00];
 /// Twelve gears, automated, direct on top (printed generic data).
 pub const TWELVE: [f64; 12] = [14.93, 11.64, 9.02, 7.04, 5.64, 4.40, 3.39, 2.65, 2.05, 1.60, 1.28, 1.00];
-/// Six gears behind a torque converter (printed generic data).
+/// Six gears with a torque converter (printed generic data).
 pub const SIX_CONVERTER: [f64; 6] = [3.40, 1.90, 1.42, 1.00, 0.70, 0.62];
 /// Thirteen gears (value from memory).
 pub const THIRTEEN: [f64; 13] =

@@ -1,4 +1,4 @@
-//! Gearbox: the loss that helps to hold on overrun.
+//! Gearbox: its loss, which helps to hold on overrun.
 
 use crate::units::RevPerMin;
 

@@ -1,7 +1,6 @@
-//! The truck: from what was entered to what can be computed with.
+//! The truck: from the entries to a truck that can be computed with.
 //!
-//! [`TruckSpec`] is plain data that may be wrong; [`Truck`] cannot be. Nothing here knows of
-//! a road.
+//! [`TruckSpec`] is plain data that may be wrong; [`Truck`] cannot be. Nothing here knows about roads.
 
 mod brakes;
 mod engine;
@@ -55,7 +54,7 @@ impl Stage {
     /// Retarder off: the motoring engine alone.
     pub const OFF: Self = Self(0);
 
-    /// Whether it is off.
+    /// Whether the retarder is off.
     #[must_use]
     pub fn is_off(self) -> bool {
         self == Self::OFF
@@ -72,7 +71,7 @@ impl Stage {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Truck {
     spec: TruckSpec,
-    /// Where its service brakes lie within what is known of cooling and capacity.
+    /// Place of its service brakes within what is known of cooling and capacity.
     brakes: BrakeBand,
     /// An axle group that no longer brakes above a temperature.
     out_above: Option<(usize, Celsius)>,
@@ -94,8 +93,8 @@ impl Truck {
         &self.spec
     }
 
-    /// The same truck with its mass, and that on its driven axles, times `factor`; `None`
-    /// where that leaves the range of masses.
+    /// The truck with its mass, and that on its driven axles, times `factor`; `None` where the result is out
+    /// of range.
     #[must_use]
     pub fn heavier(&self, factor: f64) -> Option<Self> {
         let mut spec = self.spec.clone();
@@ -104,8 +103,8 @@ impl Truck {
         Self::new(spec).ok()
     }
 
-    /// The same truck whose strongest retarder stage is gone: the next weaker one is its strongest
-    /// then. `None` where it has no retarder.
+    /// The truck without its strongest retarder stage: the next weaker one becomes the strongest. `None`
+    /// where it has no retarder.
     #[must_use]
     pub fn without_strongest_stage(&self) -> Option<Self> {
         let mut truck = self.clone();
@@ -113,8 +112,8 @@ impl Truck {
         Some(truck)
     }
 
-    /// The same truck with this multiple of its retarding, above 0. For studies of one truck: the
-    /// scale may leave the range in which it may be entered.
+    /// The truck with its retarding times `factor`, above 0. For studies of one truck: the scale may leave
+    /// the range of the entry.
     #[must_use]
     pub fn with_retarding(&self, factor: f64) -> Self {
         let mut truck = self.clone();
@@ -122,9 +121,9 @@ impl Truck {
         truck
     }
 
-    /// The same truck with its mass, rolling resistance, drag area and retarding each times a factor
-    /// near 1, and its service brakes from −1 to 1 within what is known of them: for the spread of what
-    /// was entered, which may lie a little outside what may be entered.
+    /// The truck with its mass, rolling resistance, drag area and retarding each times a factor near 1, and
+    /// its service brakes anywhere from −1 to 1 within what is known of them. For the spread of the entries,
+    /// which may lie a little outside their ranges.
     #[must_use]
     pub(crate) fn shaken(&self, mass: f64, rolling: f64, drag: f64, retarding: f64, brakes: f64) -> Self {
         let mut truck = self.with_retarding(retarding);
@@ -168,7 +167,7 @@ impl Truck {
         self.spec.gears[gear.index()]
     }
 
-    /// Radians of the engine per metre of road, i_a·g/r: the only place that knows it.
+    /// Radians of the engine per metre of road, i_a·g/r; computed only here.
     fn turns(&self, gear: Gear) -> f64 {
         self.spec.axle_ratio * self.ratio(gear) / self.spec.rolling_radius_m
     }
@@ -185,8 +184,8 @@ impl Truck {
         MetresPerSecond(speed.radians_per_second() / self.turns(gear))
     }
 
-    /// Lowest engine speed of use with this stage: that of the engine, or the retarder's
-    /// cut-out where a stage is on and cuts out later, or that at which a lock-up opens.
+    /// Lowest useful engine speed with this stage: that of the engine, the retarder's cut-out where a stage
+    /// is on, or the speed at which a lock-up opens, whichever is highest.
     #[must_use]
     pub fn lowest_engine_speed(&self, stage: Stage) -> RevPerMin {
         let cut_out = if stage == Stage::OFF { 0.0 } else { self.spec.retarder.cut_out_rpm() };
@@ -194,13 +193,13 @@ impl Truck {
         RevPerMin(self.spec.lowest_rpm.max(cut_out).max(lock_up.0))
     }
 
-    /// Whether the engine can hold anything back in a gear: not behind an open torque converter.
+    /// Whether the engine can hold anything back in a gear. It cannot behind an open torque converter.
     #[must_use]
     pub fn is_coupled(&self, gear: Gear) -> bool {
         f64::from(gear.0) >= self.spec.transmission.lock_up().0
     }
 
-    /// Whether it may roll through a bend slower than its engine must turn: behind a torque converter.
+    /// Whether the truck may roll through a bend slower than its engine must turn: behind a torque converter.
     #[must_use]
     pub fn creeps(&self) -> bool {
         matches!(self.spec.transmission, Transmission::TorqueConverter { .. })
@@ -208,25 +207,26 @@ impl Truck {
 
     fn is_locked(&self, gear: Gear, speed: RevPerMin) -> bool {
         let (_, open_below) = self.spec.transmission.lock_up();
-        // A speed held at the very edge of the lock-up is rounded both ways.
+        // Rounding may put a speed at the very edge of the lock-up on either side of it.
         self.is_coupled(gear) && speed >= open_below * (1.0 - 1e-9)
     }
 
-    /// Highest engine speed at which the truck may be held: what is allowed with the wheels driving the
-    /// engine, or what a box that chooses gears bears before it shifts up by itself and drops the retarder.
+    /// Highest engine speed at which the truck may be held. It is the highest allowed on overrun, or the
+    /// speed at which a gearbox that shifts by itself shifts up and drops the retarder.
     #[must_use]
     pub fn highest_engine_speed(&self) -> RevPerMin {
         self.shifts_up_at()
             .map_or(RevPerMin(self.spec.highest_rpm), |it| RevPerMin(it.0.min(self.spec.highest_rpm)))
     }
 
-    /// Engine speed at which the box shifts up by itself: as entered, or governed. `None` where it never does.
+    /// Engine speed at which the gearbox shifts up by itself: as entered, or the governed speed. `None` where
+    /// it never does.
     fn shifts_up_at(&self) -> Option<RevPerMin> {
         let at = self.spec.shifts_up_rpm.unwrap_or_else(|| self.spec.governed_rpm());
         self.spec.transmission.chooses_gears().then_some(RevPerMin(at))
     }
 
-    /// Whether the box shifts up by itself before the engine turns as fast as it may.
+    /// Whether the gearbox shifts up by itself below the highest allowed engine speed.
     #[must_use]
     pub fn shifts_up_early(&self) -> bool {
         self.shifts_up_at().is_some_and(|at| at.0 < self.spec.highest_rpm)
@@ -244,8 +244,8 @@ impl Truck {
         engine::motoring_power(self.spec.displacement_l, speed)
     }
 
-    /// Power that holds back at the engine with the stage on, before altitude:
-    /// P_m + f·(P_r − P_m), never less than motoring; motoring alone below the cut-out.
+    /// Holding power at the engine with the stage on, before altitude: P_m + f·(P_r − P_m), never less than
+    /// motoring. Motoring alone below the cut-out.
     #[must_use]
     pub fn retarding_power(&self, stage: Stage, speed: RevPerMin) -> Watts {
         let motoring = self.motoring_power(speed);
@@ -273,9 +273,9 @@ impl Truck {
         torque * self.spec.retarding_scale
     }
 
-    /// Force at the wheels that holds the truck back, with the ambient air scaling what the engine
-    /// does: [(T_engine + T_gearbox loss)·g + T_shaft]·i_a/(r·η). On overrun the losses help.
-    /// Behind an open torque converter only a retarder on the shaft is counted.
+    /// Holding force at the wheels, with the ambient air scaling the engine's part: [(T_engine + T_gearbox
+    /// loss)·g + T_shaft]·i_a/(r·η). On overrun the losses help. Behind an open torque converter only a
+    /// retarder on the shaft counts.
     #[must_use]
     pub fn holding_force(
         &self,
@@ -311,7 +311,7 @@ impl Truck {
         Watts(self.shaft_torque(gear, stage, speed, ambient, warmth) * shaft.radians_per_second())
     }
 
-    /// How warm the retarder is after `time` in which the shaft took up `power`.
+    /// Warmth of the retarder after `time` in which the shaft took up `power`.
     #[must_use]
     pub fn warmed(
         &self,
@@ -324,7 +324,7 @@ impl Truck {
         self.spec.retarder.warmed(from, power, engine, ambient, time)
     }
 
-    /// Force at the wheels with full load in a gear; zero where the engine speed is off its
+    /// Pulling force at the wheels at full load in a gear; zero where the engine speed is outside its
     /// full-load curve.
     #[must_use]
     pub fn pulling_force(&self, gear: Gear, speed: MetresPerSecond) -> Newtons {
@@ -338,36 +338,36 @@ impl Truck {
         Newtons(turned * self.turns(gear) * self.spec.axle_efficiency)
     }
 
-    /// Full-load torque, N·m; zero off the engine's curve.
+    /// Full-load torque, N·m; zero outside the engine's curve.
     #[must_use]
     pub fn full_load_torque(&self, speed: RevPerMin) -> f64 {
         engine::full_load_torque(&self.spec.full_load, speed)
     }
 
-    /// Torque of the engine, N·m, that pulls with this force at the wheels.
+    /// Torque of the engine, N·m, that gives this pulling force at the wheels.
     #[must_use]
     pub fn torque_to_pull(&self, gear: Gear, speed: MetresPerSecond, pull: Newtons) -> f64 {
         let engine_speed = self.engine_speed(gear, speed);
         let turned = pull.0 / (self.turns(gear) * self.spec.axle_efficiency);
-        // The loss is a share of the torque sought: near enough with that share of what is turned.
+        // The loss is a share of the torque sought; the torque passed through is near enough.
         turned + gearbox::loss_torque(self.ratio(gear), engine_speed, turned)
     }
 
-    /// The turning of all wheels as a mass on the road: ΣJ_wheel/r².
+    /// Rotational inertia of all wheels as a mass on the road: ΣJ_wheel/r².
     #[must_use]
     pub fn wheels_as_mass(&self) -> Kilograms {
         let r = self.spec.rolling_radius_m;
         Kilograms(self.spec.wheel_inertia_kg_m2 / (r * r))
     }
 
-    /// Mass that must be sped up or slowed: λ·m.
+    /// Mass to be accelerated or slowed: λ·m.
     #[must_use]
     pub fn inertial_mass(&self, gear: Gear) -> Kilograms {
         self.mass() * self.rotating_factor(gear)
     }
 
-    /// Mass that must be sped up or slowed, over the mass of the truck:
-    /// λ = 1 + (ΣJ_wheel + J_engine·(g·i_a)²)/(m·r²).
+    /// Mass to be accelerated or slowed, over the mass of the truck: λ = 1 + (ΣJ_wheel +
+    /// J_engine·(g·i_a)²)/(m·r²).
     #[must_use]
     pub fn rotating_factor(&self, gear: Gear) -> f64 {
         let turns = self.turns(gear);

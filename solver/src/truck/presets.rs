@@ -1,7 +1,7 @@
-//! Trucks to begin with: generic, with each assumed value marked so.
+//! Trucks to begin with: generic, with each assumed value marked.
 //!
-//! Masses, gear sets marked (P), full-load curves, tyres, drag areas and efforts are generic
-//! printed data (keys under *Sources* in DEVELOPERS.md); all else is assumed and says so.
+//! Masses, gear sets marked (P), full-load curves, tyres, drag areas and effort shares are generic printed
+//! data (keys in `solver/docs/sources.md`). All else is assumed and says so.
 
 use super::brakes::{AxleGroup, AxlePlace, BrakeKind};
 use super::engine::TorquePoint;
@@ -33,10 +33,10 @@ const ENGINE_15_L: [(f64, f64); 6] = [
 const ENGINE_10_8_L: [(f64, f64); 4] =
     [(1200.0, 1695.0), (1600.0, 1469.0), (1800.0, 1306.0), (2000.0, 1096.0)];
 
-/// Highest engine speed allowed on overrun, 1/min. Assumed: engines are allowed 2,100 to 2,500.
+/// Highest engine speed allowed on overrun, 1/min. Assumed: engines allow 2,100 to 2,500.
 const HIGHEST_RPM: f64 = 2_100.0;
 
-/// Torque of a retarder at the output of an automatic, N·m. Assumed.
+/// Torque of a retarder at the output of an automatic gearbox, N·m. Assumed.
 const RETARDER_OF_AUTOMATIC_NM: f64 = 2_000.0;
 
 /// A truck to begin with.
@@ -46,9 +46,9 @@ pub enum Preset {
     FiveAxle36,
     /// Tractor and semitrailer of five axles at 40 t.
     FiveAxle40,
-    /// The same with a hydrodynamic retarder and an engine brake on one lever.
+    /// The 40 t combination with a hydrodynamic retarder and an engine brake on one lever.
     FiveAxle40Both,
-    /// The same, empty.
+    /// The 40 t combination, empty.
     FiveAxleEmpty,
     /// Tractor and semitrailer of six axles at 44 t.
     SixAxle44,
@@ -58,7 +58,7 @@ pub enum Preset {
     Rigid18,
     /// Tipper of three axles at 26 t.
     Tipper26,
-    /// Refuse truck of three axles at 26 t, on an automatic with a retarder at its output.
+    /// Refuse truck of three axles at 26 t, with an automatic gearbox and a retarder at its output.
     Refuse26,
     /// Tractor with two trailers at 62.5 t.
     BDouble,
@@ -181,7 +181,8 @@ fn five_axle_empty() -> TruckSpec {
     spec
 }
 
-/// 44 t on six axles, one of them driven at 11.5 t; drag area and efforts as of the 40 t, assumed.
+/// 44 t on six axles, one of them driven at 11.5 t. Drag area and effort shares are those of the 40 t,
+/// assumed.
 fn six_axle_44() -> TruckSpec {
     let mut spec = five_axle_40();
     "Six-axle combination, 44 t".clone_into(&mut spec.name);
@@ -197,8 +198,8 @@ fn six_axle_44() -> TruckSpec {
     spec
 }
 
-/// A rigid truck of three axles, one of them driven, and a two-axle trailer; all of it but masses and
-/// gears assumed.
+/// A rigid truck of three axles, one of them driven, with a two-axle trailer. All but masses and gears is
+/// assumed.
 fn drawbar_40() -> TruckSpec {
     let mut spec = five_axle_40();
     "Rigid with drawbar trailer, 40 t".clone_into(&mut spec.name);
@@ -246,7 +247,7 @@ fn tipper_26() -> TruckSpec {
     spec
 }
 
-/// The gear set is printed; the retarder, the axle ratio and all of the converter are assumed.
+/// The gear set is printed; the retarder, the axle ratio and the whole converter are assumed.
 fn refuse_26() -> TruckSpec {
     let mut spec = tipper_26();
     "Three-axle refuse truck, automatic, 26 t".clone_into(&mut spec.name);
@@ -294,7 +295,7 @@ fn coach() -> TruckSpec {
     spec
 }
 
-/// The gear set is printed; the retarder and all of the converter are assumed.
+/// The gear set is printed; the retarder and the whole converter are assumed.
 fn coach_converter() -> TruckSpec {
     let mut spec = coach();
     "Intercity coach, torque converter".clone_into(&mut spec.name);
@@ -306,7 +307,7 @@ fn coach_converter() -> TruckSpec {
     spec
 }
 
-/// What the presets share, and what of it is assumed.
+/// Values that the presets share, with those that are assumed.
 fn base(name: &str, full_load: &[(f64, f64)], litres: f64, retarder_kw: f64) -> TruckSpec {
     let curve =
         full_load.iter().map(|&(engine_speed_rpm, torque_nm)| TorquePoint { engine_speed_rpm, torque_nm });
@@ -350,7 +351,7 @@ fn roll_on(spec: &mut TruckSpec, tyre: TyreSize, tyres: u8) {
     spec.wheel_inertia_kg_m2 = f64::from(tyres) * tyre.inertia_kg_m2;
 }
 
-/// Further tyres that are not driven.
+/// Adds tyres that are not driven.
 fn trail_on(spec: &mut TruckSpec, tyre: TyreSize, tyres: u8) {
     spec.wheel_inertia_kg_m2 += f64::from(tyres) * tyre.inertia_kg_m2;
 }

@@ -8,11 +8,10 @@ use crate::limits::{self, Entry, OutOfRange, bounds};
 use serde::{Deserialize, Serialize};
 use std::fmt;
 
-/// Everything that is entered of a truck. A truck file (`truck_file` in the reports) has it under
-/// `truck`, as JSON with these names.
+/// Everything that is entered of a truck. A truck file (`truck_file` in the reports) has it under `truck`, as
+/// JSON with these names.
 ///
-/// Names carry their units. Unknown names are refused, so that a misspelt entry is not
-/// silently dropped.
+/// Names carry their units. Unknown names are refused, so that a misspelt entry is not silently dropped.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct TruckSpec {
@@ -38,8 +37,8 @@ pub struct TruckSpec {
     pub lowest_rpm: f64,
     /// Highest engine speed allowed on overrun, 1/min.
     pub highest_rpm: f64,
-    /// Engine speed at which a box that chooses gears shifts up by itself and drops the retarder, 1/min; the
-    /// governed speed where a file does not say. Of no use to a box that is shifted by hand.
+    /// Engine speed at which a gearbox that shifts by itself shifts up and drops the retarder, 1/min. The
+    /// governed speed where a file does not say. Not used for a gearbox that is shifted by hand.
     #[serde(default)]
     pub shifts_up_rpm: Option<f64>,
     /// Gear ratios, first gear first.
@@ -56,16 +55,16 @@ pub struct TruckSpec {
     /// Time after a shift until a retarder at the engine holds again, s.
     #[serde(default = "usual_delay")]
     pub retarder_delay_s: f64,
-    /// What the retarder was found to give over what its data say; 1 where nobody measured.
+    /// Measured retarding power over the power that the data state; 1 where nobody has measured.
     #[serde(default = "as_its_data_say")]
     pub retarding_scale: f64,
-    /// Static rollover threshold, g: the lateral acceleration at which it tips on a tilt table.
-    /// 0.35 where a file does not say: the least that one vehicle rule allows (ROLLOVER).
+    /// Static rollover threshold, g: the lateral acceleration at which the truck tips on a tilt table. 0.35
+    /// where a file does not say: the least that one vehicle rule allows (ROLLOVER).
     #[serde(default = "least_rollover_threshold")]
     pub rollover_threshold_g: f64,
     /// Axle groups.
     pub axle_groups: Vec<AxleGroup>,
-    /// Entries whose values are assumed, not printed by a source and not entered.
+    /// Entries whose values are assumed, neither printed by a source nor entered.
     pub assumed: Vec<Entry>,
 }
 
@@ -82,15 +81,15 @@ fn as_its_data_say() -> f64 {
 }
 
 impl TruckSpec {
-    /// Delay of a retarder after a shift that nobody timed, s. Assumed.
+    /// Delay of a retarder after a shift where nobody has timed it, s. Assumed.
     pub const RETARDER_DELAY_S: f64 = 1.0;
 
-    /// Rollover threshold of a truck that nobody measured, g (ROLLOVER; printed for heavy
-    /// vehicles of one country, assumed elsewhere).
+    /// Rollover threshold where nobody has measured it, g (ROLLOVER; printed for heavy vehicles of one
+    /// country, assumed elsewhere).
     pub const ROLLOVER_THRESHOLD_G: f64 = 0.35;
 
-    /// The value of an entry in its own unit; `None` for an entry of the day, and for one of
-    /// a retarder that this truck does not have.
+    /// The value of an entry in its own unit; `None` for an entry of the day, and for one of a retarder that
+    /// this truck does not have.
     #[must_use]
     pub fn get(&self, entry: Entry) -> Option<f64> {
         self.kept(entry).or_else(|| self.derived(entry))
@@ -100,8 +99,7 @@ impl TruckSpec {
         self.clone().place(entry).copied()
     }
 
-    /// Sets an entry and no longer calls it assumed. An entry that this truck does not have
-    /// is left alone.
+    /// Sets an entry and no longer marks it as assumed. An entry that this truck does not have is left alone.
     pub fn set(&mut self, entry: Entry, value: f64) {
         if let Some(place) = self.place(entry) {
             *place = value;
@@ -177,13 +175,13 @@ impl TruckSpec {
         }
     }
 
-    /// The end of the full-load curve, 1/min: there the governor takes the fuel away.
+    /// The end of the full-load curve, 1/min, where the governor cuts the fuel.
     pub(super) fn governed_rpm(&self) -> f64 {
         self.full_load.last().map_or(0.0, |point| point.engine_speed_rpm)
     }
 
-    /// Gives the engine brake the declared shape, or a power of the engine speed that rises as its
-    /// assumed exponent says.
+    /// Gives the engine brake either the declared shape or a power of the engine speed with the assumed
+    /// exponent.
     pub fn curve_by_exponent(&mut self, by_exponent: bool) {
         let assumed = &mut self.assumed;
         let Some(curve) = self.retarder.brake_mut().map(EngineBrake::curve_mut) else { return };
@@ -302,15 +300,15 @@ pub enum TruckError {
     DriveAxleHeavierThanTruck,
     /// The lowest useful engine speed is not below the highest allowed one.
     EngineSpeedsCrossed,
-    /// No gears, too many, out of range, or not falling.
+    /// Gear ratios are missing, too many, out of range, or not falling.
     Gears,
-    /// Too few or too many points, out of range, or not rising in speed.
+    /// The full-load curve has too few or too many points, is out of range, or does not rise in speed.
     FullLoad,
-    /// Stage shares not rising to 1.
+    /// The stage shares do not rise to 1.
     Stages,
-    /// An entered table of retarding that cannot be read between its rows.
+    /// An entered table of retarding cannot be read between its rows.
     Table,
-    /// Axle groups missing, or shares that are not 1 in sum.
+    /// Axle groups are missing, or their shares do not add up to 1.
     AxleGroups,
 }
 

@@ -1,4 +1,4 @@
-//! How gears are changed, and what of the retarder a gear change costs.
+//! How gears are changed, and how much retarding a gear change costs.
 
 use crate::units::{RevPerMin, Seconds};
 use serde::{Deserialize, Serialize};
@@ -14,8 +14,8 @@ pub enum Transmission {
     Automated,
     /// Shifts under load with a torque converter that locks up.
     TorqueConverter {
-        /// Lowest gear in which it locks up. Below it the engine holds nothing back that could
-        /// be counted on.
+        /// Lowest gear in which the converter locks up. Below it the plan does not count on the engine to
+        /// hold anything back.
         lock_up_gear: f64,
         /// Engine speed below which the lock-up opens, 1/min.
         lock_up_rpm: f64,
@@ -23,7 +23,7 @@ pub enum Transmission {
 }
 
 impl Transmission {
-    /// One with a torque converter that nobody has described further. Assumed.
+    /// A torque converter of which nothing else is known. Assumed.
     pub const CONVERTER: Self = Self::TorqueConverter { lock_up_gear: 2.0, lock_up_rpm: 1_100.0 };
 
     /// Time without pull or engine retarding while a gear is changed. Assumed.
@@ -36,8 +36,8 @@ impl Transmission {
         })
     }
 
-    /// Lowest gear, and engine speed in it, from which the engine is coupled to the wheels; zero
-    /// where a clutch always does that.
+    /// Lowest gear, and engine speed in it, from which the engine is coupled to the wheels; zero where a
+    /// clutch always couples it.
     pub(super) fn lock_up(self) -> (f64, RevPerMin) {
         match self {
             Self::Manual | Self::Automated => (0.0, RevPerMin(0.0)),
@@ -45,7 +45,7 @@ impl Transmission {
         }
     }
 
-    /// Whether it may choose a gear by itself.
+    /// Whether the gearbox may choose a gear by itself.
     #[must_use]
     pub fn chooses_gears(self) -> bool {
         match self {

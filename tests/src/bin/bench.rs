@@ -1,9 +1,9 @@
-//! `cargo xtask bench`: how long things take beside a named baseline on the same machine at
-//! the same time. Ratios travel from machine to machine; milliseconds do not.
+//! `cargo xtask bench`: how long things take beside a named baseline on one machine at one time. Ratios
+//! travel from machine to machine; milliseconds do not.
 //!
-//! Each group names its baseline first. All entries of a group are run in turn, round after
-//! round, so that a machine that slows down slows all of them; the median of the rounds is
-//! shown, with the fastest and the slowest beside it.
+//! Each group names its baseline first. All entries of a group run in turn, round after round, so that a
+//! machine that slows down slows all of them. The median of the rounds is shown, with the fastest and the
+//! slowest beside it.
 
 use solver::road::Turn;
 use solver::study::{study, sureness};
@@ -20,8 +20,8 @@ use tests::truth::{Errors, ROADS, bends, mean, measure, survey_drive};
 /// Odd, so that the median is one of the measured times.
 const ROUNDS: usize = 7;
 
-/// One thing that is timed: a name, and the work. The work gives a figure that is shown, so
-/// that all entries of a group can be seen to have done the same.
+/// One thing that is timed: a name, and the work. The work returns a figure that is shown, so that one can
+/// see that all entries of a group did equal work.
 struct Entry {
     name: &'static str,
     work: Box<dyn Fn() -> usize>,
@@ -33,7 +33,7 @@ struct Group {
     entries: Vec<Entry>,
 }
 
-/// What the rounds of one entry gave.
+/// Times and figure of one entry over all rounds.
 struct Timing {
     fastest: Duration,
     median: Duration,
@@ -91,7 +91,7 @@ fn long_track(points: usize) -> String {
          xmlns=\"http://www.topografix.com/GPX/1/1\"><trk><name>Long</name><trkseg>\n",
     );
     for index in 0..points {
-        // Whole numbers only: the same file on every machine.
+        // Whole numbers only, so that the file is equal on every machine.
         let (seconds, minutes) = (index % 60, index / 60 % 60);
         let (hours, day) = (index / 3600 % 24, index / 86_400 + 1);
         let bend = (index * 7919) % 1000;
@@ -115,8 +115,7 @@ fn long_track(points: usize) -> String {
 
 const LONG_TRACK_POINTS: usize = 200_000;
 
-/// Reading a long file: the usual GPX crate, and the bare XML scan that nothing can be
-/// faster than.
+/// Reading a long file: the usual GPX crate, and the bare XML scan as the lower bound.
 fn reading() -> Group {
     let text: &'static str = long_track(LONG_TRACK_POINTS).leak();
     println!("the long track: {LONG_TRACK_POINTS} points, {} bytes", text.len());
@@ -159,8 +158,7 @@ fn reading() -> Group {
     }
 }
 
-/// The whole way, and that it grows with the road: ten times the points at most twelve times
-/// the time.
+/// The whole way, and its growth with the road: ten times the points take at most twelve times the time.
 fn whole_way() -> Group {
     let way = |points: usize| {
         let text: &'static str = Box::leak(recorded_track(points).into_boxed_str());
@@ -190,8 +188,8 @@ fn whole_way() -> Group {
     }
 }
 
-/// What is worked out once the answer of a road of 100 km stands: one second is asked for the
-/// runs natively, two in the page (`--page`).
+/// The work after the answer for a road of 100 km. The aim for the runs is one second natively and two in the
+/// page (`--page`).
 fn looking_further() -> Group {
     let road = survey_drive(&TrueRoad::random(3, 100_000.0), &Drive::new(Instrument::Recorder, 12.0, 3));
     let truck = Truck::new(Preset::FiveAxle36.spec()).expect("a preset is a truck");
@@ -228,7 +226,7 @@ fn recorded_track(points: usize) -> String {
     gpx_text("Long", &Drive::new(Instrument::Recorder, 2.5, 3).record(&road), &[], 7)
 }
 
-/// Errors on generated roads whose truth is known: the table of DEVELOPERS.md.
+/// Errors on generated roads whose truth is known: the table of `solver/docs/heights.md`.
 fn truth() {
     println!("{} roads of 20 km for each instrument; grades in percentage points", ROADS.count());
     println!(

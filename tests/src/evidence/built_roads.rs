@@ -1,4 +1,4 @@
-//! Printed roads as the truth of grades and curves: written as a track, read, and measured as any file.
+//! Printed roads as the truth of grades and curves: written as a track, read, and measured like any file.
 
 use super::{Expected, Origin, Row, Status, near, near_or_known, number};
 use crate::generate::{Alignment, Bend, Chance, Drive, Instrument, Plan, Tangent, TrueRoad};
@@ -125,7 +125,7 @@ fn straight(alignment: Alignment) -> TrueRoad {
     TrueRoad { alignment, plan }
 }
 
-/// The road of the regulation as it is read from a track whose heights each err by this much on their own, m.
+/// The road of the regulation, read from a track whose heights have independent errors of this size, m.
 fn regulated(noise_m: f64) -> Road {
     let stations = STATIONS.map(|(s, percent)| (s, percent / 100.0));
     let road = straight(Alignment::of_stations(100.0, &stations));
@@ -137,14 +137,14 @@ fn regulated(noise_m: f64) -> Road {
     survey_samples(&samples)
 }
 
-/// Steepest mean uphill of heights on the road's grid, %.
+/// Steepest mean uphill grade of heights on the road's grid, %.
 fn steepest(road: &Road, heights_m: &[f64], window_m: f64) -> f64 {
     let cells = (window_m / road.step_m()).round() as usize;
     let means = heights_m.windows(cells + 1).map(|it| (it[cells] - it[0]) / window_m);
     100.0 * means.fold(f64::NEG_INFINITY, f64::max)
 }
 
-/// Window, m, steepest mean, %, and what the heights that are shown are known to miss.
+/// Window, m, steepest mean, %, and the known difference of the heights that are shown.
 const MEANS: [(f64, f64, Option<f64>); 5] = [
     (50.0, 4.827, Some(-0.89)),
     (100.0, 4.643, Some(-0.71)),
@@ -153,9 +153,9 @@ const MEANS: [(f64, f64, Option<f64>); 5] = [
     (1_000.0, 2.758, None),
 ];
 
-/// Without noise ± 0.02 %; with noise by two standard deviations of what the road itself says its heights may be off. The
-/// plan reads the heights as recorded. Those that are shown are filtered, and for a peak of 180 m that is not
-/// even they have one even grade.
+/// Without noise ± 0.02 %; with noise two standard deviations of the road's own doubt of its heights. The
+/// plan reads the recorded heights. The shown heights are filtered, and for them a peak of 180 m has no
+/// single even grade.
 pub(super) fn steepest_means() -> Vec<Row> {
     let mut rows = Vec::new();
     for noise_m in [0.0, 0.3, 1.0] {
@@ -178,7 +178,8 @@ pub(super) fn steepest_means() -> Vec<Row> {
     rows
 }
 
-/// Without noise to the centimetre that a file holds and what is averaged of vertical curves; with noise by twice the noise.
+/// Without noise to the centimetre of the file and of averaged vertical curves; with noise to twice the
+/// noise.
 pub(super) fn heights() -> Vec<Row> {
     let mut rows = Vec::new();
     for noise_m in [0.0, 0.3, 1.0] {
@@ -210,7 +211,8 @@ const MOUNTAIN: [(f64, f64); 5] = [(1.3, 4.0), (1.0, 6.0), (0.5, 6.0), (1.3, 4.0
 /// Length and radius of its curves, ft.
 const CURVES: [(f64, f64); 3] = [(900.0, 350.0), (4_280.0, 500.0), (3_000.0, 850.0)];
 
-/// Its grades one after the other, joined by parabolas of 100 m; its curves, whose places are not printed, with straights between.
+/// Its grades one after the other, joined by parabolas of 100 m. Its curves, whose places are not printed,
+/// with straights between them.
 fn mountain() -> Road {
     let tangent = |(miles, percent): (f64, f64)| Tangent {
         length_m: miles * 5_280.0 * FOOT,
@@ -237,7 +239,7 @@ pub(super) fn mountain_road() -> Vec<Row> {
     let whole: f64 = MOUNTAIN.iter().map(|(miles, _)| miles * 5_280.0 * FOOT).sum();
     let scale = road.length_m() / whole;
     let mut rows = vec![ROAD.row("Length of the road", "m", near(whole, 0.001 * whole), road.length_m())];
-    // Where the grade is printed twice with one figure there is no break to be found.
+    // Where two neighbouring printed grades are equal, there is no break to be found.
     let mut from_m = 0.0;
     for (name, miles, percent) in
         [("first", 1.3, 4.0), ("second", 1.5, 6.0), ("third", 1.3, 4.0), ("last", 1.0, -3.0)]
@@ -272,7 +274,7 @@ pub(super) fn mountain_road() -> Vec<Row> {
     rows
 }
 
-/// A laden truck is told less than cars do.
+/// A laden truck is told lower speeds than cars drive.
 pub(super) fn slower_than_cars() -> Vec<Row> {
     let day = Day { superelevation: 0.02, ..Day::USUAL };
     let truck = preset(Preset::FiveAxle36);

@@ -1,4 +1,4 @@
-//! CLIMB and CRAWL: what a truck of 200 lb/hp does on an upgrade.
+//! CLIMB and CRAWL: a truck of 200 lb/hp on an upgrade.
 
 use super::{Expected, Origin, Row, Status, near};
 use crate::trucks::{
@@ -20,36 +20,36 @@ const CRAWL: Origin = Origin {
     status: Status::Computed,
     source: "NCHRP Report 505, appendix E: performance equation from memory, 200 lb/hp, 620 lb for each square foot of front assumed",
 };
-/// How far the records of differences are rounded, mph.
+/// Rounding of the recorded differences, mph.
 const ROUNDING: f64 = 0.05;
 /// Metres between the heights of the road.
 const STEP_M: f64 = 10.0;
 
-/// Feet per second squared in standard gravity, and feet per second of a mile per hour.
+/// Standard gravity in ft/s², and ft/s in a mile per hour.
 const GRAVITY_FT: f64 = solver::constants::GRAVITY / FOOT;
 const FEET_PER_SECOND: f64 = MPH / FOOT;
 
-/// The source's truck: its equation from memory, which gives its table to the last digit
-/// (tested below). Acceleration in ft/s², V in ft/s, mass over power in lb/hp:
-/// −0.2445 − 0.0004·V − 0.021·V²/620 + (15,368 − 222.6)/(200·V) − g·G.
+/// The source's truck. Its equation is from memory and gives its table to the last digit (tested below).
+/// Acceleration in ft/s², V in ft/s, mass over power in lb/hp: −0.2445 − 0.0004·V − 0.021·V²/620 + (15,368 −
+/// 222.6)/(200·V) − g·G.
 mod theirs {
-    /// Rolling, ft/s², at rest and for each ft/s.
+    /// Rolling resistance, ft/s², at rest and for each ft/s.
     pub(super) const ROLLING: (f64, f64) = (0.2445, 0.0004);
-    /// Air drag, ft/s² for each (ft/s)², at 620 lb for each square foot of front.
+    /// Air drag, ft/s² for each (ft/s)², at 620 lb for each square foot of frontal area.
     pub(super) const DRAG: f64 = 0.021 / 620.0;
-    /// Power at the wheels less what the engine's helpers take, ft²/s³ for each hp/lb.
+    /// Power at the wheels, less that of the engine's auxiliaries, ft²/s³ for each hp/lb.
     pub(super) const POWER: f64 = 15_368.0 - 222.6;
-    /// What one hp gives one lb without any loss, in the same unit: 550·g.
+    /// One hp on one lb without any loss, in that unit: 550·g.
     pub(super) const WITHOUT_LOSS: f64 = 550.0 * super::GRAVITY_FT;
 }
 
-/// Pounds for each horsepower, as kg/kW: 121.6.
+/// Pounds per horsepower, as kg/kW: 121.6.
 fn pounds_per_horsepower(pounds: f64) -> f64 {
     pounds * POUND / (HORSEPOWER / 1e3)
 }
 
-/// Our truck with the rolling, drag and loss of the source's in place of its own; `mph` is the
-/// speed at which its rolling resistance is taken.
+/// Our truck with the source's rolling, drag and loss in place of its own; `mph` is the speed at which its
+/// rolling resistance is taken.
 pub(super) fn with_their_losses(mut spec: TruckSpec, mph: f64) -> TruckSpec {
     let feet = mph * FEET_PER_SECOND;
     spec.rolling_resistance = (theirs::ROLLING.0 + theirs::ROLLING.1 * feet) / GRAVITY_FT;
@@ -67,11 +67,11 @@ fn share_at_the_wheels(spec: &TruckSpec, mph: f64) -> f64 {
     pull * speed / rated_power(&truck)
 }
 
-/// Speed, mph, at distances from the start, ft, of grades one after the other (length in ft, %), entered at a
+/// Speed, mph, at distances from the start, ft, on grades one after the other (length in ft, %), entered at a
 /// speed.
 ///
 /// # Panics
-/// Never: the road is sound, and longer than every distance that is asked for.
+/// Never: the road is sound, and longer than every distance asked for.
 pub(super) fn speeds_along(
     spec: TruckSpec,
     entered_mph: f64,
@@ -110,17 +110,16 @@ fn speeds_on_the_climb(spec: TruckSpec) -> Vec<f64> {
     speeds_along(spec, 60.0, &[(4_000.0, 4.0), (2_600.0, 1.0)], &[1_200.0, 4_000.0, 5_000.0])
 }
 
-/// Places of the climb in words, and the chart's speeds there with the difference of ours where
-/// one is known.
+/// Places of the climb in words, with the chart's speeds there and the known difference of ours.
 const CLIMB_CHART: [(&str, f64, Option<f64>); 3] = [
     ("after 1,200 ft", 50.0, None),
     ("after 4,000 ft", 35.0, Some(5.57)),
     ("after 4,000 ft and 1,000 ft of +1 % more", 41.0, Some(6.03)),
 ];
 
-/// On the climb, and on the gentler grade after it. A truck of our five axles and ten gears
-/// slows less than the chart's. The second rows show how much of that comes from its losses:
-/// they are those of the equation of CRAWL, for the chart states none of its own.
+/// Speeds on the climb, and on the gentler grade after it. A truck with our five axles and ten gears slows
+/// less than the chart's. The second rows show how much of that comes from its losses. They are those of
+/// CRAWL's equation, since the chart states none of its own.
 pub(super) fn slowing() -> Vec<Row> {
     let own = with_mass_to_power(120.0);
     let ours = speeds_on_the_climb(own.clone());
@@ -144,7 +143,7 @@ pub(super) fn slowing() -> Vec<Row> {
     of_ours.chain(with_theirs).collect()
 }
 
-/// The source's table, by grade in %, and the differences of ours that are known.
+/// The source's table by grade in %, with the known differences of ours.
 const CRAWL_TABLE: [(f64, f64, Option<f64>); 7] = [
     (2.0, 47.7, Some(6.77)),
     (3.0, 38.5, Some(4.89)),
@@ -155,10 +154,9 @@ const CRAWL_TABLE: [(f64, f64, Option<f64>); 7] = [
     (8.0, 18.1, None),
 ];
 
-/// Crawl speeds with a gear for any speed; then the same with the source's losses in our truck,
-/// which shows where the differences come from: it rolls and drives with less loss (about 90 % of
-/// rated power at the wheels for 86 %, coefficient 0.0051 for 0.008 to 0.0085), and has 5.7 m² of
-/// drag area for 6.6 m².
+/// Crawl speeds with a gear for any speed, then with the source's losses in our truck. The second rows show
+/// where the differences come from. Our truck rolls and drives with less loss: about 90 % of rated power at
+/// the wheels against 86 %, coefficient 0.0051 against 0.008 to 0.0085, drag area 5.7 m² against 6.6 m².
 ///
 /// # Panics
 /// Never: the truck climbs 8 %.

@@ -1,4 +1,4 @@
-//! How brakes cool: the newer constants of the published model, drums of tractor and trailer, discs.
+//! Cooling of brakes: the newer constants of the published model, drums of tractor and trailer, discs.
 
 use super::downgrade_temperature::{braking_hp, celsius, fahrenheit, rise_of_one_stop, whole_truck};
 use super::{Expected, Origin, Row, Status, near, near_or_known, number};
@@ -9,7 +9,7 @@ use solver::motion::{BrakeHeat, HeatLump, Trip};
 use solver::truck::{AxleGroup, AxlePlace, BrakeKind, Preset, Stage};
 use solver::units::{Celsius, Grade, Metres, MetresPerSecond, Seconds, Watts};
 
-/// Of the rows on the newer constants.
+/// Source of the rows on the newer constants.
 const NEWER: &str = "A state transport department's update of the published downgrade model after road tests of a modern combination (research report, 2018; abstract); constants from memory, two recalls agree";
 const TEMPERATURE: Origin = Origin { key: "GSRS-NEW", status: Status::FromMemory, source: NEWER };
 const IN_SI: Origin = Origin { key: "GSRS-NEW-SI", status: Status::FromMemory, source: NEWER };
@@ -65,8 +65,8 @@ const TENTH: f64 = 0.1;
 /// m/s.
 const STANDING: MetresPerSecond = MetresPerSecond(0.0);
 
-/// Five axles with the newer constants, to which the band of the study goes. Ours has one capacity, that at 25 mph;
-/// theirs grows from 435 to 638 kJ/K between 0 and 60 mph, as no iron does.
+/// Five axles with the newer constants, the end of the study's band. Ours has one capacity, that at 25 mph.
+/// Theirs grows from 435 to 638 kJ/K between 0 and 60 mph, as no iron does.
 fn newer(mph: f64) -> HeatLump {
     HeatLump {
         capacity: 5.0 * NEWER_HEAT_CAPACITY_DRUM,
@@ -74,7 +74,7 @@ fn newer(mph: f64) -> HeatLump {
     }
 }
 
-/// Their engine takes 63.3 hp in place of 73.
+/// Their engine takes 63.3 hp instead of 73.
 fn newer_power(pounds: f64, grade: f64, mph: f64) -> Watts {
     Watts((braking_hp(pounds, grade, mph) + 73.0 - 63.3) * HORSEPOWER)
 }
@@ -84,7 +84,7 @@ fn newer_after(pounds: f64, grade: f64, miles: f64, mph: f64) -> f64 {
     fahrenheit(newer(mph).after(celsius(150.0), celsius(90.0), newer_power(pounds, grade, mph), time))
 }
 
-/// The rows of GSRS with the newer constants. What is missed is missed by the capacity.
+/// The rows of GSRS with the newer constants. The differences come from the capacity.
 pub(super) fn newer_temperatures() -> Vec<Row> {
     [
         (80_000.0, 0.06, 3.0, 20.0, 307.5, Some(-3.87)),
@@ -106,7 +106,7 @@ pub(super) fn newer_temperatures() -> Vec<Row> {
     .to_vec()
 }
 
-/// Cooling of five axles, older and newer; the tolerance is half of the last digit.
+/// Cooling of five axles, older and newer constants; the tolerance is half of the last digit.
 pub(super) fn newer_in_si() -> Vec<Row> {
     let five = preset(Preset::FiveAxle36);
     let row = |(mph, older, newest): (f64, f64, f64)| {
@@ -135,7 +135,8 @@ pub(super) fn newer_fastest() -> Vec<Row> {
         .to_vec()
 }
 
-/// What is posted for two classes of mass is what the older constants allow on a hill of about that length.
+/// The speeds posted for two classes of mass are those that the older constants allow on a hill of about that
+/// length.
 pub(super) fn posted_pair() -> Vec<Row> {
     [(80_000.0, 18.0), (65_000.0, 37.0)]
         .map(|(pounds, posted)| {
@@ -153,8 +154,8 @@ pub(super) fn posted_pair() -> Vec<Row> {
         .to_vec()
 }
 
-/// Share of what holds the truck that is left to the service brakes at the speeds posted, engine motoring in the lowest gear
-/// that bears the speed.
+/// The service brakes' share of what holds the truck at the posted speeds, with the engine motoring in the
+/// lowest gear that its highest speed allows.
 ///
 /// # Panics
 /// Never: the truck has a gear for these speeds.
@@ -179,7 +180,7 @@ pub(super) fn share_of_the_service_brakes() -> Vec<Row> {
         .to_vec()
 }
 
-/// Hottest brakes of 36 t after ten minutes of 150 kW, °C, with the trailer doing this much of its share.
+/// Hottest brakes of 36 t after ten minutes of 150 kW, °C, with the trailer doing this part of its share.
 fn hottest_with_trailer(does: f64) -> f64 {
     let mut spec = Preset::FiveAxle36.spec();
     let own = spec.axle_groups[2].effort_share;
@@ -207,7 +208,7 @@ fn minutes(place: AxlePlace, brake: BrakeKind, speed: MetresPerSecond) -> f64 {
     axle.heat_capacity() / axle.cooling(speed) / 60.0
 }
 
-/// The bounds are the least and the largest ratio of the note's three times.
+/// The bounds are the smallest and the largest ratio of the note's three times.
 pub(super) fn trailer_and_tractor() -> Vec<Row> {
     let of = |place| minutes(place, BrakeKind::Drum, STANDING);
     let ours = of(AxlePlace::Trailer) / of(AxlePlace::Drive);
@@ -230,7 +231,7 @@ pub(super) fn time_constants() -> Vec<Row> {
     ]
 }
 
-/// Ten snubs of 36.3 t, with the cooling of the mean speed in between.
+/// Ten snubs of 36.3 t, with the cooling at the mean speed between them.
 pub(super) fn fade_test() -> Vec<Row> {
     const SNUBS: usize = 10;
     let five = preset(Preset::FiveAxle36);
@@ -240,7 +241,7 @@ pub(super) fn fade_test() -> Vec<Row> {
     let lump = whole_truck(&five, 32.5);
     let (mut at, air) = (celsius(175.0), celsius(90.0));
     for snub in 0..SNUBS {
-        // The last one is measured as it ends.
+        // The last one is measured at its end.
         let off = if snub == 0 { 0.0 } else { 72.0 - on.0 };
         at = lump.after(at, air, Watts(0.0), Seconds(off));
         at = lump.after(at, air, Watts(work / on.0), on);
@@ -251,13 +252,13 @@ pub(super) fn fade_test() -> Vec<Row> {
     ]
 }
 
-/// Cooling of the discs of an axle at a speed of a wheel of 0.5 m, 1/min.
+/// Cooling of an axle's discs at a rotational speed of a wheel of 0.5 m, 1/min.
 fn disc_at(turns: f64) -> f64 {
     let axle = AxleGroup { place: AxlePlace::Drive, axles: 1, brake: BrakeKind::Disc, effort_share: 1.0 };
     axle.cooling(MetresPerSecond(turns * 2.0 * std::f64::consts::PI / 60.0 * 0.5))
 }
 
-/// A straight line: the middle of three is the mean of the others, in theirs and in ours.
+/// A straight line: the middle of three values is the mean of the others, in theirs and in ours.
 pub(super) fn discs_in_a_straight_line() -> Vec<Row> {
     let ours = disc_at(684.0) / (0.5 * (disc_at(342.0) + disc_at(1_025.0)));
     let theirs = 52.7 / (0.5 * (27.0 + 78.3));
@@ -265,14 +266,14 @@ pub(super) fn discs_in_a_straight_line() -> Vec<Row> {
     vec![FINS.row(what, "", near(theirs, 0.03), ours)]
 }
 
-/// Of theirs the fins are divided by their share; the tolerance is that of the measured line.
+/// In theirs, the fins are divided by their share; the tolerance is that of the measured line.
 pub(super) fn discs_by_speed() -> Vec<Row> {
     let theirs = (78.3 / 0.554) / (27.0 / 0.455);
     let what = "Cooling of discs at 1,025/min over that at 342/min";
     vec![WHOLE.row(what, "", near(theirs, 0.03 * theirs), disc_at(1_025.0) / disc_at(342.0))]
 }
 
-/// Not above what is printed, and a third at most of what there is at 20 km/h. The area is from DISC-CV.
+/// Not above the printed value, and at most a third of the cooling at 20 km/h. The area is from DISC-CV.
 pub(super) fn discs_at_rest() -> Vec<Row> {
     // Two faces and two walls of two discs: 434 mm across, channels 101 mm long (a doctoral thesis, 2009, abstract).
     let (outer, inner) = (0.217_f64, 0.217 - 0.101);

@@ -26,8 +26,8 @@ const DYNAMIC: Origin = Origin {
     source: "SAE 2003-01-3385, abstract: dynamic threshold about 25 % lower printed, speed computed from √(g·R·SRT)",
 };
 
-/// Side friction of the table, whose ends are kept beyond it, and least radius. The manuals
-/// round the constant: 15 for 14.97 and 127 for 127.1; the tolerance is that rounding.
+/// Side friction from the table, constant beyond its ends, and least radius. The manuals round the constant:
+/// 15 for 14.97 and 127 for 127.1. The tolerance is that rounding.
 pub(super) fn friction_and_radius() -> Vec<Row> {
     let friction = |(mph, friction, beyond): (f64, f64, &str)| {
         let ours = design_side_friction(MetresPerSecond(mph * MPH));
@@ -70,7 +70,7 @@ pub(super) fn friction_and_radius() -> Vec<Row> {
     rows
 }
 
-/// Radius m, threshold g in words and as a number, speed km/h to a tenth.
+/// Radius, m; threshold, g, in words and as a number; speed, km/h, to a tenth.
 pub(super) fn tipping() -> Vec<Row> {
     let row = |(origin, radius, words, threshold, kmh): (Origin, f64, &str, f64, f64)| {
         let what =

@@ -1,13 +1,12 @@
 //! The published downgrade brake-temperature model (GSRS; FHWA-IP-88-015, FHWA-RD-79-116).
 //!
-//! Form and constants are values from memory ("recalled constants"; two independent recalls
-//! agree): T(L) = T0 + [T∞ − T0 + K2·HP_B]·[1 − exp(−K1·L/V)], K1 = 1.23 + 0.0256·V,
-//! K2 = 1/(0.100 + 0.00208·V), HP_B = (W·θ − F)·V/375 − 73, F = 459.35 + 0.132·V²,
-//! T_E = 3.11e-7·W·V²; lb, mph, mi, hp, °F; T0 150, T∞ 90, limit 500. The tables are computed
-//! from that.
+//! Form and constants are values from memory ("recalled constants"; two independent recalls agree):
+//! T(L) = T0 + [T∞ − T0 + K2·HP_B]·[1 − exp(−K1·L/V)], K1 = 1.23 + 0.0256·V, K2 = 1/(0.100 + 0.00208·V),
+//! HP_B = (W·θ − F)·V/375 − 73, F = 459.35 + 0.132·V², T_E = 3.11e-7·W·V²; lb, mph, mi, hp, °F; T0 150,
+//! T∞ 90, limit 500. The tables are computed from these.
 //!
-//! Ours is one lump of the default constants; the source's capacity is not quite the same at
-//! all speeds, and the tables are rounded to a tenth: hence the tolerance.
+//! Ours is one lump with the default constants. The source's capacity varies a little with speed, and the
+//! tables are rounded to a tenth; hence the tolerance.
 
 use super::{Origin, Row, Status, near, number};
 use crate::trucks::{HORSEPOWER, MPH, POUND, preset, truck};
@@ -18,7 +17,7 @@ use solver::units::{Celsius, Grade, MetresPerSecond, Seconds, Watts};
 
 /// °F.
 const TENTH: f64 = 0.1;
-/// Of all rows here.
+/// Source of all rows here.
 const SOURCE: &str = "Published downgrade brake-temperature model (FHWA-IP-88-015, FHWA-RD-79-116); constants from memory, two recalls agree";
 const GSRS: Origin = Origin { key: "GSRS", status: Status::FromMemory, source: SOURCE };
 const SPLIT: Origin = Origin { key: "GSRS-SPLIT", status: Status::FromMemory, source: SOURCE };
@@ -32,8 +31,8 @@ pub(super) fn celsius(fahrenheit: f64) -> Celsius {
     Celsius((fahrenheit - 32.0) / 1.8)
 }
 
-/// Five axles of drums as one lump at a road speed, each cooling as a trailer's: the plan takes the source's law as it
-/// is for those, and lets the tractor's cool better (RECOVER).
+/// Five axles of drums as one lump at a road speed, each cooling like a trailer's. The plan takes the
+/// source's law unchanged for those, and lets the tractor's cool better (RECOVER).
 pub(super) fn whole_truck(truck: &Truck, mph: f64) -> HeatLump {
     let groups = truck.spec().axle_groups.iter().map(|it| AxleGroup { place: AxlePlace::Trailer, ..*it });
     let groups: Vec<AxleGroup> = groups.collect();
@@ -98,7 +97,7 @@ pub(super) fn temperatures() -> Vec<Row> {
 
 /// T_E, the rise of one emergency stop in °F, with our imbalance allowance on the level.
 pub(super) fn rise_of_one_stop(pounds: f64, mph: f64) -> f64 {
-    // One group, so that the shares of the groups play no part, as in the source.
+    // One group, so that the groups' shares do not matter, as in the source.
     let mut spec = Preset::FiveAxle36.spec();
     let mut whole = spec.axle_groups[0];
     whole.axles = 5;
@@ -113,7 +112,7 @@ pub(super) fn rise_of_one_stop(pounds: f64, mph: f64) -> f64 {
     rise.0 * 1.8
 }
 
-/// Stretches one after the other, and cooling.
+/// Stretches one after the other, with cooling.
 pub(super) fn chained() -> Vec<Row> {
     let half = after(80_000.0, 0.06, 3.0, 20.0, 150.0);
     let both = after(80_000.0, 0.06, 3.0, 20.0, half);

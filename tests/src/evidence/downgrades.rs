@@ -1,4 +1,4 @@
-//! What authorities post and print of descents, and what drivers' manuals say of the gear.
+//! Speeds that authorities post and print for descents, and gears that drivers' manuals name.
 //!
 //! Ours is the plan of an even grade with 1.5 km of level road before and behind, on the usual day.
 
@@ -61,7 +61,7 @@ const SIX_MILES: f64 = 9_656.0;
 const TEST_KMH: f64 = 30.0;
 pub(super) const KMH_PER_MPH: f64 = MPH * 3.6;
 
-/// A miss of a least speed, km/h: hold speeds are whole.
+/// A known difference from a least speed, km/h; hold speeds are whole.
 fn missed(least: f64, by: f64) -> Expected {
     Expected::KnownDifference { value: least, tolerance: 1.0, recorded: -by, rounding: 0.5 }
 }
@@ -108,7 +108,7 @@ pub(super) fn own(spec: TruckSpec, percent: f64, length_m: f64) -> f64 {
     kmh(&down(&truck(spec), percent, length_m, ServiceBrakes::InReserve))
 }
 
-/// Without a retarder, snubs allowed.
+/// The plan without a retarder, with snubs allowed.
 fn snubbed(mut spec: TruckSpec, percent: f64, length_m: f64) -> f64 {
     spec.retarder = no_retarder();
     kmh(&down(&truck(spec), percent, length_m, ServiceBrakes::MaySnub))
@@ -122,7 +122,7 @@ fn at(preset: Preset, kilograms: f64) -> TruckSpec {
     spec
 }
 
-/// Slower than posted without a retarder, not less than half of it; not slower with one.
+/// Without a retarder slower than posted, but at least half of it; with one, not slower.
 pub(super) fn posted_by_mass() -> Vec<Row> {
     let row = |pounds: f64, what: &str, expected: Expected, ours: fn(TruckSpec, f64, f64) -> f64| {
         let what = format!("{} t, {what}", (pounds * POUND / 100.0).round() / 10.0);
@@ -144,7 +144,7 @@ pub(super) fn posted_by_mass() -> Vec<Row> {
 
 const TESTED: [Preset; 3] = [Preset::FiveAxle40, Preset::Tipper26, Preset::Rigid18];
 
-/// Within 5 km/h of what approval asks, or faster.
+/// Within 5 km/h of the approval test's speed, or faster.
 pub(super) fn type_ii_without_retarder() -> Vec<Row> {
     let row = |(preset, expected): (Preset, Expected)| {
         let what = format!("{}: no retarder, snubs allowed, 6 km of 6 %", preset.spec().name);
@@ -182,7 +182,7 @@ pub(super) fn limit_of_60_kmh() -> Vec<Row> {
     [Preset::BDouble, Preset::FiveAxle40, Preset::FiveAxle36].map(row).to_vec()
 }
 
-/// No authority is given anything slower than 20 mph.
+/// No authority is told a speed below 20 mph.
 pub(super) fn slowest_posted() -> Vec<Row> {
     let row = |(percent, by): (f64, f64)| {
         let ours = snubbed(Preset::FiveAxle36.spec(), percent, SIX_MILES);
@@ -192,7 +192,7 @@ pub(super) fn slowest_posted() -> Vec<Row> {
     [(6.0, 12.2), (7.0, 25.2)].map(row).to_vec()
 }
 
-/// The gear that is told is the one that climbs, or up to two below.
+/// The gear told is the climbing gear, or up to two below it.
 pub(super) fn gear_that_climbs() -> Vec<Row> {
     let below = |(preset, percent): (Preset, f64)| {
         let descent = down(&truck(preset.spec()), percent, 6_000.0, ServiceBrakes::InReserve);

@@ -1,4 +1,4 @@
-//! Drums and their limits: stroke, mass, the temperature kept, and what snubs and a change of gear cost.
+//! Drums and their limits: stroke, mass, sustained temperature, and the heat of snubs and of a gear change.
 
 use super::{Expected, Origin, Row, Status, near, near_or_known, number};
 use crate::trucks::{preset, truck};
@@ -39,7 +39,7 @@ const CHANGE: Origin = Origin {
     source: "An army's technical manual TM 9-2320-363-10: down a gear on the hill by one application of the service brakes, from 2,100 to 1,650/min; its heat is computed",
 };
 
-/// Growth of the stroke up to 600 °F by two ways that know nothing of each other.
+/// Growth of the stroke up to 600 °F, from two independent sources.
 pub(super) fn stroke_by_heat() -> Vec<Row> {
     const QUARTERS: f64 = 0.25 / 0.020;
     let ours = STROKE_PER_KELVIN * (600.0 - 70.0) / 1.8;
@@ -64,7 +64,8 @@ pub(super) fn stroke_limits() -> Vec<Row> {
     rows
 }
 
-/// Iron of 475 J/(kg K) that our capacity of drums stands for. The published constants have hub and shoes in it.
+/// Mass of iron of 475 J/(kg K) equal to our capacity of drums. The published constants include hub and
+/// shoes.
 pub(super) fn drum_mass() -> Vec<Row> {
     let steer = preset(Preset::FiveAxle36).spec().axle_groups[0];
     let ours = steer.heat_capacity() / 2.0 / 475.0;
@@ -77,7 +78,7 @@ pub(super) fn temperature_kept() -> Vec<Row> {
     vec![INDEX.row(what, "°C", near(250.0, 10.0), Day::USUAL.heat_limit_c)]
 }
 
-/// Twenty snubs of 12.5 km/h from 50 km/h against dragging as long, 36 t on 5 %.
+/// Twenty snubs of 12.5 km/h from 50 km/h against dragging for as long, 36 t on 5 %.
 pub(super) fn longer_snubs() -> Vec<Row> {
     const COOL: f64 = 66.0;
     let trip = Trip { truck: &preset(Preset::FiveAxle36), day: &Day::USUAL };

@@ -1,5 +1,5 @@
-//! Forces: resistance alone, wheel inertia, axle efficiency, friction that retarding asks of
-//! the driven axles, and what resistance is worth in grade.
+//! Forces: resistance alone, wheel inertia, axle efficiency, friction that retarding asks of the driven
+//! axles, and resistance as an equivalent grade.
 
 use super::{Origin, Row, Status, near, number};
 use crate::trucks::{POUND, preset, standard_day, truck};
@@ -87,7 +87,7 @@ pub(super) fn wheels_as_mass() -> Vec<Row> {
     ]
 }
 
-/// Efficiency 0.955 driving, 1/0.955 overrunning: of all gears the one farthest from it.
+/// Efficiency 0.955 driving, 1/0.955 overrunning; of all gears the one farthest from it.
 pub(super) fn axle_both_ways() -> Vec<Row> {
     let with = |efficiency: f64| {
         let mut spec = Preset::FiveAxle36.spec();
@@ -151,7 +151,7 @@ pub(super) fn adhesion() -> Vec<Row> {
     .to_vec()
 }
 
-/// 0.34 % of 80,000 lb. Tolerance 1 lb: print.
+/// 0.34 % of 80,000 lb. The tolerance of 1 lb is the print's rounding.
 pub(super) fn grade_equivalent() -> Vec<Row> {
     let trip = Trip { truck: &preset(Preset::FiveAxle36), day: &Day::USUAL };
     let gravity = trip.gravity(Grade(-0.0034)).0 / solver::constants::GRAVITY / POUND;

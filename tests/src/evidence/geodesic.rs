@@ -30,15 +30,15 @@ const GEODTEST: [(f64, f64, f64, f64, f64); 8] = [
     (6.96833, 52.74123, -7.39675, 206.17291, 17_102_477.249_695_84),
     (-50.56724, -16.30485, -33.56571, -94.97412, 6_455_670.511_866_87),
 ];
-/// Of the distance.
+/// Tolerance as a share of the distance.
 const BILLIONTH: f64 = 1e-9;
 
 fn karney_m(lat1: f64, lon1: f64, lat2: f64, lon2: f64) -> f64 {
     Geodesic.distance(Point::new(lon1, lat1), Point::new(lon2, lat2))
 }
 
-/// Largest relative difference between our step and the geodesic, over directions, for steps of
-/// this length at this latitude.
+/// Largest relative difference between our step and the geodesic over all directions, for steps of this
+/// length at this latitude.
 fn worst(lat_deg: f64, length_m: f64) -> f64 {
     let (meridian, parallel) = track::radii_m(lat_deg);
     (0..36)
@@ -52,7 +52,7 @@ fn worst(lat_deg: f64, length_m: f64) -> f64 {
         .fold(0.0, f64::max)
 }
 
-/// The yardstick against the published lines; then our own step against the yardstick.
+/// First the reference against the published lines, then our own step against the reference.
 pub(super) fn distances() -> Vec<Row> {
     let line = |(lat1, lon1, lat2, lon2, s12): (f64, f64, f64, f64, f64)| {
         let place = |lat, lon| format!("{}°, {}°", number(lat, 5), number(lon, 5));
@@ -60,8 +60,8 @@ pub(super) fn distances() -> Vec<Row> {
         PUBLISHED.row(what, "m", near(s12, s12 * BILLIONTH), karney_m(lat1, lon1, lat2, lon2))
     };
     let mut rows = GEODTEST.map(line).to_vec();
-    // Across the date line, where there are roads for trucks; usual steps of a track are
-    // shorter still, where rounding is all that is left.
+    // Across the date line, where there are roads for trucks. Usual steps of a track are shorter still, where
+    // only rounding remains.
     let km = [-55.0, -36.4, 0.0, 20.0, 44.0, 60.0, 71.0, 75.0].map(|lat| (lat, 1_000.0));
     let usual = [-55.0, 0.0, 44.0, 70.0].map(|lat| (lat, 100.0));
     rows.extend(km.into_iter().chain(usual).map(|(lat, length_m)| {

@@ -1,5 +1,5 @@
-//! More hills with a posted limit, by drop over length where both are known: what a sign says in per cent is not the
-//! mean grade. And what must never be missed.
+//! More hills with a posted limit, by drop over length where both are known: the per cent on a sign is not
+//! the mean grade. And hills that must never be missed.
 
 use super::downgrades::{KMH_PER_MPH, down_from, kmh, own};
 use super::{Expected, Origin, Row, Status};
@@ -53,10 +53,10 @@ pub(super) fn limit_of_30_mph() -> Vec<Row> {
     vec![at_most(LIMIT_421, "4 mi of 8 %", 8.0, 6_437.0, 1_200.0, 30.0)]
 }
 
-/// Just above both bounds, by every preset.
+/// Just above both bounds, with every preset.
 ///
 /// # Panics
-/// Never: the heights are sound, and nobody stops the plan.
+/// Never: the heights are sound, and nothing stops the plan.
 pub(super) fn never_missed() -> Vec<Row> {
     let cells = 425;
     let heights = (0..=cells + 300).map(|k: i32| 900.0 - 0.31 * f64::from(k.clamp(150, 150 + cells) - 150));

@@ -3,7 +3,7 @@
 use super::{Row, all, text};
 use serde::Serialize;
 
-/// A row as it is written: every figure is text, with its unit.
+/// A row as written: every figure is text, with its unit.
 #[derive(Serialize)]
 struct Written<'a> {
     key: &'a str,
@@ -36,7 +36,7 @@ fn written(row: &Row) -> String {
     serde_json::to_string(&written).unwrap_or_else(|e| unreachable!("text can be written: {e}"))
 }
 
-/// The file: one row a line, so that a change of one row is a change of one line.
+/// The file: one row a line, so that a change of one row changes one line.
 #[must_use]
 pub fn json() -> String {
     let rows: Vec<String> = all().iter().map(written).collect();

@@ -107,8 +107,7 @@ pub const KEYS: &[(&str, Rows)] = &[
 
 const ONE_COEFFICIENT: &str = "the plan takes one coefficient for all tyres, as entered";
 
-/// Checks of what no answer of the project calls, and what stands in its place. Their source is
-/// read and their arithmetic is right, but no answer is better for it; what they check lives
-/// among the tests.
+/// Checks of functions that no answer of the project calls, and what stands in their place. Their source is
+/// read and their arithmetic is right, but no answer is better for it. The functions live among the tests.
 pub const NOT_USED: &[(&str, &str)] =
     &[("ROLL", ONE_COEFFICIENT), ("ROLL-LOAD", ONE_COEFFICIENT), ("LABEL", ONE_COEFFICIENT)];

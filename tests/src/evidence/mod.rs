@@ -1,8 +1,7 @@
-//! What is held against sources outside the project: rows of data that tests assert and that
-//! a page can show.
+//! Figures held against sources outside the project: rows of data that tests assert and that a page can show.
 //!
-//! A [`Row`] is one figure of a source beside ours. [`KEYS`] names every check and what makes
-//! its rows; `public/evidence.json` is written from the same rows.
+//! A [`Row`] is one figure of a source beside ours. [`KEYS`] names every check and the function that makes
+//! its rows; `public/evidence.json` is written from these rows.
 
 mod built_roads;
 mod climbing;
@@ -43,9 +42,9 @@ pub enum Status {
     FromMemory,
     /// Computed from an equation that the source states: checks the arithmetic.
     Computed,
-    /// Another's copy or excerpt of a source that was not open itself.
+    /// From another's copy or excerpt of a source that was not open itself.
     Secondary,
-    /// Read out of a truck's own data: what its control unit says of itself, not what a test bench measured.
+    /// Read from a truck's own data: what its control unit declares, not what a test bench measured.
     Declared,
     /// Common practice, no source.
     CommonPractice,
@@ -66,14 +65,14 @@ impl Status {
     }
 }
 
-/// What the source has, and how near ours must come.
+/// The source's figure, and how near ours must come.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Expected {
     /// A value, within a tolerance either way.
     Value {
         /// The source's figure.
         value: f64,
-        /// How far ours may be from it.
+        /// Largest difference of ours from it.
         tolerance: f64,
     },
     /// This or more.
@@ -86,15 +85,15 @@ pub enum Expected {
     LessThan(f64),
     /// From the one to the other, ends included.
     Between(f64, f64),
-    /// A miss that is kept in sight: it fails when its figure changes, and when it is gone.
+    /// A miss that is kept in sight. It fails when its figure changes, and when the miss is gone.
     KnownDifference {
         /// The source's figure.
         value: f64,
-        /// How far ours ought to be from it at most.
+        /// Largest difference of ours that would be no miss.
         tolerance: f64,
         /// Ours less the source's, as recorded.
         recorded: f64,
-        /// How far the record is rounded.
+        /// Rounding of the record.
         rounding: f64,
     },
 }
@@ -102,7 +101,7 @@ pub enum Expected {
 /// One figure of a source, and ours.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Row {
-    /// Key of the source, as in the table of DEVELOPERS.md.
+    /// Key of the source, as in `solver/docs/sources.md`.
     pub key: &'static str,
     /// What the source's figure is worth.
     pub status: Status,
@@ -135,8 +134,8 @@ impl Row {
         }
     }
 
-    /// What the row is worth, in words: how its figure was come by, and whether an answer rests
-    /// on what it checks.
+    /// What the row is worth, in words: how its figure was obtained, and whether an answer rests on what it
+    /// checks.
     #[must_use]
     pub fn standing(&self) -> String {
         let words = self.status.words();
@@ -214,7 +213,7 @@ pub(crate) fn near_or_known(value: f64, tolerance: f64, recorded: Option<f64>, r
     }
 }
 
-/// Where rows come from: what all rows of a check have in common.
+/// Origin of rows: what all rows of a check have in common.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Origin {
     pub(crate) key: &'static str,
@@ -252,10 +251,10 @@ pub fn all() -> Vec<Row> {
     KEYS.iter().flat_map(|(_, rows)| rows()).collect()
 }
 
-/// Holds every row of a key, and tells the differences that are known.
+/// Holds every row of a key, and tells the known differences.
 ///
 /// # Panics
-/// Where a row does not hold; the message tells all that do not.
+/// Where a row does not hold; the message names all such rows.
 #[track_caller]
 pub fn hold(key: &str) {
     let rows = of(key);
@@ -267,8 +266,7 @@ pub fn hold(key: &str) {
     assert!(misses.is_empty(), "\n{}", misses.join("\n"));
 }
 
-/// Holds `ours` against a value that no source is needed for. On a miss the test fails and
-/// says by how much.
+/// Holds `ours` against a value that needs no source. On a miss the test fails and says by how much.
 ///
 /// # Panics
 /// Where the two differ by more than `tolerance`, or ours is not a number.
@@ -300,7 +298,7 @@ mod tests {
             (Expected::MoreThan(1.0), [1.1, 2.0], [1.0, 0.0]),
             (Expected::LessThan(1.0), [0.9, 0.0], [1.0, 2.0]),
             (Expected::Between(1.0, 2.0), [1.0, 2.0], [0.9, 2.1]),
-            // Another figure fails, and so does a miss that is gone.
+            // A different figure fails, and so does a miss that is gone.
             (known, [13.0, 13.05], [13.2, 11.0]),
         ] {
             assert!(good.iter().all(|ours| holds(expected, *ours)), "{expected:?}");

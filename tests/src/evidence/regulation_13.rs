@@ -1,10 +1,9 @@
-//! UN Regulation 13, Annex 4: the downhill endurance test (type II: 6 km, −6 %, 30 km/h) and
-//! that of endurance braking (type II A: the same at −7 %).
+//! UN Regulation 13, Annex 4: the downhill endurance test (type II: 6 km, −6 %, 30 km/h) and the endurance
+//! braking test (type II A: 6 km, −7 %, 30 km/h).
 //!
-//! Test conditions are printed; the figures follow from them with g = 9.81 m/s² and the grade
-//! taken for the sine. So does this check: it asks gravity on the grade whose sine is the
-//! printed grade, rolling resistance on the level (the source leaves out the cosine), and
-//! scales to that g.
+//! Test conditions are printed. The figures follow from them with g = 9.81 m/s² and the grade taken for the
+//! sine. This check does likewise: it takes gravity on the grade whose sine is the printed grade and rolling
+//! resistance on the level (the source leaves out the cosine), and scales to that g.
 
 use super::{Expected, Origin, Row, Status, near, number};
 use crate::held_grade::held_grade;
@@ -34,7 +33,7 @@ fn grade_of_sine(sine: f64) -> Grade {
     Grade(-sine / (1.0 - sine * sine).sqrt())
 }
 
-/// What our model says of a test.
+/// Our model's figures for a test.
 struct Figures {
     /// Power, kW.
     gross: f64,
@@ -62,7 +61,7 @@ fn test_figures(mass_kg: f64, sine: f64) -> Figures {
     }
 }
 
-/// Both powers of a test, as printed and as ours.
+/// Both powers of a test, printed and ours.
 fn powers(test: Origin, mass_kg: f64, percent: u8, [gross, net]: [f64; 2], ours: &Figures) -> [Row; 2] {
     let what = format!("Braking power of {} kg on −{percent} % at 30 km/h", number(mass_kg, 0));
     let less = format!("{what}, less 1 % rolling resistance");
@@ -94,8 +93,8 @@ pub(super) fn type_ii() -> Vec<Row> {
     rows
 }
 
-/// The same at −7 %, and a vehicle that meets it: one whose retarder gives the net power must
-/// come out of ours as one that is held at 30 km/h.
+/// 6 km at −7 % and 30 km/h, and a vehicle that meets the test: a truck whose retarder gives the net power
+/// must come out as held at 30 km/h.
 ///
 /// # Panics
 /// Never: the preset has a gear for 30 km/h, and holds less than a wall asks.

@@ -1,4 +1,4 @@
-//! Retarders: what control units declare, what manuals and the trade press print.
+//! Retarders: declarations of control units, and figures that manuals and the trade press print.
 
 use super::{Expected, Origin, Row, Status, near, near_or_known, number};
 use crate::trucks::{preset, truck};
@@ -79,7 +79,7 @@ const CUT_OUT: Origin = Origin {
 const WITHIN: f64 = 0.09;
 /// How far records of differences are rounded, shares of power.
 const ROUNDING: f64 = 0.005;
-/// What our shape is pinned to, 1/min.
+/// Engine speed at which our shape is matched to the declared power, 1/min.
 const PINNED: f64 = 2_100.0;
 
 /// The 36 t combination with a compression-release brake of our shape.
@@ -102,10 +102,10 @@ fn full_kw(truck: &Truck, rpm: f64) -> f64 {
     truck.retarding_power(truck.full_stage(), RevPerMin(rpm)).0 / 1e3
 }
 
-/// Speed, 1/min, power, kW, and what is known to be missed.
+/// Speed, 1/min, power, kW, and the known difference.
 type Point = (f64, f64, Option<f64>);
 
-/// Ours pinned to the declared power at one speed, the others as shares of that.
+/// Ours matched to the declared power at one speed; the other powers as shares of that.
 fn shares(origin: Origin, name: &str, truck: &Truck, pinned_kw: f64, points: &[Point]) -> Vec<Row> {
     let row = |&(rpm, kw, known): &Point| {
         let what =
@@ -137,7 +137,7 @@ pub(super) fn heavy_not_identified() -> Vec<Row> {
     shares(C, "Compression release, 237 kW at 2,100/min", &released(237.2, 1_100.0), 237.2, &points)
 }
 
-/// The exhaust brake that an engine begins with, at this peak.
+/// The exhaust brake assumed for an engine, with this peak.
 fn exhaust(peak_power_kw: f64, peak_rpm: f64) -> Truck {
     let mut spec = Preset::FiveAxle36.spec();
     spec.displacement_l = 6.7;
@@ -153,7 +153,7 @@ pub(super) fn medium_with_exhaust_brake() -> Vec<Row> {
     shares(D, "Exhaust brake, 102 kW at 2,600/min", &exhaust(101.8, 2_600.0), 101.8, &points)
 }
 
-/// Ours between the two ends of that curve.
+/// Our exponent between the two ends of that curve.
 pub(super) fn exponent_of_exhaust() -> Vec<Row> {
     let truck = exhaust(101.8, 2_600.0);
     let between = |low: f64, high: f64| {
@@ -197,7 +197,7 @@ pub(super) fn near_idle() -> Vec<Row> {
     vec![IDLE.row(what, "", Expected::AtMost(0.28), torque(600.0) / best)]
 }
 
-/// What an engine of each size that presets have begins with.
+/// Assumed power for each engine size among the presets.
 pub(super) fn power_by_litre() -> Vec<Row> {
     let mut rows = Vec::new();
     for (kind, low, high, name) in [
@@ -221,7 +221,7 @@ pub(super) fn power_by_litre() -> Vec<Row> {
     rows
 }
 
-/// Told engine speeds on an even grade.
+/// Engine speeds told on an even grade.
 pub(super) fn engine_speed_told() -> Vec<Row> {
     let row = |(kind, percent): (Preset, f64)| {
         let truck = preset(kind);
@@ -238,7 +238,7 @@ pub(super) fn engine_speed_told() -> Vec<Row> {
 /// Torque on the shaft at a shaft speed in direct gear, N·m.
 ///
 /// # Panics
-/// Never: it has a direct gear.
+/// Never: the truck has a direct gear.
 fn shaft_torque(truck: &Truck, shaft_rpm: f64, warmth: Warmth) -> f64 {
     let direct = |gear: &Gear| (truck.ratio(*gear) - 1.0).abs() < 1e-9;
     let gear = truck.gears().find(direct).expect("a direct gear");
@@ -246,8 +246,8 @@ fn shaft_torque(truck: &Truck, shaft_rpm: f64, warmth: Warmth) -> f64 {
     truck.shaft_torque(gear, truck.full_stage(), speed, Ambient::STANDARD, warmth)
 }
 
-/// Flat within 10 % above 1,200/min, less than half at 500. Ours is one with a rotor that turns twice as fast as
-/// the shaft, and above 1,230/min its power is what bounds it.
+/// Constant within 10 % above 1,200/min, less than half at 500. Our rotor turns twice as fast as the shaft,
+/// and above 1,230/min its power bounds it.
 pub(super) fn torque_by_shaft_speed() -> Vec<Row> {
     let truck = begun_with(RetarderKind::Hydrodynamic);
     let cold = |rpm: f64| shaft_torque(&truck, rpm, Warmth::COLD);
@@ -262,7 +262,7 @@ pub(super) fn torque_by_shaft_speed() -> Vec<Row> {
     flat.into_iter().chain([FLUID.row(what, "", slow, cold(500.0) / best)]).collect()
 }
 
-/// The least of all engine speeds in direct gear.
+/// The least share of all engine speeds in direct gear.
 pub(super) fn sustained_share() -> Vec<Row> {
     let truck = begun_with(RetarderKind::Hydrodynamic);
     let shares = (0..=12)
@@ -295,7 +295,7 @@ fn added(truck: &Truck, stage: Stage) -> f64 {
         / (truck.retarding_power(truck.full_stage(), speed) - motoring)
 }
 
-/// Stages by cylinders are what one begins with; a column switch is entered.
+/// Stages by cylinders are the assumed ones; a column switch is entered.
 pub(super) fn stages_by_switches() -> Vec<Row> {
     let cylinders = begun_with(RetarderKind::CompressionRelease);
     let mut spec = cylinders.spec().clone();
@@ -316,7 +316,7 @@ pub(super) fn stages_by_switches() -> Vec<Row> {
     all
 }
 
-/// Speed at which a brake that one begins with comes on, sought in steps of 10/min.
+/// Speed at which an assumed brake comes on, sought in steps of 10/min.
 pub(super) fn cut_outs() -> Vec<Row> {
     let row = |kind: RetarderKind, name: &str, printed: f64| {
         let truck = begun_with(kind);

@@ -1,5 +1,5 @@
-//! ROLL, ROLL-LOAD and LABEL: rolling resistance by speed, by load and by class; none of it is
-//! used by the plan ([`super::NOT_USED`]).
+//! ROLL, ROLL-LOAD and LABEL: rolling resistance by speed, by load and by class. The plan uses none of it
+//! ([`super::NOT_USED`]).
 
 use super::tyres::{Construction, LabelClass, rolling_at_speed, rolling_with_load};
 use super::{Origin, Row, Status, near};
@@ -21,7 +21,7 @@ const LABEL: Origin = Origin {
     status: Status::Printed,
     source: "COM(2008)779, annex: classes of rolling resistance of tyres for heavy vehicles",
 };
-/// The equation is exact; so is the check, but for the arithmetic.
+/// The equation is exact, and so is the check, except for the arithmetic.
 const ARITHMETIC: f64 = 1e-9;
 
 /// Coefficient by tyre, surface and speed.
@@ -57,8 +57,8 @@ pub(super) fn by_speed() -> Vec<Row> {
     .to_vec()
 }
 
-/// Coefficient of a tyre of 6 kg/t in its test, by load over test load. The factors are the
-/// tenth root of that ratio, turned over.
+/// Coefficient of a tyre of 6 kg/t in its test, by load over test load. The factors are the inverse of that
+/// ratio's tenth root.
 pub(super) fn by_load() -> Vec<Row> {
     let row = |(share, words, factor): (f64, &str, f64)| {
         let test_load = Newtons(25_000.0);
@@ -71,7 +71,8 @@ pub(super) fn by_load() -> Vec<Row> {
         .to_vec()
 }
 
-/// Where each class ends, as its bound and as coefficients are sorted, and where the next begins.
+/// Where each class ends (its bound, and the coefficient at which sorting changes), and where the next
+/// begins.
 pub(super) fn label_classes() -> Vec<Row> {
     // Tenths of kg/t, as the table has them.
     let tenths =

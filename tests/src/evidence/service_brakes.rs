@@ -1,4 +1,4 @@
-//! SNUB and SIGN: how the service brakes are used, and what a road authority posts.
+//! SNUB and SIGN: use of the service brakes, and speeds that a road authority posts.
 
 use super::{Expected, Origin, Row, Status, near};
 use crate::trucks::{MPH, POUND, ideal_gears, loaded_80_000_lb, no_retarder, preset, truck};
@@ -26,13 +26,12 @@ const SIGN: Origin = Origin {
     source: "A state department of transportation's page on a 6 % downgrade: speeds posted by mass",
 };
 
-/// How long a snub lasts.
+/// Duration of a snub.
 const SNUB_SECONDS: f64 = 3.0;
 /// Brakes before the first snub, °C.
 const COOL: f64 = 66.0;
 
-/// The deceleration follows from the manual, 5 mph/3 s; the tolerance of the heat is 5 % of
-/// the rise.
+/// The deceleration follows from the manual, 5 mph/3 s. The tolerance of the heat is 5 % of the rise.
 pub(super) fn snubbing() -> Vec<Row> {
     let (snubbed, dragged) = rises();
     vec![
@@ -52,11 +51,11 @@ pub(super) fn snubbing() -> Vec<Row> {
     ]
 }
 
-/// Rise of the hottest brakes, K, of 36 t on −6 % with nothing else to hold it: by thirty
-/// snubs, and by dragging as long.
+/// Rise of the hottest brakes, K, of 36 t on −6 % with nothing else to hold it: by thirty snubs, and by
+/// dragging for as long.
 fn rises() -> (f64, f64) {
     let trip = Trip { truck: &preset(Preset::FiveAxle36), day: &Day::USUAL };
-    // The speed lost in a snub comes back in `off`.
+    // During `off` the truck regains the speed lost in a snub.
     let speed = MetresPerSecond(20.0 * MPH - 2.5 * MPH);
     let push = trip.demand(speed, Grade(-0.06), trip.air(Metres(0.0)));
     let gaining = push.0 / trip.truck.mass().0;
@@ -74,9 +73,8 @@ fn rises() -> (f64, f64) {
     (rise(snubbed), rise(dragged))
 }
 
-/// By mass the page posts 37 mph for 60,000 to 65,000 lb and 18 mph for 75,000 to 80,000 lb.
-/// Ours, without a retarder and with the service brakes used, must order the two the same way
-/// and never be faster.
+/// The page posts speeds by mass: 37 mph for 60,000 to 65,000 lb and 18 mph for 75,000 to 80,000 lb. Ours,
+/// without a retarder and with the service brakes used, must have the two in this order and never be faster.
 pub(super) fn posted_speeds() -> Vec<Row> {
     let (lighter, heavier) = (planned_mph(62_500.0), planned_mph(77_500.0));
     vec![
@@ -113,7 +111,7 @@ fn planned_mph(pounds: f64) -> f64 {
     let factor = pounds * POUND / spec.gross_mass_kg;
     spec.gross_mass_kg *= factor;
     spec.drive_axle_mass_kg *= factor;
-    // Real gears come in steps that may hide the order: a gear for any speed.
+    // The steps of real gears may hide the order, so there is a gear for any speed.
     spec.gears = ideal_gears();
     let (plan, _) = solver::analyse(&road, &truck(spec), &day, &mut |_| true).expect("not cancelled");
     match &plan.descents[0].choice {

@@ -23,8 +23,8 @@ const RAMP: Origin = Origin {
     source: "AASHTO, geometric design of highways: L = V²/(254·(R + G)), from memory, figures computed",
 };
 
-/// d_m with v_b = 0.8·v_0, v_e = 0.1·v_0, in km/h and m, over the way that our stop takes between
-/// the two: the definition must give back the deceleration that is kept in reserve.
+/// d_m with v_b = 0.8·v_0, v_e = 0.1·v_0, in km/h and m, over the distance that our stop takes between the
+/// two. The definition must give back the deceleration kept in reserve.
 pub(super) fn mean_fully_developed() -> Vec<Row> {
     let row = |v0_kmh: f64| {
         let (vb, ve) = (0.8 * v0_kmh, 0.1 * v0_kmh);
@@ -38,8 +38,8 @@ pub(super) fn mean_fully_developed() -> Vec<Row> {
     [60.0, 80.0, 100.0].map(row).to_vec()
 }
 
-/// Distances of the stops asked for, from their decelerations, whose rounding is the tolerance;
-/// and that the stop in reserve is reckoned with brakes no better than the weakest of those.
+/// Distances of the required stops from their decelerations; the tolerance is their rounding. And the stop in
+/// reserve is computed with brakes no better than the weakest of those.
 pub(super) fn distances() -> Vec<Row> {
     let row = |(mph, feet, deceleration): (f64, f64, f64)| {
         let ours = stopping_distance(MetresPerSecond(mph * MPH), deceleration).0 / FOOT;

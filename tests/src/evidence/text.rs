@@ -1,11 +1,11 @@
-//! Figures of rows as short text, the same on every machine: rounded to what the tolerance
-//! can tell apart, thousands in groups, a true minus sign.
+//! Figures of rows as short text, equal on every machine: rounded to what the tolerance can distinguish,
+//! thousands in groups, a true minus sign.
 
 use super::{Expected, Row};
 
-/// A tolerance this small stands for the rounding of the arithmetic alone.
+/// A tolerance this small stands for rounding of the arithmetic alone.
 const EXACT: f64 = 1e-9;
-/// Digits shown of a figure that ought to be exact.
+/// Digits shown of a figure that should be exact.
 const EXACT_DIGITS: i32 = 6;
 
 /// A number with this many decimals: groups of thousands, a true minus sign, and no minus
@@ -34,7 +34,7 @@ fn trimmed(text: &str) -> &str {
 /// Place of the first digit: 0 for 1 to 9, −1 for 0.1 to 0.9.
 #[allow(clippy::cast_possible_truncation, reason = "the logarithm of a float is within ±400")]
 fn place(value: f64) -> i32 {
-    // Just above, so that 0.1 counts as the tenth that it stands for.
+    // A little above, so that 0.1 counts as the tenth that it stands for.
     if value == 0.0 { 0 } else { (libm::log10(value.abs()) + 1e-9).floor() as i32 }
 }
 
@@ -42,12 +42,12 @@ fn decimals(wanted: i32) -> usize {
     usize::try_from(wanted.clamp(0, 12)).unwrap_or(0)
 }
 
-/// Decimals of a figure that is exact but for the arithmetic, or stands alone.
+/// Decimals of a figure that is exact except for the arithmetic, or stands alone.
 fn exact_decimals(value: f64) -> usize {
     decimals(EXACT_DIGITS - 1 - place(value))
 }
 
-/// Fewest decimals that write a figure as it was printed, `most` at most.
+/// Fewest decimals that write a figure as it was printed, at most `most`.
 fn own_decimals(value: f64, most: usize) -> usize {
     let text = format!("{value:.most$}");
     trimmed(&text).split_once('.').map_or(0, |(_, after)| after.len())
@@ -79,7 +79,7 @@ fn value_within(row: &Row, value: f64, tolerance: f64) -> [String; 3] {
         let expected = format!("exactly {}", show(value));
         return [expected, show(row.ours), signed(row.difference(), decimals, row.unit)];
     }
-    // A tolerance that begins with a small digit can tell one more digit apart than its own.
+    // A tolerance that begins with a small digit distinguishes one more digit than its own.
     let first_digit = tolerance / libm::pow(10.0, f64::from(place(tolerance)));
     let told_apart = decimals(i32::from(first_digit < 3.5) - place(tolerance));
     let shown = told_apart.max(own_decimals(value, told_apart.max(1)));
@@ -91,8 +91,8 @@ fn value_within(row: &Row, value: f64, tolerance: f64) -> [String; 3] {
     [expected, ours, signed(row.difference(), shown, row.unit)]
 }
 
-/// An upper bound. What is far below it may be nothing but rounding, which is not the same on
-/// every machine, and is only said to be far below.
+/// An upper bound. A figure far below it may be only rounding, which differs between machines; it is only
+/// said to be far below.
 fn bounded_above(row: &Row, words: &str, bound: f64) -> [String; 3] {
     const FAR: f64 = 0.05;
     let mut texts = bounded(row, words, bound);
@@ -102,7 +102,7 @@ fn bounded_above(row: &Row, words: &str, bound: f64) -> [String; 3] {
     texts
 }
 
-/// A bound: what it says, ours and by how much it is missed.
+/// A bound in words, ours, and by how much the bound is missed.
 fn bounded(row: &Row, words: &str, bound: f64) -> [String; 3] {
     let decimals = decimals(2 - place(bound)).max(own_decimals(bound, exact_decimals(bound)));
     let ours = with_unit(trimmed(&number(row.ours, decimals)), row.unit);

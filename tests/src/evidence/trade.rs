@@ -48,7 +48,7 @@ fn fastest_control(truck: &Truck, day: &Day) -> f64 {
     settled.fold(0.0, f64::max)
 }
 
-/// The same with ideal gearing: the axle ratio is tried in steps of half a per cent over one
+/// Fastest control speed with ideal gearing: the axle ratio is tried in steps of half a per cent over one
 /// step of the gearbox.
 fn fastest_with_ideal_gearing(truck: &Truck, day: &Day) -> f64 {
     let speeds = (0..24).map(|k| {
@@ -71,7 +71,7 @@ fn older_truck(gears: Vec<f64>) -> Truck {
     truck(spec)
 }
 
-/// At full stage the wheels can get up to about 100 % of the rated power as retarding power.
+/// At full stage the retarding power at the wheels can reach about 100 % of the rated power.
 fn retarding_power_is_about_rated_power() -> Vec<Row> {
     let row = |kind: Preset| {
         let truck = preset(kind);
@@ -83,7 +83,7 @@ fn retarding_power_is_about_rated_power() -> Vec<Row> {
     Preset::ALL.into_iter().filter(at_engine).map(row).collect()
 }
 
-/// Six cylinders in stages of two, four and six give about a third, two thirds, all.
+/// Six cylinders in stages of two, four and six give about a third, two thirds, and all of it.
 fn stages_add_retarding_in_their_shares() -> Vec<Row> {
     let truck = preset(Preset::FiveAxle36);
     let speed = RevPerMin(1_800.0);
@@ -191,7 +191,7 @@ fn margin_rises_as_gears_go_down() -> Vec<Row> {
         .filter(useful)
         .map(|gear| trip.holding(gear, truck.full_stage(), speed, trip.air(SEA)).0)
         .collect();
-    // Of a single gear there is no ratio, and NaN is more than nothing.
+    // A single gear has no ratio; NaN then fails the comparison.
     let least = held.windows(2).map(|pair| pair[0] / pair[1]).reduce(f64::min);
     vec![TRADE.row(
         "Holding force at 35 km/h of a gear over that of the next higher one, the least",
@@ -201,7 +201,7 @@ fn margin_rises_as_gears_go_down() -> Vec<Row> {
     )]
 }
 
-/// A higher gear than the control gear needs the service brakes; a lower one, a lower stage.
+/// A higher gear than the control gear needs the service brakes; a lower gear needs a lower stage.
 fn the_table_runs_from_more_than_needed_to_overruns() -> Vec<Row> {
     let (truck, day) = (preset(Preset::FiveAxle36), Day::USUAL);
     let rows = table(Trip { truck: &truck, day: &day }, SIX_PERCENT, SEA).rows;
@@ -240,7 +240,7 @@ fn the_table_runs_from_more_than_needed_to_overruns() -> Vec<Row> {
     ]
 }
 
-/// Off at low engine speed.
+/// The retarder is off at low engine speed.
 fn below_the_cut_out_only_the_engine_holds() -> Vec<Row> {
     let truck = preset(Preset::FiveAxle36);
     let over_motoring =
@@ -261,8 +261,8 @@ fn below_the_cut_out_only_the_engine_holds() -> Vec<Row> {
     ]
 }
 
-/// The service life of the service brakes is doubled or tripled by a retarder: one hilly route
-/// at one speed, braking work without over braking work with.
+/// A retarder doubles or triples the service life of the service brakes: one hilly route at one speed,
+/// braking work without a retarder over braking work with one.
 ///
 /// # Panics
 /// Never: the road is sound, and the truck has a gear for 60 km/h.

@@ -1,12 +1,12 @@
 //! Rolling resistance in more detail than the plan has it: by speed, by load and by class.
 //!
-//! The plan takes one coefficient for the whole truck, as entered, at its low end. What is here
-//! says how far that coefficient would move; no answer calls it.
+//! The plan takes one coefficient for the whole truck, as entered, at its low end. This module tells how far
+//! that coefficient would move; no answer calls it.
 
 use crate::trucks::MPH;
 use solver::units::{MetresPerSecond, Newtons};
 
-/// How the plies of a tyre lie.
+/// Construction of a tyre: the direction of its plies.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Construction {
     /// Radial plies.
@@ -25,7 +25,7 @@ impl Construction {
     }
 }
 
-/// Share by which resistance falls behind load: F grows with W^(1 − 0.1) (ROLL-LOAD, printed).
+/// Exponent of the coefficient over load: F grows with W^(1 − 0.1) (ROLL-LOAD, printed).
 const LOAD_EXPONENT: f64 = -0.1;
 
 /// Rolling resistance coefficient at a road speed: (a + b·V)·C_h with V in mph, a 0.0041 and b
@@ -43,11 +43,11 @@ pub(super) fn rolling_at_speed(
     (at_rest + per_mph * (speed.0 / MPH)) * surface_factor
 }
 
-/// Rolling resistance coefficient of a tyre under `load`, from the coefficient that was measured
-/// under `test_load`: C·(W/F)^(−0.1) (ROLL-LOAD, exponent printed).
+/// Rolling resistance coefficient of a tyre under `load`, from the coefficient measured under `test_load`:
+/// C·(W/F)^(−0.1) (ROLL-LOAD, exponent printed).
 ///
-/// A tyre that carries less than in its test rolls a little less easily for each newton it
-/// carries. Both loads are above zero; meant for loads from a quarter of the test load to twice it.
+/// A tyre under less load than in its test has a slightly larger coefficient. Both loads are above zero;
+/// meant for loads from a quarter of the test load to twice it.
 #[must_use]
 pub(super) fn rolling_with_load(coefficient: f64, load: Newtons, test_load: Newtons) -> f64 {
     coefficient * libm::pow(load / test_load, LOAD_EXPONENT)
@@ -71,7 +71,7 @@ pub(super) enum LabelClass {
 }
 
 impl LabelClass {
-    /// All classes, from the one that rolls most easily.
+    /// All classes, the lowest resistance first.
     const ALL: [Self; 6] = [Self::A, Self::B, Self::C, Self::D, Self::E, Self::F];
 
     /// The highest coefficient of the class: kg/t over 1,000. `None` for the last one, which is
@@ -88,9 +88,8 @@ impl LabelClass {
         }
     }
 
-    /// The class of a rolling resistance coefficient. The table is in tenths of kg/t, so the
-    /// coefficient is first rounded to them: 4.04 kg/t is A, 4.06 kg/t is B. What is no number
-    /// is F.
+    /// The class of a rolling resistance coefficient. The table is in tenths of kg/t, so the coefficient is
+    /// first rounded to tenths: 4.04 kg/t is A, 4.06 kg/t is B. NaN is F.
     #[must_use]
     pub(super) fn of(coefficient: f64) -> Self {
         let tenths = (coefficient * 1e4).round();

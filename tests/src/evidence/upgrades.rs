@@ -1,4 +1,4 @@
-//! Speeds on upgrades of a highway capacity manual: crawling, slowing, and one grade after the other.
+//! Speeds on upgrades from a highway capacity manual: crawling, slowing, and one grade after the other.
 
 use super::climbing::{speeds_along, with_their_losses};
 use super::{Expected, Origin, Row, Status, near_or_known, number};
@@ -43,11 +43,11 @@ const THIN: Origin = Origin {
     source: "J. Adv. Transp. 2019, 8560204, abstract: trucks crawl more slowly at 3,000 to 5,000 m than at sea level",
 };
 
-/// How far records of differences are rounded, mph.
+/// Rounding of the recorded differences, mph.
 const ROUNDING: f64 = 0.05;
 
-/// A preset with this much mass for each unit of rated power, lb/hp, by an engine made larger or smaller as a whole, and a gear
-/// for any speed.
+/// A preset with this mass per rated power, lb/hp, whose whole engine is scaled, and with a gear for any
+/// speed.
 fn with_pounds(kind: Preset, pounds: f64) -> TruckSpec {
     let mut spec = kind.spec();
     let rated = rated_power(&truck(spec.clone())).0;
@@ -110,7 +110,8 @@ pub(super) fn crawling_single_unit() -> Vec<Row> {
     .to_vec()
 }
 
-/// ± 2 mph for tractor-trailers, ± 4 for single units, whose front is larger for their weight than the equation's.
+/// ± 2 mph for tractor-trailers, ± 4 for single units, whose frontal area is larger for their weight than the
+/// equation's.
 pub(super) fn crawling_by_the_equation() -> Vec<Row> {
     let row = |name: &str, spec: &TruckSpec, percent: f64, mph: f64, tolerance: f64| {
         let what = format!("Crawl speed of {name} on +{percent} % with the losses of CRAWL's equation");
@@ -122,7 +123,7 @@ pub(super) fn crawling_by_the_equation() -> Vec<Row> {
     tractor.into_iter().chain(single).collect()
 }
 
-/// Grade in %, feet from its foot, speed, what is known to be missed.
+/// Grade in %, feet from its foot, speed, and the known difference.
 type Slowed = (f64, f64, f64, Option<f64>);
 
 const SLOWED_TT: [Slowed; 11] = [
@@ -161,12 +162,12 @@ fn slowing(origin: Origin, name: &str, spec: &TruckSpec, table: &[Slowed], toler
     table.iter().map(row).collect()
 }
 
-/// The second rows have the losses of CRAWL's equation, taken at the speed that the source has there: most of
-/// what is missed comes from them.
+/// The second rows have the losses of CRAWL's equation at the source's speed there. Most of the difference
+/// comes from them.
 pub(super) fn slowing_tractor_trailer() -> Vec<Row> {
     let mut rows = slowing(SLOW_TT, "36 t with 150 lb/hp", &tractor_trailer(), &SLOWED_TT, 2.0);
     rows.extend(SLOWED_TT.map(|(percent, feet, mph, _)| {
-        // Where the truck slows most the loss at that speed is the least like that on the way there.
+        // Where the truck slows most, the loss at that speed differs most from the loss on the way there.
         let known = match (percent, feet) {
             (5.0, 7_500.0) => Some(-2.41),
             (3.0, 7_500.0) => Some(-2.04),
@@ -186,7 +187,8 @@ pub(super) fn slowing_single_unit() -> Vec<Row> {
     slowing(SLOW_SUT, "18 t with 100 lb/hp", &single_unit(), &SLOWED_SUT, 3.0)
 }
 
-/// At the three ends. Without traffic only the first is printed; with traffic all three, which are lower bounds.
+/// Speeds at the three ends. Without traffic only the first is printed. With traffic all three are, as lower
+/// bounds.
 pub(super) fn one_grade_after_the_other() -> Vec<Row> {
     const MILE: f64 = 5_280.0;
     let grades = [(1.5 * MILE, 3.0), (2.0 * MILE, 2.0), (1.2 * MILE, 5.0)];
@@ -210,8 +212,8 @@ pub(super) fn one_grade_after_the_other() -> Vec<Row> {
     ]
 }
 
-/// Ours pulls at any height as it does at sea level, and thinner air holds it back less. Theirs is below 1; by how
-/// much is not said.
+/// Our engine pulls equally at any height, and thinner air resists less. Their ratio is below 1; its size is
+/// not printed.
 pub(super) fn crawling_high_up() -> Vec<Row> {
     let high = crawl_mph(tractor_trailer(), 5.0, 4_000.0) / crawl_mph(tractor_trailer(), 5.0, 0.0);
     let what = "Crawl speed on +5 % at 4,000 m over that at sea level, which ought to be below 1";

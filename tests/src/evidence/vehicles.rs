@@ -1,4 +1,4 @@
-//! Data of vehicles: gears, motoring, power for mass, rolling resistance, load of the road.
+//! Data of vehicles: gears, motoring, power for mass, rolling resistance, road load.
 
 use super::{Expected, Origin, Row, Status, near, near_or_known, number};
 use crate::trucks::{MPH, preset, rated_power, standard_day, truck};
@@ -70,10 +70,10 @@ pub(super) fn ten_direct() -> Vec<Row> {
     vec![DIRECT.row("Largest difference of a ratio of the ten-speed direct set", "", near(0.0, 1e-9), ours)]
 }
 
-/// The tolerance is half a step to the gears beside it: axle and tyres are not stated.
+/// The tolerance is half a step to the neighbouring gears, since axle and tyres are not stated.
 ///
 /// # Panics
-/// Never: it has ten gears.
+/// Never: the gear set has ten gears.
 pub(super) fn third_gear() -> Vec<Row> {
     let truck = preset(Preset::FiveAxle36);
     let third = truck.gears().nth(2).expect("ten gears");
@@ -89,7 +89,8 @@ fn motoring(litres: f64, rpm: f64) -> f64 {
     truck(spec).motoring_power(speed).0 / speed.radians_per_second()
 }
 
-/// The tolerance is that of MOTOR-3, 12 %. The fit is of a larger engine, and low for a small one: the cautious side.
+/// The tolerance is that of MOTOR-3, 12 %. The fit is of a larger engine, and low for a small one, which is
+/// the cautious side.
 pub(super) fn motoring_of_a_small_engine() -> Vec<Row> {
     [
         (1_200.0, 122.0, Some(-33.5)),
@@ -121,7 +122,7 @@ pub(super) fn motoring_of_a_large_engine() -> Vec<Row> {
     .to_vec()
 }
 
-/// Lower rolls more easily, which is the cautious side on a descent.
+/// A lower coefficient is the cautious side on a descent.
 pub(super) fn rolling_by_age() -> Vec<Row> {
     let coefficient = |kind: &Preset| kind.spec().rolling_resistance;
     let most = Preset::ALL.iter().map(coefficient).fold(0.0, f64::max);
@@ -148,7 +149,7 @@ pub(super) fn power_for_mass() -> Vec<Row> {
         .to_vec()
 }
 
-/// At the wheels; theirs has the engine's helpers on top and the other truck's wake.
+/// At the wheels. Theirs includes the engine's auxiliaries and the other truck's wake.
 pub(super) fn load_of_the_road() -> Vec<Row> {
     let mut spec = Preset::FiveAxle36.spec();
     spec.gross_mass_kg = 30_000.0;

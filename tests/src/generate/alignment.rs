@@ -64,7 +64,7 @@ impl Alignment {
         Alignment { corners }
     }
 
-    /// The same, everywhere steeper downhill by this much of grade.
+    /// The alignment, everywhere steeper downhill by this grade.
     #[must_use]
     pub fn steeper(&self, by: f64) -> Alignment {
         let tilt = |corner: &Corner| Corner {
@@ -75,7 +75,7 @@ impl Alignment {
         Alignment { corners: self.corners.iter().map(tilt).collect() }
     }
 
-    /// Tangents by chance, up and down, of about this length in all.
+    /// Random tangents, up and down, of about this length in all.
     #[must_use]
     pub fn random(chance: &mut Chance, length_m: f64) -> Alignment {
         let mut tangents = Vec::new();
@@ -105,7 +105,7 @@ impl Alignment {
         self.corners[self.corners.len() - 1].s_m
     }
 
-    /// Height at a distance, metres; beyond the ends that of the end.
+    /// Height at a distance, metres; constant beyond the ends.
     #[must_use]
     pub fn height_m(&self, s_m: f64) -> f64 {
         let (a, b) = self.around(s_m);

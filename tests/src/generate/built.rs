@@ -1,4 +1,4 @@
-//! Invented roads that are built into the page: their truth, places, and the file of a drive.
+//! Invented roads built into the page: their truth, their places, and the file of a drive.
 
 use super::{Drive, Instrument, Mark, Tangent, TrueRoad, gpx_text};
 
@@ -20,7 +20,7 @@ pub struct BuiltIn {
 }
 
 impl BuiltIn {
-    /// The GPX text that a recorder makes of it; coordinates to 0.1 m.
+    /// The GPX text of a recorder's drive along it; coordinates to 0.1 m.
     #[must_use]
     pub fn text(&self) -> String {
         let samples = Drive::new(Instrument::Recorder, self.spacing_m, self.seed).record(&self.road);

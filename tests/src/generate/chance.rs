@@ -29,8 +29,8 @@ impl Chance {
         low + (high - low) * share
     }
 
-    /// Close to a normal deviate: the sum of twelve even ones, which needs no function whose
-    /// last bit differs from machine to machine.
+    /// Close to a normal deviate: the sum of twelve uniform ones. It needs no function whose last bit differs
+    /// between machines.
     pub fn normal(&mut self) -> f64 {
         (0..12).map(|_| self.between(0.0, 1.0)).sum::<f64>() - 6.0
     }

@@ -1,25 +1,24 @@
-//! What an instrument makes of a road.
+//! What an instrument records of a road.
 
 use super::{Chance, TrueRoad};
 use std::f64::consts::PI;
 
-/// Kinds of instrument and of heights. The figures are our own choice, set so that the
-/// roughness of the result (2.5 to 2.8 points on public recordings, 5 to 26 on poor ones) and the
-/// errors of 100 m grades have the size that was seen on public tracks.
+/// Kinds of instrument and of heights. The figures are our own choice. They give roughness (2.5 to 2.8 points
+/// on public recordings, 5 to 26 on poor ones) and errors of 100 m grades of the size seen on public tracks.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Instrument {
     /// Truth, to the centimetre.
     Exact,
     /// A recorder with a barometer: smooth drift with the weather, steps of 0.2 m.
     Recorder,
-    /// A satellite receiver without one: errors of metres that last for hundreds of metres.
+    /// A satellite receiver without a barometer: errors of metres that last for hundreds of metres.
     Receiver,
     /// Heights of a coarse terrain model: errors of metres from cell to cell, whole metres.
     Terrain,
 }
 
-/// A stretch where terrain heights are those of the hill above a tunnel, or, with a negative
-/// rise, of the valley below a bridge.
+/// A stretch on which terrain heights are those of the hill above a tunnel or, with a negative rise, of the
+/// valley below a bridge.
 #[derive(Clone, Copy, Debug)]
 pub struct Bump {
     /// Start, metres along the road.
@@ -46,7 +45,7 @@ pub struct Sample {
 /// One drive along a road.
 #[derive(Clone, Debug)]
 pub struct Drive {
-    /// What records it.
+    /// The instrument that records it.
     pub instrument: Instrument,
     /// Distance between points, metres.
     pub spacing_m: f64,
@@ -173,7 +172,7 @@ impl Drive {
         shifts
     }
 
-    /// They change slowly: a receiver smooths its track.
+    /// Shifts that change slowly: a receiver smooths its track.
     fn slow_shifts_m(&self, chance: &mut Chance, count: usize) -> Vec<(f64, f64)> {
         let sigma_m = match self.instrument {
             Instrument::Exact | Instrument::Terrain => return vec![(0.0, 0.0); count],

@@ -1,12 +1,12 @@
-//! Hills by chance, each with one thing in it that a plan may be misled by.
+//! Random hills, each with one thing in it that may mislead a plan.
 
 use super::built::tangent;
 use super::{Alignment, Bend, Chance, Plan, Tangent, TrueRoad};
 
-/// What is in a hill.
+/// The feature of a hill.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Hill {
-    /// Grades by chance, with bends and hairpins.
+    /// Random grades, with bends and hairpins.
     Random,
     /// An even hill with steep pitches.
     Pitches,
@@ -23,7 +23,7 @@ pub enum Hill {
 }
 
 impl Hill {
-    /// All.
+    /// All features.
     pub const ALL: [Self; 7] = [
         Self::Random,
         Self::Pitches,

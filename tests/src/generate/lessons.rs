@@ -1,5 +1,5 @@
-//! The invented teaching roads of the page: on each of them one thing goes otherwise than is
-//! usually believed. That it does is held by `tests/property/lessons.rs`.
+//! The invented teaching roads of the page. On each of them one thing goes otherwise than is usually
+//! believed. `tests/property/lessons.rs` checks that it does.
 
 use super::built::{BuiltIn, tangent};
 use super::{Alignment, Bend, Plan, TrueRoad};
@@ -9,7 +9,7 @@ use super::{Alignment, Bend, Plan, TrueRoad};
 pub enum Lesson {
     /// A long grade that eases as if it were over, and goes on steeper.
     FalseFinish,
-    /// Three like steps with level road between: what one leaves in the brakes the next finds.
+    /// Three equal steps with level road between: each finds the heat that the one before left in the brakes.
     ThreeSteps,
     /// Short and steep, with a town at the foot.
     ShortAndSteep,
@@ -20,7 +20,7 @@ pub enum Lesson {
 }
 
 impl Lesson {
-    /// All.
+    /// All lessons.
     pub const ALL: [Self; 5] =
         [Self::FalseFinish, Self::ThreeSteps, Self::ShortAndSteep, Self::LongAndGentle, Self::Hairpins];
 }
@@ -37,7 +37,7 @@ pub fn lesson(lesson: Lesson) -> BuiltIn {
     }
 }
 
-/// The road bends to and fro with these radii and turns, metres and degrees, after straights.
+/// A straight and a bend for each entry: length and radius in metres, turn in degrees.
 fn winding(bends: &[(f64, f64, f64)]) -> Vec<Bend> {
     let each = |&(straight_m, radius_m, turn_deg): &(f64, f64, f64)| {
         [Bend::straight(straight_m), Bend::arc(radius_m, turn_deg)]

@@ -1,9 +1,9 @@
-//! Roads whose truth is known, and the files that instruments would make of them.
+//! Roads whose truth is known, and the files that instruments would record on them.
 //!
-//! A road is an [`Alignment`] (tangents joined by parabolas, as roads are built) over a
-//! [`Plan`] (straights and arcs, hairpins among them). [`Drive`] walks along it and writes what
-//! an instrument of one of three kinds would have recorded. Everything follows from a seed; no
-//! clock and no other source of chance, and the same bits on every machine.
+//! A road is an [`Alignment`] (tangents joined by parabolas, as roads are built) over a [`Plan`] (straights
+//! and arcs, hairpins among them). [`Drive`] goes along it and writes what an instrument of one of three
+//! kinds would record. Everything follows from a seed. There is no clock and no other source of chance, and
+//! the bits are equal on every machine.
 
 mod alignment;
 mod built;

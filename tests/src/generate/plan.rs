@@ -41,11 +41,11 @@ pub struct Plan {
     pub bends: Vec<Bend>,
 }
 
-/// Pieces in which an arc is laid: so short that a chord is the arc within a micrometre.
+/// Length of the pieces of an arc, so short that a chord equals the arc within a micrometre.
 const PIECE_M: f64 = 0.5;
 
 impl Plan {
-    /// Straights, bends and hairpins by chance, at least this long; somewhere in the open ocean.
+    /// Random straights, bends and hairpins of at least this length, somewhere in the open ocean.
     #[must_use]
     pub fn random(chance: &mut Chance, length_m: f64) -> Plan {
         let mut bends = Vec::new();
@@ -110,7 +110,7 @@ struct Walk {
 
 impl Walk {
     fn go_to(&mut self, bends: &[Bend], s_m: f64) {
-        // Each pass goes on by a piece or to the next bend.
+        // Each pass advances by a piece or to the next bend.
         while self.s_m < s_m {
             while self.s_m >= self.bend_end_m && self.bend + 1 < bends.len() {
                 self.bend += 1;
@@ -125,11 +125,11 @@ impl Walk {
         }
     }
 
-    /// Goes by a chord, with half of the turn before it and half after.
+    /// Advances by a chord, with half of the turn before it and half after.
     fn go(&mut self, piece_m: f64, turn: f64) {
         let heading = self.heading + 0.5 * turn;
         let (north, east) = (piece_m * libm::cos(heading), piece_m * libm::sin(heading));
-        // The radii at the middle of the piece; twice is enough for a few metres.
+        // The radii at the middle of the piece; two rounds are enough for a few metres.
         let mut lat_deg = self.lat_deg;
         let mut parallel = 1.0;
         for _ in 0..2 {

@@ -1,7 +1,7 @@
 //! The service worker: `app/offline/sw.js` with the list of this build's files.
 //!
-//! Each file stands in the list with its hash, which the browser checks while it keeps them; the
-//! version is the hash over list and worker, so any change of any file is another version.
+//! Each file stands in the list with its hash, which the browser checks while it keeps the files. The version
+//! is the hash over list and worker, so a change of any file makes another version.
 
 use super::{class, languages, list_files, policy, put_once, read, short_hash, write};
 use crate::Outcome;
@@ -10,11 +10,11 @@ use std::path::Path;
 /// Its name beside the page.
 pub(crate) const WORKER: &str = "sw.js";
 const SOURCE: &str = include_str!("../../../app/offline/sw.js");
-/// What the build fills in.
+/// Line that the build fills in.
 const VERSION: &str = "const VERSION = \"\";";
 const FILES: &str = "const FILES = [];";
 
-/// Writes the service worker for all files that lie there.
+/// Writes the service worker for all files of the folder.
 ///
 /// # Errors
 /// A sentence when a file cannot be read or the worker has no place for the list.
@@ -33,13 +33,13 @@ pub(super) fn write_worker(dist: &Path) -> Outcome {
     write(&dist.join(WORKER), worker.as_bytes())
 }
 
-/// The page as one file is whole by itself, and would double what a phone has to fetch.
+/// The page as one file needs no service worker, and would double what a phone has to fetch.
 fn is_kept(name: &str) -> bool {
     name != WORKER && !name.starts_with("standalone")
 }
 
-/// What the file belongs to alone, by a tag: a language of the road page, or of the class view. The
-/// browser keeps only those that were opened.
+/// Tag of what a file belongs to alone: a language of the road page, or of the class view. The browser keeps
+/// only those that were opened.
 fn belongs_to(name: &str) -> Option<String> {
     for (tag, road, page) in languages::road_pages() {
         if name == page || name.starts_with(&format!("{road}-")) {
@@ -53,8 +53,8 @@ fn belongs_to(name: &str) -> Option<String> {
     None
 }
 
-/// The page goes by its folder: some hosts lead `index.html` there, and an answer that was led
-/// elsewhere must not be given to a browser that opens a page.
+/// The page is addressed by its folder. Some hosts redirect `index.html` there, and a redirected answer must
+/// not be given to a browser that opens a page.
 pub(super) fn address(name: &str) -> String {
     if name == "index.html" { String::from("./") } else { format!("./{name}") }
 }

@@ -1,7 +1,7 @@
 //! The class view: a page and a module of its own in each language, beside the road page.
 //!
-//! It is made of the road page of that language, with another module and a style sheet more, so
-//! that whoever only drives loads nothing of it.
+//! It is made from the road page of that language, with another module and one more style sheet. So a driver
+//! loads nothing of it.
 
 use super::{ENGLISH, LESSONS, languages, put_once, tags};
 use crate::Outcome;
@@ -9,7 +9,7 @@ use std::path::Path;
 
 /// How the address of its style sheet begins.
 const STYLE: &str = "./class-";
-/// Before it, road page and class view name each other.
+/// Tag before which road page and class view name each other.
 const LINK_BEFORE: &str = r#"<meta name="worker-script""#;
 
 /// The name of its page in a language.
@@ -27,7 +27,7 @@ pub(super) fn module(tag: &str) -> String {
     format!("class-{tag}")
 }
 
-/// A page without what only the class view needs: its style sheet, and the teaching roads.
+/// A page without the parts that only the class view needs: its style sheet, and the teaching roads.
 ///
 /// # Errors
 /// A sentence when a tag of the page is not closed, or a road is not named in it.
@@ -42,7 +42,7 @@ pub(super) fn without(html: &str) -> Outcome<String> {
     })
 }
 
-/// The class view made of the road page of a language, whose module begins with `road`.
+/// The class view made from the road page of a language, whose module begins with `road`.
 ///
 /// # Errors
 /// A sentence when the page is not as expected or the module was not built.

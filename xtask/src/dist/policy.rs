@@ -1,18 +1,18 @@
 //! The content security policy: where the page may load from and send to.
 //!
-//! Served, it names the page's own origin and nothing else, so that nothing a person loads can
-//! leave the machine, not even by mistake. (A worker has the policy of its own response, which a
-//! static host seldom sends; the browser tests watch the worker's requests.) As one file the page
-//! has no origin to load from: only what stands in the file, by its hash, and addresses in
-//! memory; its workers inherit that policy.
+//! The served page may use its own origin and nothing else, so that nothing a person loads can leave the
+//! machine, not even by mistake. (A worker has the policy of its own response, which a static host seldom
+//! sends; the browser tests watch the worker's requests.) As one file the page has no origin to load from. It
+//! may use only what stands in the file, by its hash, and addresses in memory; its workers inherit that
+//! policy.
 
 use crate::Outcome;
 use base64::{Engine, prelude::BASE64_STANDARD};
 use sha2::{Digest, Sha256};
 
-/// Stands first in `app/index.html`; the policy follows it.
+/// First tag in `app/index.html`; the policy follows it.
 pub(super) const CHARSET: &str = r#"<meta charset="utf-8">"#;
-/// The type of text in the page that is no script; browsers do not run it.
+/// Type of text in the page that is no script; browsers do not run it.
 pub(super) const TEXT_TYPE: &str = r#"type="text/plain""#;
 
 /// Where the page lies.
@@ -24,7 +24,7 @@ pub(super) enum Place {
     OneFile,
 }
 
-/// Puts the policy right behind the character set: it must stand before every script.
+/// Puts the policy right behind the character set, since it must stand before every script.
 ///
 /// # Errors
 /// A sentence when the page does not begin as expected, or a script in it is not closed.

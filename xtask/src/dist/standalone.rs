@@ -1,8 +1,7 @@
-//! The page as one file, for a disk or a stick: style, faces, modules, workers, roads
-//! and evidence stand in it, and it needs no server. `app/offline/standalone.js` takes them out.
+//! The page as one file, for a disk or a stick: it contains style, faces, modules, workers, roads and
+//! evidence, and needs no server. `app/offline/standalone.js` takes them out.
 //!
-//! Modules are base64 and not packed: browsers could unpack them, but only recent ones, and a
-//! stick has room.
+//! Modules are base64 and not packed. Only recent browsers could unpack them, and a stick has room.
 
 use super::{LESSONS, module_address, policy, put_once, read, read_text, tags};
 use crate::Outcome;
@@ -17,24 +16,24 @@ pub(crate) fn name_in(tag: &str) -> String {
     if tag == "en" { NAME.to_owned() } else { format!("standalone-{tag}.html") }
 }
 
-/// Behind the glue of the page's module.
+/// Script that follows the glue of the page's module.
 const START: &str = include_str!("../../../app/offline/standalone.js");
 /// Media type of the roads.
 const GPX: &str = "application/gpx+xml";
-/// Texts that the page names by address: the `<meta>`, and the media type; the teaching roads besides.
+/// Texts that the page names by address: their `<meta>` and media type. The teaching roads are added.
 const TEXTS: [(&str, &str); 4] = [
     ("worker-script", "text/javascript"),
     ("study-script", "text/javascript"),
     ("demo-file", GPX),
     ("evidence-file", "application/json"),
 ];
-/// In the page that is served, the link to the one file is put before this.
+/// Tag of the served page before which the link to the one file is put.
 const LINK_BEFORE: &str = r#"<meta name="evidence-file""#;
 
 /// Makes the one file from the page whose files all have their names, but no policy yet.
 ///
 /// # Errors
-/// A sentence when something in the page is not as expected: better no file than half a page.
+/// A sentence when something in the page is not as expected: no file is better than half a page.
 pub(super) fn make(dist: &Path, html: &str) -> Outcome<String> {
     let html = tags::replace(html, "link", ">", |tag, _| inline_link(dist, tag))?;
     let mut texts = String::new();
@@ -50,7 +49,7 @@ pub(super) fn make(dist: &Path, html: &str) -> Outcome<String> {
     let mut starts = 0;
     let page = tags::replace(&page, "script", "</script>", |tag, text| {
         if tags::attribute(tag, "src").is_some() {
-            // Keeping the page for use without a network: it needs none.
+            // One file needs nothing kept for use without a network.
             return Ok(String::new());
         }
         starts += 1;
@@ -60,7 +59,7 @@ pub(super) fn make(dist: &Path, html: &str) -> Outcome<String> {
         return Err(format!("dist/index.html must start its module by one script, not {starts}"));
     }
     let page = policy::put(&page, policy::Place::OneFile)?;
-    // What is still named by its address would be missing on the stick.
+    // Anything still named by its address would be missing on the stick.
     if page.contains("=\"./") {
         return Err(format!("{NAME} still names a file beside it"));
     }
@@ -73,7 +72,7 @@ pub(super) fn put_link(html: &str, name: &str) -> Outcome<String> {
     put_once(html, LINK_BEFORE, &(link + LINK_BEFORE))
 }
 
-/// What takes the place of a link in the page's head.
+/// The replacement of a link in the page's head.
 fn inline_link(dist: &Path, tag: &str) -> Outcome<String> {
     let address = tags::attribute(tag, "href").unwrap_or_default();
     let file = address.strip_prefix("./").unwrap_or(address);
@@ -133,7 +132,7 @@ fn text_of(dist: &Path, file: &str) -> Outcome<String> {
     put_once(&text, &module_address(module), &bytes)
 }
 
-/// In place of the script by which Trunk starts the page's module: the texts, the module, and
+/// Replaces the script by which Trunk starts the page's module. In its place come the texts, the module, and
 /// glue and start in one script.
 fn start(dist: &Path, trunk: &str, texts: &str) -> Outcome<String> {
     let unknown = || format!("the script that starts the page's module is not as expected: {trunk}");

@@ -1,9 +1,9 @@
-//! Just enough of HTML for the page that Trunk writes: start tags and their attributes.
+//! As much HTML as the page written by Trunk needs: start tags and their attributes.
 
 use crate::Outcome;
 
-/// Replaces every start tag of an element, with what stands up to `end`, by what `change` makes
-/// of its attributes and of that text.
+/// Replaces every start tag of an element, with the text up to `end`, by what `change` makes of its
+/// attributes and that text.
 ///
 /// `end` is `>` for an element without contents, or its closing tag.
 ///

@@ -1,4 +1,4 @@
-//! A small page, as Trunk leaves one, through all that happens to it.
+//! A small page, as Trunk leaves it, goes through every step.
 
 use super::*;
 
@@ -60,7 +60,7 @@ const FILES: [(&str, &str); 34] = [
     ("class-de-8_bg.wasm", "Kurs"),
 ];
 
-/// Builds in a folder of its own, some files being others, looks, and clears away.
+/// Builds in a folder of its own with some files replaced, looks at the result, and removes the folder.
 fn check(name: &str, others: &[(&str, &str)], look: impl FnOnce(&Path, Outcome)) {
     let dist = std::env::temp_dir().join(format!("steadygrade-dist-{}-{name}", std::process::id()));
     fs::create_dir_all(&dist).expect("a temporary folder");

@@ -55,11 +55,24 @@ pub(super) fn gear_set(state: State) -> AnyView {
     helped_pick("entry-gear_set", texts, w.own_gears(), options, chosen.into(), choose)
 }
 
-/// Tyre sizes whose rolling radius is printed.
+/// Tyre sizes whose rolling radius is printed; those of one radius are one choice, for nothing else is taken
+/// of them.
+fn sizes_by_radius() -> Vec<(String, String)> {
+    let mut found: Vec<(f64, String, String)> = Vec::new();
+    for it in TYRE_SIZES {
+        let radius = it.rolling_radius_m();
+        match found.iter_mut().find(|(known, ..)| (known - radius).abs() < 1e-4) {
+            Some((.., sizes)) => *sizes = format!("{sizes}, {}", it.size),
+            None => found.push((radius, it.size.to_owned(), it.size.to_owned())),
+        }
+    }
+    found.into_iter().map(|(_, key, sizes)| (key, sizes)).collect()
+}
+
+/// The choice of tyres.
 pub(super) fn tyre(state: State) -> AnyView {
     let w = words();
-    let options =
-        Signal::derive(move || TYRE_SIZES.map(|it| (it.size.to_owned(), it.size.to_owned())).to_vec());
+    let options = Signal::derive(move || sizes_by_radius());
     let chosen = Memo::new(move |_| {
         let radius = state.entries.with(|entries| entries.truck.rolling_radius_m);
         let same = |it: &&TyreSize| (it.rolling_radius_m() - radius).abs() < 1e-4;

@@ -1,4 +1,4 @@
-//! What the event loop hands over, put in its place: points, courses, waypoints, repairs.
+//! Sorts what the event loop delivers: points, courses, waypoints, repairs.
 
 use super::element::Element;
 use super::number::Number;
@@ -20,7 +20,7 @@ pub(super) struct Collected {
     shape_points: usize,
     points_seen: usize,
     swapped: usize,
-    /// The point in hand is usable, and its latitude was written with a comma.
+    /// The current point, if it is usable; and whether its latitude was written with a comma.
     in_hand: Option<InHand>,
     was_cut: bool,
 }
@@ -85,7 +85,7 @@ impl Collected {
         self.begin_point(CourseKind::Route, position, at)
     }
 
-    /// The course in hand; one is begun where points stand outside any.
+    /// The current course. A new one begins where points stand outside any course.
     fn draft(&mut self, kind: CourseKind) -> Result<&mut Draft, FileError> {
         if self.drafts.last().is_none_or(|draft| draft.kind != kind) {
             self.begin_course(kind)?;
@@ -125,7 +125,7 @@ impl Collected {
         }
     }
 
-    /// The place as numbers, with the repairs of their writing noted; none if unusable.
+    /// The position as numbers, with the repairs of its writing noted; `None` if unusable.
     fn place(&mut self, (lat, lon): Position, at: usize) -> Option<(Fix, bool)> {
         let mut comma = false;
         for number in [lat, lon] {
@@ -163,7 +163,7 @@ impl Collected {
                 self.tally.note(Repair::Padding, at);
                 Some(value)
             }
-            // “1,234” beside a latitude with a point may be twelve hundred metres or one: no guess.
+            // “1,234” beside a latitude with a point may be twelve hundred metres or one. It is not guessed.
             Number::Comma { value, thousands } if point.comma || !thousands => {
                 self.tally.note(Repair::DecimalComma, at);
                 Some(value)
@@ -243,19 +243,19 @@ impl Collected {
         }
     }
 
-    /// The last point was not written to its end: its height may be missing or cut short.
+    /// Drops the last point where it was not written to its end: its height may be missing or cut short.
     pub(super) fn drop_unfinished(&mut self) {
         if let Some(InHand { waypoint: false, .. }) = self.in_hand
             && self.fixes.pop().is_some()
         {
-            // Not always the last course: another may have begun inside the point.
+            // This is not always the last course: another may have begun inside the point.
             for draft in &mut self.drafts {
                 draft.give_back(self.fixes.len());
             }
         }
     }
 
-    /// Judges the file as a whole and hands the document over.
+    /// Judges the file as a whole and returns the document.
     pub(super) fn into_document(self, text: &str, mut findings: Vec<Finding>) -> Result<Document, FileError> {
         let bad = self.tally.count(Repair::PointDropped);
         if bad as f64 > bounds::BAD_POINTS_SHARE * self.points_seen as f64 {
@@ -286,7 +286,7 @@ impl Collected {
     }
 }
 
-/// A number that can be a coordinate; a unit or a doubtful one cannot.
+/// The value of a number that can be a coordinate. A number with a unit and a doubtful one cannot.
 fn value(number: Number) -> Option<f64> {
     match number {
         Number::Plain(value) | Number::Padded(value) | Number::Comma { value, .. } => Some(value),

@@ -1,20 +1,19 @@
 //! Decimal text to a float, without the tables of the standard parser.
 //!
-//! Those tables are 10 KB that do not compress, a twelfth of what a browser loads of the
-//! solver. Up to 15 digits, which is all that a coordinate or a height can mean, the answer is
-//! the nearest float, bit for bit that of the standard parser: numerator and power of ten are
-//! exact (W. D. Clinger, How to read floating point numbers accurately, PLDI 1990). With more
-//! digits it is at most one unit in the last place off.
+//! Those tables are 10 KB that do not compress, a twelfth of what a browser loads of the solver. A coordinate
+//! or a height means at most 15 digits. Up to that many, the answer is the nearest float, bit for bit that of
+//! the standard parser: numerator and power of ten are exact (W. D. Clinger, How to read floating point
+//! numbers accurately, PLDI 1990). With more digits it is off by at most one unit in the last place.
 
-/// Digits held: more do not fit into 64 bits, and the ones behind are dropped.
+/// Digits held: 64 bits hold no more, and the digits behind are dropped.
 const MOST_DIGITS: u32 = 19;
 /// Powers of ten up to this one are exact.
 const EXACT_POWER: u32 = 22;
-/// Exponents beyond this are zero or infinite whatever the digits.
+/// Beyond this exponent a number is zero or infinite, whatever its digits.
 const LARGEST_EXPONENT: i32 = 400;
 
-/// Reads sign, digits with a point among them, and an exponent; `None` for anything else,
-/// “inf” and “nan” included. Infinite where the number is too large.
+/// Reads sign, digits with a decimal point, and an exponent. `None` for anything else, “inf” and “nan”
+/// included. Infinite where the number is too large.
 pub(super) fn read_decimal(written: &str) -> Option<f64> {
     let (negative, unsigned) = match written.as_bytes() {
         [b'-', rest @ ..] => (true, rest),
@@ -29,7 +28,7 @@ pub(super) fn read_decimal(written: &str) -> Option<f64> {
     Some(if negative { -value } else { value })
 }
 
-/// The digits as a whole number, and the power of ten it is to be multiplied by.
+/// The digits as a whole number, and the power of ten that multiplies it.
 fn read_digits(digits: &[u8]) -> Option<(u64, i32)> {
     let (mut numerator, mut held, mut power) = (0_u64, 0, 0_i32);
     let (mut seen, mut after_point) = (false, false);
@@ -42,7 +41,8 @@ fn read_digits(digits: &[u8]) -> Option<(u64, i32)> {
                     numerator = numerator * 10 + u64::from(byte - b'0');
                     held += u32::from(numerator > 0);
                 }
-                // A digit dropped before the point counts as a zero; one behind it as nothing.
+                // A digit dropped before the point counts as a zero; a digit dropped behind it does not
+                // count.
                 power = power.saturating_add(i32::from(dropped) - i32::from(after_point));
             }
             b'.' if !after_point => after_point = true,
@@ -66,7 +66,7 @@ fn read_exponent(written: &[u8]) -> Option<i32> {
     Some(if negative { -size } else { size })
 }
 
-/// `value`·10^`power`, by exact powers as far as they reach.
+/// `value`·10^`power`, by exact powers as far as possible.
 fn scaled(mut value: f64, power: i32) -> f64 {
     let mut left = power.unsigned_abs();
     // At most LARGEST_EXPONENT / EXACT_POWER + 1 turns.

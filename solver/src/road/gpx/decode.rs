@@ -11,8 +11,8 @@ pub(super) struct Decoded<'a> {
 
 /// Decodes UTF-8 and UTF-16 (with or without a byte order mark), Latin-1 and windows-1252.
 ///
-/// Bytes that are valid UTF-8 are read as such whatever is declared: by chance that hardly ever
-/// happens to other text. Never fails: windows-1252 gives every byte a meaning.
+/// Bytes that are valid UTF-8 are read as UTF-8, whatever is declared: text in another encoding is hardly
+/// ever valid UTF-8 by chance. Decoding never fails, since windows-1252 gives every byte a meaning.
 pub(super) fn decode(bytes: &[u8]) -> Decoded<'_> {
     if let Some((high_first, rest)) = utf16_order(bytes) {
         return decode_utf16(rest, high_first);
@@ -24,7 +24,7 @@ pub(super) fn decode(bytes: &[u8]) -> Decoded<'_> {
             repair: contradicts_utf8(declared.as_deref(), text).then(|| repaired(declared, Encoding::Utf8)),
             text: Cow::Borrowed(text),
         },
-        // A last character cut in two is a cut-off file, not another encoding.
+        // A last character cut in two means a cut-off file, not another encoding.
         Err(e) if e.error_len().is_none() => {
             Decoded { text: String::from_utf8_lossy(&body[..e.valid_up_to()]), repair: None }
         }
@@ -107,8 +107,8 @@ fn is_windows1252(name: &str) -> bool {
     )
 }
 
-/// Source: the Encoding Standard's index for windows-1252 (value from memory); the five bytes
-/// without a character stand for the control character of the same number.
+/// Source: the Encoding Standard's index for windows-1252 (value from memory). The five bytes without a
+/// character stand for the control character with that number.
 fn windows1252(byte: u8) -> char {
     const HIGH: [char; 32] = [
         '€', '\u{81}', '‚', 'ƒ', '„', '…', '†', '‡', 'ˆ', '‰', 'Š', '‹', 'Œ', '\u{8d}', 'Ž', '\u{8f}',

@@ -1,7 +1,7 @@
 //! The elements of GPX 1.0 and 1.1 that the reader knows, by local name.
 
-/// An open element. Names outside this set, and known names in a place where they mean
-/// something else, are [`Element::Other`].
+/// An open element. [`Element::Other`] stands for unknown names, and for known names in a place where they
+/// mean something else.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Element {
     Gpx,
@@ -22,8 +22,8 @@ pub(super) enum Element {
 }
 
 impl Element {
-    /// The element of this local name below this parent. Right names at the wrong depth (an
-    /// `ele` inside extensions, say) are `Other`.
+    /// The element with this local name below this parent. A known name at the wrong depth (an `ele` inside
+    /// extensions, for example) is `Other`.
     pub(super) fn named(local: &str, parent: Option<Element>) -> Element {
         match local {
             "trkpt" => Element::TrackPoint,
@@ -43,7 +43,7 @@ impl Element {
         }
     }
 
-    /// Carries latitude, longitude and perhaps a height.
+    /// Whether it carries latitude, longitude and perhaps a height.
     pub(super) fn is_point(self) -> bool {
         match self {
             Element::TrackPoint | Element::RoutePoint | Element::ShapePoint | Element::Waypoint => true,
@@ -60,7 +60,7 @@ impl Element {
         }
     }
 
-    /// Its text is wanted.
+    /// Whether its text is needed.
     pub(super) fn is_text(self) -> bool {
         match self {
             Element::Height | Element::Name | Element::Symbol | Element::Kind => true,

@@ -1,9 +1,9 @@
 //! GPX 1.0 and 1.1, read tolerantly.
 //!
-//! One loop over the events of the XML keeps everything before the first error that cannot be
-//! repaired. Names are compared without their prefix, at the right depth; times are never
-//! needed and never read. Absent on purpose: no entity is expanded, no schema is fetched, no
-//! unit is guessed, and nothing is allocated per point beyond the point itself.
+//! One loop over the events of the XML keeps everything before the first error that cannot be repaired. Names
+//! are compared without their prefix, at the right depth. Times are never needed and never read. By design no
+//! entity is expanded, no schema is fetched, no unit is guessed, and nothing is allocated per point but the
+//! point itself.
 
 mod collect;
 mod decimal;
@@ -23,11 +23,11 @@ use super::finding::{Finding, FindingKind};
 
 /// Reads the bytes of a file into a document.
 ///
-/// `progress` gets the share done, from 0 to 1, and answers false to stop.
+/// `progress` receives the share done, from 0 to 1, and answers false to stop.
 ///
 /// # Errors
-/// Whatever makes the file unusable as a whole: see [`FileError`]. Anything that can be
-/// repaired is a finding of the document instead.
+/// A reason why the file is unusable as a whole: see [`FileError`]. Anything that can be repaired is a
+/// finding of the document instead.
 pub fn read(bytes: &[u8], progress: &mut dyn FnMut(f32) -> bool) -> Result<Document, FileError> {
     if bytes.len() > bounds::MOST_BYTES {
         return Err(FileError::TooLarge(Bound::Bytes(bytes.len())));
@@ -45,6 +45,6 @@ pub fn read(bytes: &[u8], progress: &mut dyn FnMut(f32) -> bool) -> Result<Docum
     }
     let collected = scan::scan(&decoded.text, start, progress)?;
     let document = collected.into_document(&decoded.text, findings)?;
-    // The last report: whoever stops here wants to stop, too.
+    // The last report; it too may ask to stop.
     if progress(1.0) { Ok(document) } else { Err(FileError::Cancelled) }
 }

@@ -9,10 +9,10 @@ pub(super) enum Number {
     Plain(f64),
     /// Blanks around it.
     Padded(f64),
-    /// A comma for the decimal point.
+    /// A comma stands for the decimal point.
     Comma {
         value: f64,
-        /// Exactly three digits follow the comma: it may as well divide thousands.
+        /// Whether exactly three digits follow the comma: it may then separate thousands.
         thousands: bool,
     },
     /// “m” behind it.
@@ -27,7 +27,7 @@ pub(super) enum Number {
 
 /// Reads a number tolerantly; never guesses a unit.
 pub(super) fn read_number(written: &str) -> Number {
-    // Nearly every number takes this way.
+    // Nearly every number is read here.
     if let Some(value) = read_decimal(written) {
         return if value.is_finite() { Number::Plain(value) } else { Number::Unreadable };
     }

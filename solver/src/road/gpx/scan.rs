@@ -15,7 +15,7 @@ use std::io::BufRead;
 /// Events between two reports of progress: well under a millisecond of work.
 const EVENTS_PER_REPORT: usize = 8192;
 
-/// An element that is open: what it is, and where its name stands in the text.
+/// An open element: its kind, and the place of its name in the text.
 struct Open {
     element: Element,
     name_at: usize,
@@ -27,7 +27,7 @@ struct Scan<'a> {
     /// Where the reader's text begins in `text`.
     start: usize,
     open: Vec<Open>,
-    /// Text of the element in hand, when it is wanted.
+    /// Text of the current element, where it is needed.
     written: String,
     prefixes: Prefixes<'a>,
     rooted: bool,
@@ -54,7 +54,7 @@ pub(super) fn scan(
         rooted: false,
         collected: Collected::default(),
     };
-    // Each event consumes at least a byte, except the last: the loop ends with the text.
+    // Each event except the last consumes at least a byte, so the loop ends with the text.
     for step in 0..=text.len() + 1 {
         if step % EVENTS_PER_REPORT == 0 {
             let share = reader.buffer_position() as f32 / text.len().max(1) as f32;
@@ -93,7 +93,7 @@ impl<'a> Scan<'a> {
                 Ok(())
             }
             Event::Text(text) => {
-                // A bare “&” comes through as text that begins with it.
+                // A bare “&” arrives as text that begins with it.
                 if text.starts_with('&') {
                     self.collected.tally.note(Repair::BadReference, at);
                 }
@@ -113,7 +113,7 @@ impl<'a> Scan<'a> {
         }
     }
 
-    /// A leaf that can be read the short way: not the root, not in the middle of a text.
+    /// A leaf that the shortcut can read: not the root, not in the middle of a text.
     fn leaf_here(&self, at: usize) -> Option<Leaf<'a>> {
         let top = self.open.last()?;
         if top.element.is_text() {
@@ -155,7 +155,7 @@ impl<'a> Scan<'a> {
     }
 
     fn judge_doctype(&mut self, declaration: &str, at: usize) -> Result<(), FileError> {
-        // Entities are never expanded here; a file that brings its own is up to no good all the same.
+        // Entities are never expanded here. A file that declares its own is refused all the same.
         if declaration.contains("<!ENTITY") || declaration.contains("<!entity") {
             return Err(self.refuse(Refusal::Entities, at));
         }
@@ -175,7 +175,7 @@ impl<'a> Scan<'a> {
         let mut parent = self.open.last().map(|open| open.element);
         let element = Element::named(local, parent);
         if element == Element::TrackPoint && parent == Some(Element::TrackPoint) {
-            // The end tag of the point before is missing: points do not nest.
+            // Points do not nest, so the end tag of the point before is missing.
             self.collected.tally.note(Repair::Tags, at);
             self.close_last();
             parent = self.open.last().map(|open| open.element);
@@ -203,7 +203,7 @@ impl<'a> Scan<'a> {
     fn judge_root(&mut self, element: Element, local: &str) -> Result<(), FileError> {
         self.rooted = true;
         match element {
-            // A file that lost its head still has its points.
+            // A file without its head still has its points.
             Element::Gpx
             | Element::Metadata
             | Element::Track
@@ -219,7 +219,7 @@ impl<'a> Scan<'a> {
         }
     }
 
-    /// Starts what the element stands for. False: not here, treat it as unknown.
+    /// Begins what the element stands for. False: it does not belong here and counts as unknown.
     fn begin(
         &mut self,
         element: Element,
@@ -275,16 +275,16 @@ impl<'a> Scan<'a> {
         }
     }
 
-    /// Remembers the prefixes that `xmlns:` declares; where in the file does not matter.
+    /// Remembers the prefixes that `xmlns:` declares, wherever in the file it stands.
     fn declare_prefixes(&mut self, tag: &BytesStart<'_>, at: usize) {
         if tag.contains("xmlns:") {
-            // The same bytes, borrowed from the text: the tag's own borrow ends with the event.
+            // Borrowed from the text, since the tag's own borrow ends with the event.
             let held: &'a str = self.text.get(at + 1..at + 1 + tag.len()).unwrap_or("");
             self.prefixes.declare(held);
         }
     }
 
-    /// Lists a prefix that nothing declares.
+    /// Lists a prefix that is nowhere declared.
     fn judge_prefix(&mut self, prefix: &str, at: usize) {
         if !self.prefixes.know(prefix) {
             self.collected.tally.note_prefix(prefix, at);
@@ -368,7 +368,7 @@ impl<'a> Scan<'a> {
         }
     }
 
-    /// At the end of the text: whatever is still open was cut off.
+    /// At the end of the text, every element still open was cut off.
     fn finish(&mut self) {
         if !self.open.is_empty() {
             let unfinished = self.open.iter().any(|open| open.element.is_point());

@@ -1,8 +1,8 @@
-//! What kind of file is this? Answered from its first bytes, before any reading.
+//! The kind of a file, told from its first bytes before any reading.
 
 use crate::road::error::{FileError, Foreign};
 
-/// Bytes that are looked at for a mark of the kind.
+/// Bytes that are searched for a mark of the kind.
 const LOOK: usize = 4096;
 
 /// Refuses what is certainly no GPX by its magic bytes. Text is judged after decoding.
@@ -29,10 +29,10 @@ pub(super) fn check_bytes(bytes: &[u8]) -> Result<(), FileError> {
     Err(FileError::NotGpx(foreign))
 }
 
-/// Refuses text that is no GPX, and tells where the XML begins (bytes to skip before it).
+/// Refuses text that is no GPX, and gives the number of bytes before the XML begins.
 ///
-/// A file with no outermost `gpx` but with GPX elements in it is let through: whether it holds
-/// points is then decided by reading it.
+/// A file without an outermost `gpx` but with GPX elements in it is let through. Reading it shows whether it
+/// holds points.
 pub(super) fn find_start(text: &str) -> Result<usize, FileError> {
     let Some(first) = text.bytes().position(|b| !b.is_ascii_whitespace()) else {
         return Err(FileError::Empty);
@@ -66,7 +66,7 @@ fn holds(head: &[u8], mark: &[u8]) -> bool {
     position(head, mark).is_some()
 }
 
-/// First place of `mark` (lower case) in `head`, in any case.
+/// First place of `mark` (lower case) in `head`, compared without case.
 fn position(head: &[u8], mark: &[u8]) -> Option<usize> {
     head.windows(mark.len()).position(|w| w.eq_ignore_ascii_case(mark))
 }

@@ -1,10 +1,10 @@
-//! What stands in a tag: its name, the prefixes it declares, the place of a point.
+//! Contents of a tag: its name, the prefixes it declares, the position of a point.
 
 use super::number::{Number, read_number};
 use crate::road::bounds;
 use quick_xml::events::BytesStart;
 
-/// The prefixes that the file declares, wherever it does.
+/// The prefixes that the file declares, wherever it does so.
 pub(super) struct Prefixes<'a> {
     declared: Vec<&'a str>,
 }
@@ -25,7 +25,7 @@ impl<'a> Prefixes<'a> {
         }
     }
 
-    /// Whether a prefix, perhaps none, may be used.
+    /// Whether a prefix, which may be empty, may be used.
     pub(super) fn know(&self, prefix: &str) -> bool {
         prefix.is_empty() || self.declared.contains(&prefix)
     }

@@ -39,7 +39,7 @@ struct Case {
     first: usize,
 }
 
-/// How often each repair was made, and at which byte of the text first.
+/// Count of each repair, and the byte of the text where its first case stands.
 #[derive(Default)]
 pub(super) struct Tally {
     cases: [Case; REPAIRS.len()],

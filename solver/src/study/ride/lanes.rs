@@ -6,15 +6,15 @@ use crate::plan::{Choice, Lanes, Plan, StageSpan, stage_spans};
 use crate::road::Road;
 use crate::units::{Grade, MetresPerSecond, Newtons};
 
-/// A ride along the road as arrays on the road's grid points, one value a point; forces are those
-/// of the cell that ends there.
+/// A ride along the road as arrays on the road's grid points, one value a point. Forces are those of the cell
+/// that ends there.
 ///
-/// NaN, and [`Lanes::BLANK`] in the small integers, stand where the road was not assessed. On a
-/// descent without a safe speed the same stands in all but the time and the heat: draw nothing there.
+/// NaN, and [`Lanes::BLANK`] in the small integers, stand where the road was not assessed. On a descent
+/// without a safe speed they stand in all lanes but time and heat: draw nothing there.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct RideLanes {
-    /// Time since the start, s: never decreasing, and known everywhere. Where the road was not
-    /// assessed no time passes. A stand at a brake check comes after its point.
+    /// Time since the start, s. It never decreases, and is known everywhere; no time passes where the road
+    /// was not assessed. A stop at a brake check comes after its point.
     pub time: Vec<f32>,
     /// Speed, m/s.
     pub speed: Vec<f32>,
@@ -22,17 +22,17 @@ pub struct RideLanes {
     pub engine_speed: Vec<f32>,
     /// Hottest axle group, °C.
     pub temperature: Vec<f32>,
-    /// The same after one hard stop there, °C.
+    /// Hottest brakes after one hard stop there, °C.
     pub after_stop: Vec<f32>,
     /// Gravity along the road, N: positive downhill, where it pushes.
     pub gravity: Vec<f32>,
     /// Rolling resistance and air drag, N: positive where they hold back.
     pub resistance: Vec<f32>,
-    /// What retarder and motoring hold back, N, not negative.
+    /// Holding force of retarder and motoring, N, not negative.
     pub held: Vec<f32>,
-    /// What the service brakes hold back, N, not negative.
+    /// Holding force of the service brakes, N, not negative.
     pub braked: Vec<f32>,
-    /// What the engine pulls with, N, not negative.
+    /// Pulling force of the engine, N, not negative.
     pub pulled: Vec<f32>,
     /// Gear.
     pub gear: Vec<u8>,
@@ -79,7 +79,7 @@ impl RideLanes {
         for (cell, sample) in run.samples.iter().enumerate() {
             let trip = setting.trip_on(cell);
             let grade = Grade(road.grades()[cell]);
-            // Over the cell, as the run has it: air drag at the mean of the speeds at its ends.
+            // Over the cell as in the run: air drag at the mean of the speeds at its ends.
             let mean = MetresPerSecond(0.5 * (before.0 + sample.speed.0));
             let resistance = trip.rolling(grade) + trip.air_drag(mean, trip.air_on(road, cell));
             let held = sample.to_hold * sample.carried;
@@ -87,7 +87,7 @@ impl RideLanes {
             let forces = [trip.gravity(grade), resistance, held, braked, sample.pull];
             self.time.push(sample.time.0 as f32);
             before = sample.speed;
-            // The first point has no cell before it and takes that of the cell behind.
+            // The first point has no cell before it, so it takes the values of the cell behind.
             for point in if cell == 0 { 0..=1 } else { cell + 1..=cell + 1 } {
                 let known = self.speed[point].is_finite();
                 let lanes = [
@@ -105,7 +105,7 @@ impl RideLanes {
     }
 }
 
-/// The stages of a hold, before and after one is lost.
+/// The stages of a hold, before and after the strongest one is lost.
 fn spans(road: &Road, setting: &Setting, hold: &Hold) -> Vec<StageSpan> {
     let mut spans = stage_spans(setting.trip_on(hold.from), road, hold);
     let Some((at, _)) = setting.then().filter(|(at, _)| (hold.from + 1..hold.to).contains(at)) else {

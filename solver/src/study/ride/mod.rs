@@ -1,10 +1,10 @@
-//! The ride: the plan driven from start to end, as it says or with one thing otherwise, to be
-//! set side by side.
+//! The ride: the plan driven from start to end, as it says or with one thing otherwise, so that two can be
+//! compared.
 //!
-//! What is otherwise is a [`Slip`]. All else is as on the card: hold speeds, the points where the
-//! driver slows, curves, posted limits and stops. Where the retarder falls short the service
-//! brakes hold the truck, and they are taken to hold it however hot they are: a ride is milder
-//! than what could happen, and it says from where on the brakes are past their limit.
+//! The difference is a [`Slip`]. All else follows the card: hold speeds, the points where the driver slows,
+//! curves, posted limits and stops. Where the retarder falls short the service brakes hold the truck, however
+//! hot they are. So a ride is milder than what could happen; it says from where on the brakes are past their
+//! limit.
 
 mod lanes;
 mod setting;
@@ -20,61 +20,62 @@ use crate::units::{Celsius, Grade, Joules, Metres, MetresPerSecond, Seconds};
 use serde::{Deserialize, Serialize};
 use setting::Setting;
 
-/// What a driver does, or meets, otherwise than planned.
+/// What a driver does, or meets, differently from the plan.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Slip {
     /// Nothing: the plan as it is.
     Planned,
-    /// Each descent in the next higher gear, at the planned speed; in the highest where the plan
-    /// has that already.
+    /// Each descent in the next higher gear at the planned speed; in the highest gear where the plan has that
+    /// already.
     GearHigh,
     /// 10 % more mass than entered, driven by the card of the truck as entered.
     Heavier,
-    /// Each descent [`Slip::FASTER_KMH`] faster, above the day's limit too, in the planned gear
-    /// or the lowest that the highest engine speed allows there; no faster than the highest gear allows.
+    /// Each descent [`Slip::FASTER_KMH`] faster, above the day's limit too, but no faster than the highest
+    /// gear allows. The gear is the planned one, or the lowest that the highest engine speed allows at that
+    /// speed.
     Faster,
-    /// The strongest retarder stage is gone from half-way down the deciding descent on; the whole
-    /// retarder where it has one stage.
+    /// The strongest retarder stage is lost from half-way down the deciding descent on; the whole retarder
+    /// where it has one stage.
     StageLost,
     /// The brakes begin at [`Slip::HOT_SHARE`] of the way from the temperature entered to the limit.
     HotBrakes,
 }
 
 impl Slip {
-    /// All, the plan first.
+    /// All slips; the plan as it is comes first.
     pub const ALL: [Self; 6] =
         [Self::Planned, Self::GearHigh, Self::Heavier, Self::Faster, Self::StageLost, Self::HotBrakes];
 
-    /// By how much [`Slip::Faster`] is faster, km/h. Assumed.
+    /// Added speed of [`Slip::Faster`], km/h. Assumed.
     pub const FASTER_KMH: f64 = 10.0;
 
-    /// How far the brakes of [`Slip::HotBrakes`] are on the way to the limit, 0 to 1. Assumed: the
-    /// end of what is called warm.
+    /// Temperature at which the brakes of [`Slip::HotBrakes`] begin, as a share of the way to the limit.
+    /// Assumed: the upper end of what is called warm.
     pub const HOT_SHARE: f64 = 0.6;
 }
 
 /// How a ride ends.
 ///
-/// Figures are over the assessed parts of the road; over a descent without a safe speed as well,
-/// which is driven at the slowest speed tried.
+/// Figures cover the assessed parts of the road. They include a descent without a safe speed, which is driven
+/// at the slowest speed tried.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct RideEnd {
     /// Time from start to end.
     pub time: Seconds,
-    /// The brakes at the start of the road.
+    /// Brake temperature at the start of the road.
     pub brakes_at_start: Celsius,
     /// Hottest service brakes on the way.
     pub hottest: Celsius,
-    /// Hottest they would be after one hard stop at the worst place.
+    /// Hottest service brakes after one hard stop at the worst place.
     pub hottest_after_stop: Celsius,
     /// Work of the service brakes, not negative.
     pub service_work: Joules,
-    /// That part of it which is done on the descents, from crest to foot.
+    /// The part of that work done on the descents, from crest to foot.
     pub service_on_descents: Joules,
     /// Work of retarder and motoring, not negative.
     pub holding_work: Joules,
-    /// The most by which the truck is faster, on a descent, than the card says; zero where it is not.
+    /// Largest speed above the card's on a descent; zero where there is none.
     pub above_card: MetresPerSecond,
     /// The first place where one hard stop would take the brakes over the limit, from the start
     /// of the road.
@@ -83,24 +84,25 @@ pub struct RideEnd {
     pub overspeed_from: Option<Metres>,
     /// Where the stage is lost, for [`Slip::StageLost`].
     pub lost_at: Option<Metres>,
-    /// Descents for which no safe speed was found. With any, this ride is none to be driven.
+    /// Number of descents without a safe speed. With any of them, nobody should drive this ride.
     pub without_safe_speed: usize,
-    /// Slower than walking speed somewhere: this truck cannot climb this road.
+    /// The truck was slower than walking speed somewhere: it cannot climb this road.
     pub stalled: bool,
 }
 
 /// Drives the plan of this road, truck and day with a slip.
 ///
-/// `None` where that cannot be driven: the mass out of range; no stage to lose, none recommended
-/// on that day, or no descent to lose it on; and for any slip but [`Slip::Planned`] where the plan has
-/// a descent without a safe speed, since there is no right way to set a wrong one beside.
+/// `None` where that cannot be driven: the mass is out of range, or there is no stage to lose, none
+/// recommended on that day, or no descent to lose it on. Any slip but [`Slip::Planned`] also gives `None`
+/// where the plan has a descent without a safe speed, since there is no right way to compare a wrong one
+/// with.
 #[must_use]
 pub fn ride(road: &Road, truck: &Truck, day: &Day, plan: &Plan, slip: Slip) -> Option<(RideEnd, RideLanes)> {
     let setting = Setting::of(road, Trip { truck, day }, plan, slip)?;
     let trip = setting.trip_on(0);
     let start = start_state(trip, road);
     let mut run = Run::by_card_then(trip, road, &setting.caps, &setting.holds, start, setting.then());
-    // Pitches as recorded warm the brakes on this ride as on that of the plan.
+    // Recorded pitches warm the brakes on this ride as they do on the plan's.
     warm(trip, road, &mut run, &plan.descents);
     let end = end(road, plan, &setting, &run);
     Some((end, RideLanes::of(road, plan, &setting, &run)))
@@ -155,20 +157,20 @@ fn over_limit_from(road: &Road, setting: &Setting, run: &Run) -> Option<Metres> 
 
 fn overspeed_from(road: &Road, setting: &Setting, run: &Run) -> Option<Metres> {
     let truck = &setting.truck;
-    // A speed held at the very edge is rounded both ways.
+    // Rounding may put a speed at the very limit on either side of it.
     let highest = truck.highest_engine_speed() * (1.0 + 1e-9);
     let first = run.samples.iter().position(|it| truck.engine_speed(it.gear, it.speed) > highest)?;
     Some(place(road, first + 1))
 }
 
-/// Two rides differ noticeably by this much speed, m/s (2 km/h),…
+/// Two rides differ noticeably from this difference of speed on, m/s (2 km/h). Assumed.
 const OTHER_SPEED: f64 = 2.0 / 3.6;
 
-/// …by brakes this much warmer or cooler, K, or by the gear. Assumed.
+/// Two rides differ noticeably from this difference of brake temperature on, K. Assumed.
 const OTHER_HEAT: f64 = 20.0;
 
-/// The first grid point at which two rides along one road differ noticeably: in gear, by 2 km/h or
-/// by 20 K of the brakes. `None` where they nowhere do.
+/// The first grid point at which two rides along one road differ noticeably: in gear, by 2 km/h or by 20 K of
+/// the brakes. `None` where they differ nowhere.
 #[must_use]
 pub fn part_at(right: &RideLanes, wrong: &RideLanes) -> Option<usize> {
     let apart = |a: f32, b: f32, by: f64| f64::from((a - b).abs()) >= by;

@@ -1,4 +1,4 @@
-//! What a slip makes of truck, day and card.
+//! How a slip changes truck, day and card.
 
 use super::Slip;
 use crate::day::Day;
@@ -8,7 +8,7 @@ use crate::road::Road;
 use crate::truck::Truck;
 use crate::units::MetresPerSecond;
 
-/// A ride as it is to be driven.
+/// The settings with which a ride is driven.
 pub(super) struct Setting {
     pub(super) truck: Truck,
     pub(super) day: Day,
@@ -47,7 +47,7 @@ impl Setting {
                 day.brakes_at_start_c = start + Slip::HOT_SHARE * (limit - start).max(0.0);
             }
         }
-        // The driver slows where the truck as entered should: the rest is up to the service brakes.
+        // The driver slows where the entered truck should; the service brakes do the rest.
         let caps = caps(planned, road, &holds);
         Some(Self { truck, day, holds, caps, weaker })
     }
@@ -58,14 +58,14 @@ impl Setting {
         Trip { truck: weaker.map_or(&self.truck, |(_, truck)| truck), day: &self.day }
     }
 
-    /// The truck that takes the first one's place, and from which cell on.
+    /// The truck that takes the first one's place, and the cell from which on it does.
     pub(super) fn then(&self) -> Option<(usize, &Truck)> {
         self.weaker.as_ref().map(|(at, truck)| (*at, truck))
     }
 }
 
-/// The gear that a driver has to take at the higher speed: the planned one as long as the engine
-/// bears it, since nobody changes down in order to go faster.
+/// The gear at the higher speed: the planned one as long as the engine speed allows it. Nobody shifts down in
+/// order to go faster.
 fn faster(trip: Trip<'_>, hold: Hold) -> Hold {
     let truck = trip.truck;
     let highest = truck.gears().next_back().unwrap_or(hold.gear);
@@ -76,7 +76,7 @@ fn faster(trip: Trip<'_>, hold: Hold) -> Hold {
     Hold { gear: hold.gear.max(lowest), speed, ..hold }
 }
 
-/// Half-way down the deciding descent, and the truck from there on.
+/// The cell half-way down the deciding descent, and the truck from there on.
 fn stage_lost(trip: Trip<'_>, plan: &Plan) -> Option<(usize, Truck)> {
     if trip.strongest_stage().is_off() {
         return None;

@@ -1,4 +1,4 @@
-//! What needs a look inside: the place where an engine turns too fast.
+//! Tests that need the module's inside: the place where an engine turns too fast.
 
 use super::*;
 use crate::truck::Preset;

@@ -1,18 +1,18 @@
-//! Retarding power of an engine by its speed.
+//! Retarding power at the engine by engine speed.
 
 use crate::units::{RevPerMin, Watts};
 use serde::{Deserialize, Serialize};
 
 /// Retarding power of all stages by engine speed.
 ///
-/// Without an exponent it has the shape of `DECLARED` below; with one it is P = P_peak·(n/n_peak)^x up to
-/// the peak speed and P_peak above it. Neither is extrapolated upwards.
+/// Without an exponent the curve has the shape of `DECLARED` below. With one it is P = P_peak·(n/n_peak)^x up
+/// to the peak speed and P_peak above it. Neither is extrapolated upwards.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct EngineCurve {
     /// Retarding power of all stages at the peak speed, motoring included, kW.
     pub peak_power_kw: f64,
-    /// Engine speed of that power, 1/min.
+    /// Engine speed of the peak power, 1/min.
     pub peak_rpm: f64,
     /// Exponent x; `None` for the declared shape.
     #[serde(default)]
@@ -21,11 +21,13 @@ pub struct EngineCurve {
     pub cut_out_rpm: f64,
 }
 
-/// Speed over that of full power, and power over full power, of compression-release brakes.
+/// Declared shape of compression-release brakes: engine speed over that of full power, and power over full
+/// power.
 ///
-/// From 1,200/min up the mean of what three heavy engines' control units declare of themselves
-/// (RET-SHAPE-2), given for 2,100/min; at 2,300/min the mean of the two weaker ones. At 1,100/min the mean of
-/// the three, at 850/min of the two that still hold there. Torque rises to the full speed and falls above it.
+/// From 1,200/min up it is the mean of what three heavy engines' control units declare of themselves
+/// (RET-SHAPE-2), with full power at 2,100/min. At 2,300/min it is the mean of the two weaker ones, at
+/// 1,100/min that of all three, and at 850/min that of the two that still hold there. Torque rises up to the
+/// speed of full power and falls above it.
 const DECLARED: [(f64, f64); 9] = [
     (850.0 / 2_100.0, 0.11),
     (1_100.0 / 2_100.0, 0.24),
@@ -38,12 +40,12 @@ const DECLARED: [(f64, f64); 9] = [
     (2_300.0 / 2_100.0, 1.03),
 ];
 
-/// Power over full power at a speed over that of full power; the torque is straight between the points.
+/// Power over full power at a speed over that of full power; the torque is linear between the points.
 pub(super) fn declared(speed: f64) -> f64 {
     let after = DECLARED.partition_point(|(at, _)| *at < speed);
     let (Some(right), Some(left)) = (DECLARED.get(after), after.checked_sub(1).map(|index| DECLARED[index]))
     else {
-        // Below the first point along its torque; above the last one no more power than there.
+        // Below the first point the torque is extended; above the last one the power stays.
         let (first, last) = (DECLARED[0], DECLARED[DECLARED.len() - 1]);
         return if after == 0 { first.1 * speed / first.0 } else { last.1 };
     };
@@ -53,13 +55,13 @@ pub(super) fn declared(speed: f64) -> f64 {
 }
 
 impl EngineCurve {
-    /// Exponent of a compression-release brake that nobody has described further: within −13 … +10 % of the
-    /// mean of three engines from 1,200 to 2,000/min (RET-SHAPE), and assumed.
+    /// Exponent of a compression-release brake of which nothing else is known. Assumed; within −13 … +10 % of
+    /// the mean of three engines from 1,200 to 2,000/min (RET-SHAPE).
     pub const ASSUMED_EXPONENT: f64 = 1.85;
 
     /// Power of all stages, motoring included; `None` below the cut-out.
     pub(super) fn full_power(&self, speed: RevPerMin) -> Option<Watts> {
-        // A speed held at the very edge is rounded both ways.
+        // Rounding may put a speed at the very edge on either side of it.
         if speed.0 < self.cut_out_rpm * (1.0 - 1e-9) {
             return None;
         }

@@ -4,13 +4,13 @@ use crate::limits::bounds;
 use crate::units::RevPerMin;
 use serde::{Deserialize, Serialize};
 
-/// What the numbers of a table are.
+/// Meaning of a table's numbers.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum TableOf {
     /// Power at the engine by engine speed, kW, motoring included.
     EnginePower,
-    /// Torque at the propeller shaft by shaft speed, N·m, that the retarder gives for good.
+    /// Sustained torque of the retarder at the propeller shaft by shaft speed, N·m.
     ShaftTorque,
 }
 
@@ -20,12 +20,11 @@ pub enum TableOf {
 pub struct TableRow {
     /// Engine or shaft speed, 1/min.
     pub rpm: f64,
-    /// One value a stage, weakest first.
+    /// One value for each stage, weakest first.
     pub values: Vec<f64>,
 }
 
-/// Values between rows are on the straight line; outside the rows the retarder counts as off:
-/// nothing is extrapolated.
+/// Values are linear between rows. Outside the rows the retarder counts as off: nothing is extrapolated.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct EnteredTable {
@@ -39,7 +38,7 @@ impl EnteredTable {
     /// Value of the stage with this index, 0 the weakest; `None` outside the rows.
     pub(super) fn at(&self, stage: usize, speed: RevPerMin) -> Option<f64> {
         let (lowest, highest) = (self.rows.first()?.rpm, self.rows.last()?.rpm);
-        // A speed held at the very edge is rounded both ways.
+        // Rounding may put a speed at the very edge on either side of it.
         let edge = |rpm: f64| (speed.0 - rpm).abs() <= 1e-9 * rpm;
         let speed = if edge(lowest) || edge(highest) { speed.0.clamp(lowest, highest) } else { speed.0 };
         let after = self.rows.partition_point(|row| row.rpm < speed);
@@ -62,7 +61,7 @@ impl EnteredTable {
         self.rows.first().map_or(0.0, |row| row.rpm)
     }
 
-    /// Whether it can be computed with: see [`super::super::TruckError::Table`].
+    /// Whether the table can be computed with: see [`super::super::TruckError::Table`].
     pub(in crate::truck) fn is_sound(&self) -> bool {
         let stages = self.stages();
         let (lowest, highest) = bounds::TABLE_RPM;

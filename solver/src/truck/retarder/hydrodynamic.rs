@@ -4,33 +4,32 @@ use super::{Ambient, Warmth};
 use crate::units::{Celsius, RevPerMin, Seconds, Watts};
 use serde::{Deserialize, Serialize};
 
-/// Share of the reserve of heat at which the control begins to take torque back. Assumed.
+/// Share of the heat reserve at which the control begins to take torque back. Assumed.
 const TAPER: f64 = 0.25;
 
 /// The sustained power never falls below this share of the full one (HYD-DERATE: an operator's manual
 /// prints about 27 % as the least to which capacity is taken back).
 const LEAST_SUSTAINED: f64 = 0.27;
 
-/// The coolant is kept below this, °C. Assumed.
+/// Temperature below which the coolant is kept, °C. Assumed.
 const COOLANT_C: f64 = 105.0;
 
 /// Air temperature for which the sustained power is stated, °C. Assumed.
 const STATED_AT_C: f64 = 25.0;
 
-/// What a radiator gives to air of a temperature over what it gives to air at which its power is stated:
-/// in proportion to how much warmer the coolant is. Nothing more is counted in colder air. Assumed.
+/// Heat given off by a radiator to air of a temperature, over that to air for which its power is stated. It
+/// goes in proportion to how much warmer the coolant is. Colder air adds nothing. Assumed.
 pub(super) fn radiator_factor(air: Celsius) -> f64 {
     ((COOLANT_C - air.0) / (COOLANT_C - STATED_AT_C)).clamp(0.0, 1.0)
 }
 
-/// Flat torque that falls with the square of shaft speed below a bend, and a power that the
-/// coolant must carry away.
+/// Constant torque that falls with the square of shaft speed below a bend, and a power that the coolant must
+/// carry away.
 ///
-/// What it can do for a short time is more than what it can do for good: above the sustained
-/// power the coolant warms, and once it is warm only the sustained power is left. Coolant is
-/// pumped by the engine, so the sustained power falls in proportion with engine speed below
-/// the speed for which it is stated, and it falls in hot air. All shapes are assumed and every number is
-/// entered.
+/// For a short time the retarder can do more than it can sustain. Above the sustained power the coolant
+/// warms, and once it is warm only the sustained power is left. The engine pumps the coolant. So the
+/// sustained power falls in proportion with engine speed below the speed for which it is stated; it also
+/// falls in hot air. All shapes are assumed and every number is entered.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Hydrodynamic {
@@ -38,37 +37,37 @@ pub struct Hydrodynamic {
     pub torque_nm: f64,
     /// Shaft speed below which the torque falls, 1/min.
     pub full_torque_rpm: f64,
-    /// Power for a short time, kW.
+    /// Short-term power, kW.
     pub short_power_kw: f64,
-    /// How long, from cold, s.
+    /// Duration of the short-term power, from cold, s.
     pub short_time_s: f64,
-    /// Power that the coolant carries for good, kW.
+    /// Power that the coolant carries away continuously, kW.
     pub sustained_power_kw: f64,
-    /// Engine speed for which that is stated, 1/min.
+    /// Engine speed for which the sustained power is stated, 1/min.
     pub sustained_rpm: f64,
 }
 
 impl Hydrodynamic {
-    /// Turns of the rotor for one of the shaft (HYD-TORQUE: "a good 2 : 1", trade press).
+    /// Revolutions of the rotor per revolution of the shaft (HYD-TORQUE: "a good 2 : 1", trade press).
     const STEP_UP: f64 = 2.0;
     /// Rotor speed below which torque falls, 1/min (RET-HYD: steeply a little below 1,000, handbook text,
     /// second-hand).
     const ROTOR_RPM: f64 = 900.0;
 
-    /// One that nobody has described further: 3,500 N·m (HYD-TORQUE), all else assumed.
+    /// A hydrodynamic retarder of which nothing else is known: 3,500 N·m (HYD-TORQUE), all else assumed.
     pub(super) fn assumed(rated_kw: f64) -> Self {
         Self {
             torque_nm: 3_500.0,
             full_torque_rpm: Self::ROTOR_RPM / Self::STEP_UP,
             short_power_kw: 450.0,
             short_time_s: 60.0,
-            // Coolers are laid out for the waste heat of the engine at rated power.
+            // Coolers are sized for the waste heat of the engine at rated power.
             sustained_power_kw: (0.9 * rated_kw).round(),
             sustained_rpm: 1_900.0,
         }
     }
 
-    /// Torque of all stages, N·m, at shaft and engine speed, as warm as it is.
+    /// Torque of all stages, N·m, at shaft and engine speed and at its present warmth.
     pub(super) fn full_torque(
         &self,
         shaft: RevPerMin,
@@ -82,7 +81,7 @@ impl Hydrodynamic {
         if turning <= 0.0 { 0.0 } else { by_fluid.min(self.power(engine, ambient, warmth).0 / turning) }
     }
 
-    /// Most power: the short-term one while there is reserve, the sustained one without.
+    /// Highest power: the short-term one while there is reserve, the sustained one without.
     fn power(&self, engine: RevPerMin, ambient: Ambient, warmth: Warmth) -> Watts {
         let for_good = self.sustained(engine, ambient).0;
         let left = ((1.0 - warmth.share()) / TAPER).min(1.0);
@@ -92,13 +91,13 @@ impl Hydrodynamic {
     fn sustained(&self, engine: RevPerMin, ambient: Ambient) -> Watts {
         let pumped = (engine.0 / self.sustained_rpm).min(1.0);
         let carried = self.sustained_power_kw * pumped * ambient.radiator_factor;
-        // One that carries less for good when all is well is not lifted above what it carries.
+        // The floor never lifts the power above what the coolant sustains in the best case.
         let least = (LEAST_SUSTAINED * self.short_power_kw).min(self.sustained_power_kw);
         Watts(carried.max(least) * 1e3)
     }
 
-    /// How warm it is after `time` at this power. The reserve of heat is what the short-term
-    /// power brings above the sustained one in the time stated.
+    /// Warmth after `time` at this power. The reserve of heat is what the short-term power brings above the
+    /// sustained one in the stated time.
     pub(super) fn warmed(
         &self,
         from: Warmth,

@@ -1,4 +1,4 @@
-//! The kinds by name, and one of each that can be begun with.
+//! The kinds by name, and a retarder of each to begin with.
 
 use super::{
     Driveline, Electromagnetic, EngineBrake, EnteredTable, Hydrodynamic, Retarder, TableOf, TableRow,
@@ -35,7 +35,7 @@ pub enum RetarderKind {
     ShaftTorqueTable,
 }
 
-/// The engine that a retarder is begun with for.
+/// Data of an engine for which a retarder is begun.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(in crate::truck) struct EngineSize {
     pub(in crate::truck) litres: f64,
@@ -59,7 +59,7 @@ impl RetarderKind {
         Self::ShaftTorqueTable,
     ];
 
-    /// Its key in the page.
+    /// Its key, as the page uses it.
     #[must_use]
     pub fn key(self) -> &'static str {
         match self {
@@ -77,13 +77,13 @@ impl RetarderKind {
         }
     }
 
-    /// The kind of that key.
+    /// The kind with this key.
     #[must_use]
     pub fn by_key(key: &str) -> Option<Self> {
         Self::ALL.into_iter().find(|kind| kind.key() == key)
     }
 
-    /// One of this kind for an engine; its numbers are assumed.
+    /// A retarder of this kind for an engine; its numbers are assumed.
     pub(in crate::truck) fn assumed(self, engine: EngineSize) -> Retarder {
         let compression = || {
             EngineBrake::CompressionRelease(compression_release::assumed(
@@ -119,7 +119,7 @@ impl RetarderKind {
         }
     }
 
-    /// Entries of its numbers, all of them assumed to begin with.
+    /// Entries for the numbers of retarders, all of them assumed to begin with.
     pub(in crate::truck) fn entries() -> [Entry; 13] {
         [
             Entry::RetarderDelay,
@@ -143,7 +143,7 @@ fn both(brake: EngineBrake, retarder: Driveline, stages: Vec<f64>) -> Retarder {
     Retarder::Both { brake, retarder, stages }
 }
 
-/// A table to be written over: four speeds, three stages.
+/// A table to start from: four speeds, three stages.
 fn table(of: TableOf, highest_rpm: f64, full: impl Fn(f64) -> f64) -> Retarder {
     let rows = [0.45, 0.65, 0.85, 1.0].map(|share| {
         let values = [1.0 / 3.0, 2.0 / 3.0, 1.0].map(|stage| (stage * full(share)).round());

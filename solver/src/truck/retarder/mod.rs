@@ -1,4 +1,4 @@
-//! Retarders: a closed set, one file a kind.
+//! Retarders: a closed set, one file for each kind.
 //!
 //! To add a kind, write its file, add the variant, and follow the compiler.
 
@@ -26,32 +26,32 @@ use serde::{Deserialize, Serialize};
 
 /// The retarder of a truck.
 ///
-/// Stages are the shares of full retarding, weakest first, the last one 1; "off" is not among
-/// them. Where engine and driveline work together one lever asks the same share of both.
+/// Stages are the shares of full retarding, weakest first, the last one 1; "off" is not among them. Where
+/// engine and driveline work together, one lever asks the same share of both.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case", deny_unknown_fields)]
 pub enum Retarder {
-    /// None: the motoring engine alone holds.
+    /// No retarder: the motoring engine alone holds.
     None,
     /// At the engine.
     Engine {
-        /// Which.
+        /// The engine brake.
         brake: EngineBrake,
         /// Shares by stage.
         stages: Vec<f64>,
     },
     /// On the propeller shaft.
     Driveline {
-        /// Which.
+        /// The shaft retarder.
         retarder: Driveline,
         /// Shares by stage.
         stages: Vec<f64>,
     },
     /// At the engine and on the propeller shaft.
     Both {
-        /// At the engine.
+        /// The part at the engine.
         brake: EngineBrake,
-        /// On the shaft.
+        /// The part on the shaft.
         retarder: Driveline,
         /// Shares by stage.
         stages: Vec<f64>,
@@ -71,7 +71,7 @@ pub enum EngineBrake {
 }
 
 impl EngineBrake {
-    /// Its curve.
+    /// Its power curve.
     #[must_use]
     pub fn curve(&self) -> &EngineCurve {
         match self {
@@ -123,8 +123,8 @@ impl Retarder {
         Self::Engine { brake: EngineBrake::CompressionRelease(curve), stages }
     }
 
-    /// Shares of full retarding by stage; empty where there is none, and for an entered table,
-    /// which has a column a stage.
+    /// Shares of full retarding by stage. Empty where there is no retarder, and for an entered table, which
+    /// has a column for each stage.
     #[must_use]
     pub fn shares(&self) -> &[f64] {
         match self {
@@ -144,7 +144,7 @@ impl Retarder {
         }
     }
 
-    /// Without its strongest stage; `None` where it has none. What is left is nothing to be entered,
+    /// The retarder without its strongest stage; `None` where it has none. The result is no valid entry,
     /// since its last share is below 1.
     pub(super) fn without_strongest(mut self) -> Option<Self> {
         match self.stage_count() {
@@ -206,8 +206,8 @@ impl Retarder {
         }
     }
 
-    /// Power at the engine of the stage with this index, 0 the weakest, motoring included;
-    /// `None` where nothing at the engine is on.
+    /// Power at the engine of the stage with this index, 0 the weakest, motoring included; `None` where
+    /// nothing at the engine is on.
     pub(super) fn engine_power(&self, stage: usize, speed: RevPerMin, motoring: Watts) -> Option<Watts> {
         match self {
             Self::None | Self::Driveline { .. } => None,
@@ -247,7 +247,7 @@ impl Retarder {
         }
     }
 
-    /// How warm it is after `time` with this power at the shaft.
+    /// Warmth after `time` with this power at the shaft.
     pub(super) fn warmed(
         &self,
         from: Warmth,
@@ -263,7 +263,7 @@ impl Retarder {
         }
     }
 
-    /// Engine speed below which its part at the engine is off, 1/min; zero without one.
+    /// Engine speed below which its part at the engine is off, 1/min; zero where it has none.
     #[must_use]
     pub fn cut_out_rpm(&self) -> f64 {
         match self {

@@ -1,9 +1,9 @@
-//! How warm a retarder on the propeller shaft is.
+//! Warmth of a retarder on the propeller shaft.
 
 use serde::{Deserialize, Serialize};
 
-/// 0 cold … 1 as warm as it gets: of a hydrodynamic retarder the share of the coolant's reserve
-/// that is used up, of an electromagnetic one the way from cold to hot.
+/// From 0, cold, to 1, as warm as it gets. For a hydrodynamic retarder it is the used share of the coolant's
+/// heat reserve, for an electromagnetic one the way from cold to hot.
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd, Serialize, Deserialize)]
 #[serde(transparent)]
 pub struct Warmth(f64);
@@ -11,7 +11,7 @@ pub struct Warmth(f64);
 impl Warmth {
     /// At the start of a trip.
     pub const COLD: Self = Self(0.0);
-    /// As it is in use for good: what a hold speed may count on.
+    /// The warmth of continuous use, on which a hold speed may count.
     pub const SUSTAINED: Self = Self(1.0);
 
     pub(super) fn of(share: f64) -> Self {
