@@ -1,6 +1,7 @@
 //! The order of the house, kept by a test: every rule is run over every file of the project,
 //! and over a bad sample, so that it can be seen to fail.
 
+mod dependencies;
 mod messages;
 mod rules;
 mod scan;
@@ -162,4 +163,15 @@ fn published_sources_can_fail() {
     check(rule, path, "//! Common practice, no source.\n#[test]\nfn a() {}", &[]);
     check(rule, "tests/published/rows.rs", "const A: f64 = 1.0;", &[]);
     check(rule, "tests/analytic/a.rs", "#[test]\nfn a() {}", &[]);
+}
+
+#[test]
+fn reasons_can_fail() {
+    let rule = rules::reasons;
+    check(rule, "Cargo.toml", "[package]\nname = \"a\"\n[workspace.dependencies]\na = \"1\"", &[4]);
+    check(rule, "a/Cargo.toml", "[dependencies]\n# Why.\na = \"1\"\nb.workspace = true", &[4]);
+    check(rule, "a/Cargo.toml", "[target.'cfg(x)'.dev-dependencies]\na = \"1\" # Why.\n\nb = \"2\"", &[4]);
+    check(rule, "a/Cargo.toml", "[build-dependencies.a]\nversion = \"1\"", &[1]);
+    check(rule, "a/Cargo.toml", "# Why.\n[dependencies.a]\nversion = \"1\"\n[lints]\nworkspace = true", &[]);
+    check(rule, "a/other.toml", "[dependencies]\na = \"1\"", &[]);
 }

@@ -23,7 +23,7 @@ fn breach(line: usize, sentence: impl Into<String>) -> Breach {
 pub(crate) type Rule = fn(&str, &str) -> Vec<Breach>;
 
 /// All rules, with the names they are reported by.
-pub(crate) const RULES: [(&str, Rule); 7] = [
+pub(crate) const RULES: [(&str, Rule); 8] = [
     ("solver layers", solver_layers),
     ("browser bindings", browser_bindings),
     ("worker client", worker_client),
@@ -31,6 +31,7 @@ pub(crate) const RULES: [(&str, Rule); 7] = [
     ("unfinished work", unfinished_work),
     ("outside paths", outside_paths),
     ("published sources", published_sources),
+    ("reasons for dependencies", reasons),
 ];
 
 /// The rooms of the solver, and whom each may import. Data flows one way: a room knows those
@@ -178,6 +179,32 @@ pub(crate) fn published_sources(path: &str, text: &str) -> Vec<Breach> {
     });
     let sentence = "name the source of the published value, or say that there is none";
     nameless.map(|at| breach(at + 1, sentence)).collect()
+}
+
+/// Beside each dependency stands why it is there: a comment in the line above it, or at its end.
+pub(crate) fn reasons(path: &str, text: &str) -> Vec<Breach> {
+    if path != "Cargo.toml" && !path.ends_with("/Cargo.toml") {
+        return Vec::new();
+    }
+    let (mut found, mut inside, mut before) = (Vec::new(), false, "");
+    for (index, line) in text.lines().map(str::trim).enumerate() {
+        let told = before.starts_with('#') || line.contains(" # ");
+        let table = line.strip_prefix('[').and_then(|rest| rest.strip_suffix(']'));
+        // A table of dependencies, or one of a single dependency.
+        let is_one = table.is_some_and(|table| table.rsplit_once('.').is_some_and(|(of, _)| lists(of)));
+        let is_entry = inside && table.is_none() && line.contains('=') && !line.starts_with('#');
+        if (is_one || is_entry) && !told {
+            found.push(breach(index + 1, "say in a comment why this dependency is there"));
+        }
+        inside = table.map_or(inside, lists);
+        before = line;
+    }
+    found
+}
+
+/// Whether a table of a manifest lists dependencies.
+fn lists(table: &str) -> bool {
+    table.rsplit('.').next().is_some_and(|last| last.ends_with("dependencies"))
 }
 
 /// Whether a comment speaks of its source, begins with the key of one (`AXLE: …`) or holds a

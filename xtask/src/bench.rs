@@ -16,7 +16,5 @@ pub(crate) fn run(words: &[String]) -> Outcome {
         return browser::run_bench();
     }
     let fixed = ["run", "--release", "-p", "tests", "--bin", "bench"];
-    // The release profile makes everything small; a baseline must be fast.
-    let fast = ["--config", "profile.release.opt-level=3"];
-    run_program(program("cargo").args(fixed).args(fast).arg("--").args(words))
+    run_program(program("cargo").args(fixed).arg("--").args(words))
 }

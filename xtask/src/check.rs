@@ -2,6 +2,7 @@
 
 use crate::{
     Outcome, browser, budget, build,
+    deny::{self, Ran},
     project::{program, run as run_program},
     tally::{Tally, run_counted},
     tools,
@@ -17,6 +18,8 @@ enum Step {
     LintsNative,
     LintsWasm,
     Docs,
+    Dependencies,
+    Advisories,
     TestsNative,
     TestsWasm,
     Build,
@@ -24,12 +27,14 @@ enum Step {
     Browser,
 }
 
-const STEPS: [Step; 10] = [
+const STEPS: [Step; 12] = [
     Step::Tools,
     Step::Formatting,
     Step::LintsNative,
     Step::LintsWasm,
     Step::Docs,
+    Step::Dependencies,
+    Step::Advisories,
     Step::TestsNative,
     Step::TestsWasm,
     Step::Build,
@@ -45,6 +50,8 @@ impl Step {
             Step::LintsNative => "Lints, native",
             Step::LintsWasm => "Lints, wasm",
             Step::Docs => "Documentation",
+            Step::Dependencies => "Rules for dependencies",
+            Step::Advisories => "Weaknesses of dependencies",
             Step::TestsNative => "Tests, native",
             Step::TestsWasm => "The same snapshots in wasm",
             Step::Build => "Release build",
@@ -56,13 +63,19 @@ impl Step {
     /// The step whose success this one needs in order to say anything.
     fn needs(self) -> Option<Step> {
         match self {
-            Step::Tools | Step::Formatting | Step::LintsNative | Step::Docs | Step::TestsNative => None,
+            Step::Tools
+            | Step::Formatting
+            | Step::LintsNative
+            | Step::Docs
+            | Step::Dependencies
+            | Step::Advisories
+            | Step::TestsNative => None,
             Step::LintsWasm | Step::TestsWasm | Step::Build => Some(Step::Tools),
             Step::Sizes | Step::Browser => Some(Step::Build),
         }
     }
 
-    fn run(self) -> (Tally, Outcome) {
+    fn run(self) -> (Tally, Ending) {
         match self {
             Step::Tools => uncounted(tools::install_missing()),
             Step::Formatting => uncounted(run_program(program("cargo").args(["fmt", "--all", "--check"]))),
@@ -95,8 +108,10 @@ impl Step {
                     .args(["doc", "-p", "solver", "--no-deps"])
                     .env("RUSTDOCFLAGS", "-D warnings"),
             )),
-            Step::TestsNative => run_counted(&mut native_tests()),
-            Step::TestsWasm => run_counted(program("cargo").args([
+            Step::Dependencies => (Tally::default(), Ending::of(deny::rules())),
+            Step::Advisories => (Tally::default(), Ending::of(deny::advisories())),
+            Step::TestsNative => counted(run_counted(&mut native_tests())),
+            Step::TestsWasm => counted(run_counted(program("cargo").args([
                 "test",
                 "-p",
                 "tests",
@@ -104,10 +119,10 @@ impl Step {
                 "regress",
                 "--target",
                 "wasm32-unknown-unknown",
-            ])),
+            ]))),
             Step::Build => uncounted(build::run()),
             Step::Sizes => uncounted(budget::run()),
-            Step::Browser => browser::run_tests(),
+            Step::Browser => counted(browser::run_tests()),
         }
     }
 }
@@ -125,6 +140,25 @@ enum Ending {
     Held,
     Failed(String),
     NotRun(Step),
+    Skipped(String),
+}
+
+impl Ending {
+    fn of(ran: Ran) -> Self {
+        match ran {
+            Ran::Yes(Ok(())) => Self::Held,
+            Ran::Yes(Err(sentence)) => Self::Failed(sentence),
+            Ran::No(why) => Self::Skipped(why),
+        }
+    }
+
+    /// Whether the run as a whole is spoilt by it.
+    fn spoils(&self) -> bool {
+        match self {
+            Self::Held | Self::Skipped(_) => false,
+            Self::Failed(_) | Self::NotRun(_) => true,
+        }
+    }
 }
 
 struct Report {
@@ -160,16 +194,14 @@ fn run_step(step: Step, before: &[Report]) -> Report {
         .find(|report| !matches!(report.ending, Ending::Held));
     let (tally, ending) = match missing {
         Some(report) => (Tally::default(), Ending::NotRun(report.step)),
-        None => {
-            let (tally, outcome) = step.run();
-            (tally, outcome.map_or_else(Ending::Failed, |()| Ending::Held))
-        }
+        None => step.run(),
     };
     let time = start.elapsed();
     match &ending {
         Ending::Held => {}
         Ending::Failed(sentence) => println!("FAILED: {sentence}"),
         Ending::NotRun(needed) => println!("not run, since \"{}\" failed", needed.heading()),
+        Ending::Skipped(why) => println!("SKIPPED: {why}."),
     }
     println!("-- {} s", time.as_secs());
     Report { step, ending, tally, time }
@@ -184,6 +216,7 @@ fn summarise(reports: &[Report], time: Duration) -> Outcome {
             Ending::Held => "ok",
             Ending::Failed(_) => "FAILED",
             Ending::NotRun(_) => "not run",
+            Ending::Skipped(_) => "skipped",
         };
         println!(
             "{word:>8}  {:<28} {:>5} s  {:>5} passed {:>3} failed",
@@ -193,28 +226,47 @@ fn summarise(reports: &[Report], time: Duration) -> Outcome {
             report.tally.failed
         );
         total += report.tally;
-        let held = matches!(report.ending, Ending::Held);
-        if !held && report.tally.failed == 0 {
+        let spoils = report.ending.spoils();
+        if spoils && report.tally.failed == 0 {
             total.failed += 1;
         }
-        all_held &= held;
+        all_held &= !spoils;
+    }
+    for report in reports {
+        if let Ending::Skipped(why) = &report.ending {
+            println!("\n{} was skipped: {why}.", report.step.heading());
+        }
     }
     println!("{} min in all\n", time.as_secs().div_ceil(60));
     println!("{} passed, {} failed", total.passed, total.failed);
     if all_held { Ok(()) } else { Err("not everything holds; the steps that failed say why".into()) }
 }
 
-fn uncounted(outcome: Outcome) -> (Tally, Outcome) {
-    (Tally::default(), outcome)
+fn uncounted(outcome: Outcome) -> (Tally, Ending) {
+    counted((Tally::default(), outcome))
+}
+
+fn counted((tally, outcome): (Tally, Outcome)) -> (Tally, Ending) {
+    (tally, Ending::of(Ran::Yes(outcome)))
 }
 
 #[cfg(test)]
 mod tests {
-    use super::native_tests;
+    use super::{Ending, STEPS, native_tests};
+    use crate::deny::Ran;
 
     #[test]
     fn snapshots_are_compared_and_not_written_anew() {
         let tests = native_tests();
         assert!(tests.get_envs().any(|it| it == ("STEADYGRADE_UPDATE".as_ref(), None)));
+    }
+
+    #[test]
+    fn a_step_that_was_skipped_is_not_one_that_held() {
+        let skipped = Ending::of(Ran::No(String::from("why")));
+        assert!(matches!(&skipped, Ending::Skipped(why) if why == "why"));
+        assert!(!skipped.spoils() && !matches!(skipped, Ending::Held));
+        assert!(Ending::of(Ran::Yes(Err(String::from("broken")))).spoils());
+        assert!(Ending::NotRun(STEPS[0]).spoils());
     }
 }

@@ -6,8 +6,9 @@ cargo xtask COMMAND
 
   serve [--port N] [--no-build]  build the release page and serve it on 127.0.0.1
                                  (port 8087, or the next free one)
-  test                           everything that must hold: formatting, lints, tests native
-                                 and in wasm, the release build, sizes, the page in Chromium
+  test                           everything that must hold: formatting, lints, dependencies,
+                                 tests native and in wasm, the release build, sizes, the page
+                                 in Chromium
   browser [--no-build]           of these, the tests in Chromium alone
   build                          the release page into dist/
   bench [--page | --truth]       time the solver, or the page, against its baselines; or

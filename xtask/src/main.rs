@@ -11,6 +11,7 @@ mod build;
 mod check;
 mod chromium;
 mod command;
+mod deny;
 mod dist;
 mod project;
 mod server;

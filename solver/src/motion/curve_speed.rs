@@ -64,18 +64,22 @@ impl Trip<'_> {
     pub fn curve_speed(self, radius_m: f64) -> MetresPerSecond {
         let threshold = THRESHOLD_SHARE * self.truck.spec().rollover_threshold_g;
         let tipping = tipping_speed(radius_m, threshold + self.day.superelevation);
-        let speed = tipping.0.min(self.advisory_speed(radius_m).0);
+        let speed = self.advisory_speed(radius_m, tipping).0;
         let kmh = MetresPerSecond(speed).kmh() - LADEN_ALLOWANCE_KMH;
         // The allowance stops at `SLOWEST_KMH`; the curve itself may ask for less.
         MetresPerSecond::from_kmh(kmh.max(SLOWEST_KMH.min(MetresPerSecond(speed).kmh())))
     }
 
-    /// The speed whose curve radius is this one, with the side friction of the surface.
-    fn advisory_speed(self, radius_m: f64) -> MetresPerSecond {
+    /// The speed whose curve radius is this one, with the side friction of the surface, and at most `most`.
+    fn advisory_speed(self, radius_m: f64, most: MetresPerSecond) -> MetresPerSecond {
         let friction = |speed| design_side_friction(speed).min(FRICTION_SHARE * self.day.surface.friction());
         let needed = |speed| curve_radius(speed, self.day.superelevation, friction(speed));
         let (mut slow, mut fast) = (0.0, self.day.speed_limit().0.max(MPH * 70.0));
         for _ in 0..HALVINGS {
+            // It only rises from here.
+            if slow >= most.0 {
+                return most;
+            }
             let middle = 0.5 * (slow + fast);
             // The radius needed grows with speed: friction falls, and the square of the speed rises.
             if needed(MetresPerSecond(middle)) <= radius_m {
@@ -84,6 +88,6 @@ impl Trip<'_> {
                 fast = middle;
             }
         }
-        MetresPerSecond(slow)
+        MetresPerSecond(slow.min(most.0))
     }
 }

@@ -3,7 +3,7 @@
 use super::Road;
 use super::profile::cells_in;
 use super::track;
-use geo::{Coord, Line, LineLocatePoint, Point};
+use geo::{Coord, Line, LineLocatePoint, Point, Vector2DOps};
 
 /// A point within this distance of the other road lies on it, metres: both sides of a road, and the errors of
 /// two receivers.
@@ -121,9 +121,10 @@ impl Walk {
             }
             let way = line.line_locate_point(&point).unwrap_or(0.0);
             let on = line.start + line.delta() * way;
-            let off2 = square(Coord { x: on.x - point.x(), y: on.y - point.y() });
+            let off2 = (on - point.0).magnitude_squared();
             let there = direction(&self.b, cell, self.way.1);
-            let cosine = (here.x * there.x + here.y * there.y) / (square(here) * square(there)).sqrt();
+            let cosine =
+                here.dot_product(there) / (here.magnitude_squared() * there.magnitude_squared()).sqrt();
             let fits = off2 <= NEAR_M * NEAR_M && cosine >= SAME_WAY;
             if fits && best.is_none_or(|(least, _)| off2 < least) {
                 best = Some((off2, cell as f64 + way));
@@ -136,8 +137,4 @@ impl Walk {
 /// Direction from some cells before a point to as many behind it.
 fn direction(line: &[Coord<f64>], at: usize, cells: usize) -> Coord<f64> {
     line[(at + cells).min(line.len() - 1)] - line[at.saturating_sub(cells)]
-}
-
-fn square(of: Coord<f64>) -> f64 {
-    of.x * of.x + of.y * of.y
 }

@@ -83,13 +83,14 @@ pub(crate) fn build(dist: &Path) -> Outcome {
 
 fn build_programs(which: &[&str]) -> Outcome {
     let mut cargo = program("cargo");
-    cargo.args(["build", "--release", "--offline", "--package", "app", "--target", "wasm32-unknown-unknown"]);
+    cargo.args(["build", "--profile", "page", "--offline", "--package", "app"]);
+    cargo.args(["--target", "wasm32-unknown-unknown"]);
     project::run(cargo.args(which))
 }
 
 /// Makes of a program the module `NAME-HASH_bg.wasm` and its glue.
 fn build_module(dist: &Path, program_name: &str, name: &str) -> Outcome {
-    let linked = project::root().join(format!("target/wasm32-unknown-unknown/release/{program_name}.wasm"));
+    let linked = project::root().join(format!("target/wasm32-unknown-unknown/page/{program_name}.wasm"));
     let out = project::root().join("target/wasm-bindgen/languages");
     let mut bindgen = program("wasm-bindgen");
     bindgen

@@ -1,16 +1,13 @@
 //! The answer as text.
 
+use crate::sentences;
 use solver::motion::{Answer, Trip, Unusable};
-use solver::plan::{
-    ChangeHow, Choice, Descent, Governs, Lanes, Leg, Note, Plan, Proof, Table, Totals, Verdict, WayDown,
-};
-use solver::report::gpx::{Captions, Wording, annotated};
+use solver::plan::{Choice, Descent, Governs, Lanes, Plan, Proof, Table, Totals, Verdict, WayDown};
+use solver::report::gpx::annotated;
 use solver::road::Road;
-use solver::truck::{Gear, Stage};
 use std::fmt::Write;
-
-pub(crate) const CAUTION: &str = "A planning and teaching aid, not permission to descend. It does not know brake \
-adjustment, tyres,\nweather, traffic or how the load sits. Posted signs, local law and the vehicle maker's limits come first.\n";
+use words::format::Units;
+use words::{captions, words};
 
 pub(crate) fn of_road(trip: Trip<'_>, road: &Road, plan: &Plan) -> String {
     let mut out = String::new();
@@ -27,10 +24,10 @@ pub(crate) fn of_road(trip: Trip<'_>, road: &Road, plan: &Plan) -> String {
     );
     let _ = writeln!(out, "{}, {:.1} t\n", trip.truck.spec().name, trip.truck.mass().0 / 1e3);
     for finding in road.findings() {
-        let _ = writeln!(out, "- {finding}");
+        let _ = writeln!(out, "- {}", sentences::finding(finding));
     }
     for note in &plan.notes {
-        let _ = writeln!(out, "! {}", of_note(*note));
+        let _ = writeln!(out, "! {}", words().note(*note));
     }
     grades(&mut out, road);
     for descent in &plan.descents {
@@ -50,7 +47,7 @@ pub(crate) fn of_road(trip: Trip<'_>, road: &Road, plan: &Plan) -> String {
         totals.hottest.0,
         totals.hottest_after_stop.0
     );
-    out.push_str(CAUTION);
+    out.push_str(&sentences::caution());
     out
 }
 
@@ -210,26 +207,6 @@ fn governs(governs: Governs) -> &'static str {
     }
 }
 
-fn of_note(note: Note) -> &'static str {
-    match note {
-        Note::StagesWithheld(_) => "No retarder stage is recommended on this surface with this load.",
-        Note::WetCap => "Wet: the retarder is counted with half of what the driven axles grip.",
-        Note::HoldByHand => "Hold the gear by hand: the gearbox would choose another.",
-        Note::ShiftsUpByItself => {
-            "Held below the engine speed at which the gearbox shifts up by itself and drops the retarder."
-        }
-        Note::StartsInDescent => {
-            "The road starts in the middle of a descent: what the brakes went through before is unknown."
-        }
-        Note::PartlyUnassessed => "Parts of the road could not be assessed; nothing is said there.",
-        Note::PoorHeights => "The heights are poor: grades are advisory only.",
-        Note::HotElsewhere => {
-            "Away from the descents there is a place where a hard stop would pass the heat limit."
-        }
-        Note::CannotClimb => "The truck cannot climb part of this road.",
-    }
-}
-
 pub(crate) fn of_table(trip: Trip<'_>, table: &Table) -> String {
     let mut out = String::new();
     let _ = writeln!(
@@ -240,6 +217,9 @@ pub(crate) fn of_table(trip: Trip<'_>, table: &Table) -> String {
         table.grade.0 * 100.0,
         table.height.0
     );
+    if table.grade.0 > 0.0 {
+        out.push_str("This grade rises; downhill is written with a minus: -6%.\n");
+    }
     out.push_str("gear   km/h from–to   margin   off, then stages\n");
     for row in &table.rows {
         let margin = row.margin_at_ceiling.map_or("–".to_owned(), |m| format!("{:+.0} %", m * 100.0));
@@ -254,7 +234,7 @@ pub(crate) fn of_table(trip: Trip<'_>, table: &Table) -> String {
         );
     }
     out.push('\n');
-    out.push_str(CAUTION);
+    out.push_str(&sentences::caution());
     out
 }
 
@@ -275,38 +255,5 @@ fn of_answer(answer: &Answer) -> String {
 
 /// The road with its plan as GPX 1.1.
 pub(crate) fn as_gpx(road: &Road, plan: &Plan, lanes: &Lanes) -> Option<String> {
-    annotated(road, plan, &Captions::of(plan, &lanes.gear, &Waypoints))
-}
-
-struct Waypoints;
-
-fn held(leg: &Leg, stage: Stage) -> String {
-    let speed = (leg.speed.kmh() + 1e-6).floor();
-    format!("gear {}, stage {}, hold {speed:.0} km/h", leg.gear.number(), stage.number())
-}
-
-impl Wording for Waypoints {
-    fn caution(&self) -> String {
-        CAUTION.replace('\n', " ")
-    }
-    fn crest(&self, descent: &Descent) -> String {
-        match descent.legs.first() {
-            Some(first) => format!("Crest {}: {}", descent.number, held(first, first.stage)),
-            None => format!("Crest {}: no safe speed found", descent.number),
-        }
-    }
-    fn change(&self, gear: Gear, stage: Stage) -> String {
-        format!("Gear {}, stage {}", gear.number(), stage.number())
-    }
-    fn leg(&self, leg: &Leg, stage: Stage) -> String {
-        let by = leg.change.map_or("", |change| match change.how {
-            ChangeHow::Down => "By here: ",
-            ChangeHow::Up => "From here on: ",
-        });
-        format!("{by}{}", held(leg, stage))
-    }
-    fn foot(&self, descent: &Descent, next: Option<u8>) -> String {
-        let after = next.map_or_else(String::new, |gear| format!(", then gear {gear}"));
-        format!("Foot {}{after}", descent.number)
-    }
+    annotated(road, plan, &captions(plan, &lanes.gear, Units::Metric))
 }

@@ -1,5 +1,6 @@
 //! The answer as JSON with stable names.
 
+use crate::sentences;
 use serde::Serialize;
 use serde_json::{Value, json};
 use solver::plan::{Advice, Choice, Descent, Plan, Table, WayDown};
@@ -10,20 +11,20 @@ pub(crate) fn pretty(value: &impl Serialize) -> Result<String, String> {
     serde_json::to_string_pretty(value).map(|text| text + "\n").map_err(|e| e.to_string())
 }
 
-pub(crate) fn of_road(road: &Road, plan: &Plan) -> Result<String, String> {
+pub(crate) fn of_road(road: &Road, plan: &Plan) -> Value {
     let quality = road.quality();
     let metre = |point: usize| point as f64 * road.step_m();
     let totals = &plan.totals;
-    pretty(&json!({
+    json!({
         "road": {
             "name": road.name(),
             "length_m": road.length_m(),
             "mean_grade": road.mean_grade(0, road.cells()),
             "steepest_km": road.steepest(0, road.cells(), 1_000.0).map(|(_, grade)| grade),
-            "quality": format!("{:?}", quality.class).to_lowercase(),
+            "quality": self::quality(road),
             "roughness_before": quality.roughness_before,
             "roughness_after": quality.roughness_after,
-            "findings": road.findings().iter().map(ToString::to_string).collect::<Vec<_>>(),
+            "findings": road.findings().iter().map(sentences::finding).collect::<Vec<_>>(),
             "unassessed": road.unassessed().iter().map(|span| json!({
                 "from_m": metre(span.from), "to_m": metre(span.to),
             })).collect::<Vec<_>>(),
@@ -32,7 +33,7 @@ pub(crate) fn of_road(road: &Road, plan: &Plan) -> Result<String, String> {
             "from_m": metre(s.from), "to_m": metre(s.to), "grade": s.grade, "plus_minus": s.plus_minus,
         })).collect::<Vec<_>>(),
         "descents": plan.descents.iter().map(|d| of_descent(road, d)).collect::<Vec<_>>(),
-        "notes": plan.notes.iter().map(|note| format!("{note:?}")).collect::<Vec<_>>(),
+        "notes": notes(plan).collect::<Vec<_>>(),
         "totals": {
             "time_s": totals.time.0,
             "fall_m": totals.fall.0,
@@ -43,7 +44,17 @@ pub(crate) fn of_road(road: &Road, plan: &Plan) -> Result<String, String> {
             "hottest_c": totals.hottest.0,
             "hottest_after_stop_c": totals.hottest_after_stop.0,
         },
-    }))
+    })
+}
+
+/// How far the heights can be trusted, as it stands in JSON.
+pub(crate) fn quality(road: &Road) -> String {
+    format!("{:?}", road.quality().class).to_lowercase()
+}
+
+/// What is to be known of the whole plan, as it stands in JSON.
+pub(crate) fn notes(plan: &Plan) -> impl Iterator<Item = String> {
+    plan.notes.iter().map(|note| format!("{note:?}"))
 }
 
 fn of_descent(road: &Road, descent: &Descent) -> Value {
