@@ -33,7 +33,7 @@
 ### $off bool
 ### $overdrive bool
 ### $partly-unassessed bool
-### $phase crate::message::Phase
+### $phase workers::message::Phase
 ### $preset solver::truck::Preset
 ### $reading crate::chart::Reading
 ### $reversed bool

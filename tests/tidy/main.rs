@@ -95,7 +95,10 @@ fn browser_bindings_can_fail() {
     check(rule, "app/src/view/road.rs", "fn a(e: leptos::web_sys::Event) {}", &[1]);
     check(rule, "solver/src/road/gpx.rs", "let now = js_sys::Date::now();", &[1]);
     check(rule, "app/src/browser/files.rs", "use web_sys::File;", &[]);
-    check(rule, "app/src/bin/worker.rs", "use js_sys::Array;", &[]);
+    check(rule, "app/src/bin/class.rs", "use js_sys::Array;", &[1]);
+    check(rule, "app/workers/src/desk.rs", "use js_sys::Array;", &[1]);
+    check(rule, "app/workers/src/scope.rs", "use js_sys::Array;", &[]);
+    check(rule, "app/workers/src/bin/worker.rs", "use js_sys::Array;", &[]);
     check(rule, "app/src/view/road.rs", "// web_sys is not for here", &[]);
 }
 

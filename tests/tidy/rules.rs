@@ -92,19 +92,20 @@ pub(crate) fn solver_layers(path: &str, text: &str) -> Vec<Breach> {
     found
 }
 
-/// The browser's raw bindings stay in one folder, and in the workers' own programs.
+/// The browser's raw bindings stay in one folder of the page, and in the workers' own end and programs.
 pub(crate) fn browser_bindings(path: &str, text: &str) -> Vec<Breach> {
-    let in_app = path.starts_with("app/src/") && path.ends_with(".rs");
+    let in_app = ["app/src/", "app/workers/src/"].iter().any(|start| path.starts_with(start));
+    let in_app = in_app && path.ends_with(".rs");
     let in_solver = path.starts_with("solver/src/") && path.ends_with(".rs");
     let allowed = path.starts_with("app/src/browser/")
         || path == "app/src/browser.rs"
-        || path == "app/src/bin/worker.rs"
-        || path == "app/src/bin/study.rs";
+        || path.starts_with("app/workers/src/bin/")
+        || path == "app/workers/src/scope.rs";
     if allowed || !(in_app || in_solver) {
         return Vec::new();
     }
     lines_with(&blank_out(text), &["web_sys", "js_sys"], |word| {
-        format!("`{word}` belongs into app/src/browser")
+        format!("`{word}` belongs into app/src/browser, of a worker into its scope")
     })
 }
 

@@ -79,6 +79,8 @@ impl Step {
                 "-p",
                 "app",
                 "-p",
+                "workers",
+                "-p",
                 "solver",
                 "--lib",
                 "--bins",

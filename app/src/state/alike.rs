@@ -7,8 +7,8 @@ use super::entered::Entered;
 use super::{Beside, Signals, State, work};
 use crate::browser::file::Blob;
 use crate::browser::timer::Timer;
-use crate::message::{Also, Carried};
 use leptos::prelude::*;
+use workers::message::{Also, Carried};
 
 /// What is known of files in hand: which of them are of the same road, by a number of their own.
 pub(crate) type Grounds = Vec<(Blob, usize)>;

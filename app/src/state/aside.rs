@@ -3,13 +3,13 @@
 use super::asked::{Asked, Source};
 use super::result::{Surveyed, Worked};
 use crate::browser::worker::{Heard, WorkerClient, WorkerKind};
-use crate::message::{Reply, Request, Task, decode, encode};
 use crate::trouble::WorkTrouble;
 use solver::road::FileError;
 use solver::truck::TruckError;
 use std::cell::RefCell;
 use std::rc::Rc;
 use std::sync::Arc;
+use workers::message::{Reply, Request, Task, decode, encode};
 
 /// Such a worker; it ends when this is dropped, which it must not be while it speaks.
 pub(super) struct Aside {

@@ -3,10 +3,10 @@
 use crate::browser::file::GivenFile;
 use crate::entries::Entries;
 use crate::lesson::Lesson;
-use crate::message::{Also, Carried, Given, RoadFacts, Task};
 use solver::day::Day;
 use solver::road::Roadside;
 use solver::truck::TruckSpec;
+use workers::message::{Also, Carried, Given, RoadFacts, Task};
 
 /// Where a road comes from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -3,9 +3,9 @@
 use super::asked::{Asked, Leg, Origin, Source};
 use super::{Signals, State, Things, link, work};
 use crate::browser::file::GivenFile;
-use crate::message::{Also, Task};
 use leptos::prelude::*;
 use solver::report::project::{ProjectFile, ProjectRecording, ProjectRoad};
+use workers::message::{Also, Task};
 
 /// Such a road.
 #[derive(Clone)]

@@ -48,7 +48,6 @@ use crate::browser::{download, focus, theme, timer::Timer};
 use crate::chart::RoadPicture;
 use crate::entries::{Entries, Field};
 use crate::format::Units;
-use crate::message::{CourseFacts, Phase};
 use crate::trouble::WorkTrouble;
 use crate::words::words;
 use asked::Asked;
@@ -64,6 +63,7 @@ use std::sync::Arc;
 use study::StudyWork;
 use two::ToCome;
 use work::{Followers, Work};
+use workers::message::{CourseFacts, Phase};
 use worth::Worths;
 
 /// Quiet time after the last key before the road is worked out again, ms.

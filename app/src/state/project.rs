@@ -8,12 +8,12 @@ use super::entered::Entered;
 use super::{Beside, Carried, Signals, State, shelf, study, two};
 use crate::browser::download;
 use crate::browser::file::{self, GivenFile};
-use crate::message::study::StudyRequest;
 use crate::trouble::WorkTrouble;
 use crate::words::words;
 use leptos::prelude::*;
 use solver::report::project::{Project, ProjectFile};
 use solver::report::truck_file::TruckFileError;
+use workers::message::study::StudyRequest;
 
 /// How the name of a project ends.
 pub(super) const ENDING: &str = ".steadygrade";

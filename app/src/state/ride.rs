@@ -2,10 +2,10 @@
 
 use super::{Signals, State, study};
 use crate::browser::worker::Heard;
-use crate::message::study::{StudyRequest, ride_lanes};
 use leptos::prelude::*;
 use solver::study::{RideEnd, RideLanes, Slip};
 use std::sync::Arc;
+use workers::message::study::{StudyRequest, ride_lanes};
 
 /// A ride that was asked for.
 #[derive(Debug, Clone, PartialEq)]

@@ -6,9 +6,9 @@ use super::entered::Entered;
 use super::{Signals, State, former, kept, two, work};
 use crate::browser;
 use crate::browser::shelf::{self, Slot};
-use crate::message::Also;
 use serde::{Deserialize, Serialize};
 use solver::report::project::ProjectRoad;
+use workers::message::Also;
 
 /// Number of the shape of what is kept: another shape is not read.
 const SHAPE: u8 = 2;

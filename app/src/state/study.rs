@@ -8,8 +8,6 @@ use super::{Signals, State, Worked, link, project, ride, work, worth};
 use crate::browser::timer::Timer;
 use crate::browser::worker::{Heard, RawBytes, WorkerClient, WorkerKind};
 use crate::chart::{Ends, RoadPicture};
-use crate::message::study::{StudyReply, StudyRequest};
-use crate::message::{RoadFacts, decode, encode};
 use crate::tell::captions;
 use crate::trouble::WorkTrouble;
 use leptos::prelude::*;
@@ -17,6 +15,8 @@ use solver::day::Day;
 use solver::study::{Measured, NotMeasured, Seen};
 use solver::truck::TruckSpec;
 use std::sync::Arc;
+use workers::message::study::{StudyReply, StudyRequest};
+use workers::message::{RoadFacts, decode, encode};
 
 /// Quiet time after a result before it is studied, ms: whoever types on is not kept from it.
 const PAUSE_MS: i32 = 400;

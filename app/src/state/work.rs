@@ -13,9 +13,9 @@ use super::asked::{Aim, Asked, Leg, Origin, Source};
 use super::result::{Surveyed, Worked};
 use super::{Choice, Progress, Signals, State};
 use crate::browser::worker::{Heard, RawBytes, WorkerClient, WorkerKind};
-use crate::message::{Reply, Request, decode, encode};
 use crate::trouble::WorkTrouble;
 use leptos::prelude::*;
+use workers::message::{Reply, Request, decode, encode};
 
 /// Workers started in vain before the page gives up.
 const MOST_STARTS: u32 = 2;

@@ -3,10 +3,10 @@
 //! One question is out at a time, so that a ride or an export asked for in between is not kept waiting.
 
 use super::{Signals, State, study};
-use crate::message::study::StudyRequest;
 use leptos::prelude::*;
 use solver::limits::Entry;
 use solver::study::Worth;
+use workers::message::study::StudyRequest;
 
 /// What can be said of an entry now.
 #[derive(Debug, Clone, Copy, PartialEq)]

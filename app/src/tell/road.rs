@@ -1,10 +1,10 @@
 //! Words of the road: its quality, what was repaired, what was not assessed.
 
 use crate::format::{self, Units};
-use crate::message::RoadFacts;
 use crate::outline::Blank;
 use crate::words::Spoken;
 use solver::road::Span;
+use workers::message::RoadFacts;
 
 impl Spoken {
     /// Start → end heights, in the direction of travel.

@@ -1,10 +1,10 @@
 //! What must be asked before a road can be worked out: which track, and which order of files.
 
 use crate::format;
-use crate::message::CourseFacts;
 use crate::state::{Leg, Lie, Meeting, State};
 use crate::words::words;
 use leptos::prelude::*;
+use workers::message::CourseFacts;
 
 /// The questions that are open.
 pub(super) fn ask(state: State) -> AnyView {

@@ -5,22 +5,22 @@ mod dump;
 mod way;
 
 use super::*;
-use crate::desk::Desk;
 use crate::entries::{Entries, EntryProblem};
 use crate::format::{
     self,
     Units::{Imperial, Metric},
 };
 use crate::lesson::Lesson;
-use crate::message::{Given, Reply, Request, Task};
 use crate::tell::{Curves, LessonNote};
-use crate::test_roads::hill;
+use ::tests::plain_roads::hill;
 use solver::day::{Day, ServiceBrakes, Withheld};
 use solver::limits::{self, Entry};
 use solver::plan::{Change, ChangeHow, Choice, Governs, NoSafeSpeed, Note, Plan, SlowCurve, Verdict};
 use solver::study::{Adjustment, DescentSureness, Input, Lost};
 use solver::truck::{AxlePlace, BrakeKind, Preset, TruckError};
 use solver::units::{Celsius, Joules, Kilograms, Metres, MetresPerSecond};
+use workers::desk::Desk;
+use workers::message::{Given, Reply, Request, Task};
 
 fn planned(service_brakes: ServiceBrakes) -> (Plan, Day) {
     let entries = Entries::of(Preset::FiveAxle36);

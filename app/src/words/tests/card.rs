@@ -3,13 +3,13 @@
 use super::*;
 use crate::cab::{CardOf, Know};
 use crate::marker::Marker;
-use crate::message::RoadFacts;
 use crate::paper::{self, Size};
-use crate::test_roads::road;
+use ::tests::plain_roads::road;
 use solver::day::Surface;
 use solver::plan::SlowCurve;
 use solver::road::{Curve, Span, Turn, Unassessed};
 use solver::truck::{Retarder, RetarderKind, TruckSpec};
+use workers::message::RoadFacts;
 
 pub(super) const LANGUAGES: [Spoken; 4] =
     [Tongue::En.words(), Tongue::Es.words(), Tongue::Fr.words(), Tongue::De.words()];

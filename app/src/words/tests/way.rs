@@ -4,7 +4,7 @@ use super::card::{Case, LANGUAGES};
 use super::*;
 use crate::cab::Know;
 use crate::down;
-use crate::test_roads::road;
+use ::tests::plain_roads::road;
 use solver::day::Lead;
 use solver::plan::{Advice, Descent, Proof, Touch};
 use solver::units::Grade;

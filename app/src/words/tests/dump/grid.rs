@@ -3,7 +3,6 @@
 use crate::chart::Lane;
 use crate::down::Told;
 use crate::format::Units;
-use crate::message::Phase;
 use crate::tell::TwoRow;
 use solver::day::{ServiceBrakes, Withheld};
 use solver::limits::{ALL as LIMITS, Entry};
@@ -12,6 +11,7 @@ use solver::plan::{ChangeHow, Governs, Note, Verdict};
 use solver::road::Class;
 use solver::truck::{AxlePlace, Gear, Preset, Stage, Transmission, Truck};
 use solver::units::MetresPerSecond;
+use workers::message::Phase;
 
 pub(super) fn counts() -> [usize; 6] {
     [0, 1, 2, 5, 12, 12_345]

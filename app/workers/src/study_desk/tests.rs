@@ -2,14 +2,13 @@
 
 use super::*;
 use crate::desk::Desk;
-use crate::format::Units;
 use crate::message::study::{RIDE_BYTES, RIDE_FLOATS, ride_lanes};
 use crate::message::{Given, Reply, Request, Task};
-use crate::tell::captions;
-use crate::test_roads::hill;
-use solver::report::gpx::Captions;
+use ::tests::plain_roads::hill;
+use solver::plan::{Descent, Leg};
+use solver::report::gpx::{Captions, Wording};
 use solver::study::RUNS;
-use solver::truck::Preset;
+use solver::truck::{Gear, Preset, Stage};
 use solver::units::{Grade, Metres, RevPerMin};
 
 fn plan_of_the_hill() -> Plan {
@@ -111,6 +110,27 @@ fn a_slip_that_cannot_be_driven_is_told_so() {
     assert_eq!(*arrays, Arrays::default());
 }
 
+/// Words by which the file can be told from an empty one.
+struct Numbers;
+
+impl Wording for Numbers {
+    fn caution(&self) -> String {
+        String::from("caution")
+    }
+    fn crest(&self, descent: &Descent) -> String {
+        format!("crest {}", descent.number)
+    }
+    fn change(&self, gear: Gear, _: Stage) -> String {
+        format!("gear {gear:?}")
+    }
+    fn leg(&self, leg: &Leg, _: Stage) -> String {
+        format!("leg in {:?}", leg.gear)
+    }
+    fn foot(&self, descent: &Descent, _: Option<u8>) -> String {
+        format!("foot {}", descent.number)
+    }
+}
+
 fn export_it(captions: Captions) -> StudyRequest {
     StudyRequest::Export(Preset::FiveAxle36.spec(), Day::USUAL, captions)
 }
@@ -129,10 +149,10 @@ fn a_road_is_studied_and_its_plan_written() {
     for (low, high) in [(0, 1), (2, 3)] {
         assert!(bands.floats[low].iter().zip(&bands.floats[high]).all(|(low, high)| low <= high));
     }
-    let captions = captions(&plan_of_the_hill(), &[], Units::Metric);
+    let captions = Captions::of(&plan_of_the_hill(), &[], &Numbers);
     let replies = ask(&mut desk, export_it(captions), None);
     let [(StudyReply::Exported(text), _)] = &replies[..] else { panic!("{replies:?}") };
-    assert!(text.contains("<name>Crest 1: gear") && text.contains("</gpx>"), "{text}");
+    assert!(text.contains("<name>crest 1<") && text.contains("</gpx>"), "{text}");
 }
 
 #[test]

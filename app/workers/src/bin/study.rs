@@ -1,13 +1,13 @@
 //! The study worker: what is looked at further when the first answer stands.
 //!
-//! Nothing here decides anything; requests are answered by [`app::study_desk::StudyDesk`]. The
+//! Nothing here decides anything; requests are answered by [`workers::study_desk::StudyDesk`]. The
 //! page cancels by ending the worker.
 
-use app::browser::scope::{bytes_of, listen, post};
-use app::message::study::{StudyReply, StudyRequest};
-use app::message::{Arrays, decode};
-use app::study_desk::StudyDesk;
 use js_sys::Date;
+use workers::message::study::{StudyReply, StudyRequest};
+use workers::message::{Arrays, decode};
+use workers::scope::{bytes_of, listen, post};
+use workers::study_desk::StudyDesk;
 
 /// Least time between two progress messages, ms.
 const PROGRESS_GAP_MS: f64 = 100.0;

@@ -2,7 +2,7 @@
 
 use super::*;
 use crate::message::{Also, Carried, LANE_BYTES, LANE_FLOATS};
-use crate::test_roads::{hill, road};
+use ::tests::plain_roads::{hill, road};
 use solver::day::Day;
 use solver::truck::Preset;
 

@@ -1,15 +1,15 @@
 //! The worker: the solver behind messages, in a thread of its own.
 //!
-//! Nothing here decides anything; requests are answered by [`app::desk::Desk`]. Leptos is not
+//! Nothing here decides anything; requests are answered by [`workers::desk::Desk`]. Leptos is not
 //! linked. The page cancels by ending the worker.
 
-use app::browser::scope::{listen, post};
-use app::desk::Desk;
-use app::message::{Arrays, Reply, Request, decode};
 use js_sys::{Date, Uint8Array};
 use solver::road::{Bound, FileError, bounds};
 use wasm_bindgen::prelude::*;
 use web_sys::{Blob, FileReaderSync};
+use workers::desk::Desk;
+use workers::message::{Arrays, Reply, Request, decode};
+use workers::scope::{listen, post};
 
 /// Least time between two progress messages, ms: twenty a second are enough for an eye.
 const PROGRESS_GAP_MS: f64 = 50.0;
