@@ -4,6 +4,7 @@
 mod answer;
 mod ask;
 mod card;
+mod chart;
 mod choice;
 mod day;
 mod descents;
@@ -28,7 +29,6 @@ mod two;
 mod verdict;
 
 use crate::browser::file;
-use crate::chart::RoadView;
 use crate::format::Units;
 use crate::state::{self, State, Worked};
 use crate::words::words;
@@ -125,16 +125,17 @@ fn busy(state: State) -> &'static str {
 fn road_section(state: State) -> impl IntoView {
     let units = Signal::derive(move || state.units.get());
     let hidden = move || state.picture.with(Option::is_none);
+    let chart = chart::road_view(
+        state.picture.into(),
+        units,
+        state.chosen_descent,
+        state.look_at,
+        Callback::new(move |(from, to)| state.take_part(from, to)),
+        Callback::new(move |index| roadside::put_at(state, index)),
+    );
     view! {
         <section class="card road" id="road" aria-label=words().road_section() hidden=hidden>
-            <RoadView
-                picture=state.picture.into()
-                units=units
-                chosen_descent=state.chosen_descent
-                look_at=state.look_at
-                take_part=move |(from, to)| state.take_part(from, to)
-                put_place=move |index| roadside::put_at(state, index)
-            />
+            {chart}
         </section>
     }
 }

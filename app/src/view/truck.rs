@@ -3,11 +3,11 @@
 mod axles;
 mod lists;
 
+use super::chart::power_table;
 use super::entry::entry;
 use super::part::list;
 use super::trucks::trucks;
 use crate::browser;
-use crate::chart::power_table;
 use crate::entries::{EntryProblem, Field};
 use crate::format::shown_as;
 use crate::state::State;

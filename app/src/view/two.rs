@@ -1,8 +1,9 @@
 //! Two roads side by side: both pictures on one scale, and what a planner weighs in a table.
 
 use super::card::facts;
+use super::chart::pair;
 use super::part::text_field;
-use crate::chart::{RoadPicture, pair};
+use crate::chart::RoadPicture;
 use crate::compare::Figures;
 use crate::format::{self, Units, parse_number};
 use crate::state::{Origin, State, Worked};

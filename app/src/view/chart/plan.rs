@@ -25,7 +25,7 @@ pub(super) fn view(look: Look) -> AnyView {
     });
     let layer = Memo::new(move |_| {
         let (shape, prepared) = (shape.get()?, look.settled.get()?);
-        Some(shape.draw(&prepared, look.window.get()).into_string())
+        Some(shape.draw(&prepared, look.window.get(), &words()).into_string())
     });
     let cursor = Memo::new(move |_| {
         let (shape, prepared) = (shape.get()?, look.settled.get()?);

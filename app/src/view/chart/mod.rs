@@ -1,4 +1,4 @@
-//! The road view on the page: the pure parts of the chart, mounted and moved.
+//! The road view on the page: the parts of the chart, mounted and moved.
 
 mod bar;
 mod look;
@@ -9,7 +9,7 @@ mod readout;
 mod strip;
 mod table;
 
-use super::picture::RoadPicture;
+use crate::chart::RoadPicture;
 use crate::format::Units;
 use crate::words::words;
 use leptos::prelude::*;
@@ -25,21 +25,12 @@ pub(crate) use table::power as power_table;
 /// click on a bracket sets it. `look_at` brings a stretch into view, m from the start;
 /// `take_part` is told the grid points of a stretch that is to be worked out alone, `put_place`
 /// the grid point at which a place is to be put.
-#[component]
-pub fn RoadView(
-    /// What is drawn.
+pub(crate) fn road_view(
     picture: Signal<Option<Arc<RoadPicture>>>,
-    /// The units read.
     units: Signal<Units>,
-    /// Number of the descent that is looked at.
     chosen_descent: RwSignal<Option<usize>>,
-    /// Stretch to be looked at.
     look_at: RwSignal<Option<(f64, f64)>>,
-    /// Takes a part of the road.
-    #[prop(into)]
     take_part: Callback<(usize, usize)>,
-    /// Puts a place at a grid point.
-    #[prop(into)]
     put_place: Callback<usize>,
 ) -> impl IntoView {
     let look = Look::new(picture, units, chosen_descent);

@@ -9,6 +9,7 @@ use crate::chart::reading::Reading;
 use crate::chart::scene::{Prepared, Scene};
 use crate::chart::window::Window;
 use crate::format::Units;
+use crate::words::words;
 use leptos::prelude::*;
 use std::cell::Cell;
 use std::rc::Rc;
@@ -193,6 +194,7 @@ impl Look {
             layout: self.layout(),
             chosen: self.chosen.get(),
             ids: &ids,
+            labels: &words(),
         }))
     }
 
