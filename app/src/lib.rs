@@ -24,6 +24,7 @@ pub mod lesson;
 pub mod marker;
 pub mod outline;
 pub mod paper;
+pub mod screen;
 mod state;
 pub mod tell;
 pub mod trouble;

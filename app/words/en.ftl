@@ -41,7 +41,7 @@
 ### $row crate::tell::TwoRow
 ### $rows usize
 ### $runs usize
-### $screen crate::class::Screen
+### $screen crate::screen::Screen
 ### $seed u32
 ### $service-brakes solver::day::ServiceBrakes
 ### $some usize

@@ -1,6 +1,6 @@
 //! The screen of forces: drag the hill, the mass, the stage, and see the crossing move.
 
-use super::Class;
+use super::desk::Class;
 use crate::browser::frame::{hold_pointer, place_on};
 use crate::chart::forces::{Forces, SIZE};
 use crate::format::{self, Units};

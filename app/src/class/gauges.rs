@@ -1,6 +1,6 @@
 //! The gauges of a run: a figure each, and a bar with its limit where there is one.
 
-use super::Class;
+use super::desk::Class;
 use super::moment::{Moment, NOTHING};
 use crate::words::words;
 use leptos::prelude::*;

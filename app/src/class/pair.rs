@@ -1,8 +1,9 @@
 //! The screen of two rides: as planned, and with one thing otherwise.
 
+use super::desk::Class;
 use super::moment::{Moment, NOTHING};
 use super::ridden::{self, Wanted};
-use super::{Class, way};
+use super::way;
 use crate::format;
 use crate::words::words;
 use leptos::prelude::*;

@@ -1,6 +1,6 @@
 //! Rides that a screen shows, asked for when they are wanted.
 
-use super::Class;
+use super::desk::Class;
 use super::moment::{Moment, moment};
 use crate::state::Ride;
 use leptos::prelude::*;

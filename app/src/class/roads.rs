@@ -1,8 +1,9 @@
 //! The screen of roads: teaching roads with their notes; what happens is shown when it is asked for.
 
-use super::{Class, LEAF, Screen};
+use super::desk::{Class, LEAF};
 use crate::browser;
 use crate::lesson::Lesson;
+use crate::screen::Screen;
 use crate::state::Origin;
 use crate::view;
 use crate::words::words;

@@ -1,8 +1,9 @@
 //! The screen of the run: one truck, as planned, with what acts on it.
 
+use super::desk::Class;
 use super::moment::{Moment, largest_force};
 use super::ridden::{self, Ridden};
-use super::{Class, gauges, way};
+use super::{gauges, way};
 use crate::format::{self, Units};
 use crate::words::words;
 use leptos::prelude::*;

@@ -1,7 +1,7 @@
 //! The profile with the trucks on it, and the clock's buttons.
 
-use super::Class;
 use super::clock::RATES;
+use super::desk::Class;
 use super::moment::duration;
 use super::ridden::Wanted;
 use crate::browser::frame::place_on;

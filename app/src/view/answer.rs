@@ -2,8 +2,8 @@
 
 use super::card;
 use super::detail::{changes, curves, other_ways};
-use super::of_result;
 use super::part::{fact, list};
+use super::result::of_result;
 use super::study::sure_and_lost;
 use super::verdict::chip;
 use crate::browser;

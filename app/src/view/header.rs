@@ -1,7 +1,7 @@
 //! Name, units, theme, file; and below them the road with its direction.
 
 use super::choice::choice;
-use super::of_result;
+use super::result::of_result;
 use crate::browser::theme::Theme;
 use crate::browser::{self, file};
 use crate::format::{self, Units};

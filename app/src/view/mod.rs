@@ -18,6 +18,7 @@ mod offline;
 mod part;
 mod pick;
 mod ranked;
+mod result;
 mod road;
 mod roadside;
 mod study;
@@ -33,7 +34,6 @@ use crate::format::Units;
 use crate::state::{self, State, Worked};
 use crate::words::words;
 use leptos::prelude::*;
-use std::sync::Arc;
 
 /// The whole page.
 pub(crate) fn page() -> impl IntoView {
@@ -137,16 +137,5 @@ fn road_section(state: State) -> impl IntoView {
         <section class="card road" id="road" aria-label=words().road_section() hidden=hidden>
             {chart}
         </section>
-    }
-}
-
-/// A view of the last result, made anew when result or units change.
-fn of_result<V: IntoView + 'static>(
-    state: State,
-    make: impl Fn(Arc<Worked>) -> V + Send + Sync + 'static,
-) -> impl Fn() -> Option<AnyView> + Send + Sync + 'static {
-    move || {
-        state.units.track();
-        state.worked.get().map(|worked| make(worked).into_any())
     }
 }

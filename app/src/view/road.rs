@@ -1,6 +1,6 @@
 //! The road as recorded: how good its heights are, what was repaired, what is left blank.
 
-use super::of_result;
+use super::result::of_result;
 use crate::browser;
 use crate::format::Units;
 use crate::state::{State, Worked};

@@ -4,7 +4,7 @@ use super::grid::*;
 use super::samples::*;
 use super::{Dump, say};
 use crate::chart::{GradeStep, Reading, ReadoutCell};
-use crate::class::Screen;
+use crate::screen::Screen;
 use crate::tell::Term;
 use crate::tell::say::capital;
 use solver::day::{Lead, Load, Surface};
