@@ -1,6 +1,7 @@
 //! The order of the house, kept by a test: every rule is run over every file of the project,
 //! and over a bad sample, so that it can be seen to fail.
 
+mod layers;
 mod rules;
 mod scan;
 
@@ -69,7 +70,7 @@ fn check(rule: Rule, path: &str, text: &str, expect: &[usize]) {
 
 #[test]
 fn solver_layers_can_fail() {
-    let rule = rules::solver_layers;
+    let rule = layers::solver_layers;
     check(rule, "solver/src/road/gpx.rs", "use crate::units::Mass;\nuse crate::truck::Truck;", &[2]);
     check(rule, "solver/src/road/gpx.rs", "use crate::{\n  road::A,\n  plan::{B, C},\n};", &[3, 3]);
     check(rule, "solver/src/units.rs", "use crate::limits::MASS;", &[1]);
@@ -86,6 +87,41 @@ fn solver_layers_can_fail() {
     check(rule, "solver/src/road/gpx.rs", "use super::track::Track;\nuse super::*;", &[]);
     check(rule, "solver/src/lib.rs", "pub use crate::plan::Plan;", &[]);
     check(rule, "app/src/state.rs", "use crate::plan;", &[]);
+}
+
+#[test]
+fn app_layers_can_fail() {
+    let rule = layers::app_layers;
+    check(rule, "app/src/chart/axis.rs", "use crate::format;\nuse crate::words::words;", &[2]);
+    check(rule, "app/src/chart/axis.rs", "use super::super::tell;", &[1]);
+    check(rule, "app/src/tell/class.rs", "\nuse crate::class::Screen;", &[2]);
+    check(rule, "app/src/state/work.rs", "use crate::{browser::timer, view::part};", &[1]);
+    check(rule, "app/src/state/work.rs", "use crate::{browser::timer, words::words};", &[]);
+    check(rule, "app/src/extras.rs", "", &[1]);
+    check(rule, "app/src/view/road.rs", "use workers::message::RoadFacts;\nuse workers::desk::Desk;", &[2]);
+    check(rule, "app/src/lib.rs", "use view::page;", &[]);
+    // Examples for tests come from anywhere.
+    check(rule, "app/src/compare.rs", "#[cfg(test)]\nmod tests {\n  use workers::desk::Desk;\n}", &[]);
+    check(rule, "app/src/words/tests/way.rs", "use crate::tell::captions;", &[]);
+}
+
+#[test]
+fn worker_layers_can_fail() {
+    let rule = layers::worker_layers;
+    check(rule, "app/workers/src/message/study.rs", "use crate::desk::Desk;", &[1]);
+    check(rule, "app/workers/src/desk.rs", "use crate::scope::post;", &[1]);
+    check(rule, "app/workers/src/desk.rs", "use crate::message::Reply;", &[]);
+    check(rule, "app/workers/src/bin/worker.rs", "use workers::desk::Desk;", &[]);
+}
+
+#[test]
+fn views_can_fail() {
+    let rule = rules::views;
+    check(rule, "app/src/chart/axis.rs", "\nuse leptos::prelude::*;", &[2]);
+    check(rule, "app/src/tell/road.rs", "fn a() { leptos::mount() }", &[1]);
+    check(rule, "app/src/view/road.rs", "use leptos::prelude::*;", &[]);
+    check(rule, "app/src/lib.rs", "leptos::mount::mount_to_body(a);", &[]);
+    check(rule, "app/src/chart/axis.rs", "// not for leptos", &[]);
 }
 
 #[test]

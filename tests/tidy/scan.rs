@@ -156,6 +156,42 @@ pub(crate) fn super_chains(text: &str) -> Vec<(usize, usize, String)> {
     found
 }
 
+/// The code with comments and literals blanked out, and what is there for tests only; lines stay where they
+/// are.
+pub(crate) fn without_tests(text: &str) -> String {
+    const MARK: &str = "#[cfg(test)]";
+    let mut code = blank_out(text);
+    while let Some(from) = code.find(MARK) {
+        let to = from + MARK.len() + item_length(&code[from + MARK.len()..]);
+        let blank: String = code[from..to].chars().map(|c| if c == '\n' { '\n' } else { ' ' }).collect();
+        code.replace_range(from..to, &blank);
+    }
+    code
+}
+
+/// The length in bytes of the item, field or argument that `rest` starts with.
+fn item_length(rest: &str) -> usize {
+    let (mut round, mut curly) = (0_usize, 0_usize);
+    for (at, c) in rest.char_indices() {
+        match c {
+            '(' | '[' => round += 1,
+            ')' | ']' if round == 0 => return at,
+            ')' | ']' => round -= 1,
+            '{' => curly += 1,
+            '}' if curly == 0 => return at,
+            '}' => {
+                curly -= 1;
+                if curly == 0 && round == 0 {
+                    return at + 1;
+                }
+            }
+            ';' | ',' if round == 0 && curly == 0 => return at + 1,
+            _ => {}
+        }
+    }
+    rest.len()
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -190,5 +226,19 @@ mod tests {
         let expect = [(1, 2, "truck::Truck"), (1, 2, "a"), (2, 1, "*")];
         let expect = expect.map(|(line, count, path)| (line, count, String::from(path)));
         assert_eq!(found, expect);
+    }
+
+    #[test]
+    fn what_is_there_for_tests_is_left_out() {
+        for (text, expect) in [
+            ("a\n#[cfg(test)]\nmod tests { x { y } }\nb", "a\n\n\nb"),
+            ("#[cfg(test)]\npub(crate) mod sample;\nb", "\n\nb"),
+            ("f(#[cfg(test)] a, b)", "f( b)"),
+            ("struct A { #[cfg(test)] a: B<C> }", "struct A { }"),
+            ("#[cfg(test)] use a::{b, c}; d", "; d"),
+        ] {
+            let squeeze = |text: &str| text.replace(' ', "");
+            assert_eq!(squeeze(&without_tests(text)), squeeze(expect), "{text}");
+        }
     }
 }
