@@ -1,10 +1,12 @@
 //! The order of the house, kept by a test: every rule is run over every file of the project,
 //! and over a bad sample, so that it can be seen to fail.
 
+mod circles;
 mod layers;
 mod rules;
 mod scan;
 
+use circles::circles;
 use rules::{RULES, Rule};
 use std::{
     fs,
@@ -57,6 +59,25 @@ fn the_project_keeps_its_rules() {
             for breach in rule(path, text) {
                 report += &format!("{path}:{}: {name}: {}\n", breach.line, breach.sentence);
             }
+        }
+    }
+    assert!(report.is_empty(), "\n{report}");
+}
+
+/// Crates in which no two files need each other.
+const WITHOUT_CIRCLES: [&str; 2] = ["app/src/", "app/workers/src/"];
+
+#[test]
+fn no_files_of_the_app_need_each_other() {
+    let files = files();
+    let mut report = String::new();
+    for root in WITHOUT_CIRCLES {
+        let inside =
+            files.iter().filter_map(|(path, text)| Some((path.strip_prefix(root)?.to_owned(), text.clone())));
+        let inside: Vec<(String, String)> = inside.collect();
+        assert!(inside.len() > 1, "{root} holds no files");
+        for circle in circles(&inside) {
+            report += &format!("{root}: these need each other: {}\n", circle.join(", "));
         }
     }
     assert!(report.is_empty(), "\n{report}");

@@ -81,7 +81,9 @@ pub(crate) fn root_paths(text: &str, roots: &[&str]) -> Vec<RootPath> {
         let start = format!("{root}::");
         for (at, _) in code.match_indices(&start) {
             let inside_word = code[..at].ends_with(is_word) || code[..at].ends_with("::");
-            if !inside_word {
+            // `pub(in crate::road)` says who may look, not where something is from.
+            let visibility = code[..at].trim_end().ends_with("(in");
+            if !inside_word && !visibility {
                 write_out(&code, at + start.len(), "", &mut found);
             }
         }
@@ -192,6 +194,20 @@ fn item_length(rest: &str) -> usize {
     rest.len()
 }
 
+/// The paths that a module passes on (`pub use`, in whatever visibility), as written. One that is renamed
+/// is not among them: it counts as the module's own.
+pub(crate) fn re_exports(code: &str) -> Vec<String> {
+    let mut found = Vec::new();
+    for (at, word) in code.match_indices("use ") {
+        let before = code[..at].trim_end();
+        let opened = before.strip_suffix(')').and_then(|it| it.rfind('(').map(|at| &before[..at]));
+        if opened.unwrap_or(before).ends_with("pub") && code[..at].ends_with([' ', '\t', '\n']) {
+            write_out(code, at + word.len(), "", &mut found);
+        }
+    }
+    found.into_iter().map(|it| it.path).collect()
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -210,6 +226,7 @@ mod tests {
         check("pub(crate) fn a() {}", &[]);
         check("fn a<'a>(x: &'a str) { crate::plan::b() }", &[(1, "plan::b")]);
         check("mycrate::plan::b()", &[]);
+        check("pub(in crate::plan) use crate::road::A;", &[(1, "road::A")]);
     }
 
     #[test]
@@ -240,5 +257,11 @@ mod tests {
             let squeeze = |text: &str| text.replace(' ', "");
             assert_eq!(squeeze(&without_tests(text)), squeeze(expect), "{text}");
         }
+    }
+
+    #[test]
+    fn what_is_passed_on_is_found_in_any_visibility() {
+        let code = "pub use a::{B, c};\npub(crate) use d::E;\npub(in crate::state) use f::G;\nuse h::I;";
+        assert_eq!(re_exports(code), ["a::B", "a::c", "d::E", "f::G"]);
     }
 }

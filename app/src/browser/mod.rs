@@ -1,16 +1,17 @@
 //! Everything of the browser. Nothing here panics where an interface is missing: a page
 //! without storage still works, it only forgets.
 
+pub(crate) mod database;
 pub(crate) mod download;
 pub(crate) mod file;
 pub(crate) mod focus;
 pub(crate) mod frame;
+pub(crate) mod leaving;
 pub(crate) mod link;
 pub(crate) mod notice;
 pub(crate) mod offline;
 pub(crate) mod picture;
 pub(crate) mod rows;
-pub(crate) mod shelf;
 pub(crate) mod storage;
 pub(crate) mod theme;
 pub(crate) mod timer;

@@ -84,7 +84,7 @@ pub(super) fn view(class: Class) -> AnyView {
 fn sheet(class: Class) -> Option<Sheet> {
     let state = class.state;
     let (units, seed) = (state.units.get(), class.seed.get());
-    state.worked.with(|worked| {
+    state.shown.worked.with(|worked| {
         let worked = worked.as_ref()?;
         Sheet::new(seed, units, &Ground::of(&worked.plan), &worked.truck, &worked.day).ok()
     })

@@ -85,7 +85,7 @@ fn made_for(class: Class) -> AnyView {
     let state = class.state;
     let facts = move || {
         let units = state.units.get();
-        state.worked.with(|worked| worked.as_ref().map(|it| view::made_for(it, units)))
+        state.shown.worked.with(|worked| worked.as_ref().map(|it| view::made_for(it, units)))
     };
     view! { <p class="class-made-for" data-testid="made-for">{facts}</p> }.into_any()
 }

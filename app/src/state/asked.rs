@@ -60,6 +60,14 @@ impl Source {
         self.legs.iter().map(|leg| leg.turned).collect()
     }
 
+    /// Files of another recording of the same road behind these.
+    pub(super) fn append(&mut self, other: &Self, course: Option<usize>) {
+        let from = self.legs.len();
+        self.legs.extend(other.legs.iter().cloned());
+        self.also.push(Also { from, course });
+        self.also.extend(other.also.iter().map(|it| Also { from: it.from + from, ..*it }));
+    }
+
     /// What the files are to one another.
     pub(super) fn given(&self) -> Given {
         Given { turned: self.turned(), also: self.also.clone(), carried: self.carried.clone() }

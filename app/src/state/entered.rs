@@ -1,9 +1,7 @@
 //! A road with all that was entered for it: it can be put away, and be shown again.
 
 use super::asked::{Asked, Leg, Origin, Source};
-use super::{Signals, State, Things, link, work};
 use crate::browser::file::GivenFile;
-use leptos::prelude::*;
 use solver::report::project::{ProjectFile, ProjectRecording, ProjectRoad};
 use workers::message::{Also, Task};
 
@@ -12,36 +10,14 @@ use workers::message::{Also, Task};
 pub(crate) struct Entered {
     pub(super) asked: Asked,
     /// What was typed for the marker at its start.
-    marker: String,
-    counts_down: bool,
+    pub(super) marker: String,
+    pub(super) counts_down: bool,
 }
 
 impl Entered {
     /// Of this, with nothing entered for its markers.
     pub(super) fn of(asked: Asked) -> Self {
         Self { asked, marker: String::new(), counts_down: false }
-    }
-
-    /// Of the road shown, as it was worked out.
-    pub(super) fn shown(state: &Signals) -> Option<Self> {
-        let mut asked = state.worked_for.get_value()?;
-        let roadside = &mut asked.task.roadside;
-        *roadside = roadside.take().or_else(|| Some(state.things.with_untracked(Things::roadside)));
-        let (marker, counts_down) = (state.marker_text.get_untracked(), state.counts_down.get_untracked());
-        Some(Self { asked, marker, counts_down })
-    }
-
-    /// Shows it: its truck, day and markers are entered.
-    pub(super) fn show(self, state: State) {
-        let Task { ref truck, day, .. } = self.asked.task;
-        let truck = truck.clone();
-        link::put_entries(state, |entries| {
-            entries.take_own(truck);
-            entries.day = day;
-        });
-        state.marker_text.set(self.marker);
-        state.counts_down.set(self.counts_down);
-        work::open_aim(state, self.asked.aim());
     }
 
     /// Its files.

@@ -18,6 +18,8 @@ const NAME: &str = "steadygrade.kept.4";
 const BEFORE: [(&str, bool); 2] = [("steadygrade.kept.3", true), ("steadygrade.kept.2", false)];
 /// Whether targets are large.
 const GLOVES: &str = "steadygrade.gloves.1";
+/// The rates entered, as typed.
+const RATES: &str = "steadygrade.rates.1";
 /// What was put on roads, under a number of its own.
 const ROADS: &str = "steadygrade.roads.1";
 /// Most roads whose places are remembered.
@@ -72,6 +74,18 @@ pub(super) fn gloves() -> bool {
 /// Remembers that.
 pub(super) fn keep_gloves(gloves: bool) {
     storage::keep(GLOVES, &[u8::from(gloves)]);
+}
+
+/// Rates kept on this machine: fuel, hour; as they were typed.
+pub(super) fn rates() -> [String; 2] {
+    storage::recall(RATES).and_then(|bytes| postcard::from_bytes(&bytes).ok()).unwrap_or_default()
+}
+
+/// Remembers them.
+pub(super) fn keep_rates(rates: &[String; 2]) {
+    if let Ok(bytes) = postcard::to_allocvec(rates) {
+        storage::keep(RATES, &bytes);
+    }
 }
 
 /// What was put on a road.

@@ -20,7 +20,7 @@ pub(super) fn answer(state: State) -> AnyView {
     let w = words();
     let content = of_result(state, move |worked| content(state, &worked, state.units.get_untracked()));
     let empty = move || {
-        let nothing = state.worked.with(Option::is_none) && state.progress.with(Option::is_none);
+        let nothing = state.shown.worked.with(Option::is_none) && state.talk.progress.with(Option::is_none);
         nothing.then(|| {
             view! {
                 <div class="empty">

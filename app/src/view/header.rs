@@ -27,9 +27,9 @@ pub(super) fn header(state: State) -> AnyView {
             <div class="controls">
                 {choice(w.units(), "units", units, move || state.units.get(), move |it| state.set_units(it))}
                 <div class="targets">
-                    {choice(w.targets(), "targets", targets, move || state.gloves.get(), move |it| state.set_gloves(it))}
+                    {choice(w.targets(), "targets", targets, move || state.settings.gloves.get(), move |it| state.set_gloves(it))}
                 </div>
-                {choice(w.theme(), "theme", themes, move || state.theme.get(), move |it| state.set_theme(it))}
+                {choice(w.theme(), "theme", themes, move || state.settings.theme.get(), move |it| state.set_theme(it))}
             </div>
             <nav aria-label=w.sections()>
                 <a href="#road">{w.road_section()}</a>

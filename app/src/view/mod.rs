@@ -39,14 +39,14 @@ use leptos::prelude::*;
 pub(crate) fn page() -> impl IntoView {
     let state = state::start();
     let hovers = move |hovering: bool| {
-        if state.hovering.get_untracked() != hovering {
-            state.hovering.set(hovering);
+        if state.files.hovering.get_untracked() != hovering {
+            state.files.hovering.set(hovering);
         }
     };
     view! {
         <div
             class="page"
-            class:hovering=move || state.hovering.get()
+            class:hovering=move || state.files.hovering.get()
             data-testid="drop-zone"
             on:dragover=move |event| {
                 event.prevent_default();
@@ -72,7 +72,7 @@ pub(crate) fn page() -> impl IntoView {
             {link::carried(state)}
             {ask::ask(state)}
             <main>
-                <div class="results" class:stale=move || state.stale.get() aria-busy=move || busy(state)>
+                <div class="results" class:stale=move || state.shown.stale.get() aria-busy=move || busy(state)>
                     {trouble::progress(state)}
                     {ranked::ranked(state)}
                     {answer::answer(state)}
@@ -119,17 +119,17 @@ pub(crate) fn of_class(state: State) -> AnyView {
 }
 
 fn busy(state: State) -> &'static str {
-    if state.progress.with(Option::is_some) { "true" } else { "false" }
+    if state.talk.progress.with(Option::is_some) { "true" } else { "false" }
 }
 
 fn road_section(state: State) -> impl IntoView {
     let units = Signal::derive(move || state.units.get());
-    let hidden = move || state.picture.with(Option::is_none);
+    let hidden = move || state.shown.picture.with(Option::is_none);
     let chart = chart::road_view(
-        state.picture.into(),
+        state.shown.picture.into(),
         units,
-        state.chosen_descent,
-        state.look_at,
+        state.shown.chosen_descent,
+        state.shown.look_at,
         Callback::new(move |(from, to)| state.take_part(from, to)),
         Callback::new(move |index| roadside::put_at(state, index)),
     );

@@ -11,6 +11,6 @@ pub(super) fn of_result<V: IntoView + 'static>(
 ) -> impl Fn() -> Option<AnyView> + Send + Sync + 'static {
     move || {
         state.units.track();
-        state.worked.get().map(|worked| make(worked).into_any())
+        state.shown.worked.get().map(|worked| make(worked).into_any())
     }
 }

@@ -1,29 +1,14 @@
 //! A road kept beside the one shown, and the list that both may come from.
 
-use super::aside::{Aside, Said};
 use super::asked::{Asked, Leg, Origin};
+use super::beside::Beside;
 use super::entered::Entered;
-use super::{Signals, State, Worked, rank, shelf, work};
-use crate::browser::storage;
+use super::road_worker::{RoadWorker, Said};
+use super::signals::{Signals, State, ToCome};
+use super::{kept_roads, rank, work};
 use crate::browser::timer::Timer;
 use crate::trouble::WorkTrouble;
 use leptos::prelude::*;
-use std::sync::Arc;
-
-/// A road kept beside the one shown: worked out, and as it can be shown again.
-#[derive(Clone)]
-pub(crate) struct Beside {
-    /// What it came to.
-    pub(crate) worked: Arc<Worked>,
-    entered: Entered,
-}
-
-impl Beside {
-    /// With what was entered for it.
-    pub(super) fn entered(&self) -> Entered {
-        self.entered.clone()
-    }
-}
 
 /// Where on the page a road of the list stands.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -34,19 +19,11 @@ pub(crate) struct OnPage {
     pub(crate) beside: bool,
 }
 
-/// A road that is to be beside the one shown once it is worked out.
-#[derive(Default)]
-pub(super) struct ToCome {
-    entered: Option<Entered>,
-    worker: Option<Aside>,
-    rest: Option<Timer>,
-}
-
 /// Begins to bring roads back. The one shown goes first: a road that is to be beside it is worked
 /// out when nothing else is.
 pub(super) fn start(state: State) {
     Effect::new(move |_| {
-        if state.progress.get().is_none() {
+        if state.talk.progress.get().is_none() {
             begin(state);
         }
     });
@@ -54,41 +31,42 @@ pub(super) fn start(state: State) {
 
 /// Whether no road is beside the one shown, and none to come.
 pub(super) fn is_free(state: State) -> bool {
-    state.other.with_untracked(Option::is_none) && state.other_to_come.with_value(|it| it.entered.is_none())
+    state.beside.road.with_untracked(Option::is_none)
+        && state.beside.to_come.with_value(|it| it.entered.is_none())
 }
 
 /// Brings a road back beside the one shown; keeping it on this machine is left to the caller.
 pub(super) fn bring(state: State, entered: Entered) {
-    state.other_to_come.set_value(ToCome { entered: Some(entered), ..ToCome::default() });
-    if state.progress.with_untracked(Option::is_none) {
+    state.beside.to_come.set_value(ToCome { entered: Some(entered), ..ToCome::default() });
+    if state.talk.progress.with_untracked(Option::is_none) {
         begin(state);
     }
 }
 
 fn begin(state: State) {
-    if state.other_to_come.with_value(|it| it.entered.is_some() && it.worker.is_none()) {
-        let worker = Aside::start(move |said| hear(state, said));
-        state.other_to_come.update_value(|it| it.worker = worker);
+    if state.beside.to_come.with_value(|it| it.entered.is_some() && it.worker.is_none()) {
+        let worker = RoadWorker::start(move |said| hear(state, said));
+        state.beside.to_come.update_value(|it| it.worker = worker);
     }
 }
 
 fn hear(state: State, said: Said) {
     match said {
-        Said::Ready => state.other_to_come.with_value(|it| {
+        Said::Ready => state.beside.to_come.with_value(|it| {
             if let (Some(worker), Some(entered)) = (&it.worker, &it.entered) {
                 worker.work_out(entered.asked.clone());
             }
         }),
         Said::Done(asked, outcome) => {
-            let entered = state.other_to_come.try_update_value(|it| it.entered.take()).flatten();
+            let entered = state.beside.to_come.try_update_value(|it| it.entered.take()).flatten();
             match (outcome, entered) {
                 (Ok(worked), Some(mut entered)) => {
                     entered.asked = *asked;
-                    state.other.set(Some(Beside { worked, entered }));
+                    state.beside.road.set(Some(Beside { worked, entered }));
                 }
                 (Err(refused), Some(_)) => {
-                    shelf::keep_beside(None);
-                    state.trouble.set(Some(refused.trouble(&asked)));
+                    kept_roads::keep_beside(None);
+                    state.talk.trouble.set(Some(refused.trouble(&asked)));
                 }
                 (Ok(_) | Err(_), None) => {}
             }
@@ -96,7 +74,7 @@ fn hear(state: State, said: Said) {
         }
         Said::Alike(_) => {}
         Said::Stopped => {
-            state.trouble.set(Some(WorkTrouble::Stopped { detail: String::new() }));
+            state.talk.trouble.set(Some(WorkTrouble::Stopped { detail: String::new() }));
             end(state);
         }
     }
@@ -104,23 +82,14 @@ fn hear(state: State, said: Said) {
 
 /// Ends the worker in a task of its own, since it is speaking.
 fn end(state: State) {
-    let clear = move || state.other_to_come.set_value(ToCome::default());
-    state.other_to_come.update_value(|it| it.rest = Timer::after(0, clear));
+    let clear = move || state.beside.to_come.set_value(ToCome::default());
+    state.beside.to_come.update_value(|it| it.rest = Timer::after(0, clear));
 }
 
 /// Puts a road beside the one shown, or none; it is kept on this machine.
 fn put(state: &Signals, beside: Option<Beside>) {
-    state.other.set(beside.clone());
-    shelf::keep_beside(beside.as_ref().map(Beside::entered));
-}
-
-/// The rates entered, as typed.
-const RATES: &str = "steadygrade.rates.1";
-
-/// Rates kept on this machine: fuel, hour; as they were typed.
-pub(super) fn recall_rates() -> [String; 2] {
-    let kept = storage::recall(RATES).and_then(|bytes| postcard::from_bytes(&bytes).ok());
-    kept.unwrap_or_default()
+    state.beside.road.set(beside.clone());
+    kept_roads::keep_beside(beside.as_ref().map(Beside::entered));
 }
 
 impl Signals {
@@ -133,8 +102,8 @@ impl Signals {
 
     /// Keeps a road of the list beside the one shown.
     pub(crate) fn keep_ranked_beside(&self, row: usize) {
-        let Some((truck, day)) = self.ranked_for.get_untracked() else { return };
-        let ranked = self.ranked.with_untracked(|rows| {
+        let Some((truck, day)) = self.ranking.made_for.get_untracked() else { return };
+        let ranked = self.ranking.rows.with_untracked(|rows| {
             let row = rows.get(row)?;
             Some((row.leg.clone(), row.outcome.clone()?.ok()?))
         });
@@ -146,33 +115,29 @@ impl Signals {
 
     /// Puts the road beside away.
     pub(crate) fn end_two(&self) {
-        self.other_to_come.set_value(ToCome::default());
+        self.beside.to_come.set_value(ToCome::default());
         put(self, None);
     }
 
     /// Shows the road kept, and keeps the one shown, each with its truck, day and places.
     pub(crate) fn swap(&'static self) {
         let shown = self.beside_of_shown();
-        let other = self.other.get_untracked();
+        let other = self.beside.road.get_untracked();
         if let (Some(shown), Some(other)) = (shown, other) {
             self.place_beside(shown);
-            other.entered.show(self);
+            self.show_entered(other.entered);
         }
-    }
-
-    pub(super) fn beside_of_shown(&self) -> Option<Beside> {
-        Some(Beside { worked: self.worked.get_untracked()?, entered: Entered::shown(self)? })
     }
 
     /// Whatever was to come instead does not come any more.
     pub(super) fn place_beside(&self, beside: Beside) {
-        self.other_to_come.set_value(ToCome::default());
+        self.beside.to_come.set_value(ToCome::default());
         put(self, Some(beside));
     }
 
     /// Opens a road of the list.
     pub(crate) fn open_ranked(&'static self, row: usize) {
-        let leg = self.ranked.with_untracked(|rows| rows.get(row).map(|it| it.leg.clone()));
+        let leg = self.ranking.rows.with_untracked(|rows| rows.get(row).map(|it| it.leg.clone()));
         if let Some(leg) = leg {
             work::open(self, vec![leg], Origin::Given);
         }
@@ -180,30 +145,30 @@ impl Signals {
 
     /// Where on the page a road of the list stands. Tracked.
     pub(crate) fn ranked_on_page(&self, row: usize) -> OnPage {
-        let file = self.ranked.with_untracked(|rows| rows.get(row).map(|it| it.leg.file.clone()));
+        let file = self.ranking.rows.with_untracked(|rows| rows.get(row).map(|it| it.leg.file.clone()));
         // The same file, not one of the same name.
         let is = |asked: &Asked| match &asked.source.legs[..] {
             [leg] => file.as_ref().is_some_and(|file| file.blob == leg.file.blob),
             _ => false,
         };
-        self.worked.track();
+        self.shown.worked.track();
         OnPage {
-            shown: self.worked_for.with_value(|asked| asked.as_ref().is_some_and(is)),
-            beside: self.other.with(|it| it.as_ref().is_some_and(|it| is(&it.entered.asked))),
+            shown: self.shown.asked.with_value(|asked| asked.as_ref().is_some_and(is)),
+            beside: self.beside.road.with(|it| it.as_ref().is_some_and(|it| is(&it.entered.asked))),
         }
     }
 
     /// Compares the files given instead of joining them.
     pub(crate) fn rank(&'static self) {
-        let legs = self.legs.get_untracked();
-        self.legs.set(Vec::new());
+        let legs = self.files.legs.get_untracked();
+        self.files.legs.set(Vec::new());
         rank::start(self, legs);
     }
 
     /// Works the list out for the truck and the day as they are now.
     pub(crate) fn rank_again(&'static self) {
         let legs: Vec<Leg> =
-            self.ranked.with_untracked(|rows| rows.iter().map(|it| it.leg.clone()).collect());
+            self.ranking.rows.with_untracked(|rows| rows.iter().map(|it| it.leg.clone()).collect());
         rank::start(self, legs);
     }
 
@@ -213,10 +178,8 @@ impl Signals {
     }
 
     /// Takes a rate as typed.
-    pub(crate) fn set_rate(&self, index: usize, text: String) {
-        self.rates.update(|rates| rates[index] = text);
-        if let Ok(bytes) = postcard::to_allocvec(&self.rates.get_untracked()) {
-            storage::keep(RATES, &bytes);
-        }
+    pub(crate) fn set_rate(&'static self, index: usize, text: String) {
+        self.beside.rates.update(|rates| rates[index] = text);
+        self.keep();
     }
 }

@@ -1,11 +1,10 @@
-//! The road last opened comes back at the next visit, as it was looked at, and the one beside it
-//! with its own truck and day.
+//! Roads kept on this machine: the one last opened, as it was looked at, and the one beside it with its
+//! own truck and day.
 
 use super::asked::{Aim, Asked, Leg, Origin, Source};
 use super::entered::Entered;
-use super::{Signals, State, former, kept, two, work};
-use crate::browser;
-use crate::browser::shelf::{self, Slot};
+use super::former;
+use crate::browser::database::{self, Slot};
 use serde::{Deserialize, Serialize};
 use solver::report::project::ProjectRoad;
 use workers::message::Also;
@@ -49,39 +48,23 @@ pub(super) fn keep(asked: &Asked) {
     };
     let files = asked.source.legs.iter().map(|leg| leg.file.clone()).collect();
     if let Ok(header) = postcard::to_allocvec(&header) {
-        leptos::task::spawn_local(shelf::keep(Slot::Last, header, files));
+        leptos::task::spawn_local(database::keep(Slot::Last, header, files));
     }
 }
 
 /// Keeps the road beside the one shown, or none.
 pub(super) fn keep_beside(entered: Option<Entered>) {
     leptos::task::spawn_local(async move {
-        let Some(entered) = entered else { return shelf::clear(Slot::Beside).await };
+        let Some(entered) = entered else { return database::clear(Slot::Beside).await };
         if let Ok(header) = postcard::to_allocvec(&(SHAPE_BESIDE, entered.to_project())) {
-            shelf::keep(Slot::Beside, header, entered.files().collect()).await;
+            database::keep(Slot::Beside, header, entered.files().collect()).await;
         }
     });
 }
 
-/// Opens what was kept, or else the demo.
-pub(super) fn open(state: State) {
-    leptos::task::spawn_local(async move {
-        match recall().await {
-            // Somebody may have chosen a file by then.
-            Some(aim) if work::is_idle(state) => work::open_aim(state, aim),
-            Some(_) => {}
-            None => state.open_demo(),
-        }
-        if let Some(beside) = recall_beside().await
-            && two::is_free(state)
-        {
-            two::bring(state, beside);
-        }
-    });
-}
-
-async fn recall() -> Option<Aim> {
-    let (mut bytes, files) = shelf::recall(Slot::Last).await?;
+/// The road last opened, as it was looked at.
+pub(super) async fn recall() -> Option<Aim> {
+    let (mut bytes, files) = database::recall(Slot::Last).await?;
     if bytes.first() == Some(&SHAPE_OF_ONE) {
         bytes.push(NO_MORE);
     }
@@ -95,8 +78,9 @@ async fn recall() -> Option<Aim> {
     sound.then_some(Aim { part: header.part, reversed: header.reversed, ..aim })
 }
 
-async fn recall_beside() -> Option<Entered> {
-    let (bytes, files) = shelf::recall(Slot::Beside).await?;
+/// The one beside it.
+pub(super) async fn recall_beside() -> Option<Entered> {
+    let (bytes, files) = database::recall(Slot::Beside).await?;
     let bytes = match bytes.first() {
         Some(&before @ (1 | 2)) => {
             let mut anew = former::beside(&bytes, SHAPE_BESIDE, before == 2)?;
@@ -110,15 +94,4 @@ async fn recall_beside() -> Option<Entered> {
     let sound = !files.is_empty() && road.files.len() == files.len();
     let mut files = files.into_iter();
     sound.then(|| Entered::of_project(road, |_| files.next())).flatten()
-}
-
-impl Signals {
-    /// Forgets all that is kept on this machine, and begins anew.
-    pub(crate) fn forget_all(&self) {
-        kept::forget();
-        leptos::task::spawn_local(async {
-            shelf::forget().await;
-            browser::reload();
-        });
-    }
 }

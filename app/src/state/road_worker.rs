@@ -12,7 +12,7 @@ use std::sync::Arc;
 use workers::message::{Reply, Request, Task, decode, encode};
 
 /// Such a worker; it ends when this is dropped, which it must not be while it speaks.
-pub(super) struct Aside {
+pub(super) struct RoadWorker {
     at: Rc<RefCell<At>>,
 }
 
@@ -56,7 +56,7 @@ impl Refused {
     }
 }
 
-impl Aside {
+impl RoadWorker {
     /// Starts one; `None` where the browser has no workers.
     pub(super) fn start(said: impl Fn(Said) + Clone + 'static) -> Option<Self> {
         let at = Rc::new(RefCell::new(At::default()));
@@ -87,9 +87,7 @@ impl Aside {
         }
         at.asked = Some(asked);
     }
-}
 
-impl Aside {
     /// Has it tell which recordings are of the same road; once it is ready. The track of the first is named
     /// by itself.
     pub(super) fn look(&self, course: Option<usize>, source: &Source) {
