@@ -121,7 +121,7 @@ mod tests {
     use solver::truck::Preset;
 
     /// Trucks of people lie in browsers in this shape. Where this fails it has changed: count up
-    /// `NAME` here and `SHAPE` of the shelf, read the old shape as well, and then write the new
+    /// `NAME` here and `SHAPE` of the roads, read the old shape as well, and then write the new
     /// figures down. An entry that is new goes to the end of the list, or old ones are misread.
     #[test]
     fn the_shape_of_what_is_kept_has_not_changed() {
