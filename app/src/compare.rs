@@ -142,14 +142,7 @@ mod tests {
     /// The hill of the tests, worked out, with its arrays in a picture.
     fn worked() -> (RoadFacts, Plan, RoadPicture) {
         let entries = Entries::of(Preset::FiveAxle36);
-        let task = Task {
-            course: None,
-            part: None,
-            reversed: false,
-            roadside: None,
-            truck: entries.truck,
-            day: entries.day,
-        };
+        let task = Task::whole(entries.truck, entries.day);
         let (mut facts, mut plan, mut picture) = (None, None, sample::pass());
         Desk::new().answer(
             Request::Open(task, Given::joined(vec![false])),

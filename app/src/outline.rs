@@ -51,7 +51,7 @@ mod tests {
 
     fn surveyed(file: Vec<u8>) -> (RoadFacts, Vec<f32>) {
         let Entries { truck, day, .. } = Entries::of(Preset::FiveAxle36);
-        let task = Task { course: None, part: None, reversed: false, roadside: None, truck, day };
+        let task = Task::whole(truck, day);
         let mut found = None;
         Desk::new().answer(
             Request::Open(task, Given::joined(vec![false])),

@@ -11,7 +11,7 @@ use super::work;
 use crate::browser::file::Blob;
 use crate::browser::timer::Timer;
 use leptos::prelude::*;
-use workers::message::{Also, Carried};
+use workers::message::{Also, Carried, RoadChoice};
 
 /// Looks at files as they come to hand.
 pub(super) fn start(state: State) {
@@ -86,7 +86,7 @@ pub(super) fn shown(state: State, source: &Source, course: Option<usize>) {
     for road in &roads {
         firsts.push(all.also.len() + 1);
         let asked = road.entered().asked;
-        all.append(&asked.source, asked.task.course);
+        all.append(&asked.source, asked.task.road.course);
     }
     let (source, roads) = (source.clone(), std::rc::Rc::new((roads, firsts)));
     look(state, course, all, move |alike| {
@@ -122,7 +122,7 @@ impl Signals {
         let reversed = first.turned;
         let also = (1..legs.len()).map(|from| Also { from, course: None }).collect();
         let source = Source { also, ..Source::of(legs, Origin::Given) };
-        work::open_aim(self, Aim { reversed, ..Aim::new(source, None) });
+        work::open_aim(self, Aim { source, road: RoadChoice { reversed, ..RoadChoice::default() } });
     }
 
     /// Makes one road of the one opened and the one before that it lies on, with what was put on both.
@@ -130,10 +130,11 @@ impl Signals {
         let Some((earlier, now)) = self.take_meeting() else { return };
         let Entered { asked, .. } = earlier.entered();
         let mut source = Source { carried: None, ..asked.source.clone() };
-        source.append(&now.asked.source, now.asked.task.course);
-        source.carried = Some(Carried { before: asked.task.roadside, last: now.asked.task.roadside });
-        let aim = Aim::new(source, asked.task.course);
-        work::open_aim(self, Aim { reversed: asked.task.reversed, ..aim });
+        source.append(&now.asked.source, now.asked.task.road.course);
+        source.carried =
+            Some(Carried { before: asked.task.road.roadside, last: now.asked.task.road.roadside });
+        let RoadChoice { course, reversed, .. } = asked.task.road;
+        work::open_aim(self, Aim { source, road: RoadChoice { reversed, ..RoadChoice::course(course) } });
     }
 
     /// Keeps the one before beside the one opened.

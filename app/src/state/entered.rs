@@ -3,7 +3,7 @@
 use super::asked::{Asked, Leg, Origin, Source};
 use crate::browser::file::GivenFile;
 use solver::report::project::{ProjectFile, ProjectRecording, ProjectRoad};
-use workers::message::{Also, Task};
+use workers::message::{Also, RoadChoice, Task};
 
 /// Such a road.
 #[derive(Clone)]
@@ -28,6 +28,7 @@ impl Entered {
     /// The same as a road of a project, which names its files.
     pub(super) fn to_project(&self) -> ProjectRoad {
         let Asked { source, task } = &self.asked;
+        let RoadChoice { course, part, reversed, roadside } = task.road.clone();
         let file = |leg: &Leg| ProjectFile {
             name: leg.file.name.clone(),
             bytes: leg.file.bytes(),
@@ -36,10 +37,10 @@ impl Entered {
         ProjectRoad {
             truck: task.truck.clone(),
             day: task.day,
-            course: task.course,
-            part: task.part,
-            reversed: task.reversed,
-            roadside: task.roadside.clone(),
+            course,
+            part,
+            reversed,
+            roadside,
             marker: self.marker.clone(),
             counts_down: self.counts_down,
             invented: source.origin != Origin::Given,
@@ -60,14 +61,13 @@ impl Entered {
         let leg = |it: &ProjectFile| Some(Leg { file: file(it)?, turned: it.backwards });
         let legs = road.files.iter().map(leg).collect::<Option<Vec<_>>>()?;
         let origin = if road.invented { Origin::Demo } else { Origin::Given };
-        let task = Task {
+        let choice = RoadChoice {
             course: road.course,
             part: road.part,
             reversed: road.reversed,
             roadside: road.roadside,
-            truck: road.truck,
-            day: road.day,
         };
+        let task = Task { road: choice, truck: road.truck, day: road.day };
         let also = road.also.iter().map(|it| Also { from: it.from, course: it.course }).collect();
         let asked = Asked { source: Source { also, ..Source::of(legs, origin) }, task };
         Some(Self { asked, marker: road.marker, counts_down: road.counts_down })

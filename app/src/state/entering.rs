@@ -12,7 +12,7 @@ impl Signals {
     /// The road shown, as it was worked out.
     pub(super) fn entered_for_shown(&self) -> Option<Entered> {
         let mut asked = self.shown.asked.get_value()?;
-        let roadside = &mut asked.task.roadside;
+        let roadside = &mut asked.task.road.roadside;
         *roadside = roadside.take().or_else(|| Some(self.roadside.things.with_untracked(Things::roadside)));
         let marker = self.roadside.marker_text.get_untracked();
         Some(Entered { asked, marker, counts_down: self.roadside.counts_down.get_untracked() })

@@ -7,7 +7,7 @@ use super::former;
 use crate::browser::database::{self, Slot};
 use serde::{Deserialize, Serialize};
 use solver::report::project::ProjectRoad;
-use workers::message::Also;
+use workers::message::{Also, RoadChoice};
 
 /// Number of the shape of what is kept: another shape is not read.
 const SHAPE: u8 = 2;
@@ -41,9 +41,9 @@ pub(super) fn keep(asked: &Asked) {
     let header = Header {
         shape: SHAPE,
         turned: asked.source.turned(),
-        course: asked.task.course,
-        part: asked.task.part,
-        reversed: asked.task.reversed,
+        course: asked.task.road.course,
+        part: asked.task.road.part,
+        reversed: asked.task.road.reversed,
         also: asked.source.also.clone(),
     };
     let files = asked.source.legs.iter().map(|leg| leg.file.clone()).collect();
@@ -74,8 +74,8 @@ pub(super) async fn recall() -> Option<Aim> {
         && header.turned.len() == files.len();
     let legs = files.into_iter().zip(header.turned).map(|(file, turned)| Leg { file, turned }).collect();
     let source = Source { also: header.also, ..Source::of(legs, Origin::Given) };
-    let aim = Aim::new(source, header.course);
-    sound.then_some(Aim { part: header.part, reversed: header.reversed, ..aim })
+    let Header { course, part, reversed, .. } = header;
+    sound.then_some(Aim { source, road: RoadChoice { course, part, reversed, roadside: None } })
 }
 
 /// The one beside it.

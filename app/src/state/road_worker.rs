@@ -9,7 +9,7 @@ use solver::truck::TruckError;
 use std::cell::RefCell;
 use std::rc::Rc;
 use std::sync::Arc;
-use workers::message::{Reply, Request, Task, decode, encode};
+use workers::message::{Reply, Request, decode, encode};
 
 /// Such a worker; it ends when this is dropped, which it must not be while it speaks.
 pub(super) struct RoadWorker {
@@ -116,7 +116,8 @@ impl At {
             // Of several tracks the first that makes a road.
             Reply::Choose(courses) => match courses.iter().position(|course| course.usable) {
                 Some(course) => {
-                    let task = Task { course: Some(course), ..self.asked.as_ref()?.task.clone() };
+                    let mut task = self.asked.as_ref()?.task.clone();
+                    task.road.course = Some(course);
                     let header = encode(0, &Request::Plan(task));
                     self.client.as_ref()?.send(&header, std::iter::empty());
                     None

@@ -15,16 +15,16 @@ pub(super) fn show(state: State, before: Option<Asked>, asked: Asked, worked: Wo
     if !state.shown.worked.with_untracked(|shown| shown.as_ref().is_some_and(same)) {
         state.shown.chosen_descent.set(None);
     }
-    let course = |asked: &Asked| (asked.source.number, asked.task.course);
+    let course = |asked: &Asked| (asked.source.number, asked.task.road.course);
     let another = before.as_ref().map(course) != Some(course(&asked));
     if another {
         // A marker is that of its road; a project brings its own.
-        if before.is_some() && asked.task.roadside.is_none() {
+        if before.is_some() && asked.task.road.roadside.is_none() {
             state.roadside.marker_text.set(String::new());
             state.roadside.counts_down.set(false);
         }
         let carried = asked.source.carried.is_some();
-        roadside::follow(state, asked.task.roadside.as_ref(), carried, &worked);
+        roadside::follow(state, asked.task.road.roadside.as_ref(), carried, &worked);
     } else if let Some(shown) = state.shown.worked.get_untracked() {
         state.move_marker(&shown, &worked);
     }
@@ -50,7 +50,7 @@ fn in_turn(state: State, asked: Asked, another: bool, worked: Arc<Worked>) {
             work::next(state);
             study::follow(state, worth::go_on);
             if another {
-                alike::shown(state, &asked.source, asked.task.course);
+                alike::shown(state, &asked.source, asked.task.road.course);
             }
             // Not earlier: on a slow line it would keep the first answer waiting.
             offline::keep();

@@ -1,17 +1,17 @@
 //! What is wanted of the road at hand: its direction, its course, a part of it, what lies on it.
 
-use super::asked::Aim;
 use super::signals::State;
 use super::standing::back_to_shown;
 use super::work::work_out;
 use leptos::prelude::*;
 use solver::road::Roadside;
+use workers::message::RoadChoice;
 
 /// Wants the road the other way round.
 pub(super) fn turn_around(state: State) {
     state.talk.work.update_value(|work| {
         if let Some(aim) = &mut work.aim {
-            aim.reversed = !aim.reversed;
+            aim.road.reversed = !aim.road.reversed;
         }
     });
     work_out(state);
@@ -22,7 +22,7 @@ pub(super) fn take_course(state: State, course: usize) {
     state.files.choice.set(None);
     state.talk.work.update_value(|work| {
         if let Some(aim) = &mut work.aim {
-            *aim = Aim::new(aim.source.clone(), Some(course));
+            aim.road = RoadChoice::course(Some(course));
         }
     });
     work_out(state);
@@ -32,7 +32,7 @@ pub(super) fn take_course(state: State, course: usize) {
 pub(super) fn take_part(state: State, part: Option<(usize, usize)>) {
     state.talk.work.update_value(|work| {
         if let Some(aim) = &mut work.aim {
-            aim.part = part;
+            aim.road.part = part;
         }
     });
     work_out(state);
@@ -42,7 +42,7 @@ pub(super) fn take_part(state: State, part: Option<(usize, usize)>) {
 pub(super) fn take_roadside(state: State, roadside: Roadside) {
     state.talk.work.update_value(|work| {
         if let Some(aim) = &mut work.aim {
-            aim.roadside = Some(roadside);
+            aim.road.roadside = Some(roadside);
         }
     });
 }

@@ -13,7 +13,7 @@ use crate::browser::timer::Timer;
 use crate::browser::worker::{Heard, WorkerClient, WorkerKind};
 use crate::trouble::WorkTrouble;
 use leptos::prelude::*;
-use workers::message::{Reply, Request, decode, encode};
+use workers::message::{Reply, Request, RoadChoice, decode, encode};
 
 /// Quiet time after the last key before the road is worked out again, ms.
 const PAUSE_MS: i32 = 150;
@@ -51,7 +51,7 @@ fn cannot_start(state: State) {
 
 /// Wants another file, or several joined. Their number is bounded by how often a person drops one.
 pub(super) fn open(state: State, legs: Vec<Leg>, origin: Origin) {
-    open_aim(state, Aim::new(Source::of(legs, origin), None));
+    open_aim(state, Aim { source: Source::of(legs, origin), road: RoadChoice::default() });
 }
 
 /// How many files were wanted so far.
@@ -305,9 +305,9 @@ fn show(state: State, mut asked: Asked, worked: Worked) {
         work.holds = Some(asked.source.number);
         work.fatal = None;
         if let Some(aim) = work.aim.as_mut().filter(|aim| aim.source.number == asked.source.number) {
-            aim.course = aim.course.or(asked.task.course);
+            aim.road.course = aim.road.course.or(asked.task.road.course);
             // A part that could not be cut is not wanted any more.
-            aim.part = aim.part.and(asked.task.part);
+            aim.road.part = aim.road.part.and(asked.task.road.part);
         }
         (work.shown.replace(asked.clone()), work.followers.clone())
     });

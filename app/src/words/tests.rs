@@ -25,7 +25,7 @@ use workers::message::{Given, Reply, Request, Task};
 fn planned(service_brakes: ServiceBrakes) -> (Plan, Day) {
     let entries = Entries::of(Preset::FiveAxle36);
     let day = Day { service_brakes, ..Day::USUAL };
-    let task = Task { course: None, part: None, reversed: false, roadside: None, truck: entries.truck, day };
+    let task = Task::whole(entries.truck, day);
     let mut plan = None;
     Desk::new().answer(Request::Open(task, Given::joined(vec![false])), vec![hill()], &mut |reply, _| {
         if let Reply::Planned(it) = reply {

@@ -4,9 +4,9 @@
 //! or track is only planned again. A file that fails leaves what was held before.
 
 use crate::message::{
-    Arrays, CourseFacts, Given, Phase, Reply, Request, RoadArrays, RoadFacts, Task, lane_arrays,
+    Arrays, CourseFacts, Given, Phase, Reply, Request, RoadArrays, RoadChoice, RoadFacts, Task, lane_arrays,
 };
-use solver::road::{CourseKind, Document, FileError, Leg, Road, Roadside, combine, join, read, survey};
+use solver::road::{CourseKind, Document, FileError, Leg, Road, combine, join, read, survey};
 use solver::truck::{Truck, TruckError};
 
 /// Takes the replies to one request, in order.
@@ -17,7 +17,7 @@ pub type Post<'a> = &'a mut dyn FnMut(Reply, Arrays);
 pub struct Desk {
     held: Option<Held>,
     /// Road that the page has the facts of.
-    told: Option<Shown>,
+    told: Option<RoadChoice>,
 }
 
 /// A document, and the road made of one of its courses once that is known.
@@ -32,24 +32,15 @@ struct Surveyed {
     course: usize,
     recorded: Road,
     /// A part, the other direction, or with other places, made when it was first asked for.
-    other: Option<(Shown, Road)>,
-}
-
-/// Which road is shown: course, part, direction, and what was put on it.
-#[derive(Clone, PartialEq)]
-struct Shown {
-    course: usize,
-    part: Option<(usize, usize)>,
-    reversed: bool,
-    roadside: Option<Roadside>,
+    other: Option<(RoadChoice, Road)>,
 }
 
 impl Surveyed {
     /// Makes the road asked for, unless it is there; gives what it is. A part that cannot stand
     /// by itself is not cut: the whole road is shown.
-    fn prepare(&mut self, task: &Task) -> Shown {
-        let Task { part, reversed, ref roadside, .. } = *task;
-        let wanted = Shown { course: self.course, part, reversed, roadside: roadside.clone() };
+    fn prepare(&mut self, task: &Task) -> RoadChoice {
+        let wanted = RoadChoice { course: Some(self.course), ..task.road.clone() };
+        let RoadChoice { part, reversed, ref roadside, .. } = wanted;
         let ready = self.other.as_ref().is_some_and(|(shown, _)| *shown == wanted);
         if ready || (part.is_none() && !reversed && roadside.is_none()) {
             return wanted;
@@ -57,7 +48,7 @@ impl Surveyed {
         let mut road =
             roadside.as_ref().map_or_else(|| self.recorded.clone(), |it| self.recorded.with_roadside(it));
         let cut = part.and_then(|(from, to)| road.part(from, to));
-        let shown = Shown { part: part.filter(|_| cut.is_some()), ..wanted };
+        let shown = RoadChoice { part: part.filter(|_| cut.is_some()), ..wanted };
         road = cut.unwrap_or(road);
         if reversed {
             road = road.reversed();
@@ -66,7 +57,7 @@ impl Surveyed {
         shown
     }
 
-    fn road(&self, shown: &Shown) -> &Road {
+    fn road(&self, shown: &RoadChoice) -> &Road {
         match &self.other {
             Some((other, road)) if other == shown => road,
             Some(_) | None => &self.recorded,
@@ -85,7 +76,7 @@ impl Desk {
     pub fn answer(&mut self, request: Request, files: Vec<Vec<u8>>, post: Post<'_>) {
         let (task, ready) = match request {
             Request::Open(task, given) => {
-                let opened = self.open(files, &given, task.course, post);
+                let opened = self.open(files, &given, task.road.course, post);
                 (task, opened)
             }
             Request::Look(course, given) => {
@@ -93,7 +84,7 @@ impl Desk {
                 return post(Reply::Alike(alike), Arrays::default());
             }
             Request::Plan(task) => {
-                let turned = self.turn_to(task.course, post);
+                let turned = self.turn_to(task.road.course, post);
                 (task, turned)
             }
             Request::HandOver => return self.hand_over(post),
@@ -156,7 +147,8 @@ impl Desk {
         let shown = surveyed.prepare(task);
         let road = surveyed.road(&shown);
         if self.told.as_ref() != Some(&shown) {
-            post(Reply::Surveyed(Box::new(facts(&held.courses, road, &shown))), arrays(road).into_arrays());
+            let facts = facts(&held.courses, surveyed.course, road, &shown);
+            post(Reply::Surveyed(Box::new(facts)), arrays(road).into_arrays());
             self.told = Some(shown.clone());
         }
         let answer = solver::analyse(road, &truck, &day, &mut progress(Phase::Planning, post));
@@ -317,7 +309,7 @@ fn courses(document: &Document) -> Vec<CourseFacts> {
     told.collect()
 }
 
-fn facts(courses: &[CourseFacts], road: &Road, shown: &Shown) -> RoadFacts {
+fn facts(courses: &[CourseFacts], course: usize, road: &Road, shown: &RoadChoice) -> RoadFacts {
     RoadFacts {
         name: road.name().to_owned(),
         length_m: road.length_m(),
@@ -330,7 +322,7 @@ fn facts(courses: &[CourseFacts], road: &Road, shown: &Shown) -> RoadFacts {
         findings: road.findings().to_vec(),
         unassessed: road.unassessed().to_vec(),
         courses: courses.to_vec(),
-        course: shown.course,
+        course,
         part: shown.part,
         reversed: shown.reversed,
     }

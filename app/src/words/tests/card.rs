@@ -9,7 +9,7 @@ use solver::day::Surface;
 use solver::plan::SlowCurve;
 use solver::road::{Curve, Span, Turn, Unassessed};
 use solver::truck::{Retarder, RetarderKind, TruckSpec};
-use workers::message::RoadFacts;
+use workers::message::{RoadChoice, RoadFacts};
 
 pub(super) const LANGUAGES: [Spoken; 4] =
     [Tongue::En.words(), Tongue::Es.words(), Tongue::Fr.words(), Tongue::De.words()];
@@ -34,7 +34,7 @@ impl Case {
     }
 
     pub(super) fn on(day: Day, file: Vec<u8>, truck: TruckSpec, reversed: bool) -> Self {
-        let task = Task { course: None, part: None, reversed, roadside: None, truck: truck.clone(), day };
+        let task = Task { road: RoadChoice { reversed, ..RoadChoice::default() }, truck: truck.clone(), day };
         let (mut facts, mut plan) = (None, None);
         Desk::new().answer(Request::Open(task, Given::joined(vec![false])), vec![file], &mut |reply, _| {
             match reply {

@@ -4,17 +4,11 @@ use super::*;
 use crate::message::{Also, Carried, LANE_BYTES, LANE_FLOATS};
 use ::tests::plain_roads::{hill, road};
 use solver::day::Day;
+use solver::road::Roadside;
 use solver::truck::Preset;
 
 fn task() -> Task {
-    Task {
-        course: None,
-        part: None,
-        reversed: false,
-        roadside: None,
-        truck: Preset::FiveAxle36.spec(),
-        day: Day::USUAL,
-    }
+    Task::whole(Preset::FiveAxle36.spec(), Day::USUAL)
 }
 
 fn ask(desk: &mut Desk, request: Request, file: Option<Vec<u8>>) -> Vec<(Reply, Arrays)> {
@@ -58,7 +52,11 @@ fn another_truck_is_planned_without_another_survey() {
 fn the_other_direction_is_another_road() {
     let mut desk = Desk::new();
     let there = ask(&mut desk, Request::Open(task(), Given::joined(vec![false])), Some(hill()));
-    let back = ask(&mut desk, Request::Plan(Task { reversed: true, ..task() }), None);
+    let back = ask(
+        &mut desk,
+        Request::Plan(Task { road: RoadChoice { reversed: true, ..RoadChoice::default() }, ..task() }),
+        None,
+    );
     let ([(_, out), _], [(Reply::Surveyed(road), home), (Reply::Planned(plan), _)]) = (&there[..], &back[..])
     else {
         panic!("a road and a plan each");
@@ -97,7 +95,11 @@ fn what_cannot_be_done_is_said() {
 fn the_road_handed_over_is_the_one_shown() {
     let mut desk = Desk::new();
     ask(&mut desk, Request::Open(task(), Given::joined(vec![false])), Some(hill()));
-    let back = ask(&mut desk, Request::Plan(Task { reversed: true, ..task() }), None);
+    let back = ask(
+        &mut desk,
+        Request::Plan(Task { road: RoadChoice { reversed: true, ..RoadChoice::default() }, ..task() }),
+        None,
+    );
     let replies = ask(&mut desk, Request::HandOver, None);
     let ([(Reply::Surveyed(_), shown), _], [(Reply::HandedOver, arrays)]) = (&back[..], &replies[..]) else {
         panic!("{replies:?}");
@@ -123,7 +125,11 @@ fn which_of_several_tracks_is_asked() {
     let [(Reply::Choose(courses), _)] = &replies[..] else { panic!("asked: {replies:?}") };
     assert_eq!(courses.len(), 2);
     assert!(courses.iter().all(|course| course.usable));
-    let replies = ask(&mut desk, Request::Plan(Task { course: Some(1), ..task() }), None);
+    let replies = ask(
+        &mut desk,
+        Request::Plan(Task { road: RoadChoice { course: Some(1), ..RoadChoice::default() }, ..task() }),
+        None,
+    );
     let [(Reply::Surveyed(road), _), (Reply::Planned(_), _)] = &replies[..] else { panic!("{replies:?}") };
     assert_eq!((road.name.as_str(), road.course), ("Other hill", 1));
 }
@@ -134,13 +140,17 @@ fn a_part_is_planned_alone_and_one_too_short_is_not_cut() {
     let whole = ask(&mut desk, Request::Open(task(), Given::joined(vec![false])), Some(hill()));
     let points = whole[0].1.floats[0].len();
     let part = (points / 4, points - 1);
-    let replies = ask(&mut desk, Request::Plan(Task { part: Some(part), ..task() }), None);
+    let replies = ask(
+        &mut desk,
+        Request::Plan(Task { road: RoadChoice { part: Some(part), ..RoadChoice::default() }, ..task() }),
+        None,
+    );
     let [(Reply::Surveyed(road), arrays), (Reply::Planned(_), _)] = &replies[..] else {
         panic!("{replies:?}")
     };
     assert_eq!(road.part, Some(part));
     assert_eq!(arrays.floats[0], whole[0].1.floats[0][part.0..=part.1]);
-    let short = Task { part: Some((0, 10)), ..task() };
+    let short = Task { road: RoadChoice { part: Some((0, 10)), ..RoadChoice::default() }, ..task() };
     let replies = ask(&mut desk, Request::Plan(short), None);
     let [(Reply::Surveyed(road), arrays), ..] = &replies[..] else { panic!("{replies:?}") };
     assert_eq!((road.part, arrays.floats[0].len()), (None, points));
@@ -244,12 +254,26 @@ fn recordings_of_one_road_are_told_and_become_one_in_either_direction() {
         let heights = &replies[0].1.floats[0];
         assert!(heights[0] > heights[heights.len() - 1], "driven as the first one was recorded");
         // Another truck, the other way, a part: planned on what is held.
-        let lighter = Task { course: Some(0), truck: Preset::Coach.spec(), ..task() };
+        let lighter = Task { road: RoadChoice::course(Some(0)), truck: Preset::Coach.spec(), ..task() };
         let replies = ask(&mut desk, Request::Plan(lighter.clone()), None);
         assert!(matches!(&replies[..], [(Reply::Planned(_), _)]), "{replies:?}");
-        let back = ask(&mut desk, Request::Plan(Task { reversed: true, ..lighter.clone() }), None);
+        let back = ask(
+            &mut desk,
+            Request::Plan(Task {
+                road: RoadChoice { reversed: true, ..lighter.road.clone() },
+                ..lighter.clone()
+            }),
+            None,
+        );
         assert_eq!((surveyed(&back).reversed, combined(surveyed(&back))), (true, Some(2)));
-        let part = ask(&mut desk, Request::Plan(Task { part: Some((100, 500)), ..lighter }), None);
+        let part = ask(
+            &mut desk,
+            Request::Plan(Task {
+                road: RoadChoice { part: Some((100, 500)), ..lighter.road.clone() },
+                ..lighter
+            }),
+            None,
+        );
         assert_eq!((surveyed(&part).part, combined(surveyed(&part))), (Some((100, 500)), Some(2)));
         // What is handed over for a study is the same road, its recordings with it.
         let handed = ask(&mut desk, Request::HandOver, None);

@@ -12,9 +12,9 @@ use solver::plan::Plan;
 use solver::road::{FileError, Finding, GradeSegment, Place, PostedLimit, Quality, Roadside, Span};
 use solver::truck::{TruckError, TruckSpec};
 
-/// What to work out.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-pub struct Task {
+/// Which road of the files it is, and how it is driven.
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+pub struct RoadChoice {
     /// Which track of the file; `None`: the only usable one, or else it is asked.
     pub course: Option<usize>,
     /// Grid points of the road as recorded between which it is driven; `None` is all of it.
@@ -23,10 +23,33 @@ pub struct Task {
     pub reversed: bool,
     /// Places and limits by grid points of the road as recorded; `None`: those of the file.
     pub roadside: Option<Roadside>,
+}
+
+impl RoadChoice {
+    /// All of a course in the direction of recording, with what the file has on it.
+    #[must_use]
+    pub fn course(course: Option<usize>) -> Self {
+        Self { course, ..Self::default() }
+    }
+}
+
+/// What to work out.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Task {
+    /// The road.
+    pub road: RoadChoice,
     /// The truck as entered.
     pub truck: TruckSpec,
     /// The day as entered.
     pub day: Day,
+}
+
+impl Task {
+    /// All of the road of a file.
+    #[must_use]
+    pub fn whole(truck: TruckSpec, day: Day) -> Self {
+        Self { road: RoadChoice::default(), truck, day }
+    }
 }
 
 /// What the files sent along are to one another.

@@ -5,10 +5,7 @@ use solver::truck::Preset;
 
 fn task() -> Task {
     Task {
-        course: Some(2),
-        part: Some((30, 700)),
-        reversed: true,
-        roadside: None,
+        road: RoadChoice { course: Some(2), part: Some((30, 700)), reversed: true, roadside: None },
         truck: Preset::BDouble.spec(),
         day: Day::USUAL,
     }

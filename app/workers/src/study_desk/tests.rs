@@ -13,7 +13,7 @@ use solver::units::{Grade, Metres, RevPerMin};
 
 fn plan_of_the_hill() -> Plan {
     let truck = Preset::FiveAxle36.spec();
-    let task = Task { course: None, part: None, reversed: false, roadside: None, truck, day: Day::USUAL };
+    let task = Task::whole(truck, Day::USUAL);
     let mut plan = None;
     Desk::new().answer(Request::Open(task, Given::joined(vec![false])), vec![hill()], &mut |reply, _| {
         if let Reply::Planned(it) = reply {
@@ -26,7 +26,7 @@ fn plan_of_the_hill() -> Plan {
 fn handed_over() -> Vec<u8> {
     let mut desk = Desk::new();
     let truck = Preset::FiveAxle36.spec();
-    let task = Task { course: None, part: None, reversed: false, roadside: None, truck, day: Day::USUAL };
+    let task = Task::whole(truck, Day::USUAL);
     desk.answer(Request::Open(task, Given::joined(vec![false])), vec![hill()], &mut |_, _| ());
     let mut bytes = Vec::new();
     desk.answer(Request::HandOver, Vec::new(), &mut |reply, mut arrays| {
