@@ -74,7 +74,7 @@ pub(crate) fn start() -> State {
     leaving::watch(move || keep::keep_now(state));
     let followers = Followers {
         shown: Rc::new(move |before, asked, worked| show::show(state, before, asked, worked)),
-        road: Rc::new(move |bytes| study_worker::take_road(state, bytes)),
+        road: Rc::new(move |facts, bytes| study_worker::take_road(state, facts, bytes)),
     };
     work::start(state, followers);
     comparing::start(state);

@@ -4,14 +4,16 @@ use super::asked::{Aim, Asked};
 use super::result::{Surveyed, Worked};
 use crate::browser::worker::{RawBytes, WorkerClient};
 use std::rc::Rc;
+use std::sync::Arc;
+use workers::message::RoadFacts;
 
 /// Who is told what comes of it. Named at the start: the conversation knows none of them.
 #[derive(Clone)]
 pub(super) struct Followers {
     /// An answer: what was shown before, what was asked, and what it came to.
     pub(super) shown: Rc<dyn Fn(Option<Asked>, Asked, Worked)>,
-    /// The bytes of the road that was to be handed over.
-    pub(super) road: Rc<dyn Fn(Option<RawBytes>)>,
+    /// The road that was to be handed over, and its bytes.
+    pub(super) road: Rc<dyn Fn(Arc<RoadFacts>, RawBytes)>,
 }
 
 /// Where the conversation stands.

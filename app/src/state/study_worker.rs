@@ -43,8 +43,8 @@ pub(super) fn cancel_result(state: State) {
         state.studied.work.try_update_value(|work| work.queue.cancel(Question::is_about_the_result));
     if at_work == Some(true) {
         end(state);
-        send(state);
     }
+    send(state);
 }
 
 /// Sends what waits as far as worker and road are there, and sees to it that they come.
@@ -59,13 +59,13 @@ fn send(state: State) {
     if !state.studied.work.with_value(|work| work.queue.is_ready()) {
         return;
     }
-    // A road that is not shown any more cannot be handed over.
-    let shown = shown(state);
-    let can_come = |question: &Question| {
-        shown.as_ref().is_some_and(|shown| question.road.as_ref().is_some_and(|road| road.is(shown)))
+    // What waits still lacks its road. One that the first worker can hand over comes through `take_road`.
+    let at_hand = work::at_hand(state);
+    let comes = |question: &Question| {
+        let road = question.road.as_ref();
+        at_hand.as_ref().is_some_and(|at_hand| road.is_some_and(|road| road.is(at_hand)))
     };
-    give_up(state, |question| question.lacks_road() && !can_come(question));
-    // One that is comes through `take_road`; a worker that is busy answers with a result.
+    give_up(state, |question| !comes(question));
     if state.studied.work.with_value(|work| work.queue.waits()) && !work::hand_over(state) {
         give_up(state, |_| true);
     }
@@ -89,9 +89,8 @@ fn post(work: &mut StudyWork) {
     );
 }
 
-/// The first worker handed the road shown over.
-pub(super) fn take_road(state: State, bytes: Option<RawBytes>) {
-    let (Some(facts), Some(bytes)) = (shown(state), bytes) else { return };
+/// The first worker handed a road over.
+pub(super) fn take_road(state: State, facts: Arc<RoadFacts>, bytes: RawBytes) {
     state.studied.work.update_value(|work| {
         let road = Road { facts, bytes: Some(bytes) };
         for waiting in work.queue.waiting() {

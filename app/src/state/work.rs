@@ -13,7 +13,8 @@ use crate::browser::timer::Timer;
 use crate::browser::worker::{Heard, WorkerClient, WorkerKind};
 use crate::trouble::WorkTrouble;
 use leptos::prelude::*;
-use workers::message::{Reply, Request, RoadChoice, decode, encode};
+use std::sync::Arc;
+use workers::message::{Reply, Request, RoadChoice, RoadFacts, decode, encode};
 
 /// Quiet time after the last key before the road is worked out again, ms.
 const PAUSE_MS: i32 = 150;
@@ -147,13 +148,20 @@ fn ask(state: State, wanted: Asked) {
     }
 }
 
-/// Asks for the road shown, for a study of it; `false` where the worker does not hold it or is
-/// busy.
-pub(super) fn hand_over(state: State) -> bool {
-    let sent = state.talk.work.try_update_value(|work| {
+/// The road that the worker can hand over now: the one of the last answer, unless it is busy.
+pub(super) fn at_hand(state: State) -> Option<Arc<RoadFacts>> {
+    state.talk.work.with_value(|work| {
         // After a question about another file the worker holds that one, not the road shown.
         let shown = work.shown.as_ref().map(|shown| shown.source.number);
         let idle = work.ready && work.out.is_none() && work.holds.is_some() && work.holds == shown;
+        work.surveyed.as_ref().filter(|_| idle).map(|it| it.facts.clone())
+    })
+}
+
+/// Asks for the road [`at_hand`], for a study of it; `false` where it cannot be asked for.
+pub(super) fn hand_over(state: State) -> bool {
+    let idle = at_hand(state).is_some();
+    let sent = state.talk.work.try_update_value(|work| {
         work.number += u32::from(idle);
         let header = encode(work.number, &Request::HandOver);
         idle && work.client.as_ref().is_some_and(|client| client.send(&header, std::iter::empty()))
@@ -213,6 +221,8 @@ fn hear(state: State, heard: &Heard) {
             });
             work_out(state);
         }
+        // Whatever was asked since, nothing of it is answered: the road is the one that was held.
+        Reply::HandedOver => handed_over(state, heard),
         Reply::Panicked(detail) => state.talk.work.update_value(|work| work.panic = Some(detail)),
         Reply::Progress(..)
         | Reply::Choose(_)
@@ -221,8 +231,7 @@ fn hear(state: State, heard: &Heard) {
         | Reply::Failed(_)
         | Reply::TruckRefused(_)
         | Reply::NoRoad
-        | Reply::Alike(_)
-        | Reply::HandedOver => {
+        | Reply::Alike(_) => {
             if number == state.talk.work.with_value(|work| work.number) {
                 answered(state, reply, heard);
             }
@@ -232,7 +241,7 @@ fn hear(state: State, heard: &Heard) {
 
 fn answered(state: State, reply: Reply, heard: &Heard) {
     match reply {
-        Reply::Ready | Reply::Panicked(_) | Reply::Alike(_) => {}
+        Reply::Ready | Reply::Panicked(_) | Reply::Alike(_) | Reply::HandedOver => {}
         Reply::Progress(phase, share) => {
             state.talk.progress.set(Some(Progress { phase: Some(phase), share }))
         }
@@ -290,11 +299,16 @@ fn answered(state: State, reply: Reply, heard: &Heard) {
             });
             next(state);
         }
-        Reply::HandedOver => {
-            if let Some(followers) = state.talk.work.with_value(|work| work.followers.clone()) {
-                (followers.road)(heard.raw(0));
-            }
-        }
+    }
+}
+
+fn handed_over(state: State, heard: &Heard) {
+    let (facts, followers) = state
+        .talk
+        .work
+        .with_value(|work| (work.surveyed.as_ref().map(|it| it.facts.clone()), work.followers.clone()));
+    if let (Some(facts), Some(bytes), Some(followers)) = (facts, heard.raw(0), followers) {
+        (followers.road)(facts, bytes);
     }
 }
 
