@@ -81,7 +81,7 @@ pub(super) struct Aim {
 }
 
 impl Aim {
-    /// The same with truck and day.
+    /// Asks for it with truck and day.
     pub(super) fn with(self, entries: Entries) -> Asked {
         let Self { source, road } = self;
         Asked { source, task: Task { road, truck: entries.truck, day: entries.day } }
@@ -105,7 +105,7 @@ impl Asked {
         Self { source, task }
     }
 
-    /// The same without truck and day.
+    /// The road without truck and day.
     pub(super) fn aim(&self) -> Aim {
         Aim { source: self.source.clone(), road: self.task.road.clone() }
     }

@@ -25,7 +25,7 @@ impl Entered {
         self.asked.source.legs.iter().map(|leg| leg.file.clone())
     }
 
-    /// The same as a road of a project, which names its files.
+    /// A road of a project made of it, which names its files.
     pub(super) fn to_project(&self) -> ProjectRoad {
         let Asked { source, task } = &self.asked;
         let RoadChoice { course, part, reversed, roadside } = task.road.clone();

@@ -46,7 +46,7 @@ pub(super) enum Refused {
 }
 
 impl Refused {
-    /// The same as a trouble with what was asked.
+    /// What the page says of it.
     pub(super) fn trouble(self, asked: &Asked) -> WorkTrouble {
         match self {
             Self::File(error) => WorkTrouble::File { name: asked.source.name(), error },

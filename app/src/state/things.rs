@@ -58,7 +58,7 @@ impl Thing {
         }
     }
 
-    /// The same thing with an end elsewhere; `None` where a stretch would be none.
+    /// This thing with an end elsewhere; `None` where a stretch would be none.
     pub(super) fn moved(&self, end: End, reversed: bool, to: usize) -> Option<Self> {
         match self {
             Self::Place(place) => Some(Self::Place(Place { index: to, ..place.clone() })),
