@@ -1,9 +1,9 @@
 //! Two roads in figures: what a planner weighs, each for itself and none summed up in a score.
 
 use crate::chart::{RoadPicture, value};
-use crate::message::RoadFacts;
 use solver::plan::{Choice, Plan};
 use solver::road::PlaceKind;
+use workers::message::RoadFacts;
 
 /// A road is called climbing or falling from this grade. Assumed, as in the solver's totals.
 const CLIMBING: f64 = 0.02;
@@ -133,23 +133,16 @@ impl Drive {
 mod tests {
     use super::*;
     use crate::chart::sample;
-    use crate::desk::Desk;
     use crate::entries::Entries;
-    use crate::message::{Given, LANE_FLOATS, Reply, Request, Task};
-    use crate::test_roads::hill;
+    use ::tests::plain_roads::hill;
     use solver::truck::Preset;
+    use workers::desk::Desk;
+    use workers::message::{Given, LANE_FLOATS, Reply, Request, Task};
 
     /// The hill of the tests, worked out, with its arrays in a picture.
     fn worked() -> (RoadFacts, Plan, RoadPicture) {
         let entries = Entries::of(Preset::FiveAxle36);
-        let task = Task {
-            course: None,
-            part: None,
-            reversed: false,
-            roadside: None,
-            truck: entries.truck,
-            day: entries.day,
-        };
+        let task = Task::whole(entries.truck, entries.day);
         let (mut facts, mut plan, mut picture) = (None, None, sample::pass());
         Desk::new().answer(
             Request::Open(task, Given::joined(vec![false])),

@@ -1,7 +1,7 @@
 //! What the heights of a road say before its plan does: that a part of it is blank, and that it
 //! climbs the way it is driven.
 
-use crate::message::RoadFacts;
+use workers::message::RoadFacts;
 
 /// A road that ends so much higher than it starts is said to climb, m. Assumed: less is no hill
 /// that somebody would come down it for.
@@ -40,18 +40,18 @@ pub fn climbs((start_m, end_m): (f64, f64)) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::desk::Desk;
     use crate::entries::Entries;
     use crate::format::Units::{Imperial, Metric};
-    use crate::message::{Given, Reply, Request, Task};
-    use crate::test_roads::{hill, road};
     use crate::words::words;
+    use ::tests::plain_roads::{hill, road};
     use solver::road::{Span, Unassessed};
     use solver::truck::Preset;
+    use workers::desk::Desk;
+    use workers::message::{Given, Reply, Request, Task};
 
     fn surveyed(file: Vec<u8>) -> (RoadFacts, Vec<f32>) {
         let Entries { truck, day, .. } = Entries::of(Preset::FiveAxle36);
-        let task = Task { course: None, part: None, reversed: false, roadside: None, truck, day };
+        let task = Task::whole(truck, day);
         let mut found = None;
         Desk::new().answer(
             Request::Open(task, Given::joined(vec![false])),

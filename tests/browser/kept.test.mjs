@@ -101,6 +101,8 @@ test("all that is kept is forgotten at the second press, and the page begins ane
   await visit.byId("rate-hour").fill("60");
   await visit.byId("rate-hour").press("Tab");
   await settle(visit);
+  // Kept a moment after the last key.
+  await visit.page.waitForFunction(() => Object.keys(localStorage).some((it) => it.startsWith("steadygrade.rates.")));
   const full = await keptHere(visit);
   assert.deepEqual(full.roads.toSorted(), ["beside", "last"]);
   for (const kind of ["kept", "roads", "gloves", "rates"]) {
@@ -125,6 +127,42 @@ test("all that is kept is forgotten at the second press, and the page begins ane
   assert.equal(await visit.byId("take-truck").count(), 0);
   await visit.byId("keep-beside").click();
   assert.equal(await visit.byId("rate-hour").inputValue(), "");
+  visit.assertClean();
+  await visit.close();
+});
+
+test("what is typed is kept a moment later, not at each key, and at once when the page is left", async () => {
+  const visit = await openDemo(browser);
+  await visit.page.evaluate(() => {
+    window.writes = 0;
+    const setItem = Storage.prototype.setItem;
+    Storage.prototype.setItem = function (name, value) {
+      if (name.startsWith("steadygrade.kept.")) window.writes += 1;
+      return setItem.call(this, name, value);
+    };
+  });
+  const writes = () => visit.page.evaluate(() => window.writes);
+  // Five keys within one task: however slow the machine, no timer comes between them.
+  await visit.byId("entry-gross_mass").evaluate((field) => {
+    for (const text of ["3", "30", "30.", "30.2", "30.25"]) {
+      field.value = text;
+      field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+    }
+  });
+  await visit.page.waitForFunction(() => window.writes > 0);
+  await settle(visit);
+  assert.equal(await writes(), 1);
+  // Left in the same task as the key: only leaving can have kept it.
+  await Promise.all([
+    visit.page.waitForEvent("load"),
+    visit.byId("entry-gross_mass").evaluate((field) => {
+      field.value = "31.5";
+      field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+      location.reload();
+    }),
+  ]);
+  await visit.byId("descent-row").first().waitFor();
+  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "31.5");
   visit.assertClean();
   await visit.close();
 });

@@ -153,6 +153,31 @@ test("the file is saved at once, studied or not", async () => {
   await visit.close();
 });
 
+test("a truck, a project and a link asked for behind a long study come, though a new result ends it", async () => {
+  const visit = await openPage(browser);
+  await visit.byId("descent-row").first().waitFor();
+  const saved = [];
+  visit.page.on("download", (download) => saved.push(download.suggestedFilename()));
+  // The study is at work: what is asked for now is posted behind its 256 runs.
+  await visit.byId("studying").first().filter({ hasText: /[1-9]\d?.%/ }).waitFor();
+  const atWork = await visit.page.evaluate(() => {
+    const byId = (id) => document.querySelector(`[data-testid=${id}]`);
+    for (const id of ["save-truck", "save-project", "make-link"]) byId(id).click();
+    const field = byId("entry-gross_mass");
+    field.value = "30";
+    field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+    return byId("studying") !== null && byId("link") === null;
+  });
+  assert.ok(atWork, "nothing comes before the study is through or ended");
+  await visit.byId("made-for").filter({ hasText: /30[.,]0.t/ }).waitFor();
+  await sure(visit).waitFor();
+  await visit.byId("link").waitFor({ state: "attached" });
+  assert.equal(saved.filter((name) => name.endsWith("-truck.json")).length, 1, `${saved}`);
+  assert.equal(saved.filter((name) => name.endsWith(".steadygrade")).length, 1, `${saved}`);
+  visit.assertClean();
+  await visit.close();
+});
+
 test("the evidence lists every row that the tests read, and marks what differs", async () => {
   const visit = await openDemo(browser);
   await visit.byId("evidence").locator("summary").click();

@@ -5,6 +5,7 @@ pub mod evidence;
 pub mod free_run;
 pub mod generate;
 pub mod held_grade;
+pub mod plain_roads;
 pub mod trucks;
 pub mod true_heat;
 pub mod truth;

@@ -1,11 +1,14 @@
 //! The order of the house, kept by a test: every rule is run over every file of the project,
 //! and over a bad sample, so that it can be seen to fail.
 
+mod circles;
 mod dependencies;
+mod layers;
 mod messages;
 mod rules;
 mod scan;
 
+use circles::circles;
 use rules::{RULES, Rule};
 use std::{
     fs,
@@ -74,6 +77,25 @@ fn every_message_is_said_by_somebody() {
     assert_eq!(messages::unused(catalogue, &sources), Vec::<String>::new(), "said by nobody: take them out");
 }
 
+/// Crates in which no two files need each other.
+const WITHOUT_CIRCLES: [&str; 2] = ["app/src/", "app/workers/src/"];
+
+#[test]
+fn no_files_of_the_app_need_each_other() {
+    let files = files();
+    let mut report = String::new();
+    for root in WITHOUT_CIRCLES {
+        let inside =
+            files.iter().filter_map(|(path, text)| Some((path.strip_prefix(root)?.to_owned(), text.clone())));
+        let inside: Vec<(String, String)> = inside.collect();
+        assert!(inside.len() > 1, "{root} holds no files");
+        for circle in circles(&inside) {
+            report += &format!("{root}: these need each other: {}\n", circle.join(", "));
+        }
+    }
+    assert!(report.is_empty(), "\n{report}");
+}
+
 /// The lines at which `rule` finds the sample wrong.
 fn check(rule: Rule, path: &str, text: &str, expect: &[usize]) {
     let found: Vec<usize> = rule(path, text).iter().map(|breach| breach.line).collect();
@@ -82,7 +104,7 @@ fn check(rule: Rule, path: &str, text: &str, expect: &[usize]) {
 
 #[test]
 fn solver_layers_can_fail() {
-    let rule = rules::solver_layers;
+    let rule = layers::solver_layers;
     check(rule, "solver/src/road/gpx.rs", "use crate::units::Mass;\nuse crate::truck::Truck;", &[2]);
     check(rule, "solver/src/road/gpx.rs", "use crate::{\n  road::A,\n  plan::{B, C},\n};", &[3, 3]);
     check(rule, "solver/src/units.rs", "use crate::limits::MASS;", &[1]);
@@ -102,13 +124,51 @@ fn solver_layers_can_fail() {
 }
 
 #[test]
+fn app_layers_can_fail() {
+    let rule = layers::app_layers;
+    check(rule, "app/src/chart/axis.rs", "use crate::format;\nuse crate::words::words;", &[2]);
+    check(rule, "app/src/chart/axis.rs", "use super::super::tell;", &[1]);
+    check(rule, "app/src/tell/class.rs", "\nuse crate::class::Screen;", &[2]);
+    check(rule, "app/src/state/work.rs", "use crate::{browser::timer, view::part};", &[1]);
+    check(rule, "app/src/state/work.rs", "use crate::{browser::timer, words::words};", &[]);
+    check(rule, "app/src/extras.rs", "", &[1]);
+    check(rule, "app/src/view/road.rs", "use workers::message::RoadFacts;\nuse workers::desk::Desk;", &[2]);
+    check(rule, "app/src/lib.rs", "use view::page;", &[]);
+    // Examples for tests come from anywhere.
+    check(rule, "app/src/compare.rs", "#[cfg(test)]\nmod tests {\n  use workers::desk::Desk;\n}", &[]);
+    check(rule, "app/src/words/tests/way.rs", "use crate::tell::captions;", &[]);
+}
+
+#[test]
+fn worker_layers_can_fail() {
+    let rule = layers::worker_layers;
+    check(rule, "app/workers/src/message/study.rs", "use crate::desk::Desk;", &[1]);
+    check(rule, "app/workers/src/desk.rs", "use crate::scope::post;", &[1]);
+    check(rule, "app/workers/src/desk.rs", "use crate::message::Reply;", &[]);
+    check(rule, "app/workers/src/bin/worker.rs", "use workers::desk::Desk;", &[]);
+}
+
+#[test]
+fn views_can_fail() {
+    let rule = rules::views;
+    check(rule, "app/src/chart/axis.rs", "\nuse leptos::prelude::*;", &[2]);
+    check(rule, "app/src/tell/road.rs", "fn a() { leptos::mount() }", &[1]);
+    check(rule, "app/src/view/road.rs", "use leptos::prelude::*;", &[]);
+    check(rule, "app/src/lib.rs", "leptos::mount::mount_to_body(a);", &[]);
+    check(rule, "app/src/chart/axis.rs", "// not for leptos", &[]);
+}
+
+#[test]
 fn browser_bindings_can_fail() {
     let rule = rules::browser_bindings;
     check(rule, "app/src/view/road.rs", "\nuse web_sys::Event;", &[2]);
     check(rule, "app/src/view/road.rs", "fn a(e: leptos::web_sys::Event) {}", &[1]);
     check(rule, "solver/src/road/gpx.rs", "let now = js_sys::Date::now();", &[1]);
     check(rule, "app/src/browser/files.rs", "use web_sys::File;", &[]);
-    check(rule, "app/src/bin/worker.rs", "use js_sys::Array;", &[]);
+    check(rule, "app/src/bin/class.rs", "use js_sys::Array;", &[1]);
+    check(rule, "app/workers/src/desk.rs", "use js_sys::Array;", &[1]);
+    check(rule, "app/workers/src/scope.rs", "use js_sys::Array;", &[]);
+    check(rule, "app/workers/src/bin/worker.rs", "use js_sys::Array;", &[]);
     check(rule, "app/src/view/road.rs", "// web_sys is not for here", &[]);
 }
 

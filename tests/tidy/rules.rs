@@ -1,7 +1,8 @@
 //! The rules. Each takes a file's path from the project's root and its text, and gives what is
 //! wrong with it.
 
-use crate::scan::{blank_out, root_paths, super_chains};
+use crate::layers::{app_layers, solver_layers, worker_layers};
+use crate::scan::{blank_out, root_paths};
 
 /// A file longer than this has more than one subject.
 const MOST_LINES: usize = 400;
@@ -15,7 +16,7 @@ pub(crate) struct Breach {
     pub(crate) sentence: String,
 }
 
-fn breach(line: usize, sentence: impl Into<String>) -> Breach {
+pub(crate) fn breach(line: usize, sentence: impl Into<String>) -> Breach {
     Breach { line, sentence: sentence.into() }
 }
 
@@ -23,8 +24,11 @@ fn breach(line: usize, sentence: impl Into<String>) -> Breach {
 pub(crate) type Rule = fn(&str, &str) -> Vec<Breach>;
 
 /// All rules, with the names they are reported by.
-pub(crate) const RULES: [(&str, Rule); 8] = [
+pub(crate) const RULES: [(&str, Rule); 11] = [
     ("solver layers", solver_layers),
+    ("app layers", app_layers),
+    ("worker layers", worker_layers),
+    ("views", views),
     ("browser bindings", browser_bindings),
     ("worker client", worker_client),
     ("file length", file_length),
@@ -34,79 +38,33 @@ pub(crate) const RULES: [(&str, Rule); 8] = [
     ("reasons for dependencies", reasons),
 ];
 
-/// The rooms of the solver, and whom each may import. Data flows one way: a room knows those
-/// below it and nobody above.
-const LAYERS: [(&str, &[&str]); 13] = [
-    ("units", &[]),
-    ("atmosphere", &["units"]),
-    ("constants", &["units"]),
-    ("limits", &["units", "constants"]),
-    ("order", &[]),
-    ("day", &BASE),
-    ("road", &["units", "atmosphere", "constants", "limits", "order"]),
-    ("truck", &BASE),
-    ("motion", &["units", "atmosphere", "constants", "limits", "day", "road", "truck"]),
-    ("plan", &["units", "constants", "limits", "order", "day", "road", "truck", "motion"]),
-    ("study", &["units", "constants", "limits", "day", "road", "truck", "motion", "plan"]),
-    ("report", &["units", "constants", "limits", "day", "road", "truck", "motion", "plan"]),
-    ("error", &["limits", "road", "truck", "report"]),
-];
-const BASE: [&str; 3] = ["units", "constants", "limits"];
-
-/// Who may import whom in the solver.
-pub(crate) fn solver_layers(path: &str, text: &str) -> Vec<Breach> {
-    let Some(inner) = path.strip_prefix("solver/src/").and_then(|p| p.strip_suffix(".rs")) else {
-        return Vec::new();
-    };
-    let own = inner.split('/').next().unwrap_or(inner);
-    if own == "lib" {
-        // The crate's root is the one place that knows everybody.
-        return Vec::new();
-    }
-    let Some((_, allowed)) = LAYERS.iter().find(|(name, _)| *name == own) else {
-        let sentence = format!("the room `{own}` has no place in the order; give it one in LAYERS");
-        return vec![breach(1, sentence)];
-    };
-    let judge = |line: usize, target: &str| {
-        let room = target.split("::").next().unwrap_or(target);
-        if room == own || allowed.contains(&room) {
-            None
-        } else if LAYERS.iter().any(|(name, _)| *name == room) {
-            Some(breach(line, format!("`{own}` must not know `{room}`")))
-        } else {
-            let sentence = format!("`crate::{target}` hides which room it is from; name the room");
-            Some(breach(line, sentence))
-        }
-    };
-    let from_root = root_paths(text, &["crate"]);
-    let mut found: Vec<Breach> =
-        from_root.iter().filter_map(|found| judge(found.line, &found.path)).collect();
-    // `super` may lead up to the root as well. `mod.rs` stands for its folder.
-    let depth = inner.trim_end_matches("/mod").split('/').count();
-    let is_room = |target: &str| {
-        let room = target.split("::").next().unwrap_or(target);
-        LAYERS.iter().any(|(name, _)| *name == room)
-    };
-    let upward = super_chains(text).into_iter();
-    let upward = upward.filter(|(_, count, target)| *count >= depth && is_room(target));
-    found.extend(upward.filter_map(|(line, _, target)| judge(line, &target)));
-    found
-}
-
-/// The browser's raw bindings stay in one folder, and in the workers' own programs.
+/// The browser's raw bindings stay in one folder of the page, and in the workers' own end and programs.
 pub(crate) fn browser_bindings(path: &str, text: &str) -> Vec<Breach> {
-    let in_app = path.starts_with("app/src/") && path.ends_with(".rs");
+    let in_app = ["app/src/", "app/workers/src/"].iter().any(|start| path.starts_with(start));
+    let in_app = in_app && path.ends_with(".rs");
     let in_solver = path.starts_with("solver/src/") && path.ends_with(".rs");
     let allowed = path.starts_with("app/src/browser/")
         || path == "app/src/browser.rs"
-        || path == "app/src/bin/worker.rs"
-        || path == "app/src/bin/study.rs";
+        || path.starts_with("app/workers/src/bin/")
+        || path == "app/workers/src/scope.rs";
     if allowed || !(in_app || in_solver) {
         return Vec::new();
     }
     lines_with(&blank_out(text), &["web_sys", "js_sys"], |word| {
-        format!("`{word}` belongs into app/src/browser")
+        format!("`{word}` belongs into app/src/browser, of a worker into its scope")
     })
+}
+
+/// Views are made where views are: nothing below them knows the library that makes them.
+pub(crate) fn views(path: &str, text: &str) -> Vec<Breach> {
+    let rooms = ["browser", "class", "state", "view", "lib"];
+    let Some(inner) = path.strip_prefix("app/src/").filter(|_| path.ends_with(".rs")) else {
+        return Vec::new();
+    };
+    if inner.split('/').next().is_some_and(|room| rooms.contains(&room.trim_end_matches(".rs"))) {
+        return Vec::new();
+    }
+    lines_with(&blank_out(text), &["leptos"], |_| String::from("views belong into app/src/view"))
 }
 
 /// Only the state asks the worker.

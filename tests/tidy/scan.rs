@@ -81,7 +81,9 @@ pub(crate) fn root_paths(text: &str, roots: &[&str]) -> Vec<RootPath> {
         let start = format!("{root}::");
         for (at, _) in code.match_indices(&start) {
             let inside_word = code[..at].ends_with(is_word) || code[..at].ends_with("::");
-            if !inside_word {
+            // `pub(in crate::road)` says who may look, not where something is from.
+            let visibility = code[..at].trim_end().ends_with("(in");
+            if !inside_word && !visibility {
                 write_out(&code, at + start.len(), "", &mut found);
             }
         }
@@ -156,6 +158,56 @@ pub(crate) fn super_chains(text: &str) -> Vec<(usize, usize, String)> {
     found
 }
 
+/// The code with comments and literals blanked out, and what is there for tests only; lines stay where they
+/// are.
+pub(crate) fn without_tests(text: &str) -> String {
+    const MARK: &str = "#[cfg(test)]";
+    let mut code = blank_out(text);
+    while let Some(from) = code.find(MARK) {
+        let to = from + MARK.len() + item_length(&code[from + MARK.len()..]);
+        let blank: String = code[from..to].chars().map(|c| if c == '\n' { '\n' } else { ' ' }).collect();
+        code.replace_range(from..to, &blank);
+    }
+    code
+}
+
+/// The length in bytes of the item, field or argument that `rest` starts with.
+fn item_length(rest: &str) -> usize {
+    let (mut round, mut curly) = (0_usize, 0_usize);
+    for (at, c) in rest.char_indices() {
+        match c {
+            '(' | '[' => round += 1,
+            ')' | ']' if round == 0 => return at,
+            ')' | ']' => round -= 1,
+            '{' => curly += 1,
+            '}' if curly == 0 => return at,
+            '}' => {
+                curly -= 1;
+                if curly == 0 && round == 0 {
+                    return at + 1;
+                }
+            }
+            ';' | ',' if round == 0 && curly == 0 => return at + 1,
+            _ => {}
+        }
+    }
+    rest.len()
+}
+
+/// The paths that a module passes on (`pub use`, in whatever visibility), as written. One that is renamed
+/// is not among them: it counts as the module's own.
+pub(crate) fn re_exports(code: &str) -> Vec<String> {
+    let mut found = Vec::new();
+    for (at, word) in code.match_indices("use ") {
+        let before = code[..at].trim_end();
+        let opened = before.strip_suffix(')').and_then(|it| it.rfind('(').map(|at| &before[..at]));
+        if opened.unwrap_or(before).ends_with("pub") && code[..at].ends_with([' ', '\t', '\n']) {
+            write_out(code, at + word.len(), "", &mut found);
+        }
+    }
+    found.into_iter().map(|it| it.path).collect()
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -174,6 +226,7 @@ mod tests {
         check("pub(crate) fn a() {}", &[]);
         check("fn a<'a>(x: &'a str) { crate::plan::b() }", &[(1, "plan::b")]);
         check("mycrate::plan::b()", &[]);
+        check("pub(in crate::plan) use crate::road::A;", &[(1, "road::A")]);
     }
 
     #[test]
@@ -190,5 +243,25 @@ mod tests {
         let expect = [(1, 2, "truck::Truck"), (1, 2, "a"), (2, 1, "*")];
         let expect = expect.map(|(line, count, path)| (line, count, String::from(path)));
         assert_eq!(found, expect);
+    }
+
+    #[test]
+    fn what_is_there_for_tests_is_left_out() {
+        for (text, expect) in [
+            ("a\n#[cfg(test)]\nmod tests { x { y } }\nb", "a\n\n\nb"),
+            ("#[cfg(test)]\npub(crate) mod sample;\nb", "\n\nb"),
+            ("f(#[cfg(test)] a, b)", "f( b)"),
+            ("struct A { #[cfg(test)] a: B<C> }", "struct A { }"),
+            ("#[cfg(test)] use a::{b, c}; d", "; d"),
+        ] {
+            let squeeze = |text: &str| text.replace(' ', "");
+            assert_eq!(squeeze(&without_tests(text)), squeeze(expect), "{text}");
+        }
+    }
+
+    #[test]
+    fn what_is_passed_on_is_found_in_any_visibility() {
+        let code = "pub use a::{B, c};\npub(crate) use d::E;\npub(in crate::state) use f::G;\nuse h::I;";
+        assert_eq!(re_exports(code), ["a::B", "a::c", "d::E", "f::G"]);
     }
 }

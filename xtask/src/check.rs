@@ -92,6 +92,8 @@ impl Step {
                 "-p",
                 "app",
                 "-p",
+                "workers",
+                "-p",
                 "solver",
                 "-p",
                 "words",

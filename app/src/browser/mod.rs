@@ -1,63 +1,42 @@
 //! Everything of the browser. Nothing here panics where an interface is missing: a page
 //! without storage still works, it only forgets.
 
-#[cfg(feature = "page")]
+pub(crate) mod database;
 pub(crate) mod download;
-#[cfg(feature = "page")]
 pub(crate) mod file;
-#[cfg(feature = "page")]
 pub(crate) mod focus;
-#[cfg(feature = "page")]
 pub(crate) mod frame;
-#[cfg(feature = "page")]
+pub(crate) mod leaving;
 pub(crate) mod link;
-#[cfg(feature = "page")]
 pub(crate) mod notice;
-#[cfg(feature = "page")]
 pub(crate) mod offline;
-#[cfg(feature = "page")]
 pub(crate) mod picture;
-#[cfg(feature = "page")]
 pub(crate) mod rows;
-pub mod scope;
-#[cfg(feature = "page")]
-pub(crate) mod shelf;
-#[cfg(feature = "page")]
 pub(crate) mod storage;
-#[cfg(feature = "page")]
 pub(crate) mod theme;
-#[cfg(feature = "page")]
 pub(crate) mod timer;
-#[cfg(feature = "page")]
 pub(crate) mod worker;
 
-#[cfg(feature = "page")]
 use wasm_bindgen::JsCast;
-#[cfg(feature = "page")]
 use wasm_bindgen_futures::JsFuture;
-#[cfg(feature = "page")]
 use web_sys::{Document, Response, Window};
 
-#[cfg(feature = "page")]
 fn window() -> Option<Window> {
     web_sys::window()
 }
 
-#[cfg(feature = "page")]
 fn document() -> Option<Document> {
     window()?.document()
 }
 
 /// The address of a file that belongs to the page, from its `<meta name=… content=…>`: beside
 /// `index.html` under a name with the hash of the contents, in the page as one file in memory.
-#[cfg(feature = "page")]
 pub(crate) fn named(file: &str) -> Option<String> {
     let meta = document()?.query_selector(&format!("meta[name={file}]")).ok()??;
     meta.get_attribute("content")
 }
 
 /// The pages of all languages, where the build names them: tag and address.
-#[cfg(feature = "page")]
 pub(crate) fn languages() -> Vec<(String, String)> {
     let pages = named("languages").unwrap_or_default();
     let pages = pages.split_whitespace().filter_map(|page| page.split_once('='));
@@ -65,61 +44,51 @@ pub(crate) fn languages() -> Vec<(String, String)> {
 }
 
 /// The tag of the language that the browser is set to; empty where it does not tell.
-#[cfg(feature = "page")]
 pub(crate) fn preferred_language() -> String {
     window().and_then(|window| window.navigator().language()).unwrap_or_default()
 }
 
 /// What stands in a file that belongs to the page; `None` where it cannot be had.
-#[cfg(feature = "page")]
 async fn fetch(file: &str) -> Option<Response> {
     fetch_from(&named(file)?).await
 }
 
 /// What stands at an address of the page's own; `None` where it cannot be had.
-#[cfg(feature = "page")]
 async fn fetch_from(address: &str) -> Option<Response> {
     let response = JsFuture::from(window()?.fetch_with_str(address)).await.ok()?;
     response.dyn_into().ok().filter(Response::ok)
 }
 
 /// Cores of the machine, as far as the browser tells.
-#[cfg(feature = "page")]
 pub(crate) fn cores() -> usize {
     window().map_or(1, |window| window.navigator().hardware_concurrency() as usize)
 }
 
 /// Whether a media query holds; `None` where the browser knows none.
-#[cfg(feature = "page")]
 fn media(query: &str) -> Option<bool> {
     media_list(query).map(|it| it.matches())
 }
 
-#[cfg(feature = "page")]
 fn media_list(query: &str) -> Option<web_sys::MediaQueryList> {
     window()?.match_media(query).ok()?
 }
 
 /// Bytes as base64 (RFC 4648, section 4), by the browser.
-#[cfg(feature = "page")]
 fn base64(bytes: &[u8]) -> Option<String> {
     window()?.btoa(&bytes.iter().copied().map(char::from).collect::<String>()).ok()
 }
 
 /// The element that an event is about.
-#[cfg(feature = "page")]
 fn target(event: &web_sys::Event) -> Option<web_sys::Element> {
     event.target()?.dyn_into().ok()
 }
 
 /// Whether there is room for two columns.
-#[cfg(feature = "page")]
 pub(crate) fn is_wide() -> bool {
     media("(min-width: 70rem)").unwrap_or(true)
 }
 
 /// Loads the page anew.
-#[cfg(feature = "page")]
 pub(crate) fn reload() {
     if let Some(window) = window() {
         let _ = window.location().reload();
@@ -127,7 +96,6 @@ pub(crate) fn reload() {
 }
 
 /// Opens the browser's print dialogue.
-#[cfg(feature = "page")]
 pub(crate) fn print() {
     if let Some(window) = window() {
         // Refused only where printing is switched off; the browser says so itself.
@@ -136,13 +104,11 @@ pub(crate) fn print() {
 }
 
 /// The same in the next frame, when what is to be printed is there.
-#[cfg(feature = "page")]
 pub(crate) fn print_next() {
     leptos::prelude::request_animation_frame(|| leptos::prelude::request_animation_frame(print));
 }
 
 /// Puts the keyboard on an element of the page, in the next frame, when it is there.
-#[cfg(feature = "page")]
 pub(crate) fn focus(id: String) {
     let give = move || {
         let element = document().and_then(|document| document.get_element_by_id(&id));
@@ -154,14 +120,12 @@ pub(crate) fn focus(id: String) {
 }
 
 /// Opens all that an element of the page is folded into, and puts the keyboard on it.
-#[cfg(feature = "page")]
 pub(crate) fn go_to(id: &str) {
     unfold(id);
     focus(id.to_owned());
 }
 
 /// Opens an element of the page and all that it is folded into.
-#[cfg(feature = "page")]
 pub(crate) fn unfold(id: &str) {
     let element = document().and_then(|document| document.get_element_by_id(id));
     let mut around = element.and_then(|it| it.closest("details").ok()?);
@@ -172,44 +136,37 @@ pub(crate) fn unfold(id: &str) {
 }
 
 /// Whether the `<details>` that was opened or closed is open now.
-#[cfg(feature = "page")]
 pub(crate) fn is_open(event: &web_sys::Event) -> bool {
     target(event).is_some_and(|details| details.has_attribute("open"))
 }
 
 /// Whether what has the keyboard keeps keys to itself: a field, a choice, a slider.
-#[cfg(feature = "page")]
 pub(crate) fn is_typing(event: &web_sys::KeyboardEvent) -> bool {
     target(event).is_some_and(|it| matches!(it.tag_name().as_str(), "INPUT" | "SELECT" | "TEXTAREA"))
 }
 
 /// Whether a slider has the keyboard.
-#[cfg(feature = "page")]
 pub(crate) fn is_sliding(event: &web_sys::KeyboardEvent) -> bool {
     target(event).is_some_and(|it| it.get_attribute("type").as_deref() == Some("range"))
 }
 
 /// Whether a button or a link has the keyboard: a blank presses it.
-#[cfg(feature = "page")]
 pub(crate) fn is_pressing(event: &web_sys::KeyboardEvent) -> bool {
     target(event).is_some_and(|it| matches!(it.tag_name().as_str(), "BUTTON" | "A" | "SUMMARY"))
 }
 
 /// The time, s, from some beginning.
-#[cfg(feature = "page")]
 pub(crate) fn now_s() -> f64 {
     js_sys::Date::now() / 1e3
 }
 
 /// Whether the person asked the machine for little motion.
-#[cfg(feature = "page")]
 pub(crate) fn wants_little_motion() -> bool {
     media("(prefers-reduced-motion: reduce)").unwrap_or(false)
 }
 
 /// Leafs through an element that holds more than it shows, on or back, by its height less a line
 /// that stays to go on from. Whether anything was left that way.
-#[cfg(feature = "page")]
 pub(crate) fn leaf(id: &str, on: bool) -> bool {
     /// px: about a line from the last row.
     const STAYS: i32 = 36;
@@ -221,7 +178,6 @@ pub(crate) fn leaf(id: &str, on: bool) -> bool {
 }
 
 /// Scrolls an element of the page into view.
-#[cfg(feature = "page")]
 pub(crate) fn show_element(id: &str) {
     if let Some(element) = document().and_then(|document| document.get_element_by_id(id)) {
         element.scroll_into_view();

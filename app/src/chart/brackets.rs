@@ -10,7 +10,6 @@ use super::markup::Anchor;
 use super::path::Path;
 use super::picture::Bracket;
 use super::scene::{Layers, Scene};
-use crate::words::words;
 use solver::Verdict;
 use solver::order::ascending;
 
@@ -93,7 +92,7 @@ fn write_labels(scene: &Scene, layers: &mut Layers, shown: &[(Bracket, f64, f64)
     for (descent, (x0, x1), row, mut text, narrow) in placed {
         let mut stretch = narrow;
         let length = (descent.to - descent.from) as f64 * step;
-        for wording in words().bracket(&descent, length, scene.prepared.units) {
+        for wording in scene.labels.bracket(&descent, length, scene.prepared.units) {
             let wide = room(&wording, x0, x1);
             // A label that reaches beyond its bracket would be read as its neighbour's.
             let own = wide.1 - wide.0 <= x1 - x0 + 6.0;

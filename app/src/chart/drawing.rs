@@ -64,7 +64,7 @@ mod tests {
 
     fn nodes(prepared: &Prepared, window: Window, width: f64) -> usize {
         let layout = Layout::new(width, prepared.picture.descents.len(), prepared.picture.places.len());
-        let scene = Scene { prepared, window, layout, chosen: Some(2), ids: "t" };
+        let scene = Scene { prepared, window, layout, chosen: Some(2), ids: "t", labels: &sample::Plain };
         let layers = draw(&scene);
         layers.under.nodes() + layers.over.nodes()
     }
@@ -86,7 +86,7 @@ mod tests {
             }
             assert!(strip::draw(&prepared, (0.0, 1000.0), "t").nodes() < 22);
             let shape = plan_shape::Shape::new(&prepared, (260.0, 180.0)).expect("the sample has a shape");
-            assert!(shape.draw(&prepared, Window::whole(length)).nodes() < 30);
+            assert!(shape.draw(&prepared, Window::whole(length), &sample::Plain).nodes() < 30);
         }
     }
 
@@ -95,7 +95,8 @@ mod tests {
         let prepared = Prepared::new(Arc::new(sample::pass()), Reading::Grade, Units::Imperial);
         let layout = Layout::new(900.0, 3, 3);
         let window = Window::whole(prepared.picture.length_m());
-        let scene = Scene { prepared: &prepared, window, layout, chosen: None, ids: "t" };
+        let scene =
+            Scene { prepared: &prepared, window, layout, chosen: None, ids: "t", labels: &sample::Plain };
         assert_eq!(draw(&scene), draw(&scene));
     }
 
@@ -130,7 +131,8 @@ mod tests {
             let prepared = Prepared::new(Arc::new(picture.clone()), Reading::Gear, Units::Metric);
             let window = Window::whole(picture.length_m());
             let layout = Layout::new(900.0, 3, 3);
-            let scene = Scene { prepared: &prepared, window, layout, chosen: None, ids: "t" };
+            let scene =
+                Scene { prepared: &prepared, window, layout, chosen: None, ids: "t", labels: &sample::Plain };
             draw(&scene).under.into_string()
         };
         assert!(!under(&picture).contains("sureness"));
@@ -144,7 +146,8 @@ mod tests {
         let prepared = Prepared::new(Arc::new(sample::pass()), Reading::Gear, Units::Metric);
         let layout = Layout::new(1100.0, 3, 3);
         let window = Window::whole(prepared.picture.length_m());
-        let scene = Scene { prepared: &prepared, window, layout, chosen: None, ids: "t" };
+        let scene =
+            Scene { prepared: &prepared, window, layout, chosen: None, ids: "t", labels: &sample::Plain };
         let text = draw(&scene).over.into_string();
         assert!(text.contains("Escape ramp &lt;left&gt;") && !text.contains("<left>"));
     }

@@ -150,10 +150,8 @@ impl Here {
 
 #[cfg(test)]
 mod tests {
-    use super::{Here, ReadoutCell};
+    use super::Here;
     use crate::chart::sample;
-    use crate::format::Units;
-    use crate::words::words;
 
     #[test]
     fn a_point_on_a_descent_knows_its_foot_and_what_comes() {
@@ -197,13 +195,6 @@ mod tests {
             assert_eq!(Here::at(&picture, rise).carried, uphill, "stage {stage}");
             assert_eq!(Here::at(&picture, down).carried, downhill, "stage {stage}");
         }
-        put(&mut picture, 0, 1.0);
-        let here = Here::at(&picture, down);
-        let head = |here: &Here| words().readout_head(ReadoutCell::Carried, here, Units::Metric);
-        assert_eq!(head(&here), "engine carries");
-        assert_eq!(head(&Here { stage: Some(3), ..here }), "retarder carries");
-        let uphill = Here::at(&picture, rise);
-        assert_eq!(words().readout(ReadoutCell::Carried, &uphill, Units::Metric), "–");
     }
 
     #[test]

@@ -7,7 +7,6 @@ use super::markup::Anchor;
 use super::path::Path;
 use super::reading::Reading;
 use super::scene::{HATCHES, Layers, Scene, widest};
-use crate::words::words;
 use solver::HeatStep;
 
 /// Most labels of a lane.
@@ -52,7 +51,7 @@ pub(crate) fn draw_stage(scene: &Scene, layers: &mut Layers) {
     let mut texts = Vec::new();
     for band in widest(&all, 15.0, MOST_STAGES) {
         let Some(stage) = band.value else { continue };
-        let text = words().short_stage(stage);
+        let text = scene.labels.short_stage(stage);
         let width = text_width(&text, size) + 8.0;
         if width + 2.0 > band.width() {
             continue;
@@ -90,7 +89,7 @@ pub(crate) fn draw_heat(scene: &Scene, layers: &mut Layers) {
 /// Marks and words of one step; the words go first where there is not room for both.
 fn write_heat(scene: &Scene, layers: &mut Layers, step: HeatStep, own: &[Band], size: f64) {
     let row = scene.layout.heat;
-    let word = words().heat_step(step);
+    let word = scene.labels.heat_step(step);
     let (mark, text) = (marks_width(step), BOLD * text_width(word, size));
     let gap = if mark > 0.0 { 5.0 } else { 0.0 };
     let mut marks = Path::default();

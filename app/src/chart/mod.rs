@@ -3,13 +3,13 @@
 //! ```text
 //! RoadPicture ─ prepared for a reading and units ─ scene (window, width) ─ layers of SVG text
 //!                    │                                                          │
-//!                    └── legend, readout, cursor keys, pointers ──▶ RoadView ◀──┘
+//!                    └── legend, readout, cursor keys, pointers ──▶ view ◀──────┘
 //! ```
 //!
-//! Everything but [`view`] is pure: slices in, geometry and text out, tested natively. A layer
-//! is one text, because a zoom then sets it in one call; what moves with the pointer is a group
-//! of a few nodes between the layers, so that the cursor never crosses a label. No sentence
-//! stands here (they are in `words`), and nothing of the browser (that is in `browser`).
+//! All of it is pure: slices in, geometry and SVG text out, tested natively. A layer is one text, because
+//! a zoom then sets it in one call; what moves with the pointer is a group of a few nodes between the
+//! layers, so that the cursor never crosses a label. No word of a language stands here: what is written
+//! in a picture comes from its [`Labels`]. The views are in `view::chart`.
 //!
 //! To add a part: a file with `draw(&Scene, &mut Layers)`, a row in [`layout`], a line in
 //! [`drawing`]. To add a reading: a variant of [`Reading`], then follow the compiler.
@@ -17,35 +17,35 @@
 mod axis;
 mod band;
 mod bands;
-mod brackets;
+pub(crate) mod brackets;
 mod card_strip;
-mod cursor;
+pub(crate) mod cursor;
 mod decimate;
-mod drawing;
-mod engine;
+pub(crate) mod drawing;
+pub(crate) mod engine;
 mod flags;
 pub(crate) mod forces;
-mod here;
+pub(crate) mod here;
 mod label;
+mod labels;
 mod lanes;
-mod layout;
+pub(crate) mod layout;
 mod markup;
 mod path;
-mod picture;
-mod plan_shape;
-mod pointer;
-mod profile;
-mod reading;
+pub(crate) mod picture;
+pub(crate) mod plan_shape;
+pub(crate) mod pointer;
+pub(crate) mod profile;
+pub(crate) mod reading;
 pub(crate) mod ride;
-mod scale;
-mod scene;
-mod spans;
-mod speed;
-mod strip;
-mod temperature;
+pub(crate) mod scale;
+pub(crate) mod scene;
+pub(crate) mod spans;
+pub(crate) mod speed;
+pub(crate) mod strip;
+pub(crate) mod temperature;
 mod ticks;
-pub mod view;
-mod window;
+pub(crate) mod window;
 
 #[cfg(test)]
 mod palette;
@@ -54,12 +54,11 @@ pub(crate) mod sample;
 
 pub(crate) use card_strip::Labelled as CardStrip;
 pub use here::{GradeHere, Here, ReadoutCell};
+pub(crate) use labels::Labels;
 pub use layout::Lane;
 pub(crate) use picture::value;
 pub use picture::{Bend, Beside, Bracket, Ends, Flag, Posted, RoadPicture, Slope};
 pub use reading::{GradeStep, Reading, SPEED_STEP};
-pub use view::RoadView;
-pub(crate) use view::{pair, power_table};
 
 /// The strip profile of the card as SVG text; `mile` is what stands before the marks in miles.
 pub(crate) fn card_strip(

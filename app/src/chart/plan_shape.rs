@@ -1,13 +1,13 @@
 //! The plan shape of the road, north up: the same colours, the same cursor, no map.
 
 use super::label::text_width;
+use super::labels::Labels;
 use super::markup::{Anchor, Markup};
 use super::path::Path;
 use super::picture::value;
 use super::scene::Prepared;
 use super::ticks::nice_ticks;
 use super::window::Window;
-use crate::words::words;
 
 /// Free room about the shape, px; the scale bar and the names of the ends stand in it.
 const MARGIN: f64 = 22.0;
@@ -91,7 +91,7 @@ impl Shape {
 
     /// Draws the shape: what the window shows in colour and broad, the rest thin.
     #[must_use]
-    pub(crate) fn draw(&self, prepared: &Prepared, window: Window) -> Markup {
+    pub(crate) fn draw(&self, prepared: &Prepared, window: Window, labels: &dyn Labels) -> Markup {
         let mut layer = Markup::default();
         let picture = &prepared.picture;
         let tones = &prepared.fill_tones;
@@ -118,7 +118,7 @@ impl Shape {
             layer.path(&format!("plan-road {}", tones.class(*value)), path);
         }
         self.draw_bends(&mut layer, prepared);
-        self.draw_ends(&mut layer);
+        self.draw_ends(&mut layer, labels);
         self.draw_scale_bar(&mut layer, prepared);
         let corner = (self.size.0 - 12.0, 8.0);
         let mut arrow = Path::default();
@@ -129,7 +129,7 @@ impl Shape {
         ]);
         arrow.close();
         layer.path("north", &arrow);
-        layer.text("tick", Anchor::Middle, (corner.0, corner.1 + 25.0), words().north());
+        layer.text("tick", Anchor::Middle, (corner.0, corner.1 + 25.0), labels.north());
         layer
     }
 
@@ -165,7 +165,7 @@ impl Shape {
         }
     }
 
-    fn draw_ends(&self, layer: &mut Markup) {
+    fn draw_ends(&self, layer: &mut Markup, labels: &dyn Labels) {
         let (Some(first), Some(last)) = (self.kept.first(), self.kept.last()) else { return };
         // Of ends close together the one that lies higher has its name higher.
         let close = (first.1 - last.1).abs() < 60.0 && (first.2 - last.2).abs() < 16.0;
@@ -176,7 +176,8 @@ impl Shape {
         } else {
             7.0
         };
-        for ((_, x, y), shift, name) in [(first, shift, words().start()), (last, -shift, words().end())] {
+        let [from, to] = labels.ends();
+        for ((_, x, y), shift, name) in [(first, shift, from), (last, -shift, to)] {
             layer.circle("plan-end", (*x, *y), 4.5);
             let width = text_width(name, TEXT);
             let right = x + 9.0 + width <= self.size.0 - 24.0;

@@ -12,7 +12,6 @@ use super::scale::Scale;
 use super::scene::{HATCHES, Layers, Scene};
 use super::ticks::nice_ticks;
 use crate::format;
-use crate::words::words;
 use solver::order::ascending;
 
 /// The least height shown, m: a flat road must not look like a mountain.
@@ -120,7 +119,7 @@ fn draw_blanks(scene: &Scene, layers: &mut Layers, line: &[(f64, f64)]) {
         path.area(&clip(line, band.x0, band.x1), base);
     }
     layers.under.patterned("blank", &format!("{}-blank", scene.ids), &path);
-    let label = words().not_assessed();
+    let label = scene.labels.not_assessed();
     let width = text_width(label, scene.layout.text_size());
     for band in super::scene::widest(&all, width + 8.0, 3) {
         layers.over.text("label", Anchor::Middle, (band.middle(), base - 9.0), label);

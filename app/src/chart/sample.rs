@@ -1,7 +1,10 @@
 //! Roads for the tests of the picture. Invented: the lanes follow simple rules that look like
 //! a plan and are not one.
 
+use super::labels::Labels;
+use super::layout::Lane;
 use super::picture::{Bend, Bracket, Flag, RoadPicture, Slope};
+use crate::format::Units;
 use solver::road::PlaceKind;
 use solver::{HeatStep, Lanes, Verdict};
 
@@ -31,6 +34,48 @@ pub(crate) fn long(points: usize) -> RoadPicture {
     let rounds = points / PASS.iter().map(|it| it.0).sum::<usize>() + 1;
     let all: Vec<_> = (0..rounds).flat_map(|_| PASS).collect();
     road(&all, 0.35)
+}
+
+/// Labels of the length that real ones have.
+pub(crate) struct Plain;
+
+impl Labels for Plain {
+    fn lane(&self, _: Lane) -> &'static str {
+        "a lane"
+    }
+    fn lane_unit(&self, _: Lane, _: Units) -> &'static str {
+        "a unit"
+    }
+    fn bracket(&self, descent: &Bracket, length_m: f64, _: Units) -> Vec<String> {
+        vec![format!("descent {} of {length_m:.0} m", descent.number), format!("descent {}", descent.number)]
+    }
+    fn short_stage(&self, stage: u8) -> String {
+        stage.to_string()
+    }
+    fn heat_step(&self, _: HeatStep) -> &'static str {
+        "a step"
+    }
+    fn not_assessed(&self) -> &'static str {
+        "not assessed"
+    }
+    fn speed_limit(&self, limit_mps: f64, _: Units) -> String {
+        format!("limit {limit_mps:.0}")
+    }
+    fn bend_caps(&self) -> &'static str {
+        "in curves"
+    }
+    fn heat_limit(&self, limit_c: f64, _: Units) -> String {
+        format!("limit {limit_c:.0}")
+    }
+    fn after_stop(&self) -> &'static str {
+        "after a stop"
+    }
+    fn north(&self) -> &'static str {
+        "N"
+    }
+    fn ends(&self) -> [&'static str; 2] {
+        ["from", "to"]
+    }
 }
 
 fn road(stretches: &[(usize, i16)], ripple: f32) -> RoadPicture {

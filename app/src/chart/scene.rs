@@ -2,6 +2,7 @@
 
 use super::bands::{Band, bands};
 use super::decimate::lines;
+use super::labels::Labels;
 use super::layout::{Lane, Layout};
 use super::markup::{Anchor, Markup};
 use super::picture::{RoadPicture, value};
@@ -9,7 +10,6 @@ use super::reading::{Reading, Tones};
 use super::scale::Scale;
 use super::window::Window;
 use crate::format::Units;
-use crate::words::words;
 use solver::order::ascending;
 use std::sync::Arc;
 
@@ -82,6 +82,8 @@ pub(crate) struct Scene<'a> {
     pub(crate) chosen: Option<usize>,
     /// Prefix of the ids of this drawing's patterns.
     pub(crate) ids: &'a str,
+    /// What is written in it.
+    pub(crate) labels: &'a dyn Labels,
 }
 
 /// The two layers of a drawing: the cursor moves between them, so that it never crosses a label.
@@ -133,8 +135,8 @@ impl Scene<'_> {
     /// Writes the title of a lane and frames it.
     pub(crate) fn title(&self, layers: &mut Layers, lane: Lane) {
         let row = self.layout.lane(lane);
-        let name = words().lane(lane);
-        let unit = words().lane_unit(lane, self.prepared.units);
+        let name = self.labels.lane(lane);
+        let unit = self.labels.lane_unit(lane, self.prepared.units);
         if self.layout.compact {
             // The profile is known by its shape, and its title would stand among the flags.
             if lane != Lane::Height {

@@ -11,7 +11,6 @@ use super::scale::Scale;
 use super::scene::{Layers, Scene, widest};
 use super::ticks::nice_ticks;
 use crate::format;
-use crate::words::words;
 
 /// Most figures written.
 const MOST_FIGURES: usize = 9;
@@ -47,7 +46,7 @@ pub(crate) fn draw(scene: &Scene, layers: &mut Layers) {
     draw_posted(scene, layers, &up);
     draw_bends(scene, layers, &up);
     let mut rows = Rows::new(1);
-    let text = words().speed_limit(limit, scene.prepared.units);
+    let text = scene.labels.speed_limit(limit, scene.prepared.units);
     let width = text_width(&text, scene.layout.text_size());
     let right = scene.layout.right - 4.0;
     layers.over.text("tick haloed", Anchor::End, (right, y_limit - 4.0), &text);
@@ -93,7 +92,7 @@ fn draw_bends(scene: &Scene, layers: &mut Layers, up: &Scale) {
     if scene.picture().bends.is_empty() {
         return;
     }
-    scene.sample(layers, Lane::Speed, 92.0, "bend-cap", words().bend_caps());
+    scene.sample(layers, Lane::Speed, 92.0, "bend-cap", scene.labels.bend_caps());
 }
 
 /// The speed of each stretch that is driven at one, above the line.

@@ -8,7 +8,6 @@ use super::scale::Scale;
 use super::scene::{Layers, Scene};
 use super::ticks::nice_ticks;
 use crate::format;
-use crate::words::words;
 
 /// Room above the limit line for its label, px.
 const HEAD: f64 = 18.0;
@@ -70,9 +69,9 @@ fn draw_band(scene: &Scene, layers: &mut Layers, up: &Scale) {
 }
 
 fn write_labels(scene: &Scene, layers: &mut Layers, y_limit: f64) {
-    let limit = words().heat_limit(f64::from(scene.picture().heat_limit_c), scene.prepared.units);
+    let limit = scene.labels.heat_limit(f64::from(scene.picture().heat_limit_c), scene.prepared.units);
     layers.over.text("tick haloed", Anchor::End, (scene.layout.right - 4.0, y_limit - 4.0), &limit);
-    scene.sample(layers, Lane::Temperature, 74.0, "after-stop", words().after_stop());
+    scene.sample(layers, Lane::Temperature, 74.0, "after-stop", scene.labels.after_stop());
 }
 
 fn write_marks(scene: &Scene, layers: &mut Layers, up: &Scale) {

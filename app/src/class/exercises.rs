@@ -1,23 +1,12 @@
 //! The screen of exercises: one at a time, its steps shown when they are asked for; and the sheets
 //! to be printed, blank and with answers.
 
-use super::{Class, LEAF};
+use super::desk::{Class, LEAF, Printed};
 use crate::browser;
 use crate::exercise::{Exercise, Ground, Sheet};
 use crate::format::Units;
 use crate::words::words;
 use leptos::prelude::*;
-
-/// What is printed.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(crate) enum Printed {
-    /// The screen.
-    Screen,
-    /// Questions with room to write.
-    Blank,
-    /// Questions, steps and answers.
-    Answers,
-}
 
 /// The screen.
 pub(super) fn view(class: Class) -> AnyView {
@@ -95,7 +84,7 @@ pub(super) fn view(class: Class) -> AnyView {
 fn sheet(class: Class) -> Option<Sheet> {
     let state = class.state;
     let (units, seed) = (state.units.get(), class.seed.get());
-    state.worked.with(|worked| {
+    state.shown.worked.with(|worked| {
         let worked = worked.as_ref()?;
         Sheet::new(seed, units, &Ground::of(&worked.plan), &worked.truck, &worked.day).ok()
     })

@@ -1,6 +1,6 @@
 //! The screen of forces: drag the hill, the mass, the stage, and see the crossing move.
 
-use super::Class;
+use super::desk::Class;
 use crate::browser::frame::{hold_pointer, place_on};
 use crate::chart::forces::{Forces, SIZE};
 use crate::format::{self, Units};
@@ -93,7 +93,7 @@ pub(super) fn view(class: Class) -> AnyView {
 /// What is asked; `None` while the truck entered is none.
 fn asked(class: Class) -> Option<Asked> {
     let state = class.state;
-    let entries = state.entries.get();
+    let entries = state.entered.entries.get();
     let mut spec = entries.truck;
     if let Some(mass) = class.mass_kg.get() {
         spec.drive_axle_mass_kg *= mass / spec.gross_mass_kg;
@@ -102,7 +102,7 @@ fn asked(class: Class) -> Option<Asked> {
     let truck = Truck::new(spec).ok()?;
     let full = truck.full_stage();
     let wanted = class.stage.get().and_then(|stage| truck.stages().nth(usize::from(stage)));
-    let height = state.worked.with(|worked| {
+    let height = state.shown.worked.with(|worked| {
         let deciding =
             worked.as_ref().and_then(|it| it.plan.deciding().map(|descent| descent.sustained.height.0));
         deciding.unwrap_or(0.0)
@@ -158,7 +158,7 @@ fn controls(class: Class, asked: Memo<Option<Asked>>) -> AnyView {
     let stage_text =
         move || asked.with(|it| it.as_ref().map_or_else(String::new, |it| words().stage(it.stage)));
     let limit = limits::of(Entry::GrossMass);
-    let entered = move || class.state.entries.with(|it| it.truck.gross_mass_kg);
+    let entered = move || class.state.entered.entries.with(|it| it.truck.gross_mass_kg);
     let lightest = move || limit.min.max((0.3 * entered() / MASS_STEP_KG).round() * MASS_STEP_KG);
     let heaviest = move || limit.max.min((1.3 * entered() / MASS_STEP_KG).round() * MASS_STEP_KG);
     view! {

@@ -1,8 +1,10 @@
 //! The frame of the class view: screens, keys, notes, caution.
 
-use super::exercises::{self, Printed};
-use super::{Class, Screen, forces, pair, roads, run, start};
+use super::desk::{Class, LEAF, Printed, start};
+use super::exercises;
+use super::{forces, pair, roads, run};
 use crate::browser::{self, file};
+use crate::screen::Screen;
 use crate::view;
 use crate::words::words;
 use leptos::ev::KeyboardEvent;
@@ -83,7 +85,7 @@ fn made_for(class: Class) -> AnyView {
     let state = class.state;
     let facts = move || {
         let units = state.units.get();
-        state.worked.with(|worked| worked.as_ref().map(|it| view::made_for(it, units)))
+        state.shown.worked.with(|worked| worked.as_ref().map(|it| view::made_for(it, units)))
     };
     view! { <p class="class-made-for" data-testid="made-for">{facts}</p> }.into_any()
 }
@@ -146,7 +148,7 @@ fn press(class: Class, event: &KeyboardEvent) {
 
 /// Text that is longer than the screen is read to its end first, or back to its beginning.
 fn turn(class: Class, by: isize) -> bool {
-    if browser::leaf(super::LEAF, by > 0) {
+    if browser::leaf(LEAF, by > 0) {
         return true;
     }
     class.screen.update(|screen| *screen = screen.moved(by));

@@ -1,6 +1,6 @@
 //! The gauges of a run: a figure each, and a bar with its limit where there is one.
 
-use super::Class;
+use super::desk::Class;
 use super::moment::{Moment, NOTHING};
 use crate::words::words;
 use leptos::prelude::*;
@@ -17,8 +17,9 @@ pub(super) fn all(class: Class, now: Memo<Option<Moment>>) -> AnyView {
     let said = move |text: &dyn Fn(&Moment) -> String| {
         now.with(|it| it.as_ref().map_or_else(|| NOTHING.to_owned(), text))
     };
-    let highest = move || class.state.worked.with(|it| it.as_ref().map_or(0.0, |it| it.truck.highest_rpm));
-    let limit = move || class.state.worked.with(|it| it.as_ref().map_or(0.0, |it| it.day.heat_limit_c));
+    let highest =
+        move || class.state.shown.worked.with(|it| it.as_ref().map_or(0.0, |it| it.truck.highest_rpm));
+    let limit = move || class.state.shown.worked.with(|it| it.as_ref().map_or(0.0, |it| it.day.heat_limit_c));
     let engine = Memo::new(move |_| now.get().map_or(f64::NAN, |it| it.engine_speed) / (highest() * BEYOND));
     let heat = Memo::new(move |_| now.get().map_or(f64::NAN, |it| it.temperature) / (limit() * BEYOND));
     let after = Memo::new(move |_| now.get().map_or(f64::NAN, |it| it.after_stop) / (limit() * BEYOND));

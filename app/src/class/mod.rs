@@ -4,6 +4,7 @@
 //! and module of its own, so that a driver never loads it.
 
 mod clock;
+mod desk;
 mod exercises;
 mod forces;
 mod frame;
@@ -13,72 +14,6 @@ mod pair;
 mod ridden;
 mod roads;
 mod run;
-mod screen;
 mod way;
 
-pub use screen::Screen;
-
 pub(crate) use frame::page;
-
-use crate::state::{self, State};
-use clock::Clock;
-use exercises::Printed;
-use leptos::prelude::*;
-use solver::study::Slip;
-
-/// What is on the screens.
-pub(crate) struct Desk {
-    /// Road, truck, day.
-    pub(crate) state: State,
-    /// The screen shown.
-    pub(crate) screen: RwSignal<Screen>,
-    /// Whether the notes are shown.
-    pub(crate) notes: RwSignal<bool>,
-    /// The hill of the picture of forces, % downhill.
-    pub(crate) downgrade: RwSignal<f64>,
-    /// The mass there, kg; `None`: as entered.
-    pub(crate) mass_kg: RwSignal<Option<f64>>,
-    /// The stage there; `None`: full.
-    pub(crate) stage: RwSignal<Option<u8>>,
-    /// What the second truck does otherwise.
-    pub(crate) slip: RwSignal<Slip>,
-    /// The clock of the runs.
-    pub(crate) clock: &'static Clock,
-    /// Whether it is told what happens on the teaching road.
-    pub(crate) told: RwSignal<bool>,
-    /// What the exercises are drawn with.
-    pub(crate) seed: RwSignal<u32>,
-    /// Which of them is shown, from 0.
-    pub(crate) exercise: RwSignal<usize>,
-    /// Whether its steps are shown.
-    pub(crate) steps: RwSignal<bool>,
-    /// What goes on paper.
-    pub(crate) printed: RwSignal<Printed>,
-}
-
-/// The part of a screen whose text may be longer than there is room: page keys leaf through it.
-const LEAF: &str = "leaf";
-
-/// A handle that is passed around.
-pub(crate) type Class = &'static Desk;
-
-/// Begins where a class does: with a road.
-fn start() -> Class {
-    let desk = Desk {
-        state: state::start(),
-        screen: RwSignal::new(Screen::Roads),
-        notes: RwSignal::new(false),
-        downgrade: RwSignal::new(6.0),
-        mass_kg: RwSignal::new(None),
-        stage: RwSignal::new(None),
-        slip: RwSignal::new(Slip::GearHigh),
-        clock: Box::leak(Box::new(Clock::new())),
-        told: RwSignal::new(false),
-        seed: RwSignal::new(1),
-        exercise: RwSignal::new(0),
-        steps: RwSignal::new(false),
-        printed: RwSignal::new(Printed::Screen),
-    };
-    // Leaked on purpose, as the state is.
-    Box::leak(Box::new(desk))
-}

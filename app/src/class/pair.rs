@@ -1,8 +1,9 @@
 //! The screen of two rides: as planned, and with one thing otherwise.
 
+use super::desk::Class;
 use super::moment::{Moment, NOTHING};
 use super::ridden::{self, Wanted};
-use super::{Class, way};
+use super::way;
 use crate::format;
 use crate::words::words;
 use leptos::prelude::*;
@@ -79,8 +80,9 @@ fn row(class: Class, rides: Memo<Wanted>, which: usize, name: String) -> AnyView
     let said = move |text: &dyn Fn(&Moment) -> String| {
         now.with(|it| it.as_ref().map_or_else(|| NOTHING.to_owned(), text))
     };
-    let limit =
-        move || class.state.worked.with(|it| it.as_ref().map_or(f64::INFINITY, |it| it.day.heat_limit_c));
+    let limit = move || {
+        class.state.shown.worked.with(|it| it.as_ref().map_or(f64::INFINITY, |it| it.day.heat_limit_c))
+    };
     let over = move || now.with(|it| it.as_ref().is_some_and(|it| it.after_stop > limit()));
     view! {
         <div class="pair-row" class:otherwise=which == 1 data-testid=format!("pair-row-{which}")>

@@ -1,6 +1,6 @@
 //! Rides that a screen shows, asked for when they are wanted.
 
-use super::Class;
+use super::desk::Class;
 use super::moment::{Moment, moment};
 use crate::state::Ride;
 use leptos::prelude::*;
@@ -64,14 +64,16 @@ impl Wanted {
 pub(super) fn wanted(class: Class, slips: &'static [Slip]) -> Memo<Wanted> {
     let state = class.state;
     Effect::new(move |_| {
-        let known = state.rides.with(|rides| slips.iter().all(|slip| rides.iter().any(|(it, _)| it == slip)));
-        if !known && state.worked.with(Option::is_some) && state.studying.with(Option::is_none) {
+        let known =
+            state.studied.rides.with(|rides| slips.iter().all(|slip| rides.iter().any(|(it, _)| it == slip)));
+        if !known && state.shown.worked.with(Option::is_some) && state.studied.progress.with(Option::is_none)
+        {
             slips.iter().for_each(|slip| state.want_ride(*slip));
         }
     });
     Memo::new(move |_| {
-        let step_m = state.worked.with(|worked| worked.as_ref().map_or(1.0, |it| it.road.step_m));
-        state.rides.with(|rides| {
+        let step_m = state.shown.worked.with(|worked| worked.as_ref().map_or(1.0, |it| it.road.step_m));
+        state.studied.rides.with(|rides| {
             let mut found = Vec::new();
             for slip in slips {
                 match rides.iter().find(|(it, _)| it == slip).map(|(_, ride)| ride) {

@@ -1,8 +1,9 @@
 //! The screen of roads: teaching roads with their notes; what happens is shown when it is asked for.
 
-use super::{Class, LEAF, Screen};
+use super::desk::{Class, LEAF};
 use crate::browser;
 use crate::lesson::Lesson;
+use crate::screen::Screen;
 use crate::state::Origin;
 use crate::view;
 use crate::words::words;
@@ -13,12 +14,12 @@ pub(super) fn view(class: Class) -> AnyView {
     let c = words();
     let state = class.state;
     let loaded = Memo::new(move |_| {
-        state.worked.with(|worked| match worked.as_ref()?.origin {
+        state.shown.worked.with(|worked| match worked.as_ref()?.origin {
             Origin::Lesson(lesson) => Some(lesson),
             Origin::Demo | Origin::Given => None,
         })
     });
-    let name = move || state.worked.with(|worked| worked.as_ref().map(|it| it.road.name.clone()));
+    let name = move || state.shown.worked.with(|worked| worked.as_ref().map(|it| it.road.name.clone()));
     let choices = Lesson::ALL.map(|lesson| {
         view! {
             <button

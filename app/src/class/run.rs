@@ -1,8 +1,9 @@
 //! The screen of the run: one truck, as planned, with what acts on it.
 
+use super::desk::Class;
 use super::moment::{Moment, largest_force};
 use super::ridden::{self, Ridden};
-use super::{Class, gauges, way};
+use super::{gauges, way};
 use crate::format::{self, Units};
 use crate::words::words;
 use leptos::prelude::*;
@@ -77,7 +78,8 @@ fn truck(class: Class, ride: &Ridden, now: Memo<Option<Moment>>) -> AnyView {
 }
 
 fn ride_weight(class: Class) -> f64 {
-    let mass = class.state.worked.with(|worked| worked.as_ref().map_or(1.0, |it| it.truck.gross_mass_kg));
+    let mass =
+        class.state.shown.worked.with(|worked| worked.as_ref().map_or(1.0, |it| it.truck.gross_mass_kg));
     mass * solver::constants::GRAVITY
 }
 

@@ -1,7 +1,7 @@
 //! The profile with the trucks on it, and the clock's buttons.
 
-use super::Class;
 use super::clock::RATES;
+use super::desk::Class;
 use super::moment::duration;
 use super::ridden::Wanted;
 use crate::browser::frame::place_on;
@@ -21,17 +21,18 @@ pub(super) fn profile(class: Class, rides: Memo<Wanted>, height: f64) -> AnyView
         class.clock.ends.set(ends);
         class.clock.to(class.clock.time.get_untracked());
     });
-    let drawn =
-        Memo::new(move |_| state.worked.with(|it| it.as_ref().map(|it| Profile::new(&it.picture, height))));
+    let drawn = Memo::new(move |_| {
+        state.shown.worked.with(|it| it.as_ref().map(|it| Profile::new(&it.picture, height)))
+    });
     let layer = move || {
         let units = state.units.get();
         let profile = drawn.get()?;
-        state.worked.with(|it| it.as_ref().map(|it| profile.draw(&it.picture, units).into_string()))
+        state.shown.worked.with(|it| it.as_ref().map(|it| profile.draw(&it.picture, units).into_string()))
     };
     let place = move |which: usize| {
         let at = rides.with(|it| it.rides().get(which).and_then(|ride| ride.at(class.clock.time.get())))?;
         let profile = drawn.get()?;
-        state.worked.with(|it| it.as_ref().map(|it| profile.point(&it.picture, at.at_m)))
+        state.shown.worked.with(|it| it.as_ref().map(|it| profile.point(&it.picture, at.at_m)))
     };
     let mark = move |which: usize| {
         let (x, y) = place(which).unwrap_or((-99.0, -99.0));

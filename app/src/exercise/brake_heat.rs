@@ -1,7 +1,8 @@
 //! Exercise: how warm are the service brakes of one axle group at the foot?
 
 use super::chance::Chance;
-use super::{DRAWS, Forces, Hill, Setting, braking_work, round};
+use super::setting::{DRAWS, Setting};
+use super::{Forces, Hill, braking_work, round};
 use solver::motion::HeatLump;
 use solver::truck::AxlePlace;
 use solver::units::{Celsius, Metres, MetresPerSecond, Seconds, Watts};

@@ -1,7 +1,8 @@
 //! Exercise: how much energy must be taken away on a descent?
 
 use super::chance::Chance;
-use super::{DRAWS, Forces, Hill, Setting, round};
+use super::setting::{DRAWS, Setting};
+use super::{Forces, Hill, round};
 use solver::units::{Grade, Joules, Metres, MetresPerSecond};
 
 /// Resistance leaves at least this share of gravity's work to be taken away. Assumed: of less

@@ -1,7 +1,8 @@
 //! Exercise: does a gear and stage settle on a grade, and where?
 
 use super::chance::Chance;
-use super::{DRAWS, Held, Hill, Setting, round};
+use super::setting::{DRAWS, Setting};
+use super::{Held, Hill, round};
 use solver::motion::{Answer, Trip, control_speed};
 use solver::truck::{Gear, Stage};
 use solver::units::{Metres, MetresPerSecond};

@@ -1,7 +1,8 @@
 //! Exercise: which is the highest gear that holds a grade with the reserve?
 
 use super::chance::Chance;
-use super::{DRAWS, Held, Hill, Setting, round};
+use super::setting::{DRAWS, Setting};
+use super::{Held, Hill, round};
 use solver::motion::Trip;
 use solver::plan::HOLD_SHARE;
 use solver::truck::{Gear, Stage};

@@ -1,7 +1,8 @@
 //! Exercise: how much time does going faster save?
 
 use super::chance::Chance;
-use super::{Setting, round};
+use super::round;
+use super::setting::Setting;
 use solver::units::{Metres, MetresPerSecond, Seconds};
 
 /// Less than this, s, is no time that a class could see saved.

@@ -17,6 +17,7 @@ mod gear_choice;
 mod ground;
 mod haste;
 mod round;
+mod setting;
 
 pub use brake_heat::BrakeHeat;
 pub use braking_work::BrakingWork;
@@ -28,8 +29,8 @@ pub use haste::Haste;
 
 use crate::format::Units;
 use chance::Chance;
+use setting::Setting;
 use solver::day::Day;
-use solver::motion::Trip;
 use solver::truck::{Truck, TruckError, TruckSpec};
 
 /// A set of exercises.
@@ -93,47 +94,6 @@ const KINDS: [(Draw, bool); 6] = [
     (|setting, chance| Haste::draw(setting, chance).map(Exercise::Haste), false),
     (|setting, chance| BrakeHeat::draw(setting, chance).map(Exercise::BrakeHeat), false),
 ];
-
-/// Most draws of what is given before an exercise is set as it came, or left out.
-const DRAWS: usize = 12;
-
-/// What exercises are drawn from.
-struct Setting<'a> {
-    ground: &'a Ground,
-    truck: &'a Truck,
-    day: &'a Day,
-    units: Units,
-}
-
-impl<'a> Setting<'a> {
-    /// The truck with 60 to 100 % of the mass entered, rounded; as entered where that is no truck.
-    fn laden(&self, chance: &mut Chance) -> Truck {
-        /// Shares of the gross mass, %.
-        const SHARES: [u8; 9] = [60, 65, 70, 75, 80, 85, 90, 95, 100];
-        let mut spec = self.truck.spec().clone();
-        let entered = spec.gross_mass_kg;
-        let share = f64::from(chance.pick(&SHARES).copied().unwrap_or(100)) / 100.0;
-        spec.gross_mass_kg = round::mass(entered * share, entered, self.units);
-        spec.drive_axle_mass_kg *= spec.gross_mass_kg / entered;
-        Truck::new(spec).unwrap_or_else(|_| self.truck.clone())
-    }
-
-    fn trip<'b>(&'b self, truck: &'b Truck) -> Trip<'b> {
-        Trip { truck, day: self.day }
-    }
-
-    fn slope(&self, chance: &mut Chance) -> Option<&'a Slope> {
-        chance.pick(&self.ground.slopes)
-    }
-
-    /// A speed to keep on a slope: what the plan holds there, or one or two steps of 5 less; in
-    /// whole fives, never below one five.
-    fn pace(&self, slope: &Slope, chance: &mut Chance) -> u32 {
-        let hold = round::fives_within(slope.hold, self.units);
-        let less = u32::try_from(chance.below(3)).unwrap_or(0);
-        hold.saturating_sub(less).max(hold.min(2)).max(1)
-    }
-}
 
 #[cfg(test)]
 mod right;

@@ -2,7 +2,7 @@
 
 use super::{Ground, Sheet};
 use crate::format::Units;
-use crate::test_roads::road;
+use ::tests::plain_roads::road;
 use solver::analyse;
 use solver::day::Day;
 use solver::plan::Plan;

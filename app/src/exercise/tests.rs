@@ -5,6 +5,7 @@ use super::samples::{ROADS, SEEDS, every_ground, every_sheet, planned, sheet};
 use super::*;
 use solver::day::{Load, Surface};
 use solver::motion::Answer;
+use solver::motion::Trip;
 use solver::truck::{Preset, Retarder, Stage};
 use solver::units::Grade;
 

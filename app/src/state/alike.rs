@@ -1,60 +1,27 @@
 //! Files that lie on each other: seen by a worker of their own, and asked about. Nothing is made one
 //! road before somebody says so.
 
-use super::aside::{Aside, Said};
 use super::asked::{Aim, Leg, Origin, Source};
+use super::beside::Beside;
 use super::entered::Entered;
-use super::{Beside, Signals, State, work};
+use super::lie::{Lie, Meeting, grounds, lie};
+use super::road_worker::{RoadWorker, Said};
+use super::signals::{Signals, State};
+use super::work;
 use crate::browser::file::Blob;
 use crate::browser::timer::Timer;
-use crate::message::{Also, Carried};
 use leptos::prelude::*;
-
-/// What is known of files in hand: which of them are of the same road, by a number of their own.
-pub(crate) type Grounds = Vec<(Blob, usize)>;
-
-/// How files in hand lie to one another.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub(crate) enum Lie {
-    /// All are of the same road.
-    AllAlike,
-    /// These two are, and others are not.
-    Two(usize, usize),
-}
-
-/// A road that was opened and lies on one that was there before.
-#[derive(Clone)]
-pub(crate) struct Meeting {
-    earlier: Beside,
-    source: Source,
-}
-
-impl Meeting {
-    /// How many recordings both are.
-    pub(crate) fn recordings(&self) -> usize {
-        self.earlier.entered().asked.source.also.len() + 2
-    }
-
-    /// Names of the files: of the one opened, and of the one before.
-    pub(crate) fn names(&self) -> [String; 2] {
-        [self.source.name(), self.earlier.entered().asked.source.name()]
-    }
-}
-
-/// A worker that looks, and the roads that were there when the last file was opened.
-#[derive(Default)]
-pub(super) struct Looking {
-    worker: Option<Aside>,
-    expected: Option<(u32, Vec<Beside>)>,
-    rest: Option<Timer>,
-}
+use workers::message::{Also, Carried, RoadChoice};
 
 /// Looks at files as they come to hand.
 pub(super) fn start(state: State) {
     Effect::new(move |_| {
-        let legs = state.legs.get();
+        let legs = state.files.legs.get();
         let known = |leg: &Leg| {
-            state.grounds.with_untracked(|grounds| grounds.iter().any(|(blob, _)| *blob == leg.file.blob))
+            state
+                .files
+                .grounds
+                .with_untracked(|grounds| grounds.iter().any(|(blob, _)| *blob == leg.file.blob))
         };
         if legs.len() < 2 || legs.iter().all(known) {
             return;
@@ -63,26 +30,16 @@ pub(super) fn start(state: State) {
         let source = Source { also, ..Source::of(legs, Origin::Given) };
         let files: Vec<Blob> = source.legs.iter().map(|leg| leg.file.blob.clone()).collect();
         look(state, None, source, move |alike| {
-            state.grounds.set(files.iter().cloned().zip(grounds(&alike)).collect());
+            state.files.grounds.set(files.iter().cloned().zip(grounds(&alike)).collect());
         });
     });
-}
-
-/// A number for each recording, the same where one is of the road of the other.
-fn grounds(alike: &[Option<usize>]) -> Vec<usize> {
-    let mut grounds: Vec<usize> = Vec::with_capacity(alike.len());
-    for (index, before) in alike.iter().enumerate() {
-        let ground = before.and_then(|before| grounds.get(before).copied());
-        grounds.push(ground.unwrap_or(index));
-    }
-    grounds
 }
 
 /// Has a worker look at the recordings of a source; whatever was looked at before is given up.
 fn look(state: State, course: Option<usize>, source: Source, told: impl Fn(Vec<Option<usize>>) + 'static) {
     let work = std::rc::Rc::new((source, told));
-    let worker = Aside::start(move |said| match said {
-        Said::Ready => state.looking.with_value(|it| {
+    let worker = RoadWorker::start(move |said| match said {
+        Said::Ready => state.files.looking.with_value(|it| {
             if let Some(worker) = &it.worker {
                 worker.look(course, &work.0);
             }
@@ -94,31 +51,31 @@ fn look(state: State, course: Option<usize>, source: Source, told: impl Fn(Vec<O
         // A look is a service: where it fails, the choices that there always are remain.
         Said::Done(..) | Said::Stopped => end(state),
     });
-    state.looking.update_value(|it| it.worker = worker);
+    state.files.looking.update_value(|it| it.worker = worker);
 }
 
 /// Ends the worker in a task of its own, since it is speaking.
 fn end(state: State) {
-    let clear = move || state.looking.update_value(|it| it.worker = None);
-    state.looking.update_value(|it| it.rest = Timer::after(0, clear));
+    let clear = move || state.files.looking.update_value(|it| it.worker = None);
+    state.files.looking.update_value(|it| it.rest = Timer::after(0, clear));
 }
 
 /// A file was opened: once it is shown, it is looked whether it lies on a road that is there now.
 pub(super) fn expect(state: State) {
     let number = work::opened(state);
     let shown = state.beside_of_shown();
-    let roads = [shown, state.other.get_untracked()].into_iter().flatten();
+    let roads = [shown, state.beside.road.get_untracked()].into_iter().flatten();
     let given = roads.filter(|it| it.entered().asked.source.origin == Origin::Given).collect();
-    state.looking.update_value(|it| it.expected = Some((number, given)));
+    state.files.looking.update_value(|it| it.expected = Some((number, given)));
 }
 
 /// A road is shown: what was asked about another one is not asked any more.
 pub(super) fn shown(state: State, source: &Source, course: Option<usize>) {
     let other = |it: &Option<Meeting>| it.as_ref().is_some_and(|it| it.source.number != source.number);
-    if state.meeting.with_untracked(other) {
-        state.meeting.set(None);
+    if state.files.meeting.with_untracked(other) {
+        state.files.meeting.set(None);
     }
-    let expected = state.looking.try_update_value(|it| it.expected.take()).flatten();
+    let expected = state.files.looking.try_update_value(|it| it.expected.take()).flatten();
     let Some((_, roads)) = expected.filter(|(number, _)| *number == source.number) else { return };
     if roads.is_empty() || !source.also.is_empty() {
         return;
@@ -129,28 +86,20 @@ pub(super) fn shown(state: State, source: &Source, course: Option<usize>) {
     for road in &roads {
         firsts.push(all.also.len() + 1);
         let asked = road.entered().asked;
-        all.append(&asked.source, asked.task.course);
+        all.append(&asked.source, asked.task.road.course);
     }
     let (source, roads) = (source.clone(), std::rc::Rc::new((roads, firsts)));
     look(state, course, all, move |alike| {
         let (roads, firsts) = &*roads;
         let lies = firsts.iter().position(|first| alike.get(*first) == Some(&Some(0)));
-        let still =
-            state.worked_for.with_value(|it| it.as_ref().is_some_and(|it| it.source.number == source.number));
+        let still = state
+            .shown
+            .asked
+            .with_value(|it| it.as_ref().is_some_and(|it| it.source.number == source.number));
         if let Some(earlier) = lies.map(|index| roads[index].clone()).filter(|_| still) {
-            state.meeting.set(Some(Meeting { earlier, source: source.clone() }));
+            state.files.meeting.set(Some(Meeting { earlier, source: source.clone() }));
         }
     });
-}
-
-impl Source {
-    /// Files of another recording of the same road behind these.
-    fn append(&mut self, other: &Self, course: Option<usize>) {
-        let from = self.legs.len();
-        self.legs.extend(other.legs.iter().cloned());
-        self.also.push(Also { from, course });
-        self.also.extend(other.also.iter().map(|it| Also { from: it.from + from, ..*it }));
-    }
 }
 
 impl Signals {
@@ -158,21 +107,22 @@ impl Signals {
     /// known of it yet. Tracked.
     pub(crate) fn lie(&self) -> Option<Lie> {
         let ground = |leg: &Leg| {
-            self.grounds
+            self.files
+                .grounds
                 .with(|grounds| grounds.iter().find(|(blob, _)| *blob == leg.file.blob).map(|(_, it)| *it))
         };
-        lie(&self.legs.with(|legs| legs.iter().map(ground).collect::<Vec<_>>()))
+        lie(&self.files.legs.with(|legs| legs.iter().map(ground).collect::<Vec<_>>()))
     }
 
     /// Makes one road of the files in hand, driven as the first of them is.
     pub(crate) fn combine(&'static self) {
-        let legs = self.legs.get_untracked();
-        self.legs.set(Vec::new());
+        let legs = self.files.legs.get_untracked();
+        self.files.legs.set(Vec::new());
         let Some(first) = legs.first() else { return };
         let reversed = first.turned;
         let also = (1..legs.len()).map(|from| Also { from, course: None }).collect();
         let source = Source { also, ..Source::of(legs, Origin::Given) };
-        work::open_aim(self, Aim { reversed, ..Aim::new(source, None) });
+        work::open_aim(self, Aim { source, road: RoadChoice { reversed, ..RoadChoice::default() } });
     }
 
     /// Makes one road of the one opened and the one before that it lies on, with what was put on both.
@@ -180,10 +130,11 @@ impl Signals {
         let Some((earlier, now)) = self.take_meeting() else { return };
         let Entered { asked, .. } = earlier.entered();
         let mut source = Source { carried: None, ..asked.source.clone() };
-        source.append(&now.asked.source, now.asked.task.course);
-        source.carried = Some(Carried { before: asked.task.roadside, last: now.asked.task.roadside });
-        let aim = Aim::new(source, asked.task.course);
-        work::open_aim(self, Aim { reversed: asked.task.reversed, ..aim });
+        source.append(&now.asked.source, now.asked.task.road.course);
+        source.carried =
+            Some(Carried { before: asked.task.road.roadside, last: now.asked.task.road.roadside });
+        let RoadChoice { course, reversed, .. } = asked.task.road;
+        work::open_aim(self, Aim { source, road: RoadChoice { reversed, ..RoadChoice::course(course) } });
     }
 
     /// Keeps the one before beside the one opened.
@@ -197,50 +148,20 @@ impl Signals {
     pub(crate) fn join_meeting(&self) {
         if let Some((earlier, now)) = self.take_meeting() {
             let legs = earlier.entered().asked.source.legs.into_iter().chain(now.asked.source.legs);
-            self.legs.set(legs.collect());
+            self.files.legs.set(legs.collect());
         }
     }
 
     fn take_meeting(&self) -> Option<(Beside, Entered)> {
-        let meeting = self.meeting.try_update(Option::take).flatten()?;
-        let now = Entered::shown(self).filter(|it| it.asked.source.number == meeting.source.number)?;
+        let meeting = self.files.meeting.try_update(Option::take).flatten()?;
+        let now = self.entered_for_shown().filter(|it| it.asked.source.number == meeting.source.number)?;
         Some((meeting.earlier, now))
     }
 
     /// Has the files of a road made of several recordings in hand again; it stays until they are decided on.
     pub(crate) fn take_apart(&self) {
-        if let Some(asked) = self.worked_for.get_value() {
-            self.legs.set(asked.source.legs);
-        }
-    }
-}
-
-/// The same from what is known of each file.
-fn lie(grounds: &[Option<usize>]) -> Option<Lie> {
-    let same = |a: usize, b: usize| grounds[a].is_some() && grounds[a] == grounds[b];
-    let later = |a: usize| (a + 1..grounds.len()).find(|b| same(a, *b)).map(|b| (a, b));
-    let (a, b) = (0..grounds.len()).find_map(later)?;
-    let all = (1..grounds.len()).all(|b| same(0, b));
-    Some(if all { Lie::AllAlike } else { Lie::Two(a, b) })
-}
-
-#[cfg(test)]
-mod tests {
-    use super::{Lie, grounds, lie};
-
-    #[test]
-    fn recordings_of_one_road_have_one_ground() {
-        assert_eq!(grounds(&[None, Some(0), None, Some(2), Some(0)]), [0, 0, 2, 2, 0]);
-        assert_eq!(grounds(&[None, None]), [0, 1]);
-    }
-
-    #[test]
-    fn only_files_that_are_known_to_lie_on_each_other_are_one_road() {
-        assert_eq!(lie(&[Some(0), Some(0)]), Some(Lie::AllAlike));
-        assert_eq!(lie(&[Some(0), Some(1), Some(0)]), Some(Lie::Two(0, 2)));
-        assert_eq!(lie(&[Some(1), Some(0), Some(0)]), Some(Lie::Two(1, 2)));
-        for apart in [&[Some(0), Some(1)][..], &[None, None], &[None, Some(0)], &[Some(0)], &[]] {
-            assert_eq!(lie(apart), None);
+        if let Some(asked) = self.shown.asked.get_value() {
+            self.files.legs.set(asked.source.legs);
         }
     }
 }

@@ -3,10 +3,9 @@
 use crate::browser::file::GivenFile;
 use crate::entries::Entries;
 use crate::lesson::Lesson;
-use crate::message::{Also, Carried, Given, RoadFacts, Task};
 use solver::day::Day;
-use solver::road::Roadside;
 use solver::truck::TruckSpec;
+use workers::message::{Also, Carried, Given, RoadChoice, RoadFacts, Task};
 
 /// Where a road comes from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -60,33 +59,32 @@ impl Source {
         self.legs.iter().map(|leg| leg.turned).collect()
     }
 
+    /// Files of another recording of the same road behind these.
+    pub(super) fn append(&mut self, other: &Self, course: Option<usize>) {
+        let from = self.legs.len();
+        self.legs.extend(other.legs.iter().cloned());
+        self.also.push(Also { from, course });
+        self.also.extend(other.also.iter().map(|it| Also { from: it.from + from, ..*it }));
+    }
+
     /// What the files are to one another.
     pub(super) fn given(&self) -> Given {
         Given { turned: self.turned(), also: self.also.clone(), carried: self.carried.clone() }
     }
 }
 
-/// Course, part and direction wanted, beside the entries.
+/// A road wanted, beside the entries.
 #[derive(Clone)]
 pub(super) struct Aim {
     pub(super) source: Source,
-    pub(super) course: Option<usize>,
-    pub(super) part: Option<(usize, usize)>,
-    pub(super) reversed: bool,
-    pub(super) roadside: Option<Roadside>,
+    pub(super) road: RoadChoice,
 }
 
 impl Aim {
-    /// All of a course in the direction of recording, with what the file has on it.
-    pub(super) fn new(source: Source, course: Option<usize>) -> Self {
-        Self { source, course, part: None, reversed: false, roadside: None }
-    }
-
-    /// The same with truck and day.
+    /// Asks for it with truck and day.
     pub(super) fn with(self, entries: Entries) -> Asked {
-        let Self { source, course, part, reversed, roadside } = self;
-        let task = Task { course, part, reversed, roadside, truck: entries.truck, day: entries.day };
-        Asked { source, task }
+        let Self { source, road } = self;
+        Asked { source, task: Task { road, truck: entries.truck, day: entries.day } }
     }
 }
 
@@ -95,7 +93,7 @@ impl Aim {
 pub(super) struct Asked {
     /// The files.
     pub(super) source: Source,
-    /// Track, part, direction, truck, day.
+    /// Road, truck, day.
     pub(super) task: Task,
 }
 
@@ -103,38 +101,32 @@ impl Asked {
     /// All of the road of a file, with what the file has on it.
     pub(super) fn file(leg: Leg, truck: TruckSpec, day: Day) -> Self {
         let source = Source::of(vec![leg], Origin::Given);
-        let task = Task { course: None, part: None, reversed: false, roadside: None, truck, day };
+        let task = Task::whole(truck, day);
         Self { source, task }
     }
 
-    /// The same without truck and day.
+    /// The road without truck and day.
     pub(super) fn aim(&self) -> Aim {
-        let Task { course, part, reversed, ref roadside, .. } = self.task;
-        Aim { source: self.source.clone(), course, part, reversed, roadside: roadside.clone() }
+        Aim { source: self.source.clone(), road: self.task.road.clone() }
     }
 
     /// Names the course and the part that the answer took.
     pub(super) fn take_road(&mut self, road: &RoadFacts) {
-        (self.task.course, self.task.part) = (Some(road.course), road.part);
+        (self.task.road.course, self.task.road.part) = (Some(road.course), road.part);
     }
 
     /// Whether both are the same part of the same road in the same direction.
     pub(super) fn is_same_road(&self, other: &Self) -> bool {
-        let road = |it: &Self| (it.source.number, it.task.course, it.task.part, it.task.reversed);
-        road(self) == road(other)
+        let bare = |it: &Self| RoadChoice { roadside: None, ..it.task.road.clone() };
+        self.source.number == other.source.number && bare(self) == bare(other)
     }
 
     /// Whether both ask for the same; an unnamed course is any.
     pub(super) fn is(&self, other: &Self) -> bool {
-        let same_course = self.task.course == other.task.course
-            || self.task.course.is_none()
-            || other.task.course.is_none();
-        self.source.number == other.source.number
-            && same_course
-            && self.task.part == other.task.part
-            && self.task.reversed == other.task.reversed
-            && self.task.roadside == other.task.roadside
-            && self.task.truck == other.task.truck
-            && self.task.day == other.task.day
+        let mut task = other.task.clone();
+        if task.road.course.is_none() || self.task.road.course.is_none() {
+            task.road.course = self.task.road.course;
+        }
+        self.source.number == other.source.number && self.task == task
     }
 }

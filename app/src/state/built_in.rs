@@ -2,7 +2,8 @@
 //! worked out by the same way as any file.
 
 use super::asked::{Leg, Origin};
-use super::{Signals, State, work};
+use super::signals::{Signals, State};
+use super::work;
 use crate::browser::file;
 use crate::lesson::Lesson;
 use crate::trouble::WorkTrouble;
@@ -40,7 +41,7 @@ fn open(state: State, file: &'static str, name: &'static str, origin: Origin) {
         }
         match fetched {
             Some(file) => work::open(state, vec![Leg { file, turned: false }], origin),
-            None => state.trouble.set(Some(WorkTrouble::BuiltInMissing)),
+            None => state.talk.trouble.set(Some(WorkTrouble::BuiltInMissing)),
         }
     });
 }

@@ -1,19 +1,17 @@
 //! A road with all that was entered for it: it can be put away, and be shown again.
 
 use super::asked::{Asked, Leg, Origin, Source};
-use super::{Signals, State, Things, link, work};
 use crate::browser::file::GivenFile;
-use crate::message::{Also, Task};
-use leptos::prelude::*;
 use solver::report::project::{ProjectFile, ProjectRecording, ProjectRoad};
+use workers::message::{Also, RoadChoice, Task};
 
 /// Such a road.
 #[derive(Clone)]
 pub(crate) struct Entered {
     pub(super) asked: Asked,
     /// What was typed for the marker at its start.
-    marker: String,
-    counts_down: bool,
+    pub(super) marker: String,
+    pub(super) counts_down: bool,
 }
 
 impl Entered {
@@ -22,36 +20,15 @@ impl Entered {
         Self { asked, marker: String::new(), counts_down: false }
     }
 
-    /// Of the road shown, as it was worked out.
-    pub(super) fn shown(state: &Signals) -> Option<Self> {
-        let mut asked = state.worked_for.get_value()?;
-        let roadside = &mut asked.task.roadside;
-        *roadside = roadside.take().or_else(|| Some(state.things.with_untracked(Things::roadside)));
-        let (marker, counts_down) = (state.marker_text.get_untracked(), state.counts_down.get_untracked());
-        Some(Self { asked, marker, counts_down })
-    }
-
-    /// Shows it: its truck, day and markers are entered.
-    pub(super) fn show(self, state: State) {
-        let Task { ref truck, day, .. } = self.asked.task;
-        let truck = truck.clone();
-        link::put_entries(state, |entries| {
-            entries.take_own(truck);
-            entries.day = day;
-        });
-        state.marker_text.set(self.marker);
-        state.counts_down.set(self.counts_down);
-        work::open_aim(state, self.asked.aim());
-    }
-
     /// Its files.
     pub(super) fn files(&self) -> impl Iterator<Item = GivenFile> {
         self.asked.source.legs.iter().map(|leg| leg.file.clone())
     }
 
-    /// The same as a road of a project, which names its files.
+    /// A road of a project made of it, which names its files.
     pub(super) fn to_project(&self) -> ProjectRoad {
         let Asked { source, task } = &self.asked;
+        let RoadChoice { course, part, reversed, roadside } = task.road.clone();
         let file = |leg: &Leg| ProjectFile {
             name: leg.file.name.clone(),
             bytes: leg.file.bytes(),
@@ -60,10 +37,10 @@ impl Entered {
         ProjectRoad {
             truck: task.truck.clone(),
             day: task.day,
-            course: task.course,
-            part: task.part,
-            reversed: task.reversed,
-            roadside: task.roadside.clone(),
+            course,
+            part,
+            reversed,
+            roadside,
             marker: self.marker.clone(),
             counts_down: self.counts_down,
             invented: source.origin != Origin::Given,
@@ -84,14 +61,13 @@ impl Entered {
         let leg = |it: &ProjectFile| Some(Leg { file: file(it)?, turned: it.backwards });
         let legs = road.files.iter().map(leg).collect::<Option<Vec<_>>>()?;
         let origin = if road.invented { Origin::Demo } else { Origin::Given };
-        let task = Task {
+        let choice = RoadChoice {
             course: road.course,
             part: road.part,
             reversed: road.reversed,
             roadside: road.roadside,
-            truck: road.truck,
-            day: road.day,
         };
+        let task = Task { road: choice, truck: road.truck, day: road.day };
         let also = road.also.iter().map(|it| Also { from: it.from, course: it.course }).collect();
         let asked = Asked { source: Source { also, ..Source::of(legs, origin) }, task };
         Some(Self { asked, marker: road.marker, counts_down: road.counts_down })

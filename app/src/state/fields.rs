@@ -1,22 +1,24 @@
 //! The fields of truck and day: what is typed in them, and what is wrong with it.
 
-use super::Signals;
-use crate::entries::{EntryProblem, Field};
+use super::signals::{FieldState, Signals, State};
+use crate::entries::{Entries, Field};
 use leptos::prelude::*;
+use solver::day::Day;
+use solver::limits;
+use solver::truck::Preset;
 
-/// One field: what is typed, and what is wrong with it.
-#[derive(Clone, Copy)]
-pub(crate) struct FieldState {
-    /// Its text, as typed.
-    pub(crate) text: RwSignal<String>,
-    /// Why it is not taken.
-    pub(crate) problem: RwSignal<Option<EntryProblem>>,
+/// Changes all entries at once; what was typed and not taken is dropped.
+pub(super) fn put_entries(state: State, change: impl FnOnce(&mut Entries)) {
+    for field in Field::all() {
+        state.field(field).problem.set(None);
+    }
+    state.change_truck(change);
 }
 
 impl Signals {
     /// A field's text and problem.
     pub(crate) fn field(&self, field: Field) -> FieldState {
-        self.fields[field.index()]
+        self.entered.fields[field.index()]
     }
 
     /// A key was typed in a field.
@@ -29,14 +31,63 @@ impl Signals {
         self.work_out_later();
     }
 
+    /// Changes the truck otherwise than by a field.
+    pub(crate) fn change_truck(&'static self, change: impl FnOnce(&mut Entries)) {
+        self.entered.entries.update(change);
+        for field in Field::all() {
+            if !self.entered.entries.with_untracked(|entries| entries.has(field)) {
+                self.field(field).problem.set(None);
+            }
+        }
+        self.fill_fields();
+        self.keep();
+        self.work_out_later();
+    }
+
+    /// Takes a preset.
+    pub(crate) fn take_preset(&'static self, preset: Preset) {
+        self.entered.entries.update(|entries| entries.take_preset(preset));
+        let truck = preset.spec();
+        for field in Field::all() {
+            let of_truck = match field {
+                Field::Number(entry) => truck.get(entry).is_some(),
+                Field::Gears | Field::Stages | Field::Table => true,
+            };
+            if of_truck {
+                self.field(field).problem.set(None);
+            }
+        }
+        self.fill_fields();
+        self.keep();
+        self.work_out_later();
+    }
+
+    /// Changes the day's choices, or takes the usual day.
+    pub(crate) fn change_day(&'static self, change: impl FnOnce(&mut Day)) {
+        self.entered.entries.update(|entries| change(&mut entries.day));
+        self.fill_fields();
+        self.keep();
+        self.work_out_later();
+    }
+
+    /// Takes the usual day; what was typed for it is dropped.
+    pub(crate) fn take_usual_day(&'static self) {
+        for limit in limits::ALL {
+            if Day::USUAL.get(limit.entry).is_some() {
+                self.field(Field::Number(limit.entry)).problem.set(None);
+            }
+        }
+        self.change_day(|day| *day = Day::USUAL);
+    }
+
     pub(super) fn read_field(&self, field: Field) {
         let state = self.field(field);
         let text = state.text.get_untracked();
         let units = self.units.get_untracked();
-        let mut entries = self.entries.get_untracked();
+        let mut entries = self.entered.entries.get_untracked();
         let problem = entries.take(field, &text, units).err();
-        if problem.is_none() && entries != self.entries.get_untracked() {
-            self.entries.set(entries);
+        if problem.is_none() && entries != self.entered.entries.get_untracked() {
+            self.entered.entries.set(entries);
         }
         state.problem.set(problem);
     }
@@ -48,7 +99,7 @@ impl Signals {
     /// Writes the entries into their fields, but not into one that is being typed in, nor
     /// over a text that could not be taken.
     pub(super) fn fill_fields_but(&self, typed: Option<Field>) {
-        let entries = self.entries.get_untracked();
+        let entries = self.entered.entries.get_untracked();
         let units = self.units.get_untracked();
         for field in Field::all().filter(|field| Some(*field) != typed) {
             let state = self.field(field);
@@ -61,14 +112,14 @@ impl Signals {
 
     /// Whether something keeps the entries from being worked out. Tracked.
     pub(crate) fn is_blocked(&self) -> bool {
-        self.first_wrong().is_some() || self.entries.with(|entries| entries.problem().is_some())
+        self.first_wrong().is_some() || self.entered.entries.with(|entries| entries.problem().is_some())
     }
 
     /// The first field whose text could not be taken. Tracked.
     pub(crate) fn first_wrong(&self) -> Option<Field> {
         let wrong = |field: &Field| {
             let problem = self.field(*field).problem.get();
-            problem.is_some() && self.entries.with(|entries| entries.has(*field))
+            problem.is_some() && self.entered.entries.with(|entries| entries.has(*field))
         };
         Field::all().find(wrong)
     }

@@ -18,6 +18,8 @@ const NAME: &str = "steadygrade.kept.4";
 const BEFORE: [(&str, bool); 2] = [("steadygrade.kept.3", true), ("steadygrade.kept.2", false)];
 /// Whether targets are large.
 const GLOVES: &str = "steadygrade.gloves.1";
+/// The rates entered, as typed.
+const RATES: &str = "steadygrade.rates.1";
 /// What was put on roads, under a number of its own.
 const ROADS: &str = "steadygrade.roads.1";
 /// Most roads whose places are remembered.
@@ -74,6 +76,18 @@ pub(super) fn keep_gloves(gloves: bool) {
     storage::keep(GLOVES, &[u8::from(gloves)]);
 }
 
+/// Rates kept on this machine: fuel, hour; as they were typed.
+pub(super) fn rates() -> [String; 2] {
+    storage::recall(RATES).and_then(|bytes| postcard::from_bytes(&bytes).ok()).unwrap_or_default()
+}
+
+/// Remembers them.
+pub(super) fn keep_rates(rates: &[String; 2]) {
+    if let Ok(bytes) = postcard::to_allocvec(rates) {
+        storage::keep(RATES, &bytes);
+    }
+}
+
 /// What was put on a road.
 pub(super) fn roadside(key: &str) -> Option<Roadside> {
     roads().into_iter().find(|(other, _)| other == key).map(|(_, it)| it)
@@ -107,7 +121,7 @@ mod tests {
     use solver::truck::Preset;
 
     /// Trucks of people lie in browsers in this shape. Where this fails it has changed: count up
-    /// `NAME` here and `SHAPE` of the shelf, read the old shape as well, and then write the new
+    /// `NAME` here and `SHAPE` of the roads, read the old shape as well, and then write the new
     /// figures down. An entry that is new goes to the end of the list, or old ones are misread.
     #[test]
     fn the_shape_of_what_is_kept_has_not_changed() {

@@ -1,6 +1,6 @@
 //! What Escape leaves: a message, a question, a hint.
 
-use super::{Carried, Signals};
+use super::signals::{Carried, Signals};
 use crate::browser::focus;
 use leptos::prelude::*;
 
@@ -9,14 +9,14 @@ impl Signals {
     /// the hint at the field that has the keyboard is hidden. What holds something of the person's
     /// stays: files being put in order, a link that was opened, the way back to former entries.
     pub(crate) fn leave(&'static self) {
-        if self.trouble.with_untracked(Option::is_some) {
-            self.trouble.set(None);
-        } else if self.choice.with_untracked(Option::is_some) {
+        if self.talk.trouble.with_untracked(Option::is_some) {
+            self.talk.trouble.set(None);
+        } else if self.files.choice.with_untracked(Option::is_some) {
             self.drop_choice();
-        } else if self.meeting.with_untracked(Option::is_some) {
-            self.meeting.set(None);
-        } else if self.carried.with_untracked(|carried| *carried == Some(Carried::Broken)) {
-            self.carried.set(None);
+        } else if self.files.meeting.with_untracked(Option::is_some) {
+            self.files.meeting.set(None);
+        } else if self.entered.carried.with_untracked(|carried| *carried == Some(Carried::Broken)) {
+            self.entered.carried.set(None);
         } else {
             focus::hush();
         }

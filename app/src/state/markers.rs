@@ -1,6 +1,7 @@
 //! The markers along the road: what was typed for its start, and what follows from that.
 
-use super::{Signals, Worked};
+use super::result::Worked;
+use super::signals::Signals;
 use crate::format::{parse_number, typed};
 use crate::marker::{Marker, Way};
 use leptos::prelude::*;
@@ -23,13 +24,14 @@ impl Signals {
 
     /// As it was typed; `None` where nothing was.
     fn entered_marker(&self) -> Option<Marker> {
-        let counts_down = self.counts_down.get();
-        let shown = self.marker_text.with(|text| parse_number(text)).or(counts_down.then_some(0.0))?;
+        let counts_down = self.roadside.counts_down.get();
+        let shown =
+            self.roadside.marker_text.with(|text| parse_number(text)).or(counts_down.then_some(0.0))?;
         Some(Marker { at_start_m: shown * self.units.get().metres_per_distance(), counts_down })
     }
 
     fn length_m(&self) -> f64 {
-        self.worked.with(|worked| worked.as_ref().map_or(0.0, |it| it.road.length_m))
+        self.shown.worked.with(|worked| worked.as_ref().map_or(0.0, |it| it.road.length_m))
     }
 
     /// The road shown is to be shown otherwise: what is entered for its start becomes what stands
@@ -37,12 +39,12 @@ impl Signals {
     pub(super) fn move_marker(&self, before: &Worked, now: &Worked) {
         let (before, now) = (before.way(), now.way());
         // Where nothing is typed, distances count from whatever the start is.
-        let some = self.marker_text.with_untracked(|text| parse_number(text).is_some());
+        let some = self.roadside.marker_text.with_untracked(|text| parse_number(text).is_some());
         let entered = untrack(|| self.entered_marker()).filter(|_| some && before != now);
         if let Some(marker) = entered.map(|it| it.along(before, now)) {
             let per = self.units.get_untracked().metres_per_distance();
-            self.marker_text.set(typed(marker.at_start_m / per));
-            self.counts_down.set(marker.counts_down);
+            self.roadside.marker_text.set(typed(marker.at_start_m / per));
+            self.roadside.counts_down.set(marker.counts_down);
         }
     }
 }

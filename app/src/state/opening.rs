@@ -1,6 +1,8 @@
 //! Opening roads: files, their tracks, parts of them, the other way round.
 
-use super::{Leg, Origin, Signals, alike, project, work};
+use super::asked::{Leg, Origin};
+use super::signals::Signals;
+use super::{alike, project, wants, work};
 use crate::browser::file::GivenFile;
 use crate::trouble::WorkTrouble;
 use leptos::prelude::*;
@@ -23,9 +25,9 @@ impl Signals {
         }
         let mut legs: Vec<Leg> = files.into_iter().map(|file| Leg { file, turned: false }).collect();
         match legs.len() {
-            0 => self.trouble.set(Some(WorkTrouble::NotAFile)),
+            0 => self.talk.trouble.set(Some(WorkTrouble::NotAFile)),
             1 => {
-                self.legs.set(Vec::new());
+                self.files.legs.set(Vec::new());
                 work::open(self, legs, Origin::Given);
                 alike::expect(self);
             }
@@ -36,17 +38,17 @@ impl Signals {
                     let at = legs.partition_point(|other| other.file.name <= leg.file.name);
                     legs.insert(at, leg);
                 }
-                self.trouble.set(None);
-                self.legs.set(legs);
+                self.talk.trouble.set(None);
+                self.files.legs.set(legs);
             }
-            _ => self.trouble.set(Some(WorkTrouble::ManyFiles)),
+            _ => self.talk.trouble.set(Some(WorkTrouble::ManyFiles)),
         }
     }
 
     /// Joins the files in the order set.
     pub(crate) fn join(&'static self) {
-        let legs = self.legs.get_untracked();
-        self.legs.set(Vec::new());
+        let legs = self.files.legs.get_untracked();
+        self.files.legs.set(Vec::new());
         if !legs.is_empty() {
             work::open(self, legs, Origin::Given);
             alike::expect(self);
@@ -55,29 +57,29 @@ impl Signals {
 
     /// Turns the road around.
     pub(crate) fn reverse(&'static self) {
-        work::turn_around(self);
+        wants::turn_around(self);
     }
 
     /// Takes another track of the file.
     pub(crate) fn take_course(&'static self, course: usize) {
-        work::take_course(self, course);
+        wants::take_course(self, course);
     }
 
     /// Works out only a stretch of the road shown, by its grid points.
     pub(crate) fn take_part(&'static self, from: usize, to: usize) {
-        if let Some(worked) = self.worked.get_untracked() {
-            work::take_part(self, Some(worked.recorded_part(from, to)));
+        if let Some(worked) = self.shown.worked.get_untracked() {
+            wants::take_part(self, Some(worked.recorded_part(from, to)));
         }
     }
 
     /// Works out the whole road again.
     pub(crate) fn take_all(&'static self) {
-        work::take_part(self, None);
+        wants::take_part(self, None);
     }
 
     /// Leaves the file whose tracks were asked about.
     pub(crate) fn drop_choice(&'static self) {
-        work::drop_choice(self);
+        wants::drop_choice(self);
     }
 
     /// Gives up what is being worked out.
@@ -87,7 +89,7 @@ impl Signals {
 
     /// Works out what is entered once more.
     pub(crate) fn try_again(&'static self) {
-        self.trouble.set(None);
-        work::try_again(self);
+        self.talk.trouble.set(None);
+        wants::try_again(self);
     }
 }

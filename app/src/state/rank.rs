@@ -1,8 +1,9 @@
 //! Many roads at once: each worked out by itself, by several workers side by side.
 
-use super::aside::{Aside, Refused, Said};
 use super::asked::{Asked, Leg};
-use super::{State, Worked};
+use super::result::Worked;
+use super::road_worker::{Refused, RoadWorker, Said};
+use super::signals::{Pool, Ranked, Slot, State};
 use crate::browser;
 use crate::browser::timer::Timer;
 use crate::trouble::WorkTrouble;
@@ -13,39 +14,13 @@ use std::sync::Arc;
 /// Most workers side by side: each reads a file into memory.
 const MOST_WORKERS: usize = 4;
 
-/// One road of the list.
-#[derive(Clone)]
-pub(crate) struct Ranked {
-    /// Its file.
-    pub(crate) leg: Leg,
-    /// What became of it, or why nothing did; `None` until then.
-    pub(crate) outcome: Option<Result<Arc<Worked>, String>>,
-}
-
-/// The workers at it.
-#[derive(Default)]
-pub(super) struct Pool {
-    /// Counts up with each list: answers to a former one are dropped.
-    round: u32,
-    slots: Vec<Slot>,
-    next: usize,
-    rest: Option<Timer>,
-}
-
-#[derive(Default)]
-struct Slot {
-    worker: Option<Aside>,
-    /// The row that it is at.
-    row: Option<usize>,
-}
-
 /// Works these files out, each a road of its own, for the truck and the day entered.
 pub(super) fn start(state: State, legs: Vec<Leg>) {
     let workers = browser::cores().clamp(1, MOST_WORKERS).min(legs.len());
-    state.ranked.set(legs.into_iter().map(|leg| Ranked { leg, outcome: None }).collect());
-    let entries = state.entries.get_untracked();
-    state.ranked_for.set(Some((entries.truck, entries.day)));
-    state.pool.update_value(|pool| {
+    state.ranking.rows.set(legs.into_iter().map(|leg| Ranked { leg, outcome: None }).collect());
+    let entries = state.entered.entries.get_untracked();
+    state.ranking.made_for.set(Some((entries.truck, entries.day)));
+    state.ranking.pool.update_value(|pool| {
         *pool = Pool { round: pool.round + 1, ..Pool::default() };
         pool.slots = (0..workers).map(|_| Slot::default()).collect();
     });
@@ -56,22 +31,22 @@ pub(super) fn start(state: State, legs: Vec<Leg>) {
 
 /// Drops the list and its workers.
 pub(super) fn end(state: State) {
-    state.ranked.set(Vec::new());
-    state.pool.update_value(|pool| *pool = Pool { round: pool.round + 1, ..Pool::default() });
+    state.ranking.rows.set(Vec::new());
+    state.ranking.pool.update_value(|pool| *pool = Pool { round: pool.round + 1, ..Pool::default() });
 }
 
 fn start_slot(state: State, slot: usize) {
-    let round = state.pool.with_value(|pool| pool.round);
-    let worker = Aside::start(move |said| hear(state, round, slot, said));
+    let round = state.ranking.pool.with_value(|pool| pool.round);
+    let worker = RoadWorker::start(move |said| hear(state, round, slot, said));
     if worker.is_none() {
-        state.trouble.set(Some(WorkTrouble::CannotStart));
+        state.talk.trouble.set(Some(WorkTrouble::CannotStart));
     }
     with_slot(state, round, slot, |it| it.worker = worker);
 }
 
 /// Changes a slot of the list that is worked on; nothing of a former one.
 fn with_slot<T>(state: State, round: u32, slot: usize, change: impl FnOnce(&mut Slot) -> T) -> Option<T> {
-    state.pool.try_update_value(|pool| {
+    state.ranking.pool.try_update_value(|pool| {
         let current = pool.round == round;
         pool.slots.get_mut(slot).filter(|_| current).map(change)
     })?
@@ -108,7 +83,7 @@ fn why(state: State, refused: &Refused) -> String {
 }
 
 fn settle(state: State, row: usize, outcome: Result<Arc<Worked>, String>) {
-    state.ranked.update(|rows| {
+    state.ranking.rows.update(|rows| {
         if let Some(ranked) = rows.get_mut(row) {
             ranked.outcome = Some(outcome);
         }
@@ -118,16 +93,17 @@ fn settle(state: State, row: usize, outcome: Result<Arc<Worked>, String>) {
 /// Gives a worker the next file; with none left the workers end, in a task of their own, since one
 /// of them is speaking.
 fn take_next(state: State, round: u32, slot: usize) {
-    if state.pool.with_value(|pool| pool.round != round) {
+    if state.ranking.pool.with_value(|pool| pool.round != round) {
         return;
     }
-    let row = state.pool.try_update_value(|pool| {
+    let row = state.ranking.pool.try_update_value(|pool| {
         pool.next += 1;
         pool.next - 1
     });
-    let leg = row.and_then(|row| state.ranked.with_untracked(|rows| rows.get(row).map(|it| it.leg.clone())));
+    let leg =
+        row.and_then(|row| state.ranking.rows.with_untracked(|rows| rows.get(row).map(|it| it.leg.clone())));
     if let (Some(row), Some(leg)) = (row, leg) {
-        let Some((truck, day)) = state.ranked_for.get_untracked() else { return };
+        let Some((truck, day)) = state.ranking.made_for.get_untracked() else { return };
         with_slot(state, round, slot, |it| {
             it.row = Some(row);
             if let Some(worker) = &it.worker {
@@ -136,9 +112,9 @@ fn take_next(state: State, round: u32, slot: usize) {
         });
         return;
     }
-    let idle = state.pool.with_value(|pool| pool.slots.iter().all(|slot| slot.row.is_none()));
+    let idle = state.ranking.pool.with_value(|pool| pool.slots.iter().all(|slot| slot.row.is_none()));
     if idle {
-        let clear = move || state.pool.update_value(|pool| pool.slots.clear());
-        state.pool.update_value(|pool| pool.rest = Timer::after(0, clear));
+        let clear = move || state.ranking.pool.update_value(|pool| pool.slots.clear());
+        state.ranking.pool.update_value(|pool| pool.rest = Timer::after(0, clear));
     }
 }

@@ -3,13 +3,13 @@
 use super::asked::{Asked, Origin};
 use crate::browser::worker::Heard;
 use crate::chart::{Bend, Bracket, Flag, Posted, RoadPicture, Slope};
-use crate::message::{LANE_FLOATS, RoadArrays, RoadFacts};
 use crate::outline::Blank;
 use solver::day::Day;
 use solver::plan::{Descent, Plan, SlowCurve};
 use solver::road::{Place, PostedLimit, Turn};
 use solver::truck::TruckSpec;
 use std::sync::Arc;
+use workers::message::{LANE_FLOATS, RoadArrays, RoadFacts};
 
 /// A road worked out.
 #[derive(Debug, Clone, PartialEq)]

@@ -1,12 +1,5 @@
 //! Trucks of one's own, kept on this machine under their names.
 
-use super::{Signals, link, study};
-use crate::browser::download;
-use crate::browser::file::{self, GivenFile};
-use crate::entries::{Entries, Field};
-use crate::trouble::WorkTrouble;
-use crate::words::words;
-use leptos::prelude::*;
 use solver::truck::TruckSpec;
 
 /// Most trucks kept.
@@ -72,62 +65,6 @@ impl Trucks {
 
     fn place(&self, name: &str) -> Option<usize> {
         self.kept.iter().position(|truck| truck.name == name)
-    }
-}
-
-impl Signals {
-    /// Changes the truck otherwise than by a field.
-    pub(crate) fn change_truck(&'static self, change: impl FnOnce(&mut Entries)) {
-        self.entries.update(change);
-        for field in Field::all() {
-            if !self.entries.with_untracked(|entries| entries.has(field)) {
-                self.field(field).problem.set(None);
-            }
-        }
-        self.fill_fields();
-        self.keep();
-        self.work_out_later();
-    }
-
-    /// Gives the truck entered a name.
-    pub(crate) fn name_truck(&'static self, name: String) {
-        self.entries.update(|entries| entries.truck.name = name);
-        self.keep();
-    }
-
-    /// Changes the trucks that are kept.
-    pub(crate) fn change_trucks(&'static self, change: impl FnOnce(&mut Trucks)) {
-        self.trucks.update(change);
-        self.keep();
-    }
-
-    /// Takes a truck of one's own.
-    pub(crate) fn take_own_truck(&'static self, truck: TruckSpec) {
-        self.trouble.set(None);
-        link::put_entries(self, |entries| entries.take_own(truck));
-    }
-
-    /// Writes the truck entered as a file.
-    pub(crate) fn write_truck(&'static self) {
-        study::write_truck(self);
-    }
-
-    /// Opens a truck file.
-    pub(crate) fn open_truck(&'static self, given: GivenFile) {
-        leptos::task::spawn_local(async move {
-            match file::text(&given).await {
-                Some(text) => study::read_truck(self, text),
-                None => self.trouble.set(Some(WorkTrouble::NotAFile)),
-            }
-        });
-    }
-
-    pub(super) fn save_truck(&self, text: &str) {
-        let name =
-            words().truck_file_name(&self.entries.with_untracked(|entries| entries.truck.name.clone()));
-        if !download::save(&name, "application/json", text) {
-            self.trouble.set(Some(WorkTrouble::CannotExport));
-        }
     }
 }
 

@@ -5,52 +5,25 @@
 //! file does not wait: the worker at work is ended and another one started. A worker that is
 //! new holds no file, so the kept file goes along with the first question.
 
-mod wants;
-
-pub(super) use wants::{drop_choice, take_course, take_part, take_roadside, try_again, turn_around};
-
 use super::asked::{Aim, Asked, Leg, Origin, Source};
 use super::result::{Surveyed, Worked};
-use super::{Choice, Progress, Signals, State};
-use crate::browser::worker::{Heard, RawBytes, WorkerClient, WorkerKind};
-use crate::message::{Reply, Request, decode, encode};
+use super::signals::{Choice, Progress, Signals, State};
+use super::standing::{Followers, back_to_shown};
+use crate::browser::timer::Timer;
+use crate::browser::worker::{Heard, WorkerClient, WorkerKind};
 use crate::trouble::WorkTrouble;
 use leptos::prelude::*;
+use std::sync::Arc;
+use workers::message::{Reply, Request, RoadChoice, RoadFacts, decode, encode};
 
+/// Quiet time after the last key before the road is worked out again, ms.
+const PAUSE_MS: i32 = 150;
 /// Workers started in vain before the page gives up.
 const MOST_STARTS: u32 = 2;
 
-/// Who is told what comes of it. Named at the start: the conversation knows none of them.
-#[derive(Clone, Copy)]
-pub(super) struct Followers {
-    /// An answer: what was shown before, what was asked, and what it came to.
-    pub(super) shown: fn(State, Option<Asked>, Asked, Worked),
-    /// The bytes of the road that was to be handed over.
-    pub(super) road: fn(State, Option<RawBytes>),
-}
-
-/// Where the conversation stands.
-#[derive(Default)]
-pub(super) struct Work {
-    client: Option<WorkerClient>,
-    ready: bool,
-    vain_starts: u32,
-    panic: Option<String>,
-    sources: u32,
-    number: u32,
-    out: Option<Asked>,
-    holds: Option<u32>,
-    aim: Option<Aim>,
-    surveyed: Option<Surveyed>,
-    shown: Option<Asked>,
-    /// What a worker stopped on: it is not asked again by itself.
-    fatal: Option<Asked>,
-    followers: Option<Followers>,
-}
-
 /// Begins the conversation.
 pub(super) fn start(state: State, followers: Followers) {
-    state.work.update_value(|work| work.followers = Some(followers));
+    state.talk.work.update_value(|work| work.followers = Some(followers));
     start_worker(state);
 }
 
@@ -59,7 +32,7 @@ fn start_worker(state: State) {
     let client =
         WorkerClient::start(WorkerKind::First, move |heard| hear(state, &heard), move || stopped(state));
     let started = client.is_some();
-    state.work.update_value(|work| {
+    state.talk.work.update_value(|work| {
         work.client = client;
         work.ready = false;
         work.panic = None;
@@ -73,46 +46,46 @@ fn start_worker(state: State) {
 }
 
 fn cannot_start(state: State) {
-    state.progress.set(None);
-    state.trouble.set(Some(WorkTrouble::CannotStart));
+    state.talk.progress.set(None);
+    state.talk.trouble.set(Some(WorkTrouble::CannotStart));
 }
 
 /// Wants another file, or several joined. Their number is bounded by how often a person drops one.
 pub(super) fn open(state: State, legs: Vec<Leg>, origin: Origin) {
-    open_aim(state, Aim::new(Source::of(legs, origin), None));
+    open_aim(state, Aim { source: Source::of(legs, origin), road: RoadChoice::default() });
 }
 
 /// How many files were wanted so far.
 pub(super) fn opened(state: State) -> u32 {
-    state.work.with_value(|work| work.sources)
+    state.talk.work.with_value(|work| work.sources)
 }
 
 /// Whether nothing was wanted yet.
 pub(super) fn is_idle(state: State) -> bool {
-    state.work.with_value(|work| work.aim.is_none())
+    state.talk.work.with_value(|work| work.aim.is_none())
 }
 
 /// Wants a file with its course, part and direction; it gets its number here.
 pub(super) fn open_aim(state: State, mut aim: Aim) {
-    state.trouble.set(None);
-    state.choice.set(None);
-    let busy = state.work.with_value(|work| work.out.is_some());
-    state.work.update_value(|work| {
+    state.talk.trouble.set(None);
+    state.files.choice.set(None);
+    let busy = state.talk.work.with_value(|work| work.out.is_some());
+    state.talk.work.update_value(|work| {
         work.sources += 1;
         aim.source.number = work.sources;
         work.aim = Some(aim);
         work.fatal = None;
         work.vain_starts = 0;
     });
-    if busy || state.work.with_value(|work| work.client.is_none()) {
+    if busy || state.talk.work.with_value(|work| work.client.is_none()) {
         start_worker(state);
     }
     work_out(state);
 }
 
 fn wanted(state: State) -> Option<Asked> {
-    let aim = state.work.with_value(|work| work.aim.clone())?;
-    Some(aim.with(state.entries.get_untracked()))
+    let aim = state.talk.work.with_value(|work| work.aim.clone())?;
+    Some(aim.with(state.entered.entries.get_untracked()))
 }
 
 /// Whether the result shown is not that of the entries as they are.
@@ -121,7 +94,7 @@ pub(super) fn differs(state: State) -> bool {
         return true;
     }
     let wanted = wanted(state);
-    state.work.with_value(|work| match (&work.shown, &wanted) {
+    state.talk.work.with_value(|work| match (&work.shown, &wanted) {
         (Some(shown), Some(wanted)) => !shown.is(wanted),
         (Some(_) | None, Some(_) | None) => false,
     })
@@ -130,22 +103,22 @@ pub(super) fn differs(state: State) -> bool {
 /// Asks the worker for what is wanted, unless it is shown, asked already, or cannot be asked.
 pub(super) fn work_out(state: State) {
     let differs = differs(state);
-    state.stale.set(differs);
-    if untrack(|| state.is_blocked() || state.choice.with(Option::is_some)) {
+    state.shown.stale.set(differs);
+    if untrack(|| state.is_blocked() || state.files.choice.with(Option::is_some)) {
         return;
     }
     let Some(wanted) = wanted(state) else { return };
-    let shown = state.work.with_value(|work| work.shown.is_some());
-    let idle = state.work.with_value(|work| work.out.is_none());
-    let fatal = state.work.with_value(|work| work.fatal.as_ref().is_some_and(|fatal| fatal.is(&wanted)));
+    let shown = state.talk.work.with_value(|work| work.shown.is_some());
+    let idle = state.talk.work.with_value(|work| work.out.is_none());
+    let fatal = state.talk.work.with_value(|work| work.fatal.as_ref().is_some_and(|fatal| fatal.is(&wanted)));
     if !idle || fatal || (shown && !differs) {
         return;
     }
-    if state.work.with_value(|work| work.client.is_none()) {
+    if state.talk.work.with_value(|work| work.client.is_none()) {
         start_worker(state);
     }
-    if !state.work.with_value(|work| work.ready) {
-        state.progress.set(Some(Progress { phase: None, share: 0.0 }));
+    if !state.talk.work.with_value(|work| work.ready) {
+        state.talk.progress.set(Some(Progress { phase: None, share: 0.0 }));
         return;
     }
     ask(state, wanted);
@@ -153,7 +126,7 @@ pub(super) fn work_out(state: State) {
 
 fn ask(state: State, wanted: Asked) {
     let mut sent = false;
-    state.work.update_value(|work| {
+    state.talk.work.update_value(|work| {
         work.number += 1;
         let held = work.holds == Some(wanted.source.number);
         let (request, legs) = if held {
@@ -169,19 +142,26 @@ fn ask(state: State, wanted: Asked) {
         }
     });
     if sent {
-        state.progress.set(Some(Progress { phase: None, share: 0.0 }));
+        state.talk.progress.set(Some(Progress { phase: None, share: 0.0 }));
     } else {
         cannot_start(state);
     }
 }
 
-/// Asks for the road shown, for a study of it; `false` where the worker does not hold it or is
-/// busy.
-pub(super) fn hand_over(state: State) -> bool {
-    let sent = state.work.try_update_value(|work| {
+/// The road that the worker can hand over now: the one of the last answer, unless it is busy.
+pub(super) fn at_hand(state: State) -> Option<Arc<RoadFacts>> {
+    state.talk.work.with_value(|work| {
         // After a question about another file the worker holds that one, not the road shown.
         let shown = work.shown.as_ref().map(|shown| shown.source.number);
         let idle = work.ready && work.out.is_none() && work.holds.is_some() && work.holds == shown;
+        work.surveyed.as_ref().filter(|_| idle).map(|it| it.facts.clone())
+    })
+}
+
+/// Asks for the road [`at_hand`], for a study of it; `false` where it cannot be asked for.
+pub(super) fn hand_over(state: State) -> bool {
+    let idle = at_hand(state).is_some();
+    let sent = state.talk.work.try_update_value(|work| {
         work.number += u32::from(idle);
         let header = encode(work.number, &Request::HandOver);
         idle && work.client.as_ref().is_some_and(|client| client.send(&header, std::iter::empty()))
@@ -192,24 +172,20 @@ pub(super) fn hand_over(state: State) -> bool {
 /// Gives up: the worker is ended, and what is shown is what is wanted again as far as file,
 /// track and direction go. Entries stay as typed.
 pub(super) fn cancel(state: State) {
-    state.work.update_value(back_to_shown);
+    state.talk.work.update_value(back_to_shown);
     start_worker(state);
-    state.progress.set(None);
-    state.stale.set(differs(state));
-    state.trouble.set(Some(WorkTrouble::Cancelled));
-}
-
-fn back_to_shown(work: &mut Work) {
-    work.aim = work.shown.as_ref().map(Asked::aim);
+    state.talk.progress.set(None);
+    state.shown.stale.set(differs(state));
+    state.talk.trouble.set(Some(WorkTrouble::Cancelled));
 }
 
 /// The worker stopped: on an error of its own, or before it was ready.
 fn stopped(state: State) {
-    let (was_ready, panic) = state.work.with_value(|work| (work.ready, work.panic.clone()));
-    state.progress.set(None);
-    state.work.update_value(|work| work.client = None);
+    let (was_ready, panic) = state.talk.work.with_value(|work| (work.ready, work.panic.clone()));
+    state.talk.progress.set(None);
+    state.talk.work.update_value(|work| work.client = None);
     if was_ready {
-        state.work.update_value(|work| {
+        state.talk.work.update_value(|work| {
             work.fatal = work.out.take();
             let source = |asked: &Option<Asked>| asked.as_ref().map(|it| it.source.number);
             if source(&work.fatal) != source(&work.shown) {
@@ -218,12 +194,12 @@ fn stopped(state: State) {
         });
         start_worker(state);
         let detail = panic.unwrap_or_default();
-        state.trouble.set(Some(WorkTrouble::Stopped { detail }));
-        state.stale.set(differs(state));
+        state.talk.trouble.set(Some(WorkTrouble::Stopped { detail }));
+        state.shown.stale.set(differs(state));
         return;
     }
     let mut starts = 0;
-    state.work.update_value(|work| {
+    state.talk.work.update_value(|work| {
         work.vain_starts += 1;
         starts = work.vain_starts;
     });
@@ -239,13 +215,15 @@ fn hear(state: State, heard: &Heard) {
     let Some((number, reply)) = decode::<Reply>(&heard.header()) else { return };
     match reply {
         Reply::Ready => {
-            state.work.update_value(|work| {
+            state.talk.work.update_value(|work| {
                 work.ready = true;
                 work.vain_starts = 0;
             });
             work_out(state);
         }
-        Reply::Panicked(detail) => state.work.update_value(|work| work.panic = Some(detail)),
+        // Whatever was asked since, nothing of it is answered: the road is the one that was held.
+        Reply::HandedOver => handed_over(state, heard),
+        Reply::Panicked(detail) => state.talk.work.update_value(|work| work.panic = Some(detail)),
         Reply::Progress(..)
         | Reply::Choose(_)
         | Reply::Surveyed(_)
@@ -253,9 +231,8 @@ fn hear(state: State, heard: &Heard) {
         | Reply::Failed(_)
         | Reply::TruckRefused(_)
         | Reply::NoRoad
-        | Reply::Alike(_)
-        | Reply::HandedOver => {
-            if number == state.work.with_value(|work| work.number) {
+        | Reply::Alike(_) => {
+            if number == state.talk.work.with_value(|work| work.number) {
                 answered(state, reply, heard);
             }
         }
@@ -264,26 +241,28 @@ fn hear(state: State, heard: &Heard) {
 
 fn answered(state: State, reply: Reply, heard: &Heard) {
     match reply {
-        Reply::Ready | Reply::Panicked(_) | Reply::Alike(_) => {}
-        Reply::Progress(phase, share) => state.progress.set(Some(Progress { phase: Some(phase), share })),
+        Reply::Ready | Reply::Panicked(_) | Reply::Alike(_) | Reply::HandedOver => {}
+        Reply::Progress(phase, share) => {
+            state.talk.progress.set(Some(Progress { phase: Some(phase), share }))
+        }
         Reply::Choose(courses) => {
-            let name = state.work.try_update_value(|work| {
+            let name = state.talk.work.try_update_value(|work| {
                 let asked = work.out.take()?;
                 work.holds = Some(asked.source.number);
                 Some(asked.source.name())
             });
-            state.progress.set(None);
+            state.talk.progress.set(None);
             let name = name.flatten().unwrap_or_default();
-            state.choice.set(Some(Choice { file: name, courses }));
+            state.files.choice.set(Some(Choice { file: name, courses }));
         }
         Reply::Surveyed(facts) => {
-            state.work.update_value(|work| {
+            state.talk.work.update_value(|work| {
                 work.surveyed = Some(Surveyed::new(*facts, heard, work.surveyed.as_ref()));
             });
         }
         Reply::Planned(plan) => {
-            let asked = state.work.try_update_value(|work| work.out.take()).flatten();
-            let surveyed = state.work.with_value(|work| work.surveyed.clone());
+            let asked = state.talk.work.try_update_value(|work| work.out.take()).flatten();
+            let surveyed = state.talk.work.with_value(|work| work.surveyed.clone());
             match (asked, surveyed) {
                 (Some(asked), Some(surveyed)) => {
                     let worked = surveyed.with_plan(plan, heard, &asked);
@@ -293,68 +272,81 @@ fn answered(state: State, reply: Reply, heard: &Heard) {
             }
         }
         Reply::Failed(error) => {
-            let asked = state.work.try_update_value(|work| {
+            let asked = state.talk.work.try_update_value(|work| {
                 let asked = work.out.take();
                 back_to_shown(work);
                 asked
             });
             let source = asked.flatten().map(|asked| asked.source);
             let name = source.as_ref().map(Source::name).unwrap_or_default();
-            state.trouble.set(Some(WorkTrouble::File { name, error }));
+            state.talk.trouble.set(Some(WorkTrouble::File { name, error }));
             // Files that could not be joined are in hand still: one may have to be turned or moved.
             if let Some(source) = source.filter(|it| it.legs.len() > 1) {
-                state.legs.set(source.legs);
+                state.files.legs.set(source.legs);
             }
             next(state);
         }
         Reply::TruckRefused(error) => {
-            state.work.update_value(|work| work.out = None);
-            state.trouble.set(Some(WorkTrouble::Truck { error }));
-            state.progress.set(None);
+            state.talk.work.update_value(|work| work.out = None);
+            state.talk.trouble.set(Some(WorkTrouble::Truck { error }));
+            state.talk.progress.set(None);
         }
         Reply::NoRoad => {
             // The worker lost the file: it goes along with the next question.
-            state.work.update_value(|work| {
+            state.talk.work.update_value(|work| {
                 work.out = None;
                 work.holds = None;
             });
             next(state);
         }
-        Reply::HandedOver => {
-            if let Some(followers) = state.work.with_value(|work| work.followers) {
-                (followers.road)(state, heard.raw(0));
-            }
-        }
+    }
+}
+
+fn handed_over(state: State, heard: &Heard) {
+    let (facts, followers) = state
+        .talk
+        .work
+        .with_value(|work| (work.surveyed.as_ref().map(|it| it.facts.clone()), work.followers.clone()));
+    if let (Some(facts), Some(bytes), Some(followers)) = (facts, heard.raw(0), followers) {
+        (followers.road)(facts, bytes);
     }
 }
 
 /// Takes note of an answer, and lets it be shown.
 fn show(state: State, mut asked: Asked, worked: Worked) {
     asked.take_road(&worked.road);
-    let told = state.work.try_update_value(|work| {
+    let told = state.talk.work.try_update_value(|work| {
         work.holds = Some(asked.source.number);
         work.fatal = None;
         if let Some(aim) = work.aim.as_mut().filter(|aim| aim.source.number == asked.source.number) {
-            aim.course = aim.course.or(asked.task.course);
+            aim.road.course = aim.road.course.or(asked.task.road.course);
             // A part that could not be cut is not wanted any more.
-            aim.part = aim.part.and(asked.task.part);
+            aim.road.part = aim.road.part.and(asked.task.road.part);
         }
-        (work.shown.replace(asked.clone()), work.followers)
+        (work.shown.replace(asked.clone()), work.followers.clone())
     });
     if let Some((before, Some(followers))) = told {
-        (followers.shown)(state, before, asked, worked);
+        (followers.shown)(before, asked, worked);
     }
 }
 
 /// What is shown stands: goes on with what is wanted by now.
 pub(super) fn next(state: State) {
-    state.progress.set(None);
+    state.talk.progress.set(None);
     work_out(state);
 }
 
 impl Signals {
+    /// Works the road out for what is entered, in a moment.
+    pub(super) fn work_out_later(&'static self) {
+        self.shown.stale.set(differs(self));
+        self.talk.pause.set_value(Timer::after(PAUSE_MS, move || work_out(self)));
+    }
+
     /// Whether the deciding answer may be saved: it is up to date and nothing is out.
     pub(crate) fn can_export(&self) -> bool {
-        !self.stale.get() && self.progress.get().is_none() && self.worked.with(Option::is_some)
+        !self.shown.stale.get()
+            && self.talk.progress.get().is_none()
+            && self.shown.worked.with(Option::is_some)
     }
 }

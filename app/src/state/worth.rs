@@ -2,53 +2,17 @@
 //!
 //! One question is out at a time, so that a ride or an export asked for in between is not kept waiting.
 
-use super::{Signals, State, study};
-use crate::message::study::StudyRequest;
+use super::question::Told;
+use super::signals::{Signals, State, WorthTold};
+use super::{study, study_worker};
 use leptos::prelude::*;
 use solver::limits::Entry;
 use solver::study::Worth;
-
-/// What can be said of an entry now.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub(crate) enum WorthTold {
-    /// There is no plan of the entries as they are.
-    NoPlan,
-    /// The road has no descent.
-    NoDescent,
-    /// Not answered yet.
-    AtWork,
-    /// What it costs.
-    Told(Worth),
-    /// It could not be worked out.
-    Cannot,
-}
-
-/// The answers so far, and what is wanted.
-#[derive(Clone, Copy)]
-pub(crate) struct Worths {
-    /// Of the result shown; `None` behind an entry: it could not be worked out.
-    known: RwSignal<Vec<(Entry, Option<Worth>)>>,
-    /// Entries that are in sight, by the place that shows them.
-    wanted: StoredValue<Vec<(&'static str, Vec<Entry>)>>,
-    asked: StoredValue<Option<Entry>>,
-    /// No worker answers: nothing more is asked about this result.
-    cannot: RwSignal<bool>,
-}
-
-impl Worths {
-    pub(super) fn new() -> Self {
-        Self {
-            known: RwSignal::new(Vec::new()),
-            wanted: StoredValue::new(Vec::new()),
-            asked: StoredValue::new(None),
-            cannot: RwSignal::new(false),
-        }
-    }
-}
+use workers::message::study::{StudyReply, StudyRequest};
 
 /// A new result is shown: nothing that is known is about it.
 pub(super) fn forget(state: State) {
-    let worths = &state.worths;
+    let worths = &state.studied.worths;
     if worths.known.with_untracked(|known| !known.is_empty()) {
         worths.known.set(Vec::new());
     }
@@ -57,14 +21,14 @@ pub(super) fn forget(state: State) {
 }
 
 /// No answer will come.
-pub(super) fn give_up(state: State) {
-    state.worths.asked.set_value(None);
-    state.worths.cannot.set(true);
+fn give_up(state: State) {
+    state.studied.worths.asked.set_value(None);
+    state.studied.worths.cannot.set(true);
 }
 
 /// One came back.
-pub(super) fn heard(state: State, entry: Entry, worth: Option<Worth>) {
-    let worths = &state.worths;
+fn heard(state: State, entry: Entry, worth: Option<Worth>) {
+    let worths = &state.studied.worths;
     if worths.asked.with_value(|asked| *asked == Some(entry)) {
         worths.asked.set_value(None);
         worths.known.update(|known| known.push((entry, worth)));
@@ -74,8 +38,9 @@ pub(super) fn heard(state: State, entry: Entry, worth: Option<Worth>) {
 
 /// Asks about the next entry in sight, once the study of the result shown is through.
 pub(super) fn go_on(state: State) {
-    let worths = &state.worths;
-    let busy = state.studying.with_untracked(Option::is_some) || worths.asked.with_value(Option::is_some);
+    let worths = &state.studied.worths;
+    let busy =
+        state.studied.progress.with_untracked(Option::is_some) || worths.asked.with_value(Option::is_some);
     if busy || worths.cannot.get_untracked() {
         return;
     }
@@ -86,14 +51,17 @@ pub(super) fn go_on(state: State) {
         worths.wanted.with_value(|wanted| wanted.iter().flat_map(|(_, entries)| entries).copied().find(open));
     if let Some(entry) = next {
         worths.asked.set_value(Some(entry));
-        study::ask(state, StudyRequest::Worth(truck, day, entry));
+        study_worker::ask_about_road(state, StudyRequest::Worth(truck, day, entry), move |told| match told {
+            Told::Reply(StudyReply::Worth(_, worth), _) => heard(state, entry, worth),
+            Told::Reply(..) | Told::GivenUp => give_up(state),
+        });
     }
 }
 
 impl Signals {
     /// A place came into sight that shows what these entries are worth, or went out of it.
     pub(crate) fn show_worths(&'static self, place: &'static str, entries: &[Entry], in_sight: bool) {
-        self.worths.wanted.update_value(|wanted| {
+        self.studied.worths.wanted.update_value(|wanted| {
             wanted.retain(|(other, _)| *other != place);
             if in_sight {
                 wanted.push((place, entries.to_vec()));
@@ -104,18 +72,19 @@ impl Signals {
 
     /// What can be said of an entry. Tracked.
     pub(crate) fn worth_of(&self, entry: Entry) -> WorthTold {
-        let descents = self.worked.with(|worked| worked.as_ref().map(|it| it.plan.descents.len()));
+        let descents = self.shown.worked.with(|worked| worked.as_ref().map(|it| it.plan.descents.len()));
         match descents {
             None => return WorthTold::NoPlan,
-            Some(_) if self.stale.get() => return WorthTold::NoPlan,
+            Some(_) if self.shown.stale.get() => return WorthTold::NoPlan,
             Some(0) => return WorthTold::NoDescent,
             Some(_) => {}
         }
-        let known = self.worths.known.with(|known| known.iter().find(|(other, _)| *other == entry).copied());
+        let known =
+            self.studied.worths.known.with(|known| known.iter().find(|(other, _)| *other == entry).copied());
         match known {
             Some((_, Some(worth))) => WorthTold::Told(worth),
             Some((_, None)) => WorthTold::Cannot,
-            None if self.worths.cannot.get() => WorthTold::Cannot,
+            None if self.studied.worths.cannot.get() => WorthTold::Cannot,
             None => WorthTold::AtWork,
         }
     }

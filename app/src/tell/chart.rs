@@ -154,6 +154,70 @@ impl Spoken {
     }
 }
 
+// Named by its path, or its methods would hide those of the same name here.
+impl crate::chart::Labels for Spoken {
+    fn lane(&self, lane: Lane) -> &'static str {
+        (*self).lane(lane)
+    }
+    fn lane_unit(&self, lane: Lane, units: Units) -> &'static str {
+        (*self).lane_unit(lane, units)
+    }
+    fn bracket(&self, descent: &Bracket, length_m: f64, units: Units) -> Vec<String> {
+        (*self).bracket(descent, length_m, units)
+    }
+    fn short_stage(&self, stage: u8) -> String {
+        (*self).short_stage(stage)
+    }
+    fn heat_step(&self, step: HeatStep) -> &'static str {
+        // The crate's own, which this page's would call again and again.
+        (**self).heat_step(step)
+    }
+    fn not_assessed(&self) -> &'static str {
+        (*self).not_assessed()
+    }
+    fn speed_limit(&self, limit_mps: f64, units: Units) -> String {
+        (*self).speed_limit(limit_mps, units)
+    }
+    fn bend_caps(&self) -> &'static str {
+        (*self).bend_caps()
+    }
+    fn heat_limit(&self, limit_c: f64, units: Units) -> String {
+        (*self).heat_limit(limit_c, units)
+    }
+    fn after_stop(&self) -> &'static str {
+        (*self).after_stop()
+    }
+    fn north(&self) -> &'static str {
+        (*self).north()
+    }
+    fn ends(&self) -> [&'static str; 2] {
+        [(*self).start(), (*self).end()]
+    }
+}
+
 fn or_unknown<T>(value: Option<T>, text: impl Fn(T) -> String) -> String {
     value.map_or_else(|| UNKNOWN.to_owned(), text)
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::chart::{Here, ReadoutCell, sample};
+    use crate::format::Units;
+    use crate::words::words;
+
+    #[test]
+    fn with_the_retarder_off_the_engine_carries_and_uphill_nothing_does() {
+        let mut picture = sample::pass();
+        let descent = picture.descents[0];
+        let points = picture.points();
+        picture.stage = vec![0; points].into();
+        picture.carried = vec![1.0; points].into();
+        let here = Here::at(&picture, (descent.from + descent.to) / 2);
+        let head = |here: &Here| words().readout_head(ReadoutCell::Carried, here, Units::Metric);
+        assert_eq!(head(&here), "engine carries");
+        assert_eq!(head(&Here { stage: Some(3), ..here }), "retarder carries");
+        // The sample climbs before its first descent.
+        let uphill = Here::at(&picture, descent.from / 2);
+        assert_eq!(words().readout(ReadoutCell::Carried, &uphill, Units::Metric), "–");
+    }
 }

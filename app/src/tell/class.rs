@@ -1,8 +1,8 @@
 //! Words of the class view: for an instructor, a projector and a room.
 
 use super::say::capital;
-use crate::class::Screen;
 use crate::format::{self, Units};
+use crate::screen::Screen;
 use crate::words::Spoken;
 use solver::study::{RideEnd, Slip};
 use solver::units::MetresPerSecond;

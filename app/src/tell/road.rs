@@ -1,9 +1,9 @@
 //! Words of the road shown: how much of it is blank, and how good its heights are.
 
 use crate::format::{self, Units};
-use crate::message::RoadFacts;
 use crate::outline::Blank;
 use crate::words::Spoken;
+use workers::message::RoadFacts;
 
 impl Spoken {
     /// What was not assessed; a drop of a few metres is not worth a word.

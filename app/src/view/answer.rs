@@ -2,8 +2,8 @@
 
 use super::card;
 use super::detail::{changes, curves, other_ways};
-use super::of_result;
 use super::part::{fact, list};
+use super::result::of_result;
 use super::study::sure_and_lost;
 use super::verdict::chip;
 use crate::browser;
@@ -20,7 +20,7 @@ pub(super) fn answer(state: State) -> AnyView {
     let w = words();
     let content = of_result(state, move |worked| content(state, &worked, state.units.get_untracked()));
     let empty = move || {
-        let nothing = state.worked.with(Option::is_none) && state.progress.with(Option::is_none);
+        let nothing = state.shown.worked.with(Option::is_none) && state.talk.progress.with(Option::is_none);
         nothing.then(|| {
             view! {
                 <div class="empty">

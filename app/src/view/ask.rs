@@ -1,19 +1,20 @@
 //! What must be asked before a road can be worked out: which track, and which order of files.
 
 use crate::format;
-use crate::message::CourseFacts;
 use crate::state::{Leg, Lie, Meeting, State};
 use crate::words::words;
 use leptos::prelude::*;
+use workers::message::CourseFacts;
 
 /// The questions that are open.
 pub(super) fn ask(state: State) -> AnyView {
-    let track = move || state.choice.get().map(|choice| which_track(state, &choice.file, &choice.courses));
+    let track =
+        move || state.files.choice.get().map(|choice| which_track(state, &choice.file, &choice.courses));
     let order = move || {
-        let legs = state.legs.get();
+        let legs = state.files.legs.get();
         (!legs.is_empty()).then(|| which_order(state, &legs))
     };
-    let meeting = move || state.meeting.get().map(|it| same_road(state, &it));
+    let meeting = move || state.files.meeting.get().map(|it| same_road(state, &it));
     view! { <div class="asks">{track}{meeting}{order}</div> }.into_any()
 }
 
@@ -75,7 +76,7 @@ fn which_order(state: State, legs: &[Leg]) -> AnyView {
                 <button type="button" class="button primary" data-testid="join" on:click=move |_| state.join()>
                     {w.join(legs.len())}
                 </button>
-                <button type="button" class="button" data-testid="leave-legs" on:click=move |_| state.legs.set(Vec::new())>
+                <button type="button" class="button" data-testid="leave-legs" on:click=move |_| state.files.legs.set(Vec::new())>
                     {w.leave_it()}
                 </button>
             </div>
@@ -128,7 +129,7 @@ fn same_road(state: State, meeting: &Meeting) -> AnyView {
                 <button type="button" class="button" data-testid="join-both" on:click=move |_| state.join_meeting()>
                     {w.join_both()}
                 </button>
-                <button type="button" class="button" data-testid="leave-same" on:click=move |_| state.meeting.set(None)>
+                <button type="button" class="button" data-testid="leave-same" on:click=move |_| state.files.meeting.set(None)>
                     {w.leave_it()}
                 </button>
             </div>
@@ -142,7 +143,7 @@ fn row(state: State, index: usize, last: usize, leg: &Leg) -> AnyView {
     let name = leg.file.name.clone();
     let act = move |change: fn(&mut Vec<Leg>, usize)| {
         move |_| {
-            state.legs.update(|legs| {
+            state.files.legs.update(|legs| {
                 if index < legs.len() {
                     change(legs, index)
                 }

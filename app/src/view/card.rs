@@ -22,16 +22,16 @@ const SHEET: &str = "sheet";
 /// The section.
 pub(super) fn card(state: State) -> AnyView {
     let w = words();
-    let (text, down) = (state.marker_text, state.counts_down);
+    let (text, down) = (state.roadside.marker_text, state.roadside.counts_down);
     let marker = Memo::new(move |_| state.marker());
     let content = move || {
         let units = state.units.get();
         let marker = marker.get();
-        state.listed.get().map(|worked| sheet(state, &worked, marker, units))
+        state.shown.listed.get().map(|worked| sheet(state, &worked, marker, units))
     };
     let save = move |_| {
         let units = state.units.get_untracked();
-        let rows = state.listed.with_untracked(|worked| {
+        let rows = state.shown.listed.with_untracked(|worked| {
             worked.as_ref().map(|it| {
                 let marker = marker.get_untracked();
                 let rows = card_of(it, marker, units).csv();
@@ -43,11 +43,11 @@ pub(super) fn card(state: State) -> AnyView {
         }
     };
     let draw = move |_| {
-        let road = state.listed.with_untracked(|it| it.as_ref().map(|it| it.road.clone()));
+        let road = state.shown.listed.with_untracked(|it| it.as_ref().map(|it| it.road.clone()));
         let name = road.map_or_else(String::new, |it| w.picture_name(&it.name, it.reversed));
         leptos::task::spawn_local(async move {
             if !picture::save(SHEET, &name).await {
-                state.trouble.set(Some(WorkTrouble::NoPicture));
+                state.talk.trouble.set(Some(WorkTrouble::NoPicture));
             }
         });
     };
@@ -58,7 +58,7 @@ pub(super) fn card(state: State) -> AnyView {
     };
     // Like the exports: what is saved or printed is the answer to what is entered.
     let locked = Signal::derive(move || !state.can_export());
-    let none = move || state.listed.with(|it| it.as_ref().is_none_or(|it| it.plan.descents.is_empty()));
+    let none = move || state.shown.listed.with(|it| it.as_ref().is_none_or(|it| it.plan.descents.is_empty()));
     view! {
         <section class="card cab" id="card" hidden=none>
             <div class="section-head">
@@ -168,7 +168,7 @@ fn old(state: State) -> AnyView {
     view! {
         <p
             class="cab-old"
-            class:passing=move || !state.stale.get()
+            class:passing=move || !state.shown.stale.get()
             hidden=move || state.can_export()
             data-testid="card-old"
         >

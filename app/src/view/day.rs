@@ -26,12 +26,12 @@ const FIELDS: [Entry; 8] = [
 pub(super) fn day(state: State) -> AnyView {
     let w = words();
     let now = move || {
-        let day = state.entries.with(|entries| entries.day);
+        let day = state.entered.entries.with(|entries| entries.day);
         format!("{}, {}", w.surface(day.surface), w.service_brakes(day.service_brakes))
     };
     // The load takes stages away on slippery roads; all else follows from the mass.
     let mass_stays = move || {
-        let mass = state.entries.with(|it| it.weighs_as_laden().then_some(it.truck.gross_mass_kg))?;
+        let mass = state.entered.entries.with(|it| it.weighs_as_laden().then_some(it.truck.gross_mass_kg))?;
         let mass = format::mass(mass, state.units.get());
         let go = move |_| browser::go_to("entry-gross_mass");
         Some(view! {
@@ -67,7 +67,7 @@ fn surface(state: State) -> AnyView {
         };
         (surface, key, w.surface(surface))
     });
-    let chosen = move || state.entries.with(|entries| entries.day.surface);
+    let chosen = move || state.entered.entries.with(|entries| entries.day.surface);
     let choose = move |surface| state.change_day(|day| day.surface = surface);
     labelled_choice(w.surface_label(), "surface", options.collect(), chosen, choose)
 }
@@ -82,7 +82,7 @@ fn load(state: State) -> AnyView {
         };
         (load, key, w.load(load))
     });
-    let chosen = move || state.entries.with(|entries| entries.day.load);
+    let chosen = move || state.entered.entries.with(|entries| entries.day.load);
     let choose = move |load| state.change_day(|day| day.load = load);
     labelled_choice(w.load_label(), "load", options.collect(), chosen, choose)
 }
@@ -93,7 +93,7 @@ fn service_brakes(state: State) -> AnyView {
         (ServiceBrakes::InReserve, "reserve", w.service_brakes(ServiceBrakes::InReserve)),
         (ServiceBrakes::MaySnub, "snub", w.service_brakes(ServiceBrakes::MaySnub)),
     ];
-    let chosen = move || state.entries.with(|entries| entries.day.service_brakes);
+    let chosen = move || state.entered.entries.with(|entries| entries.day.service_brakes);
     let choose = move |it| state.change_day(|day| day.service_brakes = it);
     labelled_choice(w.service_brakes_label(), "service-brakes", options, chosen, choose)
 }
@@ -108,7 +108,7 @@ fn lead(state: State) -> AnyView {
         };
         (lead, key, w.lead(lead))
     });
-    let chosen = move || state.entries.with(|entries| entries.day.lead);
+    let chosen = move || state.entered.entries.with(|entries| entries.day.lead);
     let choose = move |lead| state.change_day(|day| day.lead = lead);
     let choice = labelled_choice(w.lead_label(), "lead", options.collect(), chosen, choose);
     view! {

@@ -28,16 +28,17 @@ pub(super) fn descents(state: State) -> AnyView {
     let content = move || {
         let units = state.units.get();
         let order = order.get();
-        state.listed.get().map(|worked| list(state, &worked, order, units))
+        state.shown.listed.get().map(|worked| list(state, &worked, order, units))
     };
-    let head = move || state.listed.with(|it| it.as_ref().map(|it| w.descents_head(it.plan.descents.len())));
-    let few = move || state.listed.with(|it| it.as_ref().is_none_or(|it| it.plan.descents.len() < 2));
+    let head =
+        move || state.shown.listed.with(|it| it.as_ref().map(|it| w.descents_head(it.plan.descents.len())));
+    let few = move || state.shown.listed.with(|it| it.as_ref().is_none_or(|it| it.plan.descents.len() < 2));
     view! {
         <section
             class="card descents"
             id="descents"
             aria-label=w.descents_section()
-            hidden=move || state.listed.with(Option::is_none)
+            hidden=move || state.shown.listed.with(Option::is_none)
         >
             <div class="section-head">
                 <h2>{head}</h2>
@@ -71,10 +72,10 @@ fn list(state: State, worked: &Arc<Worked>, order: Order, units: Units) -> AnyVi
 fn row(state: State, worked: &Arc<Worked>, descent: &Descent, units: Units) -> AnyView {
     let w = words();
     let number = descent.number;
-    let open = move || state.chosen_descent.get() == Some(number);
+    let open = move || state.shown.chosen_descent.get() == Some(number);
     let toggle = move |_| {
-        let closed = state.chosen_descent.get_untracked() != Some(number);
-        state.chosen_descent.set(closed.then_some(number));
+        let closed = state.shown.chosen_descent.get_untracked() != Some(number);
+        state.shown.chosen_descent.set(closed.then_some(number));
     };
     let worked = worked.clone();
     // The descent is found again by its number: it lives in the shared plan, not here.

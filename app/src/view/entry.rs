@@ -9,7 +9,7 @@ use solver::limits::{self, Entry};
 
 /// The field of one entry; nothing where the truck does not have it.
 pub(super) fn entry(state: State, field: Field) -> AnyView {
-    let has = Memo::new(move |_| state.entries.with(|entries| entries.has(field)));
+    let has = Memo::new(move |_| state.entered.entries.with(|entries| entries.has(field)));
     (move || has.get().then(|| field_view(state, field))).into_any()
 }
 
@@ -19,7 +19,7 @@ fn field_view(state: State, field: Field) -> AnyView {
     let id = format!("entry-{}", field.key());
     let (about, wrong) = (format!("{id}-about"), format!("{id}-wrong"));
     let described = format!("{about} {wrong}");
-    let assumed = Memo::new(move |_| state.entries.with(|entries| entries.is_assumed(field)));
+    let assumed = Memo::new(move |_| state.entered.entries.with(|entries| entries.is_assumed(field)));
     let is_wrong = Memo::new(move |_| at.problem.get().is_some());
     let problem = move || {
         let text = at.text.get();
@@ -51,8 +51,10 @@ fn field_view(state: State, field: Field) -> AnyView {
 fn follows(state: State, field: Field) -> Option<AnyView> {
     (field == Field::Number(Entry::TopGearSpeed)).then(|| {
         let text = move || {
-            let ratio =
-                state.entries.with(|entries| entries.text(Field::Number(Entry::AxleRatio), Units::Metric));
+            let ratio = state
+                .entered
+                .entries
+                .with(|entries| entries.text(Field::Number(Entry::AxleRatio), Units::Metric));
             words().is_axle_ratio(&ratio)
         };
         view! { <p class="worth" data-testid="told-axle-ratio">{text}</p> }.into_any()
@@ -147,8 +149,8 @@ fn about_text(field: Field, state: State) -> String {
         }
         Field::Gears => w.gears_hint().to_owned(),
         Field::Stages => w.stages_hint().to_owned(),
-        Field::Table => {
-            w.retarder_table_hint(state.entries.with(|entries| entries.truck.retarder.kind())).to_owned()
-        }
+        Field::Table => w
+            .retarder_table_hint(state.entered.entries.with(|entries| entries.truck.retarder.kind()))
+            .to_owned(),
     }
 }

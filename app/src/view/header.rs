@@ -1,7 +1,7 @@
 //! Name, units, theme, file; and below them the road with its direction.
 
 use super::choice::choice;
-use super::of_result;
+use super::result::of_result;
 use crate::browser::theme::Theme;
 use crate::browser::{self, file};
 use crate::format::{self, Units};
@@ -27,9 +27,9 @@ pub(super) fn header(state: State) -> AnyView {
             <div class="controls">
                 {choice(w.units(), "units", units, move || state.units.get(), move |it| state.set_units(it))}
                 <div class="targets">
-                    {choice(w.targets(), "targets", targets, move || state.gloves.get(), move |it| state.set_gloves(it))}
+                    {choice(w.targets(), "targets", targets, move || state.settings.gloves.get(), move |it| state.set_gloves(it))}
                 </div>
-                {choice(w.theme(), "theme", themes, move || state.theme.get(), move |it| state.set_theme(it))}
+                {choice(w.theme(), "theme", themes, move || state.settings.theme.get(), move |it| state.set_theme(it))}
             </div>
             <nav aria-label=w.sections()>
                 <a href="#road">{w.road_section()}</a>

@@ -9,7 +9,7 @@ use leptos::prelude::*;
 pub(super) fn carried(state: State) -> AnyView {
     let w = words();
     let line = move || {
-        let carried = state.carried.get()?;
+        let carried = state.entered.carried.get()?;
         let (testid, text) = match &carried {
             Carried::Offered(_) => ("link-offered", w.link_offered()),
             Carried::Taken(_) => ("link-taken", w.link_taken()),
@@ -46,7 +46,7 @@ pub(super) fn carried(state: State) -> AnyView {
                         {leave}
                     </button>
                     {keep.then(|| view! {
-                        <button type="button" class="button" data-testid="close-link" on:click=move |_| state.carried.set(None)>
+                        <button type="button" class="button" data-testid="close-link" on:click=move |_| state.entered.carried.set(None)>
                             {w.close()}
                         </button>
                     })}
@@ -61,7 +61,7 @@ pub(super) fn carried(state: State) -> AnyView {
 pub(super) fn make(state: State) -> AnyView {
     let w = words();
     let made = move || {
-        state.link.get().map(|link| {
+        state.entered.link.get().map(|link| {
             let said = if link.copied { w.link_copied() } else { w.link_made() };
             view! {
                 <p class="about" data-testid="link-said">{said}</p>

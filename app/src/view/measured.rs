@@ -37,7 +37,7 @@ pub(super) fn measured(state: State) -> AnyView {
     let work_out = move |_| {
         let seen = read(state, &texts.map(|text| text.get_untracked()));
         missing.set(seen.is_none());
-        state.measured.set(None);
+        state.studied.measured.set(None);
         if let Some(seen) = seen {
             state.measure(seen);
         }
@@ -57,7 +57,7 @@ pub(super) fn measured(state: State) -> AnyView {
 }
 
 fn no_retarder(state: State) -> bool {
-    state.entries.with(|entries| entries.get(Entry::RetardingScale).is_none())
+    state.entered.entries.with(|entries| entries.get(Entry::RetardingScale).is_none())
 }
 
 /// What came of it, and the buttons that plan with it or no longer do.
@@ -65,7 +65,7 @@ fn result(state: State) -> impl IntoView {
     let w = words();
     let content = move || {
         let units = state.units.get();
-        match state.measured.get()? {
+        match state.studied.measured.get()? {
             Ok(it) => {
                 let take = move |_| {
                     state.change_truck(|entries| entries.truck.set(Entry::RetardingScale, it.scale));
@@ -86,7 +86,7 @@ fn result(state: State) -> impl IntoView {
         }
     };
     let in_use = move || {
-        let scale = state.entries.with(|entries| entries.get(Entry::RetardingScale))?;
+        let scale = state.entered.entries.with(|entries| entries.get(Entry::RetardingScale))?;
         ((scale - 1.0).abs() > 1e-9).then(|| {
             let undo = move |_| state.change_truck(|entries| entries.truck.set(Entry::RetardingScale, 1.0));
             view! {
@@ -130,7 +130,7 @@ fn read(state: State, texts: &[String]) -> Option<Seen> {
 
 /// Grade of the stretch that a place of the road shown lies on, and its height.
 fn grade_at(state: State, at_m: f64) -> Option<(Grade, Metres)> {
-    state.worked.with_untracked(|worked| {
+    state.shown.worked.with_untracked(|worked| {
         let worked = worked.as_ref()?;
         let on_it = |it: &&solver::road::GradeSegment| {
             worked.place_m(it.from) <= at_m && at_m <= worked.place_m(it.to)

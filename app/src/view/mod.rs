@@ -4,6 +4,7 @@
 mod answer;
 mod ask;
 mod card;
+mod chart;
 mod choice;
 mod day;
 mod descents;
@@ -17,6 +18,7 @@ mod offline;
 mod part;
 mod pick;
 mod ranked;
+mod result;
 mod road;
 mod roadside;
 mod study;
@@ -28,25 +30,23 @@ mod two;
 mod verdict;
 
 use crate::browser::file;
-use crate::chart::RoadView;
 use crate::format::Units;
 use crate::state::{self, State, Worked};
 use crate::words::words;
 use leptos::prelude::*;
-use std::sync::Arc;
 
 /// The whole page.
 pub(crate) fn page() -> impl IntoView {
     let state = state::start();
     let hovers = move |hovering: bool| {
-        if state.hovering.get_untracked() != hovering {
-            state.hovering.set(hovering);
+        if state.files.hovering.get_untracked() != hovering {
+            state.files.hovering.set(hovering);
         }
     };
     view! {
         <div
             class="page"
-            class:hovering=move || state.hovering.get()
+            class:hovering=move || state.files.hovering.get()
             data-testid="drop-zone"
             on:dragover=move |event| {
                 event.prevent_default();
@@ -72,7 +72,7 @@ pub(crate) fn page() -> impl IntoView {
             {link::carried(state)}
             {ask::ask(state)}
             <main>
-                <div class="results" class:stale=move || state.stale.get() aria-busy=move || busy(state)>
+                <div class="results" class:stale=move || state.shown.stale.get() aria-busy=move || busy(state)>
                     {trouble::progress(state)}
                     {ranked::ranked(state)}
                     {answer::answer(state)}
@@ -119,33 +119,23 @@ pub(crate) fn of_class(state: State) -> AnyView {
 }
 
 fn busy(state: State) -> &'static str {
-    if state.progress.with(Option::is_some) { "true" } else { "false" }
+    if state.talk.progress.with(Option::is_some) { "true" } else { "false" }
 }
 
 fn road_section(state: State) -> impl IntoView {
     let units = Signal::derive(move || state.units.get());
-    let hidden = move || state.picture.with(Option::is_none);
+    let hidden = move || state.shown.picture.with(Option::is_none);
+    let chart = chart::road_view(
+        state.shown.picture.into(),
+        units,
+        state.shown.chosen_descent,
+        state.shown.look_at,
+        Callback::new(move |(from, to)| state.take_part(from, to)),
+        Callback::new(move |index| roadside::put_at(state, index)),
+    );
     view! {
         <section class="card road" id="road" aria-label=words().road_section() hidden=hidden>
-            <RoadView
-                picture=state.picture.into()
-                units=units
-                chosen_descent=state.chosen_descent
-                look_at=state.look_at
-                take_part=move |(from, to)| state.take_part(from, to)
-                put_place=move |index| roadside::put_at(state, index)
-            />
+            {chart}
         </section>
-    }
-}
-
-/// A view of the last result, made anew when result or units change.
-fn of_result<V: IntoView + 'static>(
-    state: State,
-    make: impl Fn(Arc<Worked>) -> V + Send + Sync + 'static,
-) -> impl Fn() -> Option<AnyView> + Send + Sync + 'static {
-    move || {
-        state.units.track();
-        state.worked.get().map(|worked| make(worked).into_any())
     }
 }

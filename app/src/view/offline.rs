@@ -10,7 +10,7 @@ use leptos::prelude::*;
 pub(super) fn foot(state: State) -> AnyView {
     let w = words();
     let kept = move || {
-        let stored = state.stored.get() != Stored::Nothing;
+        let stored = state.settings.stored.get() != Stored::Nothing;
         stored.then(|| view! { <span data-testid="kept">{w.works_offline()}</span> })
     };
     // The one file does not name itself.
@@ -61,13 +61,13 @@ fn forget(state: State) -> AnyView {
 pub(super) fn newer(state: State) -> AnyView {
     let w = words();
     let line = move || {
-        (state.stored.get() == Stored::Newer).then(|| {
+        (state.settings.stored.get() == Stored::Newer).then(|| {
             view! {
                 <p>{w.newer()}</p>
                 <button type="button" class="button" data-testid="load-newer" on:click=move |_| offline::load_newer()>
                     {w.load_newer()}
                 </button>
-                <button type="button" class="button" on:click=move |_| state.stored.set(Stored::Whole)>
+                <button type="button" class="button" on:click=move |_| state.settings.stored.set(Stored::Whole)>
                     {w.later()}
                 </button>
             }

@@ -16,21 +16,22 @@ use std::sync::Arc;
 /// The section; hidden while there is no list.
 pub(super) fn ranked(state: State) -> AnyView {
     let w = words();
-    let none = move || state.ranked.with(Vec::is_empty);
+    let none = move || state.ranking.rows.with(Vec::is_empty);
     let head = move || {
         state
-            .ranked
+            .ranking
+            .rows
             .with(|rows| w.ranked_head(rows.iter().filter(|it| it.outcome.is_some()).count(), rows.len()))
     };
     let rows = move || {
         let units = state.units.get();
-        state.ranked.with(|rows| {
+        state.ranking.rows.with(|rows| {
             order(rows).into_iter().map(|index| row(state, index, &rows[index], units)).collect_view()
         })
     };
     let changed = move || {
-        let now = state.entries.with(|entries| (entries.truck.clone(), entries.day));
-        state.ranked_for.with(|of| of.as_ref().is_some_and(|of| *of != now)).then(|| {
+        let now = state.entered.entries.with(|entries| (entries.truck.clone(), entries.day));
+        state.ranking.made_for.with(|of| of.as_ref().is_some_and(|of| *of != now)).then(|| {
             view! {
                 <button type="button" class="button" data-testid="rank-again" on:click=move |_| state.rank_again()>
                     {w.rank_again()}

@@ -1,6 +1,6 @@
 //! The road as recorded: how good its heights are, what was repaired, what is left blank.
 
-use super::of_result;
+use super::result::of_result;
 use crate::browser;
 use crate::format::Units;
 use crate::state::{State, Worked};
@@ -17,7 +17,7 @@ pub(super) fn facts(state: State) -> AnyView {
         <details
             class="card panel"
             open=browser::is_wide()
-            hidden=move || state.worked.with(Option::is_none)
+            hidden=move || state.shown.worked.with(Option::is_none)
             data-testid="road-panel"
         >
             <summary><h2>{w.road_head()}</h2></summary>
@@ -55,8 +55,8 @@ fn placed(state: State, place: Option<(f64, Option<f64>)>, sentence: String, uni
         let label = w.show_place(&text);
         let show = move |_| {
             // Set anew even where it is the same: somebody may have moved on since.
-            state.look_at.set(None);
-            state.look_at.set(Some((from_m, to_m.unwrap_or(from_m))));
+            state.shown.look_at.set(None);
+            state.shown.look_at.set(Some((from_m, to_m.unwrap_or(from_m))));
             browser::show_element("road");
         };
         view! {

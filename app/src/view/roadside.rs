@@ -20,8 +20,9 @@ const DRAWN: usize = 100;
 pub(super) fn roadside(state: State) -> AnyView {
     let w = words();
     let all = RwSignal::new(false);
-    let ids =
-        Memo::new(move |_| state.things.with(|it| it.list.iter().map(|put| put.id).collect::<Vec<_>>()));
+    let ids = Memo::new(move |_| {
+        state.roadside.things.with(|it| it.list.iter().map(|put| put.id).collect::<Vec<_>>())
+    });
     let rows = move || {
         let most = if all.get() { usize::MAX } else { DRAWN };
         ids.get().into_iter().take(most).map(|id| row(state, id)).collect_view()
@@ -41,7 +42,7 @@ pub(super) fn roadside(state: State) -> AnyView {
         if count < MOST_THINGS { w.places_sentence(count) } else { w.too_many_things().to_owned() }
     };
     let undo = move || {
-        state.things.with(Things::can_undo).then(|| {
+        state.roadside.things.with(Things::can_undo).then(|| {
             view! {
                 <button type="button" class="button small" data-testid="undo-places" on:click=move |_| state.undo_things()>
                     {w.undo()}
@@ -50,7 +51,7 @@ pub(super) fn roadside(state: State) -> AnyView {
         })
     };
     view! {
-        <section class="card roadside" id="places" hidden=move || state.worked.with(Option::is_none)>
+        <section class="card roadside" id="places" hidden=move || state.shown.worked.with(Option::is_none)>
             <div class="section-head"><h2>{w.places_head()}</h2>{undo}</div>
             <p class="about" data-testid="places-sentence">{sentence}</p>
             <ul class="things" data-testid="places">{rows}</ul>
@@ -97,7 +98,7 @@ pub(super) fn put_at(state: State, index: usize) {
 fn read_place(state: State, text: &str) -> Result<usize, String> {
     let units = state.units.get_untracked();
     let marker = untrack(|| state.marker());
-    let worked = state.worked.get_untracked();
+    let worked = state.shown.worked.get_untracked();
     let length = worked.as_ref().map_or(0.0, |it| it.road.length_m);
     let at = parse_number(text).map(|typed| marker.place_of(typed * units.metres_per_distance()));
     // A hair for what is typed as it was rounded.
@@ -133,7 +134,7 @@ fn row(state: State, id: u32) -> AnyView {
     };
     let caution = move || match kind() {
         Some(kind) => w.kind_caution(kind),
-        None if state.things.with(|things| things.is_assumed(id)) => w.set_the_limit(),
+        None if state.roadside.things.with(|things| things.is_assumed(id)) => w.set_the_limit(),
         None => "",
     };
     view! {
@@ -160,11 +161,11 @@ struct Row {
 
 impl Row {
     fn thing(self) -> Option<Thing> {
-        self.state.things.with(|things| things.get(self.id).cloned())
+        self.state.roadside.things.with(|things| things.get(self.id).cloned())
     }
 
     fn kind(self) -> Option<PlaceKind> {
-        self.state.things.with(|things| things.get(self.id).and_then(Thing::kind))
+        self.state.roadside.things.with(|things| things.get(self.id).and_then(Thing::kind))
     }
 
     fn kinds(self) -> AnyView {
@@ -225,7 +226,7 @@ impl Row {
 
     /// Where an end lies on the road shown, m from its start.
     fn shown(self, end: End) -> Option<f64> {
-        let worked = self.state.worked.get()?;
+        let worked = self.state.shown.worked.get()?;
         let recorded = self.thing()?.end(end, worked.road.reversed);
         worked.shown(recorded).map(|index| worked.place_m(index))
     }

@@ -23,7 +23,7 @@ pub(super) fn sure_and_lost(state: State, descent: &Descent, units: Units, in_fu
     let descent = descent.clone();
     let (number, crest_m, foot_m) = (descent.number, descent.crest.0, descent.foot.0);
     (move || {
-        let sure = state.sureness.get().and_then(|all| {
+        let sure = state.studied.sureness.get().and_then(|all| {
             let own = all.descents.get(number - 1)?;
             Some(if in_full {
                 w.sure(own, &descent, all.runs, units)
@@ -31,13 +31,14 @@ pub(super) fn sure_and_lost(state: State, descent: &Descent, units: Units, in_fu
                 vec![w.sure_in_short(own, &descent, all.runs)]
             })
         });
-        let progress = state.studying.get().map(|share| vec![w.studying(&format::share(f64::from(share)))]);
+        let progress =
+            state.studied.progress.get().map(|share| vec![w.studying(&format::share(f64::from(share)))]);
         let at_work = progress.is_some();
-        let lost = state.study.get().and_then(|study| {
+        let lost = state.studied.study.get().and_then(|study| {
             let own = study.lost.get(number - 1)?;
             Some(w.lost(own, crest_m, foot_m, units))
         });
-        let done = state.study.with(Option::is_some) && !at_work;
+        let done = state.studied.study.with(Option::is_some) && !at_work;
         let too_long = done.then(|| vec![w.too_long_to_be_sure().to_owned()]);
         // A place is kept for what is still worked out, so that the page does not move.
         let lost = lost.or_else(|| at_work.then(|| vec![w.not_yet().to_owned()]));
@@ -56,9 +57,9 @@ pub(super) fn ahead(state: State) -> AnyView {
     let w = words();
     let content = move || {
         let units = state.units.get();
-        let study = state.study.get()?;
+        let study = state.studied.study.get()?;
         // Of a descent that nobody is to go down it is not said how to slow on it.
-        let advised: Vec<Slowing> = state.worked.with(|worked| {
+        let advised: Vec<Slowing> = state.shown.worked.with(|worked| {
             let closed = worked.iter().flat_map(|it| &it.plan.descents);
             let closed: Vec<&Descent> = closed.filter(|it| it.choice.advice().is_none()).collect();
             let on = |it: &Slowing, descent: &&Descent| (descent.crest.0..=descent.foot.0).contains(&it.at.0);
@@ -73,7 +74,7 @@ pub(super) fn ahead(state: State) -> AnyView {
         })
     };
     view! {
-        <section class="card ahead" id="ahead" hidden=move || state.study.with(Option::is_none)>{content}</section>
+        <section class="card ahead" id="ahead" hidden=move || state.studied.study.with(Option::is_none)>{content}</section>
     }
     .into_any()
 }

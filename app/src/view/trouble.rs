@@ -9,14 +9,14 @@ use leptos::prelude::*;
 
 /// The box for what went wrong last.
 pub(super) fn trouble(state: State) -> AnyView {
-    let shown = move || state.trouble.get().map(|trouble| notice(state, &trouble));
+    let shown = move || state.talk.trouble.get().map(|trouble| notice(state, &trouble));
     view! { <div class="troubles" role="alert">{shown}</div> }.into_any()
 }
 
 fn notice(state: State, trouble: &WorkTrouble) -> AnyView {
     let w = words();
     let units = state.units.get_untracked();
-    let has_result = state.worked.with_untracked(Option::is_some);
+    let has_result = state.shown.worked.with_untracked(Option::is_some);
     let (testid, again, former) = match trouble {
         WorkTrouble::File { .. } => ("file-error", false, has_result),
         WorkTrouble::ManyFiles | WorkTrouble::NotAFile => ("drop-error", false, false),
@@ -38,7 +38,7 @@ fn notice(state: State, trouble: &WorkTrouble) -> AnyView {
                 {again.then(|| view! {
                     <button type="button" class="button" data-testid="try-again" on:click=move |_| state.try_again()>{w.try_again()}</button>
                 })}
-                <button type="button" class="button" data-testid="close-trouble" on:click=move |_| state.trouble.set(None)>
+                <button type="button" class="button" data-testid="close-trouble" on:click=move |_| state.talk.trouble.set(None)>
                     {w.close()}
                 </button>
             </div>
@@ -51,12 +51,12 @@ fn notice(state: State, trouble: &WorkTrouble) -> AnyView {
 pub(super) fn progress(state: State) -> AnyView {
     let w = words();
     // Only whether work goes on makes the bar anew; its length moves in place.
-    let working = Memo::new(move |_| state.progress.with(Option::is_some));
+    let working = Memo::new(move |_| state.talk.progress.with(Option::is_some));
     let text = move || {
-        let phase = state.progress.get().and_then(|progress| progress.phase);
+        let phase = state.talk.progress.get().and_then(|progress| progress.phase);
         phase.map_or(w.starting(), |phase| w.phase(phase))
     };
-    let share = move || state.progress.get().map_or(0.0, |progress| progress.share.clamp(0.0, 1.0));
+    let share = move || state.talk.progress.get().map_or(0.0, |progress| progress.share.clamp(0.0, 1.0));
     let bar = move || {
         working.get().then(|| {
             view! {
@@ -71,7 +71,7 @@ pub(super) fn progress(state: State) -> AnyView {
         })
     };
     let former = move || {
-        let waits = state.stale.get() && state.worked.with(Option::is_some) && !working.get();
+        let waits = state.shown.stale.get() && state.shown.worked.with(Option::is_some) && !working.get();
         waits.then(|| {
             view! { <p class="former" data-testid="former" role="status">{w.not_current()}" "{wrong(state)}</p> }
         })
@@ -86,7 +86,7 @@ fn wrong(state: State) -> AnyView {
         let (id, name) = match state.first_wrong() {
             Some(field) => (format!("entry-{}", field.key()), entry::label_in(field, state.units.get())),
             None => {
-                state.entries.with(|entries| entries.problem())?;
+                state.entered.entries.with(|entries| entries.problem())?;
                 ("truck-problem".to_owned(), w.truck_head())
             }
         };

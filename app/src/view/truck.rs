@@ -3,11 +3,11 @@
 mod axles;
 mod lists;
 
+use super::chart::power_table;
 use super::entry::entry;
 use super::part::list;
 use super::trucks::trucks;
 use crate::browser;
-use crate::chart::power_table;
 use crate::entries::{EntryProblem, Field};
 use crate::format::shown_as;
 use crate::state::State;
@@ -68,7 +68,7 @@ const REST: [Entry; 26] = [
 pub(super) fn truck(state: State) -> AnyView {
     let w = words();
     let together = move || {
-        let problem = state.entries.with(|entries| entries.problem());
+        let problem = state.entered.entries.with(|entries| entries.problem());
         problem.map(|problem| w.problem(EntryProblem::Truck(problem), "", state.units.get()))
     };
     let name = move || preset_name(state);
@@ -111,7 +111,7 @@ fn rest(state: State) -> AnyView {
     let w = words();
     let toggled = move |event: Event| state.show_worths("rest", &REST, browser::is_open(&event));
     let shares = move || {
-        let all = state.entries.with(|entries| entries.truck.axle_groups.clone());
+        let all = state.entered.entries.with(|entries| entries.truck.axle_groups.clone());
         list("axles", "axle-groups", all.iter().map(|it| w.braked_axles(it)).collect())
     };
     view! {
@@ -132,14 +132,14 @@ fn rest(state: State) -> AnyView {
 }
 
 fn preset_name(state: State) -> &'static str {
-    let preset = state.entries.with(|entries| entries.preset.as_deref().and_then(Preset::by_key));
+    let preset = state.entered.entries.with(|entries| entries.preset.as_deref().and_then(Preset::by_key));
     preset.map_or(words().own_truck(), |preset| words().preset(preset, state.units.get()))
 }
 
 /// Pulling and holding power by engine speed; nothing while the entries do not fit together.
 fn curves(state: State) -> impl IntoView {
     let w = words();
-    let spec = Memo::new(move |_| state.entries.with(|entries| entries.truck.clone()));
+    let spec = Memo::new(move |_| state.entered.entries.with(|entries| entries.truck.clone()));
     let truck = move || {
         let units = state.units.get();
         Some((Truck::new(spec.get()).ok()?, units, shown_as(Quantity::Power, units).unit))

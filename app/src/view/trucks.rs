@@ -9,12 +9,12 @@ use leptos::prelude::*;
 /// The part of the truck's panel.
 pub(super) fn trucks(state: State) -> AnyView {
     let w = words();
-    let name = Memo::new(move |_| state.entries.with(|entries| entries.truck.name.clone()));
+    let name = Memo::new(move |_| state.entered.entries.with(|entries| entries.truck.name.clone()));
     // The kept truck that was taken last: what "rename" is about.
     let taken = RwSignal::new(None::<String>);
     let problem = RwSignal::new(None::<&'static str>);
     let keep = move |_| {
-        let truck = state.entries.get_untracked().truck;
+        let truck = state.entered.entries.get_untracked().truck;
         if truck.name.trim().is_empty() {
             return problem.set(Some(w.no_name()));
         }
@@ -29,7 +29,7 @@ pub(super) fn trucks(state: State) -> AnyView {
     let rename = move || {
         let old = taken.get()?;
         let new = name.get();
-        let there = state.trucks.with(|trucks| trucks.named(&old).is_some());
+        let there = state.entered.trucks.with(|trucks| trucks.named(&old).is_some());
         (there && new != old && !new.trim().is_empty()).then(|| {
             let label = w.rename_truck(&old);
             let change = move |_| {
@@ -43,11 +43,12 @@ pub(super) fn trucks(state: State) -> AnyView {
     };
     let list = move || {
         state
+            .entered
             .trucks
             .with(|trucks| trucks.kept.iter().map(|it| item(state, it.name.clone(), taken)).collect_view())
     };
     let undo = move || {
-        state.trucks.with(|trucks| trucks.before.is_some()).then(|| {
+        state.entered.trucks.with(|trucks| trucks.before.is_some()).then(|| {
             let undo = move |_| state.change_trucks(crate::state::Trucks::undo);
             view! { <button type="button" class="button small" data-testid="undo-trucks" on:click=undo>{w.undo()}</button> }
         })
@@ -82,7 +83,7 @@ fn item(state: State, name: String, taken: RwSignal<Option<String>>) -> AnyView 
     let (take_label, remove_label) = (w.take_truck(&name), w.remove_truck(&name));
     let (shown, to_take, to_remove) = (name.clone(), name.clone(), name);
     let take = move |_| {
-        let truck = state.trucks.with_untracked(|trucks| trucks.named(&to_take).cloned());
+        let truck = state.entered.trucks.with_untracked(|trucks| trucks.named(&to_take).cloned());
         if let Some(truck) = truck {
             taken.set(Some(truck.name.clone()));
             state.take_own_truck(truck);

@@ -1,8 +1,9 @@
 //! Two roads side by side: both pictures on one scale, and what a planner weighs in a table.
 
 use super::card::facts;
+use super::chart::pair;
 use super::part::text_field;
-use crate::chart::{RoadPicture, pair};
+use crate::chart::RoadPicture;
 use crate::compare::Figures;
 use crate::format::{self, Units, parse_number};
 use crate::state::{Origin, State, Worked};
@@ -35,8 +36,8 @@ pub(super) fn two(state: State) -> AnyView {
     let both = Memo::new_with_compare(
         move |_| {
             Some(Both::of(
-                state.other.with(|it| it.as_ref().map(|it| it.worked.clone()))?,
-                state.worked.get()?,
+                state.beside.road.with(|it| it.as_ref().map(|it| it.worked.clone()))?,
+                state.shown.worked.get()?,
             ))
         },
         |old: Option<&Option<Both>>, new| match (old.and_then(Option::as_ref), new.and_then(Option::as_ref)) {
@@ -50,7 +51,7 @@ pub(super) fn two(state: State) -> AnyView {
         false => invitation(state),
     };
     view! {
-        <section class="card two" id="two" hidden=move || state.worked.with(Option::is_none)>{content}</section>
+        <section class="card two" id="two" hidden=move || state.shown.worked.with(Option::is_none)>{content}</section>
     }
     .into_any()
 }
@@ -81,7 +82,7 @@ fn comparison(state: State, both: Memo<Option<Both>>) -> AnyView {
         move || both.with(|both| both.as_ref().is_some_and(|it| Arc::ptr_eq(&it.worked[0], &it.worked[1])));
     let next = move || same().then(|| w.two_next());
     let table = move || {
-        let (units, rates) = (state.units.get(), state.rates.get());
+        let (units, rates) = (state.units.get(), state.beside.rates.get());
         both.with(|both| both.as_ref().map(|it| table(&it.worked, units, &rates)))
     };
     view! {
@@ -117,7 +118,7 @@ pub(super) fn name(worked: &Worked) -> String {
 fn rates(state: State) -> AnyView {
     let w = words();
     let one = |index: usize| {
-        let text = Signal::derive(move || state.rates.with(|rates| rates[index].clone()));
+        let text = Signal::derive(move || state.beside.rates.with(|rates| rates[index].clone()));
         let unit = Signal::derive(move || w.rate_units(state.units.get())[index]);
         let id = ["rate-fuel", "rate-hour"][index].to_owned();
         let typed = move |text| state.set_rate(index, text);

@@ -4,16 +4,14 @@ mod card;
 mod way;
 
 use super::*;
-use crate::desk::Desk;
 use crate::entries::{Entries, EntryProblem};
 use crate::format::{
     self,
     Units::{Imperial, Metric},
 };
 use crate::lesson::Lesson;
-use crate::message::{Given, Reply, Request, Task};
 use crate::tell::LessonNote;
-use crate::test_roads::hill;
+use ::tests::plain_roads::hill;
 use ::words::Curves;
 use solver::day::{Day, ServiceBrakes, Withheld};
 use solver::limits::{self, Entry};
@@ -21,11 +19,13 @@ use solver::plan::{Change, ChangeHow, Choice, Governs, NoSafeSpeed, Note, Plan, 
 use solver::study::{Adjustment, DescentSureness, Input, Lost};
 use solver::truck::{AxlePlace, BrakeKind, Preset, TruckError};
 use solver::units::{Celsius, Joules, Kilograms, Metres, MetresPerSecond};
+use workers::desk::Desk;
+use workers::message::{Given, Reply, Request, Task};
 
 fn planned(service_brakes: ServiceBrakes) -> (Plan, Day) {
     let entries = Entries::of(Preset::FiveAxle36);
     let day = Day { service_brakes, ..Day::USUAL };
-    let task = Task { course: None, part: None, reversed: false, roadside: None, truck: entries.truck, day };
+    let task = Task::whole(entries.truck, day);
     let mut plan = None;
     Desk::new().answer(Request::Open(task, Given::joined(vec![false])), vec![hill()], &mut |reply, _| {
         if let Reply::Planned(it) = reply {

@@ -24,13 +24,13 @@
 ### $off bool
 ### $on-shaft crate::entries::OnShaft
 ### $overdrive bool
-### $phase crate::message::Phase
+### $phase workers::message::Phase
 ### $reading crate::chart::Reading
 ### $reversed bool
 ### $route bool
 ### $row crate::tell::TwoRow
 ### $rows usize
-### $screen crate::class::Screen
+### $screen crate::screen::Screen
 ### $seed u32
 ### $sooner bool
 ### $stages usize

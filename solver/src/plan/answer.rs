@@ -1,5 +1,6 @@
 //! The plan as plain data, for the page, the card and the tests.
 
+use super::none::NoSafeSpeed;
 use super::stages::StageSpan;
 use super::table::Table;
 use super::totals::Totals;
@@ -9,7 +10,7 @@ use crate::motion::Hold;
 use crate::order::ascending;
 use crate::road::Curve;
 use crate::truck::{Gear, Stage};
-use crate::units::{Celsius, Grade, Joules, Kilograms, Metres, MetresPerSecond, Newtons, RevPerMin, Seconds};
+use crate::units::{Celsius, Grade, Joules, Kilograms, Metres, MetresPerSecond, RevPerMin, Seconds};
 use serde::{Deserialize, Serialize};
 
 /// The plan of one road for one truck on one day.
@@ -356,34 +357,6 @@ pub enum Governs {
     Grip,
     /// Heat of the service brakes.
     Heat,
-}
-
-/// Why no speed was found, and how close the best try came.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-pub struct NoSafeSpeed {
-    /// What ruled out the slowest speed tried.
-    pub because: Governs,
-    /// The slowest speed tried.
-    pub slowest: MetresPerSecond,
-    /// Gear at the slowest speed tried.
-    pub gear: Gear,
-    /// Hottest brakes after a stop at that speed.
-    pub hottest_after_stop: Celsius,
-    /// How far the retarder falls short; `None` where it holds the hill at some speed.
-    pub falls_short: Option<FallsShort>,
-}
-
-/// The gear and speed at which a truck holds most of what a hill asks for, and how much that is.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-pub struct FallsShort {
-    /// Gear in which it holds most.
-    pub gear: Gear,
-    /// Its speed.
-    pub speed: MetresPerSecond,
-    /// Force of retarder and motoring there, at the wheels.
-    pub holds: Newtons,
-    /// Force that the hill asks of them there, at the wheels.
-    pub asks: Newtons,
 }
 
 /// Changes that would let the retarder hold a descent with the reserve asked for, each by itself.

@@ -1,10 +1,11 @@
 //! What would change the answer where the retarder does not hold a descent with the reserve.
 
-use super::answer::{Change, Choice, Governs, NoSafeSpeed, Verdict};
+use super::answer::{Change, Choice, Governs, Verdict};
 use super::approach::Approach;
 use super::ask::Ask;
 use super::hill::Hill;
 use super::ladder::Ladder;
+use super::none::NoSafeSpeed;
 use crate::motion::{BrakeHeat, Run, State, Trip};
 use crate::truck::Truck;
 use crate::units::{Celsius, Kilograms};

@@ -3,13 +3,14 @@
 //! Of all ways, the fastest is taken that holds, that the road lets the truck reach, and whose drive keeps
 //! the brakes below the limit with one hard stop in hand.
 
-use super::answer::{FallsShort, Governs, NoSafeSpeed, Verdict};
+use super::answer::{Governs, Verdict};
 use super::approach::Approach;
 use super::ask::{Ask, Way};
 use super::describe::proof;
 use super::drive::{Ahead, Driven};
 use super::ladder::SLOWEST_KMH;
 use super::legs::{Part, legs};
+use super::none::{FallsShort, NoSafeSpeed};
 use super::ways::{Proof, Touch};
 use crate::constants::MPH;
 use crate::day::{Lead, Surface};
@@ -328,7 +329,7 @@ impl Ask<'_> {
         let most = self.ladder.rungs.iter().max_by(|a, b| a.holds.total_cmp(&b.holds))?;
         let air = most.holds - most.by_gear;
         let weight = self.trip.weight().0;
-        (most.holds < self.asked.holds).then(|| FallsShort {
+        (most.holds < self.asked.holds).then_some(FallsShort {
             gear: most.gear,
             speed: most.speed,
             holds: Newtons(most.by_gear * weight),

@@ -21,6 +21,7 @@ mod hill;
 mod ladder;
 mod lanes;
 mod legs;
+mod none;
 mod notes;
 mod reach;
 mod stages;
@@ -30,11 +31,12 @@ mod touched;
 mod ways;
 
 pub use answer::{
-    Advice, Carried, Change, Choice, Descent, FallsShort, Governs, NoSafeSpeed, Note, Plan, SlowCurve, Snub,
-    Steepest, Sustained, Verdict,
+    Advice, Carried, Change, Choice, Descent, Governs, Note, Plan, SlowCurve, Snub, Steepest, Sustained,
+    Verdict,
 };
 pub use ladder::HOLD_SHARE;
 pub use lanes::{HeatStep, Lanes};
+pub use none::{FallsShort, NoSafeSpeed};
 pub use stages::StageSpan;
 pub(crate) use stages::stage_spans;
 pub use table::{GearRow, Table, table};

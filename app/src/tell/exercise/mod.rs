@@ -4,10 +4,12 @@
 mod arithmetic;
 mod figures;
 mod given;
+mod line;
 mod printed;
 mod sums;
 mod term;
 
+pub use line::Line;
 pub use term::{Label, Term};
 
 use crate::exercise::Exercise;
@@ -16,23 +18,6 @@ use crate::tell::say::capital;
 use crate::words::Spoken;
 pub use figures::Figures;
 use solver::motion::Answer;
-
-/// A line of what is given, or of the way to an answer.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Line {
-    /// What it is about.
-    pub label: Label,
-    /// Numbers, signs and units; the same in every language but for the signs in numbers.
-    pub text: String,
-    /// Of a gear that is tried: whether it keeps the reserve.
-    pub enough: Option<bool>,
-}
-
-impl Line {
-    fn of(term: Term, text: String) -> Self {
-        Self { label: Label::Term(term), text, enough: None }
-    }
-}
 
 impl Spoken {
     /// What is asked.

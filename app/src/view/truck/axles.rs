@@ -15,8 +15,10 @@ const BRAKES: [(BrakeKind, &str); 2] = [(BrakeKind::Drum, "drum"), (BrakeKind::D
 pub(super) fn groups(state: State) -> AnyView {
     let w = words();
     let places = Memo::new(move |_| {
-        let mut places: Vec<AxlePlace> =
-            state.entries.with(|entries| entries.truck.axle_groups.iter().map(|it| it.place).collect());
+        let mut places: Vec<AxlePlace> = state
+            .entered
+            .entries
+            .with(|entries| entries.truck.axle_groups.iter().map(|it| it.place).collect());
         if !places.contains(&AxlePlace::Trailer) && places.len() < bounds::AXLE_GROUPS {
             places.push(AxlePlace::Trailer);
         }
@@ -38,7 +40,10 @@ pub(super) fn groups(state: State) -> AnyView {
 fn row(state: State, index: usize, place: AxlePlace) -> AnyView {
     let w = words();
     let group = Memo::new(move |_| {
-        state.entries.with(|entries| entries.truck.axle_groups.get(index).map(|it| (it.axles, it.brake)))
+        state
+            .entered
+            .entries
+            .with(|entries| entries.truck.axle_groups.get(index).map(|it| (it.axles, it.brake)))
     });
     let brake = move || group.get().map_or(BrakeKind::Drum, |(_, brake)| brake);
     let (least, most) = match place {
@@ -55,7 +60,8 @@ fn row(state: State, index: usize, place: AxlePlace) -> AnyView {
     };
     let count = move |event| {
         if let Ok(axles) = event_target_value(&event).parse::<u8>() {
-            let as_others = state.entries.with_untracked(|entries| entries.truck.axle_groups.last().copied());
+            let as_others =
+                state.entered.entries.with_untracked(|entries| entries.truck.axle_groups.last().copied());
             let own = group.get_untracked().map(|(_, brake)| brake);
             let brake = own.or(as_others.map(|it: AxleGroup| it.brake)).unwrap_or(BrakeKind::Drum);
             state.change_truck(|entries| entries.take_axles(index, axles, brake));

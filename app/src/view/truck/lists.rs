@@ -13,7 +13,8 @@ pub(super) fn presets(state: State) -> AnyView {
     let w = words();
     let name = move |preset: Preset, units| (preset.key().to_owned(), w.preset(preset, units).to_owned());
     let options = Signal::derive(move || Preset::ALL.map(|it| name(it, state.units.get())).to_vec());
-    let chosen = Memo::new(move |_| state.entries.with(|entries| entries.preset.clone()).unwrap_or_default());
+    let chosen =
+        Memo::new(move |_| state.entered.entries.with(|entries| entries.preset.clone()).unwrap_or_default());
     let choose = move |key: String| {
         if let Some(preset) = Preset::by_key(&key) {
             state.take_preset(preset);
@@ -43,7 +44,8 @@ pub(super) fn gear_set(state: State) -> AnyView {
         sets.iter().enumerate().map(one).collect()
     });
     let chosen = Memo::new(move |_| {
-        let at = state.entries.with(|entries| sets.iter().position(|set| entries.truck.gears == *set));
+        let at =
+            state.entered.entries.with(|entries| sets.iter().position(|set| entries.truck.gears == *set));
         at.map_or_else(String::new, |at| at.to_string())
     });
     let choose = move |key: String| {
@@ -72,9 +74,9 @@ fn sizes_by_radius() -> Vec<(String, String)> {
 /// The choice of tyres.
 pub(super) fn tyre(state: State) -> AnyView {
     let w = words();
-    let options = Signal::derive(move || sizes_by_radius());
+    let options = Signal::derive(sizes_by_radius);
     let chosen = Memo::new(move |_| {
-        let radius = state.entries.with(|entries| entries.truck.rolling_radius_m);
+        let radius = state.entered.entries.with(|entries| entries.truck.rolling_radius_m);
         let same = |it: &&TyreSize| (it.rolling_radius_m() - radius).abs() < 1e-4;
         TYRE_SIZES.iter().find(same).map_or_else(String::new, |it| it.size.to_owned())
     });
@@ -88,7 +90,7 @@ pub(super) fn tyre(state: State) -> AnyView {
 }
 
 fn kind(state: State) -> (OnShaft, AtEngine) {
-    answers(state.entries.with(|entries| entries.truck.retarder.kind()))
+    answers(state.entered.entries.with(|entries| entries.truck.retarder.kind()))
 }
 
 fn take(state: State, kind: RetarderKind) {
@@ -127,7 +129,7 @@ pub(super) fn at_engine(state: State) -> AnyView {
 /// Positions of the retarder's lever; not asked without one.
 pub(super) fn lever(state: State) -> AnyView {
     let w = words();
-    let shares = move || state.entries.with(|entries| entries.truck.retarder.shares().to_vec());
+    let shares = move || state.entered.entries.with(|entries| entries.truck.retarder.shares().to_vec());
     let asked = Memo::new(move |_| !shares().is_empty());
     let options = Signal::derive(move || {
         let all = 1..=bounds::STAGES;
@@ -156,7 +158,7 @@ pub(super) fn lever(state: State) -> AnyView {
 pub(super) fn shape(state: State) -> AnyView {
     let w = words();
     let by_exponent = move || {
-        state.entries.with(|entries| Some(entries.truck.retarder.brake()?.curve().exponent.is_some()))
+        state.entered.entries.with(|entries| Some(entries.truck.retarder.brake()?.curve().exponent.is_some()))
     };
     let asked = Memo::new(move |_| by_exponent().is_some());
     let options = [(false, "declared"), (true, "exponent")].map(|(it, key)| (it, key, w.shape(it)));
@@ -177,7 +179,7 @@ pub(super) fn transmission(state: State) -> AnyView {
     ];
     let options = all.map(|(it, key)| (key, key, w.transmission(it)));
     let chosen = move || {
-        state.entries.with(|entries| match entries.truck.transmission {
+        state.entered.entries.with(|entries| match entries.truck.transmission {
             Transmission::Manual => "manual",
             Transmission::Automated => "automated",
             Transmission::TorqueConverter { .. } => "converter",

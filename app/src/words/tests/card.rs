@@ -3,13 +3,13 @@
 use super::*;
 use crate::cab::{CardOf, Know};
 use crate::marker::Marker;
-use crate::message::RoadFacts;
 use crate::paper::{self, Size};
-use crate::test_roads::road;
+use ::tests::plain_roads::road;
 use solver::day::Surface;
 use solver::plan::SlowCurve;
 use solver::road::{Curve, Span, Turn, Unassessed};
 use solver::truck::{Retarder, RetarderKind, TruckSpec};
+use workers::message::{RoadChoice, RoadFacts};
 
 pub(super) use crate::words::IN_ALL as LANGUAGES;
 /// What each language calls a retarder that is said to hold, or to be tried.
@@ -33,7 +33,7 @@ impl Case {
     }
 
     pub(super) fn on(day: Day, file: Vec<u8>, truck: TruckSpec, reversed: bool) -> Self {
-        let task = Task { course: None, part: None, reversed, roadside: None, truck: truck.clone(), day };
+        let task = Task { road: RoadChoice { reversed, ..RoadChoice::default() }, truck: truck.clone(), day };
         let (mut facts, mut plan) = (None, None);
         Desk::new().answer(Request::Open(task, Given::joined(vec![false])), vec![file], &mut |reply, _| {
             match reply {

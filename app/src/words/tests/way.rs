@@ -3,7 +3,7 @@
 use super::card::{Case, LANGUAGES};
 use super::*;
 use crate::cab::Know;
-use crate::test_roads::road;
+use ::tests::plain_roads::road;
 use ::words::down;
 use solver::day::Lead;
 use solver::plan::{Advice, Descent, Proof, Touch};

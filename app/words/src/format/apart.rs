@@ -1,7 +1,7 @@
 //! The difference of two quantities, of what is written of them: it adds up with what stands beside it.
 
-use super::numerals::Numerals;
-use super::{NO_BREAK, numerals, tenths_in, whole_in};
+use super::number::{tenths_in, whole_in};
+use super::numerals::{NO_BREAK, Numerals, numerals};
 
 /// What is written of a quantity: “130.5 km”.
 struct Written<'a> {

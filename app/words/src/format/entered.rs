@@ -1,6 +1,7 @@
 //! Entries: how the stored number is shown in the chosen units, and how typed text is read.
 
-use super::{KILOGRAMS_PER_POUND, KILOWATTS_PER_HORSEPOWER, METRES_PER_FOOT, Numerals, Units, numerals};
+use super::numerals::{Numerals, numerals};
+use super::units::{KILOGRAMS_PER_POUND, KILOWATTS_PER_HORSEPOWER, METRES_PER_FOOT, Units};
 use solver::limits::{Limit, Quantity};
 
 /// How an entry is shown: shown = stored × `factor` + `offset`, with a unit.

@@ -1,7 +1,7 @@
 //! Marks of an axis.
 
-use super::numerals::Numerals;
-use super::{numerals, whole_in};
+use super::number::whole_in;
+use super::numerals::{Numerals, numerals};
 
 /// A mark of an axis with so many decimals, as the language writes numbers.
 #[must_use]

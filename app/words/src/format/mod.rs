@@ -6,185 +6,24 @@
 mod apart;
 mod entered;
 mod mark;
+mod number;
 mod numerals;
+mod units;
 
 pub use apart::apart;
 pub use entered::{Shown, parse_number, shown_as, stands_apart, typed};
 pub use mark::mark;
+pub use number::{tenths, whole};
+pub use numerals::NO_BREAK;
 pub use numerals::{Numerals, choose, numerals};
+pub use units::Units;
 
-use serde::{Deserialize, Serialize};
+use units::{
+    KILOGRAMS_PER_POUND, LITRES_PER_US_GALLON, METRES_PER_FOOT, METRES_PER_MILE, NEWTONS_PER_POUND_FORCE,
+};
 
-/// The two sets of units.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-pub enum Units {
-    /// km/h, m, t, °C.
-    Metric,
-    /// mph, ft, lb, °F.
-    Imperial,
-}
-
-const METRES_PER_MILE: f64 = 1_609.344;
-const METRES_PER_FOOT: f64 = 0.3048;
-/// Exact: a pound of 0.453 592 37 kg at 9.806 65 m/s².
-const NEWTONS_PER_POUND_FORCE: f64 = 4.448_221_615_260_5;
-const KILOGRAMS_PER_POUND: f64 = 0.453_592_37;
-const KILOWATTS_PER_HORSEPOWER: f64 = 0.745_699_872;
-const LITRES_PER_US_GALLON: f64 = 3.785_411_784;
-/// Between a number and its unit: “15” at the end of a line and “%” on the next are misread.
-pub const NO_BREAK: char = '\u{a0}';
 /// Sums of floats may end a hair below a whole number; without this 40 km/h would become 39.
 const HAIR: f64 = 1e-6;
-
-impl Units {
-    /// Metres per kilometre or mile.
-    #[must_use]
-    pub fn metres_per_distance(self) -> f64 {
-        match self {
-            Self::Metric => 1_000.0,
-            Self::Imperial => METRES_PER_MILE,
-        }
-    }
-
-    /// Metres per metre or foot.
-    #[must_use]
-    pub fn metres_per_height(self) -> f64 {
-        match self {
-            Self::Metric => 1.0,
-            Self::Imperial => METRES_PER_FOOT,
-        }
-    }
-
-    /// m/s per km/h or mph.
-    #[must_use]
-    pub fn metres_per_second_per_speed(self) -> f64 {
-        match self {
-            Self::Metric => 1.0 / 3.6,
-            Self::Imperial => METRES_PER_MILE / 3_600.0,
-        }
-    }
-
-    /// Litres per litre or gallon.
-    #[must_use]
-    pub fn litres_per_fuel(self) -> f64 {
-        match self {
-            Self::Metric => 1.0,
-            Self::Imperial => LITRES_PER_US_GALLON,
-        }
-    }
-
-    /// W per kW or hp.
-    #[must_use]
-    pub fn watts_per_power(self) -> f64 {
-        match self {
-            Self::Metric => 1e3,
-            Self::Imperial => 1e3 * KILOWATTS_PER_HORSEPOWER,
-        }
-    }
-
-    /// N per kN or thousand pounds-force.
-    #[must_use]
-    pub fn newtons_per_force(self) -> f64 {
-        match self {
-            Self::Metric => 1e3,
-            Self::Imperial => 1e3 * NEWTONS_PER_POUND_FORCE,
-        }
-    }
-
-    /// The unit of an axis of forces: “kN” or “1,000 lbf”.
-    #[must_use]
-    pub fn force(self) -> &'static str {
-        match self {
-            Self::Metric => "kN",
-            Self::Imperial => "1,000\u{a0}lbf",
-        }
-    }
-
-    /// “km” or “mi”.
-    #[must_use]
-    pub fn distance(self) -> &'static str {
-        match self {
-            Self::Metric => "km",
-            Self::Imperial => "mi",
-        }
-    }
-
-    /// “m” or “ft”.
-    #[must_use]
-    pub fn height(self) -> &'static str {
-        match self {
-            Self::Metric => "m",
-            Self::Imperial => "ft",
-        }
-    }
-
-    /// “km/h” or “mph”.
-    #[must_use]
-    pub fn speed(self) -> &'static str {
-        match self {
-            Self::Metric => "km/h",
-            Self::Imperial => "mph",
-        }
-    }
-
-    /// “°C” or “°F”.
-    #[must_use]
-    pub fn temperature(self) -> &'static str {
-        match self {
-            Self::Metric => "°C",
-            Self::Imperial => "°F",
-        }
-    }
-
-    /// The other set.
-    #[must_use]
-    pub fn other(self) -> Self {
-        match self {
-            Self::Metric => Self::Imperial,
-            Self::Imperial => Self::Metric,
-        }
-    }
-}
-
-/// A whole number with its thousands apart and a true minus sign.
-#[must_use]
-pub fn whole(value: f64) -> String {
-    whole_in(value, numerals())
-}
-
-fn whole_in(value: f64, numerals: Numerals) -> String {
-    if !value.is_finite() {
-        return "–".to_owned();
-    }
-    let digits = format!("{:.0}", value.abs());
-    let mut text = String::with_capacity(digits.len() + 4);
-    if value < 0.0 && digits != "0" {
-        text.push('−');
-    }
-    for (index, digit) in digits.chars().enumerate() {
-        if index > 0 && (digits.len() - index).is_multiple_of(3) {
-            text.push(numerals.thousands);
-        }
-        text.push(digit);
-    }
-    text
-}
-
-/// A number with one decimal, its thousands apart and a true minus sign.
-#[must_use]
-pub fn tenths(value: f64) -> String {
-    tenths_in(value, numerals())
-}
-
-fn tenths_in(value: f64, numerals: Numerals) -> String {
-    if !value.is_finite() {
-        return "–".to_owned();
-    }
-    let rounded = (value.abs() * 10.0).round();
-    let sign = if value < 0.0 && rounded > 0.0 { "−" } else { "" };
-    let tenth = rounded % 10.0;
-    format!("{sign}{}{}{tenth:.0}", whole_in((rounded / 10.0).floor(), numerals), numerals.decimal)
-}
 
 fn floor(value: f64) -> f64 {
     (value + HAIR).floor()

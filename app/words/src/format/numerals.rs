@@ -2,6 +2,9 @@
 
 use std::sync::OnceLock;
 
+/// Between a number and its unit: “15” at the end of a line and “%” on the next are misread.
+pub const NO_BREAK: char = '\u{a0}';
+
 /// Signs in and between numbers.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Numerals {
@@ -21,7 +24,7 @@ impl Numerals {
     /// as a decimal point by whoever is used to one.
     #[must_use]
     pub const fn comma(to: &'static str) -> Self {
-        Self { decimal: ',', thousands: super::NO_BREAK, to }
+        Self { decimal: ',', thousands: NO_BREAK, to }
     }
 }
 

@@ -2,6 +2,7 @@
 
 use super::Units::{Imperial, Metric};
 use super::mark::mark_in;
+use super::number::{tenths_in, whole_in};
 use super::*;
 
 /// The text with plain blanks, as it is typed here.

@@ -1,0 +1,72 @@
+//! Truck and day as entered.
+
+use crate::browser::timer::Timer;
+use crate::entries::{Entries, EntryProblem, Field};
+use crate::format::Units;
+use crate::state::trucks::Trucks;
+use leptos::prelude::*;
+use solver::day::Day;
+use solver::truck::TruckSpec;
+
+/// Truck and day: what is typed, what is taken of it, and where else it may come from.
+pub(crate) struct EnteredSignals {
+    /// Entries taken.
+    pub(crate) entries: RwSignal<Entries>,
+    pub(in crate::state) fields: Vec<FieldState>,
+    /// Trucks of one's own.
+    pub(crate) trucks: RwSignal<Trucks>,
+    /// A link that was opened, until it is decided.
+    pub(crate) carried: RwSignal<Option<Carried>>,
+    /// The link made last.
+    pub(crate) link: RwSignal<Option<Written>>,
+    /// Where something is not kept on this machine yet: until it is.
+    pub(in crate::state) unkept: StoredValue<Option<Option<Timer>>, LocalStorage>,
+}
+
+/// One field: what is typed, and what is wrong with it.
+#[derive(Clone, Copy)]
+pub(crate) struct FieldState {
+    /// Its text, as typed.
+    pub(crate) text: RwSignal<String>,
+    /// Why it is not taken.
+    pub(crate) problem: RwSignal<Option<EntryProblem>>,
+}
+
+/// Where a link or a project that was opened stands.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) enum Carried {
+    /// It waits for the person to decide.
+    Offered(Box<(TruckSpec, Day)>),
+    /// It is in use; what was entered before is at hand.
+    Taken(Box<Entries>),
+    /// A project was opened; what was entered before is at hand.
+    Opened(Box<Entries>),
+    /// It cannot be read.
+    Broken,
+}
+
+/// What became of the link that was asked for.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Written {
+    /// The link.
+    pub(crate) address: String,
+    /// Whether it lies ready to be pasted.
+    pub(crate) copied: bool,
+}
+
+impl EnteredSignals {
+    pub(super) fn new(entries: Entries, units: Units, trucks: Vec<TruckSpec>) -> Self {
+        let fields = Field::all().map(|field| FieldState {
+            text: RwSignal::new(entries.text(field, units)),
+            problem: RwSignal::new(None),
+        });
+        Self {
+            fields: fields.collect(),
+            entries: RwSignal::new(entries),
+            trucks: RwSignal::new(Trucks { kept: trucks, before: None }),
+            carried: RwSignal::new(None),
+            link: RwSignal::new(None),
+            unkept: StoredValue::new_local(None),
+        }
+    }
+}
