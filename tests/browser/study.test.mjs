@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
 import { dropFile, openDemo, openPage, phone, settle, startBrowser, withoutServiceWorkers } from "./page.mjs";
-import { hill } from "./roads.mjs";
+import { hill, roadFile } from "./roads.mjs";
 import { changedSentence, read } from "./read.mjs";
 
 let browser;
@@ -154,24 +154,41 @@ test("the file is saved at once, studied or not", async () => {
 });
 
 test("a truck, a project and a link asked for behind a long study come, though a new result ends it", async () => {
-  const visit = await openPage(browser);
-  await visit.byId("descent-row").first().waitFor();
+  const visit = await openDemo(browser);
   const saved = [];
   visit.page.on("download", (download) => saved.push(download.suggestedFilename()));
-  // The study is at work: what is asked for now is posted behind its 256 runs.
-  await visit.byId("studying").first().filter({ hasText: /[1-9]\d?.%/ }).waitFor();
-  const atWork = await visit.page.evaluate(() => {
-    const byId = (id) => document.querySelector(`[data-testid=${id}]`);
-    for (const id of ["save-truck", "save-project", "make-link"]) byId(id).click();
-    const field = byId("entry-gross_mass");
-    field.value = "30";
-    field.dispatchEvent(new InputEvent("input", { bubbles: true }));
-    return byId("studying") !== null && byId("link") === null;
+  // The study worker of the demo is there; another one is started only where that one was ended.
+  let others = 0;
+  visit.page.on("worker", (worker) => {
+    if (/study/.test(worker.url())) others += 1;
   });
-  assert.ok(atWork, "nothing comes before the study is through or ended");
-  await visit.byId("made-for").filter({ hasText: /30[.,]0.t/ }).waitFor();
-  await sure(visit).waitFor();
+  // Long enough that its study is still at work when the next result comes.
+  const pieces = Array.from({ length: 12 }, () => [[1500, 0], [4000, -0.06], [1500, 0.05]]).flat();
+  await dropFile(visit, "drop-zone", roadFile("Many hills", pieces, { start: 3000 }));
+  await visit.byId("road-name").filter({ hasText: "Many hills" }).waitFor();
+  // What is asked for now is posted behind its 256 runs.
+  await visit.page.evaluate(
+    () =>
+      new Promise((resolve) => {
+        const byId = (id) => document.querySelector(`[data-testid=${id}]`);
+        const act = () => {
+          if (!/[1-9].?%/.test(byId("studying")?.textContent ?? "")) return;
+          observer.disconnect();
+          for (const id of ["save-truck", "save-project", "make-link"]) byId(id).click();
+          const field = byId("entry-gross_mass");
+          field.value = "30";
+          field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+          resolve();
+        };
+        const observer = new MutationObserver(act);
+        observer.observe(document.body, { subtree: true, childList: true, characterData: true });
+        act();
+      }),
+  );
+  await visit.byId("made-for").filter({ hasText: /30\.0.t/ }).waitFor();
   await visit.byId("link").waitFor({ state: "attached" });
+  await sure(visit).waitFor({ timeout: 60_000 });
+  assert.equal(others, 1, "the worker was ended");
   assert.equal(saved.filter((name) => name.endsWith("-truck.json")).length, 1, `${saved}`);
   assert.equal(saved.filter((name) => name.endsWith(".steadygrade")).length, 1, `${saved}`);
   visit.assertClean();
