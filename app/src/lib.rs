@@ -13,7 +13,8 @@
 //! those and nobody's views.
 
 pub mod browser;
-pub mod cab;
+pub mod card_facts;
+pub mod card_fit;
 pub mod chart;
 pub mod class;
 pub mod compare;
@@ -22,7 +23,6 @@ pub mod exercise;
 pub mod lesson;
 pub mod marker;
 pub mod outline;
-pub mod paper;
 pub mod screen;
 mod state;
 pub mod tell;

@@ -26,19 +26,18 @@ const SOLVER: [(&str, &[&str]); 13] = [
 ];
 
 /// The page: the browser and what needs nobody, data and geometry, words, state, views.
-const APP: [(&str, &[&str]); 19] = [
+const APP: [(&str, &[&str]); 18] = [
     ("browser", &[]),
     ("format", &[]),
-    ("down", &[]),
     ("lesson", &[]),
     ("marker", &[]),
     ("outline", &[]),
-    ("paper", &[]),
+    ("card_fit", &[]),
     ("screen", &[]),
     ("trouble", &[]),
     ("entries", &["format"]),
     ("exercise", &["format"]),
-    ("cab", &["down", "format", "marker"]),
+    ("card_facts", &["format", "marker"]),
     ("chart", &["format", "marker"]),
     ("compare", &["chart"]),
     ("words", &["entries", "format"]),
@@ -50,13 +49,33 @@ const APP: [(&str, &[&str]); 19] = [
     ("view", &VIEWED),
     ("class", &TAUGHT),
 ];
-const TOLD: [&str; 12] = [
-    "cab", "chart", "down", "entries", "exercise", "format", "lesson", "outline", "paper", "screen",
-    "trouble", "words",
+const TOLD: [&str; 11] = [
+    "card_facts",
+    "card_fit",
+    "chart",
+    "entries",
+    "exercise",
+    "format",
+    "lesson",
+    "outline",
+    "screen",
+    "trouble",
+    "words",
 ];
-const VIEWED: [&str; 14] = [
-    "browser", "cab", "chart", "compare", "down", "entries", "format", "marker", "outline", "paper", "state",
-    "tell", "trouble", "words",
+const VIEWED: [&str; 13] = [
+    "browser",
+    "card_facts",
+    "card_fit",
+    "chart",
+    "compare",
+    "entries",
+    "format",
+    "marker",
+    "outline",
+    "state",
+    "tell",
+    "trouble",
+    "words",
 ];
 const TAUGHT: [&str; 10] =
     ["browser", "chart", "exercise", "format", "lesson", "screen", "state", "tell", "view", "words"];

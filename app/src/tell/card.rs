@@ -1,9 +1,9 @@
 //! Words of the card for the cab.
 
 use super::say::{capital, file_name, name_or, span};
-use crate::cab::{CardOf, Know};
+use crate::card_facts::{CardOf, Know};
+use crate::card_fit::Texts;
 use crate::format::{self, Units};
-use crate::paper::Texts;
 use crate::words::Spoken;
 use ::words::down::{self, changes};
 use solver::plan::{Descent, LegChange};

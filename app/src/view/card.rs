@@ -2,11 +2,11 @@
 
 use super::part::{list, text_field};
 use crate::browser::{self, download, picture};
-use crate::cab::CardOf;
+use crate::card_facts::CardOf;
+use crate::card_fit::{self, Size, Texts};
 use crate::chart::{CardStrip, card_strip};
 use crate::format::{self, Units};
 use crate::marker::Marker;
-use crate::paper::{self, Size, Texts};
 use crate::state::{State, Worked};
 use crate::tell::say::capital;
 use crate::trouble::WorkTrouble;
@@ -119,7 +119,7 @@ fn sheet(state: State, worked: &Arc<Worked>, marker: Marker, units: Units) -> An
     let card = card_of(worked, marker, units);
     let name = worked.name().to_owned();
     let texts = w.card_texts(card);
-    let fit = paper::fit(&texts);
+    let fit = card_fit::fit(&texts);
     let shown = card.worst(fit.rows);
     let more = worked.plan.descents.len() - shown.len();
     let class = match fit.size {

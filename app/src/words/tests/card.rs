@@ -1,9 +1,9 @@
 //! What the card for the cab says, in every language.
 
 use super::*;
-use crate::cab::{CardOf, Know};
+use crate::card_facts::{CardOf, Know};
+use crate::card_fit::{self, Size};
 use crate::marker::Marker;
-use crate::paper::{self, Size};
 use ::tests::plain_roads::road;
 use solver::day::Surface;
 use solver::plan::SlowCurve;
@@ -112,7 +112,7 @@ fn the_card_has_every_note_and_fewer_rows_where_they_take_the_room() {
     case.plan.notes = Vec::new();
     let [few, many] = [1, 12].map(|count| {
         let plan = Plan { descents: case.plan.descents[..count].to_vec(), ..case.plan.clone() };
-        paper::fit(&words().card_texts(CardOf { plan: &plan, ..case.card() }))
+        card_fit::fit(&words().card_texts(CardOf { plan: &plan, ..case.card() }))
     });
     assert_eq!((few.rows, few.size), (1, Size::Ease));
     assert_eq!(many.rows, 9, "{many:?}");
@@ -131,7 +131,7 @@ fn the_card_has_every_note_and_fewer_rows_where_they_take_the_room() {
         }
         let texts = language.card_texts(case.card());
         assert_eq!((texts.notes.len(), texts.rows.len()), (5, 12));
-        let fit = paper::fit(&texts);
+        let fit = card_fit::fit(&texts);
         assert!((2..9).contains(&fit.rows) && fit.size == Size::Tight, "{fit:?}");
         let shown = case.card().worst(fit.rows);
         assert!(shown.len() == fit.rows && shown.windows(2).all(|it| it[0].from <= it[1].from));

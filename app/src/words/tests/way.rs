@@ -2,7 +2,7 @@
 
 use super::card::{Case, LANGUAGES};
 use super::*;
-use crate::cab::Know;
+use crate::card_facts::Know;
 use ::tests::plain_roads::road;
 use ::words::down;
 use solver::day::Lead;
