@@ -120,8 +120,8 @@ impl Ask<'_> {
         snubbed.or_else(|| open.held().next().map(|way| way.speed)).unwrap_or(any.1)
     }
 
-    /// The way with the service brakes in reserve.
-    pub(super) fn in_reserve(&self, approach: &Approach, ahead: &Ahead) -> Chosen {
+    /// The way with the service brakes in reserve, in legs where it may be.
+    pub(super) fn in_reserve(&self, approach: &Approach, ahead: &Ahead, in_legs: bool) -> Chosen {
         let limit = Celsius(self.trip.day.heat_limit_c);
         if self.reach.slowest_curve.kmh() < SLOWEST_KMH {
             return self.none(approach, ahead, Governs::Curve);
@@ -135,7 +135,8 @@ impl Ask<'_> {
         for way in ways.into_iter().chain(self.held()) {
             // What ruled out the faster speed governs.
             let way = Way { governs: rejected.unwrap_or(way.governs), ..way };
-            if lead == Lead::Usual
+            if in_legs
+                && lead == Lead::Usual
                 && self.trip.day.surface == Surface::Dry
                 && let Some(down) = self.in_legs(&way, approach, ahead, limit)
             {

@@ -82,8 +82,10 @@ impl<'s, 'a> Search<'s, 'a> {
         at.push(cells);
         let mut rungs: Vec<Rung> = Vec::new();
         for rung in ask.ladder.rungs.iter().filter(|rung| rung.speed > one.speed) {
-            // A slower speed that holds no more than a faster one is of no use.
-            if rungs.last().is_none_or(|last| rung.with_reserve > last.with_reserve) {
+            // In one gear a faster speed that holds as much makes a slower one idle. In another gear it does not:
+            // curves may keep the truck from the faster one.
+            let idle = |last: &Rung| last.gear == rung.gear && last.with_reserve >= rung.with_reserve;
+            if !rungs.last().is_some_and(idle) {
                 rungs.push(*rung);
             }
         }
@@ -171,7 +173,8 @@ impl<'s, 'a> Search<'s, 'a> {
             let whole = start == 0 && end == last;
             let long = cell - begin >= shortest;
             let driven = 2 * reached >= cell - begin || !faster;
-            if (whole || long && buckets.are_empty()) && driven {
+            // A faster one all the way was driven before, and did not do.
+            if (whole && !faster || long && !whole && buckets.are_empty()) && driven {
                 told(end, time);
             }
         }

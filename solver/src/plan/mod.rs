@@ -77,8 +77,11 @@ pub fn plan(
     let mut heavy = heavier.map(|trip| Way::from_start(trip, road, &ground, &stretches));
     let mut told = Vec::with_capacity(stretches.len());
     for index in 0..stretches.len() {
-        let heavier = heavy.as_mut().map(|heavy| {
-            let reserve = heavy.reserve(index);
+        let mut descent = way.describe(index);
+        // In legs only where the truck itself is: more mass is no reason to be sooner at the foot.
+        let in_legs = descent.legs.len() > 1;
+        descent.heavier = heavy.as_mut().map(|heavy| {
+            let reserve = heavy.reserve(index, in_legs);
             let chosen = match day.service_brakes {
                 ServiceBrakes::InReserve => reserve,
                 ServiceBrakes::MaySnub => heavy.snubs(index, &reserve).unwrap_or(reserve),
@@ -86,7 +89,7 @@ pub fn plan(
             heavy.go_on(index, &chosen);
             describe::choice(&heavy.asks[index], &chosen)
         });
-        told.push(way.describe(index, heavier));
+        told.push(descent);
         if !progress((index + 1) as f32 / (stretches.len() + 1) as f32) {
             return None;
         }
@@ -152,10 +155,10 @@ impl<'a> Way<'a> {
     }
 
     /// The way with the service brakes in reserve.
-    fn reserve(&mut self, index: usize) -> Chosen {
+    fn reserve(&mut self, index: usize, in_legs: bool) -> Chosen {
         let ask = &self.asks[index];
         self.approach.drive_towards(ask.trip, ask.road, ask.stretch.from);
-        ask.in_reserve(&self.approach, &self.ahead(index))
+        ask.in_reserve(&self.approach, &self.ahead(index), in_legs)
     }
 
     /// The way that snubs make faster than the one in reserve, where there is one.
@@ -172,8 +175,8 @@ impl<'a> Way<'a> {
         };
     }
 
-    fn describe(&mut self, index: usize, heavier: Option<Choice>) -> Descent {
-        let reserve = self.reserve(index);
+    fn describe(&mut self, index: usize) -> Descent {
+        let reserve = self.reserve(index, true);
         let snubs = self.snubs(index, &reserve);
         let ask = &self.asks[index];
         let in_reserve = describe::choice(ask, &reserve);
@@ -184,7 +187,7 @@ impl<'a> Way<'a> {
         };
         let mut descent =
             describe::descent(ask, (&self.approach, &self.ahead(index)), index + 1, &chosen, choice);
-        (descent.in_reserve, descent.snubbing, descent.heavier) = (in_reserve, snubbing, heavier);
+        (descent.in_reserve, descent.snubbing) = (in_reserve, snubbing);
         self.go_on(index, &chosen);
         descent
     }
