@@ -33,9 +33,9 @@ pub enum Foreign {
 pub enum Refusal {
     /// The file declares its own entities.
     Entities,
-    /// Elements are nested deeper than [`bounds::MOST_NESTING`].
+    /// Elements are nested deeper than any writer of GPX nests them.
     Nesting,
-    /// One tag is longer than [`bounds::LONGEST_TAG`].
+    /// One tag is longer than any writer of GPX makes it.
     LongTag,
 }
 
