@@ -117,7 +117,16 @@ fn of_choice(choice: &Choice) -> Value {
         "service_work_mj": number(|a| megajoules(a.service_work)),
         "holding_work_mj": number(|a| megajoules(a.holding_work)),
         "time_s": number(|a| a.time.0),
+        "falls_short": falls_short(choice),
     })
+}
+
+/// By how much the retarder falls short where no speed is safe; null where it holds the hill at some speed.
+fn falls_short(choice: &Choice) -> Option<Value> {
+    let Choice::NoSafeSpeed(none) = choice else { return None };
+    let short = none.falls_short?;
+    let (holds, asks) = (short.holds.0, short.asks.0);
+    Some(json!({ "gear": short.gear, "speed_kmh": short.speed.kmh(), "holds_n": holds, "asks_n": asks }))
 }
 
 fn megajoules(work: Joules) -> f64 {

@@ -12,8 +12,8 @@
 //! plus_minus), `descents` (number, crest_m, foot_m, drop_m, mean_grade, steepest_km, sustained_grade,
 //! sustained_length_m, verdict, proof, gear, stage, hold_kmh, engine_rpm, margin, governs,
 //! brakes_at_crest_c, hottest_c, hottest_after_stop_c, service_work_mj, holding_work_mj,
-//! time_s, climb_gear, reliefs, legs, one_gear, untouched, touches, in_reserve, snubbing, heavier),
-//! `notes` and `totals` (time_s, fall_m, fall_unassessed_m, unassessed_m, holding_work_mj,
+//! time_s, falls_short, climb_gear, reliefs, legs, one_gear, untouched, touches, in_reserve, snubbing,
+//! heavier), `notes` and `totals` (time_s, fall_m, fall_unassessed_m, unassessed_m, holding_work_mj,
 //! service_work_mj, hottest_c, hottest_after_stop_c). That of a grade: `grade`, `height_m`, `rows`
 //! (gear, slowest_kmh, ceiling_kmh, margin_at_ceiling, answers). Where there is no advice its fields
 //! are null.

@@ -168,8 +168,15 @@ fn of_choice(choice: &Choice) -> String {
             )
         }
         Choice::NoSafeSpeed(none) => {
+            let short = none.falls_short.map_or_else(String::new, |it| {
+                let (holds, asks) = (it.holds.0 / 1e3, it.asks.0 / 1e3);
+                format!(
+                    "; engine and retarder hold {holds:.1} of {asks:.1} kN at most, at {:.0} km/h",
+                    it.speed.kmh()
+                )
+            });
             format!(
-                "no safe speed found, down to {:.0} km/h, because of {}",
+                "no safe speed found, down to {:.0} km/h, because of {}{short}",
                 none.slowest.kmh(),
                 governs(none.because)
             )
