@@ -19,11 +19,14 @@
 //! A result is a planning and teaching aid. It is never permission to descend.
 
 pub mod atmosphere;
+// For the crates beside this one; they may change at any time.
+#[doc(hidden)]
 pub mod constants;
 pub mod day;
 mod error;
 pub mod limits;
 pub mod motion;
+#[doc(hidden)]
 pub mod order;
 pub mod plan;
 pub mod report;

@@ -33,6 +33,18 @@ pub struct GearRow {
 }
 
 /// What every gear does with every stage on `grade` at `height`.
+///
+/// ```
+/// use solver::units::{Grade, Metres};
+/// use solver::{Answer, Day, Preset, Trip, Truck, plan};
+///
+/// let truck = Truck::new(Preset::FiveAxle36.spec())?;
+/// let table = plan::table(Trip { truck: &truck, day: &Day::USUAL }, Grade(-0.06), Metres(0.0));
+/// let top = table.rows.last().expect("a gear");
+/// // With the retarder off, a loaded truck runs away on −6 % in its top gear.
+/// assert!(matches!(top.answers[0], Answer::Overruns { .. }));
+/// # Ok::<(), solver::Error>(())
+/// ```
 #[must_use]
 pub fn table(trip: Trip<'_>, grade: Grade, height: Metres) -> Table {
     let (truck, air) = (trip.truck, trip.air(height));

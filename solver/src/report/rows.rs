@@ -63,6 +63,19 @@ pub struct LegRow {
 }
 
 /// One row for each descent, in road order.
+///
+/// ```
+/// use solver::report::rows;
+/// use solver::{Day, Preset, Road, Truck, analyse};
+///
+/// let truck = Truck::new(Preset::FiveAxle36.spec())?;
+/// let heights = (0..=600).map(|k| 900.0 - 0.6 * f64::from((k - 100_i32).clamp(0, 400))).collect();
+/// let road = Road::from_heights("hill", 10.0, heights)?;
+/// let (plan, _) = analyse(&road, &truck, &Day::USUAL, &mut |_| true).expect("nothing stops it");
+/// let rows = rows::descents(&plan);
+/// assert!(rows.len() == 1 && rows[0].gear.is_some());
+/// # Ok::<(), solver::Error>(())
+/// ```
 #[must_use]
 pub fn descents(plan: &Plan) -> Vec<DescentRow> {
     plan.descents.iter().map(row).collect()

@@ -183,6 +183,17 @@ impl Road {
     /// `step_m` is above 0 and at most 50; there are at least two heights, all finite, metres. The road has
     /// no place on earth: [`Road::positions`] is empty and its shape is a straight line.
     ///
+    /// ```
+    /// use solver::Road;
+    ///
+    /// // 2 km of −6 %, a height every 10 m.
+    /// let heights = (0..=200).map(|k| 900.0 - 0.6 * f64::from(k)).collect();
+    /// let road = Road::from_heights("hill", 10.0, heights)?;
+    /// assert_eq!(road.length_m(), 2_000.0);
+    /// assert!((road.mean_grade(0, road.cells()) + 0.06).abs() < 1e-9);
+    /// # Ok::<(), solver::Error>(())
+    /// ```
+    ///
     /// # Errors
     /// [`FileError::BadHeights`] where the heights or the step cannot be used.
     pub fn from_heights(name: &str, step_m: f64, heights_m: Vec<f64>) -> Result<Road, FileError> {

@@ -80,6 +80,16 @@ pub struct Truck {
 impl Truck {
     /// Checks what was entered.
     ///
+    /// ```
+    /// use solver::{Entry, Preset, Truck};
+    ///
+    /// let mut spec = Preset::FiveAxle40.spec();
+    /// spec.set(Entry::GrossMass, 36_000.0);
+    /// let truck = Truck::new(spec)?;
+    /// assert_eq!(truck.mass().0, 36_000.0);
+    /// # Ok::<(), solver::Error>(())
+    /// ```
+    ///
     /// # Errors
     /// [`TruckError`] says what is wrong.
     pub fn new(spec: TruckSpec) -> Result<Self, TruckError> {
