@@ -62,11 +62,11 @@ pub fn fit(texts: &Texts) -> Fit {
 struct Type {
     /// Height of a line of text, and letters across the page.
     line: (f64, usize),
-    /// The same of the notes.
+    /// Those of the notes.
     note: (f64, usize),
-    /// The same of what to know of a descent.
+    /// Those of what to know of a descent.
     know: (f64, usize),
-    /// The same of the lists.
+    /// Those of the lists.
     list: (f64, usize),
     /// A row at least, and what stands about its lines.
     row: (f64, f64),

@@ -33,7 +33,7 @@ impl Marker {
         if self.counts_down { self.at_start_m - metres } else { self.at_start_m + metres }
     }
 
-    /// The same markers along the same road shown otherwise: turned around, or another part of it.
+    /// These markers along the road shown otherwise: turned around, or another part of it.
     /// Each place keeps what stands there.
     #[must_use]
     pub fn along(self, before: Way, now: Way) -> Self {

@@ -103,7 +103,7 @@ pub(crate) fn print() {
     }
 }
 
-/// The same in the next frame, when what is to be printed is there.
+/// Prints in the next frame, when what is to be printed is there.
 pub(crate) fn print_next() {
     leptos::prelude::request_animation_frame(|| leptos::prelude::request_animation_frame(print));
 }

@@ -27,7 +27,7 @@ pub struct Here {
     pub carried: Option<f64>,
     /// Brake temperature, °C.
     pub temperature: Option<f64>,
-    /// The same after one hard stop here, °C.
+    /// Brake temperature after one hard stop here, °C.
     pub after_stop: Option<f64>,
     /// Heat step.
     pub heat: Option<HeatStep>,

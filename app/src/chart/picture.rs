@@ -32,7 +32,7 @@ pub struct RoadPicture {
     pub engine_speed: Arc<[f32]>,
     /// Hottest service brakes, °C; NaN where nothing is said.
     pub temperature: Arc<[f32]>,
-    /// The same after one hard stop there, °C.
+    /// Hottest service brakes after one hard stop there, °C; NaN where nothing is said.
     pub after_stop: Arc<[f32]>,
     /// 5 and 95 % ends of the brake temperature, °C; `None` until they are worked out.
     pub temperature_band: Option<Ends>,
@@ -181,7 +181,7 @@ impl RoadPicture {
         self.place_of(self.points().saturating_sub(1)).max(other)
     }
 
-    /// The same picture on one scale with another.
+    /// This picture on one scale with another.
     #[must_use]
     pub fn beside(&self, other: &Self) -> Self {
         let beside = Some(Beside { step_m: other.step_m, heights_m: other.heights_m.clone() });

@@ -18,7 +18,7 @@ pub(super) struct Moment {
     pub(super) engine_speed: f64,
     /// Hottest service brakes, °C.
     pub(super) temperature: f64,
-    /// The same after one hard stop, °C.
+    /// Hottest service brakes after one hard stop, °C.
     pub(super) after_stop: f64,
     /// Gravity along the road, N; positive where it pushes.
     pub(super) gravity: f64,

@@ -45,7 +45,7 @@ fn row(
     view! { <div class="choice" role="group" aria-label=label data-testid=testid>{buttons}</div> }.into_any()
 }
 
-/// The same row below its label, as one of a panel's entries.
+/// A row of buttons below its label, as one of a panel's entries.
 pub(super) fn labelled_choice<T: Copy + PartialEq + Send + Sync + 'static>(
     label: &'static str,
     testid: &'static str,
@@ -56,7 +56,7 @@ pub(super) fn labelled_choice<T: Copy + PartialEq + Send + Sync + 'static>(
     labelled(label, "", choice(label, testid, options, chosen, choose))
 }
 
-/// The same with a sentence of help.
+/// A labelled row of buttons with a sentence of help.
 pub(super) fn helped_choice<T: Copy + PartialEq + Send + Sync + 'static>(
     [label, hint]: [&'static str; 2],
     testid: &'static str,

@@ -15,7 +15,7 @@ pub(super) fn pick(
     select(id, label, "", otherwise, options, chosen, Box::new(choose))
 }
 
-/// The same with a sentence of help, for entries of a truck.
+/// A list with a sentence of help, for entries of a truck.
 pub(super) fn helped_pick(
     id: &str,
     [label, hint]: [&'static str; 2],

@@ -27,7 +27,7 @@ impl Spoken {
         self.numbered_stage(stage.number())
     }
 
-    /// The same by its number, 0 for off.
+    /// A stage by its number, 0 for off.
     #[must_use]
     pub fn numbered_stage(&self, number: u8) -> String {
         if number == 0 { self.retarder_off().to_owned() } else { self.stage_number(number.into()) }

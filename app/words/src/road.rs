@@ -10,7 +10,7 @@ impl Spoken {
         format!("{} → {}", format::height(start_m, units), format::height(end_m, units))
     }
 
-    /// The same for a screen reader.
+    /// Start and end heights for a screen reader.
     #[must_use]
     pub fn ends_spoken(&self, start_m: f64, end_m: f64, units: Units) -> String {
         self.both_ends(&format::height(start_m, units), &format::height(end_m, units))

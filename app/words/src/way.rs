@@ -24,8 +24,8 @@ impl Spoken {
         pieces
     }
 
-    /// The same as far as the crest: gear, stage and speed there, without the full stop; the whole where no
-    /// speed is safe.
+    /// The sentence as far as the crest: gear, stage and speed there, without the full stop. Where no speed is
+    /// safe it is the whole sentence.
     #[must_use]
     pub fn decided_first(
         &self,

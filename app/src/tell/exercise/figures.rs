@@ -34,7 +34,7 @@ pub(super) fn fixed(value: f64, decimals: usize) -> String {
     }
 }
 
-/// The same with no more decimals than are needed.
+/// A number with no more decimals than it needs.
 pub(super) fn trimmed(value: f64, most: usize) -> String {
     let text = fixed(value, most);
     if most == 0 {

@@ -21,7 +21,7 @@ pub enum Term {
     DragArea,
     /// Density of the air.
     AirDensity,
-    /// The same over that at sea level, at 15 °C.
+    /// Density of the air over that at sea level, at 15 °C.
     AirDensityRatio,
     /// Headwind; negative from behind.
     Headwind,

@@ -21,8 +21,8 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 pub(super) struct Look {
     /// What is worked out once for a picture, a reading and units.
     pub(super) prepared: Memo<Option<Arc<Prepared>>>,
-    /// The same a task later, for what stands below the picture: a long road is drawn in pieces
-    /// between which the page is live.
+    /// What is worked out, a task later, for what stands below the picture. So a long road is drawn in pieces,
+    /// and the page answers between them.
     pub(super) settled: RwSignal<Option<Arc<Prepared>>>,
     /// What the cursor stands on.
     pub(super) here: Memo<Option<Here>>,

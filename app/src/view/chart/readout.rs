@@ -56,8 +56,8 @@ fn view_cell(look: Look, cell: ReadoutCell) -> AnyView {
     .into_any()
 }
 
-/// The same for a screen reader, but only where the cursor comes to rest: said at every step it
-/// would never be heard to its end.
+/// The readout for a screen reader. It speaks only where the cursor comes to rest: said at every step, a
+/// sentence would never be heard to its end.
 fn spoken(about: Memo<String>) -> AnyView {
     let said = RwSignal::new(String::new());
     let waiting = StoredValue::new_local(None::<Timer>);

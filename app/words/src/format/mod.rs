@@ -39,7 +39,7 @@ pub fn distance(metres: f64, units: Units) -> String {
     format!("{}{NO_BREAK}{}", distance_number(metres, units), units.distance())
 }
 
-/// The same without its unit.
+/// A distance without its unit.
 #[must_use]
 pub fn distance_number(metres: f64, units: Units) -> String {
     tenths(metres / units.metres_per_distance())
@@ -84,7 +84,7 @@ pub fn hold_speed(metres_per_second: f64, units: Units) -> String {
     format!("{}{NO_BREAK}{}", hold_number(metres_per_second, units), units.speed())
 }
 
-/// The same without its unit.
+/// A speed to hold, without its unit.
 #[must_use]
 pub fn hold_number(metres_per_second: f64, units: Units) -> String {
     whole(floor(metres_per_second / units.metres_per_second_per_speed()))
