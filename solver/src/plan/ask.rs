@@ -236,7 +236,7 @@ impl<'a> Ask<'a> {
 const AS_MUCH: f64 = 0.9;
 
 /// The speed whose gear holds most, the fastest of those that hold as much, of rungs from fast to slow.
-fn held_most<'r>(rungs: impl Iterator<Item = &'r Rung> + Clone) -> Option<MetresPerSecond> {
+fn held_most<'r>(mut rungs: impl Iterator<Item = &'r Rung> + Clone) -> Option<MetresPerSecond> {
     let most = rungs.clone().map(|rung| rung.by_gear).fold(f64::NEG_INFINITY, f64::max);
-    rungs.into_iter().find(|rung| rung.by_gear >= AS_MUCH * most).map(|rung| rung.speed)
+    rungs.find(|rung| rung.by_gear >= AS_MUCH * most).map(|rung| rung.speed)
 }

@@ -43,7 +43,7 @@ const TOUCHES_K: f64 = 60.0;
 /// Brakes that come cold are warmed by no more than this, K, on such a way, with all that they do: slowing for
 /// curves and pitches, cooling between. Brakes that come hot cool on the way and would take more; that is no
 /// reason to go faster. Assumed.
-pub(super) const WARMS_K: f64 = 100.0;
+const WARMS_K: f64 = 100.0;
 
 /// How often legs are found again, slower where their drive failed. Assumed.
 const TRIES: usize = 16;
@@ -190,7 +190,7 @@ impl Ask<'_> {
             let blamed = match self.drive(approach, holds, ahead, limit) {
                 None => last_max(parts.iter().map(|part| part.rung.speed.0)),
                 Some(driven) => {
-                    let most = last_max(driven.service.iter().map(|work| work.0));
+                    let most = last_max(self.service_work_by_hold(&driven).iter().map(|work| work.0));
                     match self.down(*one, parts.clone(), driven, limit) {
                         Ok(down) if proof(&down.touches) <= word => return Some(down),
                         Ok(down) => self.worst_touched(&down).or(most),
@@ -237,8 +237,8 @@ impl Ask<'_> {
         if self.trip.day.retarding_share() <= 0.0 && proof(&touches) != Proof::Holds {
             return Err(Governs::Grip);
         }
-        let warm = touched_k > TOUCHES_K || driven.warms_k + touched_k > WARMS_K;
-        if held && (figures.service_share() > MOST_SERVICE || warm) {
+        let warm = || touched_k > TOUCHES_K || self.warms_k(&driven, WARMS_K) + touched_k > WARMS_K;
+        if held && (figures.service_share() > MOST_SERVICE || warm()) {
             return Err(if self.reach.slowest_curve < way.speed { Governs::Curve } else { Governs::Control });
         }
         let mut driven = driven;

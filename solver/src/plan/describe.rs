@@ -33,9 +33,9 @@ pub(super) fn choice(ask: &Ask<'_>, chosen: &Chosen) -> Choice {
 fn advice(ask: &Ask<'_>, down: &Down) -> Advice {
     let Down { way, driven, .. } = down;
     let margin = margin(ask, way);
-    let doubted = driven.holds.iter().any(|hold| ask.hill.may_gain(&ask.ladder, &held(hold)));
+    let doubted = || driven.holds.iter().any(|hold| ask.hill.may_gain(&ask.ladder, &held(hold)));
     let proof = match proof(&down.touches) {
-        Proof::Holds if doubted => Proof::OnAverage,
+        Proof::Holds if doubted() => Proof::OnAverage,
         proof => proof,
     };
     let held = way.verdict <= Verdict::LittleInReserve;

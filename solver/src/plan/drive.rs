@@ -2,7 +2,6 @@
 
 use super::approach::Approach;
 use super::ask::Ask;
-use super::choose::WARMS_K;
 use super::hill::joules_per_kelvin;
 use crate::motion::{BrakeHeat, Hold, Run, Sample, State};
 use crate::road::Road;
@@ -20,10 +19,8 @@ pub(super) struct Driven {
     pub(super) at_crest: Celsius,
     pub(super) at_foot: State,
     pub(super) figures: Figures,
-    /// Work of the service brakes from where each hold begins to where the next one does.
-    pub(super) service: Vec<Joules>,
-    /// By how much brakes that come cold are warmed at most, K.
-    pub(super) warms_k: f64,
+    /// The drive, a sample for each cell.
+    pub(super) samples: Vec<Sample>,
 }
 
 /// Figures of a drive, from crest to foot.
@@ -87,27 +84,33 @@ impl Ask<'_> {
         let whole = stretch.from..ahead.end;
         let down = Run::within(trip, road, whole, &all, to_crest.end, limit, &mut watch)?;
         let figures = Figures::of(road, stretch.from, &down.samples[..cells], Seconds(0.0));
-        let ends = holds.iter().skip(1).map(|hold| hold.from).chain([stretch.to]);
-        let service = holds.iter().zip(ends).map(|(hold, end)| {
-            let samples = &down.samples[hold.from - stretch.from..end - stretch.from];
-            Figures::of(road, hold.from, samples, Seconds(0.0)).service_work
-        });
-        let service = service.collect();
         let at_crest = to_crest.end.brakes.hottest(trip);
-        let warms_k = self.warms_k(&down.samples[..cells], &figures);
-        Some(Driven { holds, at_crest, at_foot, figures, service, warms_k })
+        let mut samples = down.samples;
+        samples.truncate(cells);
+        Some(Driven { holds, at_crest, at_foot, figures, samples })
     }
 
-    /// By how much brakes that come cold are warmed at most, K. Where the whole work warms them by no more than
-    /// they may be warmed, their cooling is left out.
-    fn warms_k(&self, samples: &[Sample], figures: &Figures) -> f64 {
-        let whole = figures.service_work.0 / joules_per_kelvin(self.trip);
-        if whole <= WARMS_K {
+    /// Work of the service brakes from where each hold of a drive begins to where the next one does.
+    pub(super) fn service_work_by_hold(&self, driven: &Driven) -> Vec<Joules> {
+        let first = self.stretch.from;
+        let ends = driven.holds.iter().skip(1).map(|hold| hold.from).chain([self.stretch.to]);
+        let work = driven.holds.iter().zip(ends).map(|(hold, end)| {
+            let samples = &driven.samples[hold.from - first..end - first];
+            Figures::of(self.road, hold.from, samples, Seconds(0.0)).service_work
+        });
+        work.collect()
+    }
+
+    /// By how much a drive warms brakes that come cold at most, K. Where its whole work warms them by no more
+    /// than `enough`, their cooling is left out.
+    pub(super) fn warms_k(&self, driven: &Driven, enough: f64) -> f64 {
+        let whole = driven.figures.service_work.0 / joules_per_kelvin(self.trip);
+        if whole <= enough {
             return whole;
         }
         let air = self.trip.day.air();
         let (mut brakes, mut before, mut most) = (BrakeHeat::uniform(air), Seconds(0.0), 0.0);
-        for sample in samples {
+        for sample in &driven.samples {
             let (time, braked) = (sample.time - before, sample.to_hold.0 * (1.0 - sample.carried));
             brakes = brakes.after(self.trip, Watts(braked * sample.speed.0), sample.speed, time);
             most = f64::max(most, brakes.hottest(self.trip).0 - air.0);
