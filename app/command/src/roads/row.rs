@@ -120,6 +120,27 @@ fn name(of: impl Serialize) -> Option<String> {
     value.as_str().map(str::to_owned)
 }
 
+/// What a row says of its file. Rows are flat, as tables are, so each kind of row has these columns itself.
+macro_rules! of_file {
+    () => {
+        fn of_file(file: &File) -> Self {
+            let bare = Self { file: file.path.clone(), error: file.error.clone(), ..Self::default() };
+            let Some(road) = file.road.clone() else { return bare };
+            Self {
+                road: Some(road.name),
+                course: Some(road.course),
+                courses: Some(road.courses),
+                length_m: Some(road.length_m),
+                unassessed_m: Some(road.unassessed_m),
+                quality: Some(road.quality),
+                notes: Some(road.notes),
+                descents: Some(road.descents),
+                ..bare
+            }
+        }
+    };
+}
+
 /// A descent. Where no speed is safe gear, stage and speeds are empty.
 #[derive(Clone, Debug, Default, PartialEq, Serialize)]
 #[cfg_attr(feature = "parquet", derive(ParquetRecordWriter))]
@@ -176,21 +197,7 @@ impl Row for DescentRow {
         rows::descents(plan).into_iter().map(row).collect()
     }
 
-    fn of_file(file: &File) -> Self {
-        let bare = Self { file: file.path.clone(), error: file.error.clone(), ..Self::default() };
-        let Some(road) = file.road.clone() else { return bare };
-        Self {
-            road: Some(road.name),
-            course: Some(road.course),
-            courses: Some(road.courses),
-            length_m: Some(road.length_m),
-            unassessed_m: Some(road.unassessed_m),
-            quality: Some(road.quality),
-            notes: Some(road.notes),
-            descents: Some(road.descents),
-            ..bare
-        }
-    }
+    of_file!();
 }
 
 /// A leg. A descent on which no speed is safe has one row, without gear, stage and speed.
@@ -235,21 +242,7 @@ impl Row for LegRow {
         rows::descents(plan).into_iter().flat_map(of_descent).collect()
     }
 
-    fn of_file(file: &File) -> Self {
-        let bare = Self { file: file.path.clone(), error: file.error.clone(), ..Self::default() };
-        let Some(road) = file.road.clone() else { return bare };
-        Self {
-            road: Some(road.name),
-            course: Some(road.course),
-            courses: Some(road.courses),
-            length_m: Some(road.length_m),
-            unassessed_m: Some(road.unassessed_m),
-            quality: Some(road.quality),
-            notes: Some(road.notes),
-            descents: Some(road.descents),
-            ..bare
-        }
-    }
+    of_file!();
 }
 
 impl LegRow {
