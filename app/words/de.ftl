@@ -172,6 +172,61 @@ note-poor-heights = Die Höhen dieser Datei sind schlecht: Neigungen sind nur ei
 note-hot-elsewhere = Außerhalb der Gefälle gibt es eine Stelle, an der eine kräftige Bremsung bis zum Stillstand die Grenze der Bremsen überschreiten würde. Suchen Sie die Stelle im Bild, und fahren Sie dort langsamer.
 note-cannot-climb = Unter Volllast kommt dieses Fahrzeug einen Teil dieser Strecke in keinem Gang hinauf.
 
+## Short answers, of five words at most: one line beside a question.
+
+short-same = dasselbe
+short-no-safe-speed = keine sichere Geschwindigkeit
+short-verdict = { $verdict ->
+    [retarder-holds] gehalten
+    [little-in-reserve] wenig Reserve
+    [needs-service-brakes] Betriebsbremse
+   *[no-safe-speed] keine sichere Geschwindigkeit
+}
+short-gear-range = Gänge { $from }–{ $to }
+short-out-of-range = Gewicht außerhalb des Bereichs
+short-governed = { $governs ->
+    [speed-limit] eingegebenes Limit
+    [posted] Tempolimit
+    [engine-speed] Motordrehzahl
+    [control] Haltekraft
+    [curve] Kurven
+    [grip] Haftung
+   *[heat] Bremsenhitze
+}
+short-own-choice = Ihre Wahl
+short-no-speed = { $because ->
+    [speed-limit] eingegebenes Limit ist niedriger
+    [posted] Tempolimit ist niedriger
+    [engine-speed] Motor dreht zu hoch
+    [control] zu wenig Haltekraft
+    [curve] Gänge für Kurven zu hoch
+    [grip] zu wenig Haftung
+   *[heat] Bremsen zu heiß
+}
+short-brakes-hold = Bremsen halten
+short-stop-at-once = sofort anhalten
+short-stop-before = vor { $place } anhalten
+short-no-stop = kein sicheres Anhalten
+short-count-of = { $some } von { $runs }
+short-curve-count = { $all-hairpins ->
+    [true] { $count ->
+        [one] { $count } Kehre
+       *[other] { $count } Kehren
+    }
+   *[false] { $count ->
+        [one] { $count } Kurve
+       *[other] { $count } Kurven
+    }
+}, { $speed }
+short-none-found = keiner gefunden
+short-no-gear = kein Gang
+short-minutes = { $minutes } min
+short-cool = Bremsen unter { $at }
+short-mass = höchstens { $mass }
+short-retarding = { $share } mehr Dauerbremsleistung
+short-reserve = { $kept } Reserve
+short-no-change = nichts davon reicht
+
 ## What a language says of itself.
 
 colon = :{ " " }

@@ -207,6 +207,86 @@ note-hot-elsewhere = Away from the descents there is a place where a hard stop w
 # The truck cannot climb what the road climbs.
 note-cannot-climb = At full load this truck cannot climb a part of this road in any gear.
 
+## Short answers, of five words at most: one line beside a question.
+
+# The other choice comes to the same.
+short-same = the same
+# No speed is safe.
+short-no-safe-speed = no safe speed
+# A verdict that is worse than that of the plan itself.
+short-verdict = { $verdict ->
+    [retarder-holds] held
+    [little-in-reserve] little in reserve
+    [needs-service-brakes] service brakes
+   *[no-safe-speed] no safe speed
+}
+# Gears of several legs, the lowest and the highest.
+# Arguments: $from u8, $to u8
+short-gear-range = gears { $from }–{ $to }
+# The mass asked for cannot be entered.
+short-out-of-range = mass out of range
+# What keeps the speed from being higher.
+short-governed = { $governs ->
+    [speed-limit] limit entered
+    [posted] posted limit
+    [engine-speed] engine speed
+    [control] control
+    [curve] curves
+    [grip] grip
+   *[heat] brake heat
+}
+# What the person chose under Day keeps it so.
+short-own-choice = your choice
+# Why no speed is safe.
+short-no-speed = { $because ->
+    [speed-limit] limit entered is lower
+    [posted] posted limit is lower
+    [engine-speed] engine too fast
+    [control] too little retarding
+    [curve] gears too high in curves
+    [grip] too little grip
+   *[heat] brakes too hot
+}
+# The retarder fails: the service brakes hold the truck to the foot.
+short-brakes-hold = brakes hold it
+# The retarder fails: stop, which is possible anywhere.
+short-stop-at-once = stop at once
+# The retarder fails: stopping is possible as far as this place.
+short-stop-before = stop before { $place }
+# The retarder fails: nowhere would a stop keep the heat limit.
+short-no-stop = no safe stop
+# In so many of all runs.
+# Arguments: $some, $runs
+short-count-of = { $some } of { $runs }
+# Curves slower than the descent, and the speed of the slowest.
+# Arguments: $count, $all-hairpins bool, $speed
+short-curve-count = { $all-hairpins ->
+    [true] { $count ->
+        [one] { $count } hairpin
+       *[other] { $count } hairpins
+    }
+   *[false] { $count ->
+        [one] { $count } curve
+       *[other] { $count } curves
+    }
+}, { $speed }
+# No way down was found.
+short-none-found = none found
+# No gear does.
+short-no-gear = no gear does
+# A time.
+short-minutes = { $minutes } min
+# The retarder would hold it with brakes no warmer than this at the crest.
+short-cool = brakes below { $at }
+# The retarder would hold it at this mass.
+short-mass = at most { $mass }
+# The retarder would hold it with so much more retarding.
+short-retarding = { $share } more retarding
+# The retarder holds it with less in reserve than asked for.
+short-reserve = { $kept } in reserve
+# No change in reach helps.
+short-no-change = nothing in reach
+
 ## What a language says of itself.
 
 # Between a label and what it is the label of.

@@ -176,6 +176,61 @@ note-poor-heights = Las altitudes de este archivo son malas: las pendientes son 
 note-hot-elsewhere = Fuera de las bajadas hay un lugar donde una frenada fuerte hasta parar superaría el límite de los frenos. Búsquelo en el gráfico y vaya más despacio ahí.
 note-cannot-climb = Ni siquiera con el acelerador a fondo puede este camión subir una parte de esta carretera, en ninguna marcha.
 
+## Short answers, of five words at most: one line beside a question.
+
+short-same = lo mismo
+short-no-safe-speed = ninguna velocidad segura
+short-verdict = { $verdict ->
+    [retarder-holds] lo retiene
+    [little-in-reserve] con poca reserva
+    [needs-service-brakes] frenos de servicio
+   *[no-safe-speed] ninguna velocidad segura
+}
+short-gear-range = marchas { $from }–{ $to }
+short-out-of-range = masa fuera de límites
+short-governed = { $governs ->
+    [speed-limit] límite introducido
+    [posted] límite señalizado
+    [engine-speed] revoluciones del motor
+    [control] control de la velocidad
+    [curve] curvas
+    [grip] adherencia
+   *[heat] calor de los frenos
+}
+short-own-choice = su elección
+short-no-speed = { $because ->
+    [speed-limit] el límite introducido es menor
+    [posted] el límite señalizado es menor
+    [engine-speed] motor demasiado rápido
+    [control] muy poca retención
+    [curve] marchas demasiado altas en curvas
+    [grip] muy poca adherencia
+   *[heat] frenos demasiado calientes
+}
+short-brakes-hold = lo retienen los frenos
+short-stop-at-once = pare enseguida
+short-stop-before = pare antes del { $place }
+short-no-stop = ninguna parada segura
+short-count-of = { $some } de { $runs }
+short-curve-count = { $all-hairpins ->
+    [true] { $count ->
+        [one] { $count } curva de herradura
+       *[other] { $count } curvas de herradura
+    }
+   *[false] { $count ->
+        [one] { $count } curva
+       *[other] { $count } curvas
+    }
+}, { $speed }
+short-none-found = no se encontró
+short-no-gear = ninguna marcha
+short-minutes = { $minutes } min
+short-cool = frenos por debajo de { $at }
+short-mass = como máximo { $mass }
+short-retarding = { $share } más de retención
+short-reserve = { $kept } en reserva
+short-no-change = nada a su alcance
+
 ## What a language says of itself.
 
 colon = :{ " " }

@@ -176,6 +176,61 @@ note-poor-heights = Les altitudes de ce fichier sont mauvaises : les pentes son
 note-hot-elsewhere = En dehors des descentes, il y a un endroit où un freinage énergique jusqu’à l’arrêt dépasserait la limite des freins. Cherchez l’endroit dans l’image, et roulez-y moins vite.
 note-cannot-climb = Même moteur à pleine charge, ce véhicule ne peut pas monter une partie de cette route, quel que soit le rapport.
 
+## Short answers, of five words at most: one line beside a question.
+
+short-same = pareil
+short-no-safe-speed = aucune vitesse sûre
+short-verdict = { $verdict ->
+    [retarder-holds] retenu
+    [little-in-reserve] peu de réserve
+    [needs-service-brakes] freins de service
+   *[no-safe-speed] aucune vitesse sûre
+}
+short-gear-range = rapports { $from }–{ $to }
+short-out-of-range = masse hors plage
+short-governed = { $governs ->
+    [speed-limit] limite saisie
+    [posted] limite signalée
+    [engine-speed] régime moteur
+    [control] maîtrise de la vitesse
+    [curve] virages
+    [grip] adhérence
+   *[heat] chaleur des freins
+}
+short-own-choice = votre choix
+short-no-speed = { $because ->
+    [speed-limit] limite saisie plus basse
+    [posted] limite signalée plus basse
+    [engine-speed] moteur trop rapide
+    [control] trop peu de retenue
+    [curve] rapports trop longs en virage
+    [grip] trop peu d’adhérence
+   *[heat] freins trop chauds
+}
+short-brakes-hold = les freins le retiennent
+short-stop-at-once = arrêtez-vous aussitôt
+short-stop-before = arrêt avant { $place }
+short-no-stop = aucun arrêt sûr
+short-count-of = { $some } sur { $runs }
+short-curve-count = { $all-hairpins ->
+    [true] { $count ->
+        [one] { $count } épingle
+       *[other] { $count } épingles
+    }
+   *[false] { $count ->
+        [one] { $count } virage
+       *[other] { $count } virages
+    }
+}, { $speed }
+short-none-found = aucun trouvé
+short-no-gear = aucun rapport
+short-minutes = { $minutes } min
+short-cool = freins sous { $at }
+short-mass = { $mass } au plus
+short-retarding = { $share } de retenue en plus
+short-reserve = { $kept } en réserve
+short-no-change = rien à votre portée
+
 ## What a language says of itself.
 
 colon =  :{ " " }

@@ -1,6 +1,7 @@
 //! What is said is complete, plain, and on the cautious side.
 
 mod card;
+mod short;
 mod way;
 
 use super::*;

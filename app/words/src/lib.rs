@@ -17,6 +17,7 @@ mod language;
 mod plan;
 mod road;
 pub mod say;
+mod short;
 mod study;
 mod time;
 mod way;

@@ -2,8 +2,9 @@
 
 use crate::Spoken;
 use crate::format::{self, Units};
-use solver::day::{Day, Lead, ServiceBrakes};
-use solver::plan::{Advice, Choice, Descent, Governs, NoSafeSpeed, Note, Verdict};
+use crate::short::chosen_by_day;
+use solver::day::Day;
+use solver::plan::{Advice, Choice, Descent, NoSafeSpeed, Note, Verdict};
 
 impl Spoken {
     /// What keeps the speed from being higher; or why no speed was found.
@@ -18,11 +19,7 @@ impl Spoken {
     /// What keeps the speed from being higher.
     #[must_use]
     pub fn why_not_faster(&self, advice: &Advice, day: &Day, units: Units) -> String {
-        if day.lead == Lead::Untouched
-            && day.service_brakes == ServiceBrakes::InReserve
-            && advice.governs == Governs::Control
-            && advice.verdict == Verdict::RetarderHolds
-        {
+        if chosen_by_day(advice, day) {
             return self.untouched_governs().to_owned();
         }
         // Where no snubs are told the gear holds it by itself; single places need the service brakes.

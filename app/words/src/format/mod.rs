@@ -39,6 +39,13 @@ pub fn distance(metres: f64, units: Units) -> String {
     format!("{}{NO_BREAK}{}", distance_number(metres, units), units.distance())
 }
 
+/// A place along the road, to 0.1: “km 12.2”, “mi 7.6”. The number alone stands behind the unit, so that a place is
+/// not read as a length.
+#[must_use]
+pub fn place(metres: f64, units: Units) -> String {
+    format!("{}{NO_BREAK}{}", units.distance(), distance_number(metres, units))
+}
+
 /// A distance without its unit.
 #[must_use]
 pub fn distance_number(metres: f64, units: Units) -> String {
