@@ -1,6 +1,7 @@
 //! Everything of the browser. Nothing here panics where an interface is missing: a page
 //! without storage still works, it only forgets.
 
+pub(crate) mod address;
 pub(crate) mod database;
 pub(crate) mod download;
 pub(crate) mod file;
@@ -175,11 +176,4 @@ pub(crate) fn leaf(id: &str, on: bool) -> bool {
     let page = (element.client_height() - STAYS).max(STAYS);
     element.set_scroll_top(before + if on { page } else { -page });
     element.scroll_top() != before
-}
-
-/// Scrolls an element of the page into view.
-pub(crate) fn show_element(id: &str) {
-    if let Some(element) = document().and_then(|document| document.get_element_by_id(id)) {
-        element.scroll_into_view();
-    }
 }

@@ -44,6 +44,7 @@ mod study_worker;
 mod things;
 mod truck;
 mod trucks;
+mod views;
 mod wants;
 mod work;
 mod worth;
@@ -55,6 +56,7 @@ pub(crate) use result::Worked;
 pub(crate) use signals::{Carried, Ranked, Ride, State, WorthTold};
 pub(crate) use things::{End, MOST_THINGS, Thing, Things};
 pub(crate) use trucks::Trucks;
+pub(crate) use views::View;
 
 use crate::browser::{focus, leaving, offline, theme};
 use leptos::prelude::*;
@@ -81,5 +83,6 @@ pub(crate) fn start() -> State {
     alike::start(state);
     returning::open(state);
     link::look(state);
+    views::follow(state);
     state
 }

@@ -1,65 +1,291 @@
-//! The answer: the sentence that decides, and what must be said with it.
+//! The answer: one fixed place that tells of the descent in hand. What to do stands first and large; then one
+//! line a question, each with its short answer, and the text one tap behind.
 
-use super::card;
-use super::detail::{changes, curves, other_ways};
-use super::part::{fact, list};
+use super::descents::{gear_square, stage_square};
+use super::part::list;
+use super::questions;
 use super::result::of_result;
-use super::study::sure_and_lost;
 use super::verdict::chip;
-use crate::browser;
-use crate::format::Units;
-use crate::outline;
+use super::{bar, roadside};
+use crate::format::{self, Units, place};
 use crate::state::{State, Worked};
 use crate::words::{Piece, words};
+use ::words::down;
 use leptos::prelude::*;
-use solver::plan::{Choice, Descent, Note};
+use solver::plan::{Advice, ChangeHow, Choice, Descent, Leg, Note};
+use std::collections::BTreeSet;
 use std::sync::Arc;
 
-/// The first and largest part of the page.
+/// The column.
 pub(super) fn answer(state: State) -> AnyView {
     let w = words();
-    let content = of_result(state, move |worked| content(state, &worked, state.units.get_untracked()));
+    let hand = in_hand(state);
+    // What is open stays open when another answer comes.
+    let open = RwSignal::new(BTreeSet::new());
+    let content = of_result(state, move |worked| match hand.get() {
+        Some(number) => {
+            let descent = worked.plan.descents.iter().find(|it| it.number == number);
+            descent.map(|it| of_descent(state, &worked, it, open))
+        }
+        None => Some(level(&worked)),
+    });
     let empty = move || {
         let nothing = state.shown.worked.with(Option::is_none) && state.talk.progress.with(Option::is_none);
-        nothing.then(|| {
-            view! {
-                <div class="empty">
-                    <p class="say">{w.no_road()}</p>
-                    <p>{w.no_road_sentence()}</p>
-                    <button type="button" class="button" on:click=move |_| state.open_demo()>{w.show_demo()}</button>
-                </div>
-            }
-        })
+        nothing.then(|| view! { <p class="say">{w.no_road()}</p> <p>{w.no_road_sentence()}</p> })
     };
     view! {
-        <section class="card answer" id="answer" tabindex="-1">
-            {content}
-            {empty}
+        <section
+            class="answer"
+            id="answer"
+            tabindex="-1"
+            class:stale=move || state.shown.stale.get()
+            aria-busy=move || if state.talk.progress.with(Option::is_some) { "true" } else { "false" }
+        >
+            <div class="answer-scroll">
+                {content}
+                {empty}
+                {roadside::roadside(state)}
+            </div>
+            <p class="truck-line">
+                <span data-testid="made-for">{move || bar::truck(state).join(" · ")}</span>" "
+                <a href="#truck" data-testid="change-truck">{w.change_truck()}</a>
+            </p>
             {cautions()}
         </section>
     }
     .into_any()
 }
 
-fn content(state: State, worked: &Arc<Worked>, units: Units) -> AnyView {
-    let plan = &worked.plan;
-    let deciding = match plan.deciding() {
-        Some(descent) => decided(state, descent, worked, units),
-        None => level(state, worked, units),
+/// Number of the descent in hand: the one chosen, else the one that asks for most.
+pub(super) fn in_hand(state: State) -> Memo<Option<usize>> {
+    Memo::new(move |_| {
+        let chosen = state.shown.chosen_descent.get();
+        state.shown.worked.with(|worked| {
+            let plan = &worked.as_ref()?.plan;
+            let there = |number: &usize| plan.descents.iter().any(|it| it.number == *number);
+            chosen.filter(there).or_else(|| plan.deciding().map(|it| it.number))
+        })
+    })
+}
+
+fn level(worked: &Arc<Worked>) -> AnyView {
+    let partly = worked.plan.notes.contains(&Note::PartlyUnassessed);
+    view! { <p class="say" data-testid="verdict-sentence" aria-live="polite">{words().no_descent(partly)}</p> }.into_any()
+}
+
+fn of_descent(
+    state: State,
+    worked: &Arc<Worked>,
+    descent: &Descent,
+    open: RwSignal<BTreeSet<&'static str>>,
+) -> AnyView {
+    let w = words();
+    let units = state.units.get_untracked();
+    let number = descent.number;
+    let spoken = w.decides(descent, worked.plan.descents.len(), units);
+    let notes = worked.plan.notes.iter().filter(|note| !is_of_road(**note));
+    let do_this = match &descent.choice {
+        Choice::Held(advice) if down::in_legs(descent) => legs(state, worked, descent, advice, units),
+        Choice::Held(advice) => one_gear(state, worked, descent, advice, units),
+        Choice::NoSafeSpeed(_) => ().into_any(),
     };
-    let notes = plan.notes.iter().filter(|note| !is_doubt(**note));
-    vec![blank(worked, units), deciding, list("notes", "notes", said(notes))].into_any()
+    view! {
+        {head(state, worked, number)}
+        <p class="unseen" data-testid="verdict-sentence" aria-live="polite">
+            {spoken.into_iter().map(piece).collect_view()}" "{w.verdict_of(&descent.choice)}
+        </p>
+        {do_this}
+        <p class="verdict-line" data-testid="verdict">{chip(&descent.choice)}</p>
+        {list("touched", "touched", w.touched(descent, units))}
+        {list("notes", "notes", notes.map(|note| w.note(*note).to_owned()).collect())}
+        {four(worked, descent, units)}
+        {way(worked, descent, units)}
+        {questions::questions(state, worked, descent, units, open)}
+    }
+    .into_any()
 }
 
-/// What could not be assessed, before the sentence that decides: the worst hill may lie in it.
-fn blank(worked: &Arc<Worked>, units: Units) -> AnyView {
-    let lines = worked.blank().map(|blank| words().blank(&blank, units));
-    list("notes first", "blank", lines.into_iter().collect())
+/// Which descent, and the ways to its neighbours.
+fn head(state: State, worked: &Arc<Worked>, number: usize) -> AnyView {
+    let w = words();
+    let count = worked.plan.descents.len();
+    let hardest = worked.plan.deciding().is_some_and(|it| it.number == number);
+    let step = move |to: usize, sign: &'static str, testid: &'static str, name: &'static str| {
+        view! {
+            <button
+                type="button"
+                class="button small"
+                data-testid=testid
+                aria-label=name
+                disabled=!(1..=count).contains(&to)
+                on:click=move |_| state.shown.chosen_descent.set(Some(to))
+            >
+                {sign}
+            </button>
+        }
+        .into_any()
+    };
+    let steps = (count > 1).then(|| {
+        vec![
+            step(number.wrapping_sub(1), "‹", "descent-before", w.descent_before()),
+            step(number + 1, "›", "descent-after", w.descent_after()),
+        ]
+    });
+    view! {
+        <div class="answer-head">
+            <h2 data-testid="in-hand">{w.descent(number)}" "<span class="of">{w.of_count(count)}</span></h2>
+            {(hardest && count > 1).then(|| view! { <span class="tag">{w.hardest()}</span> })}
+            <span class="tag old" hidden=move || !state.shown.stale.get() data-testid="old-answer">{w.old_answer()}</span>
+            {steps}
+        </div>
+    }
+    .into_any()
 }
 
-/// Whether a note takes trust away from the sentence that decides: such notes stand right below it.
-/// Of what is blank the first line of all tells more than its note.
-fn is_doubt(note: Note) -> bool {
+fn piece(piece: Piece) -> AnyView {
+    match piece {
+        Piece::Plain(text) => text.into_any(),
+        Piece::Strong(text) => view! { <strong>{text}</strong> }.into_any(),
+    }
+}
+
+/// Gear, stage and speed as large as they can be, and when to be in the gear.
+fn one_gear(state: State, worked: &Arc<Worked>, descent: &Descent, advice: &Advice, units: Units) -> AnyView {
+    let w = words();
+    let (gear, stage, speed) = down::first(descent, advice);
+    let [gear_head, stage_head, hold_head, ..] = w.hand_figures();
+    let first = match descent.from {
+        0 => w.be_in_gear_at_start(),
+        _ => w.be_in_gear(&place(descent.crest.0, units)),
+    };
+    view! {
+        <dl class="trio">
+            <div><dt>{gear_head}</dt><dd data-testid="hand-gear">{gear_square(state, worked, gear)}</dd></div>
+            <div><dt>{stage_head}</dt><dd data-testid="hand-stage">{stage_square(descent, stage)}</dd></div>
+            <div>
+                <dt>{hold_head}</dt>
+                <dd class="speed" data-testid="hand-speed">
+                    {format::hold_number(speed.0, units)}" "<small>{units.speed()}</small>
+                </dd>
+            </div>
+        </dl>
+        <p class="say" data-testid="say">
+            {first.into_iter().map(piece).collect_view()}" "{w.stay_to(&place(descent.foot.0, units))}
+        </p>
+        {w.snub(advice, units).map(|snub| view! { <p class="snub" data-testid="snub">{snub}</p> })}
+    }
+    .into_any()
+}
+
+/// A row a leg, and between them where to change and on what grade.
+fn legs(state: State, worked: &Arc<Worked>, descent: &Descent, advice: &Advice, units: Units) -> AnyView {
+    let w = words();
+    let [gear_head, stage_head, hold_head, from_head, ..] = w.hand_figures();
+    let row = |index: usize, leg: &Leg| {
+        let from = match (index, descent.from) {
+            (0, 0) => place(0.0, units),
+            (0, _) => place(descent.crest.0, units),
+            (_, _) => leg.change.map_or_else(String::new, |it| place(it.at.0, units)),
+        };
+        let change = leg.change.map(|change| {
+            // Up at an easing is a change; up or down on the hill needs the brakes first.
+            let eased = change.how == ChangeHow::Up && change.grade.0 > EASED;
+            let mark = if eased { "M8 1 15 8 8 15 1 8z" } else { "M8 2 14 8 8 14 2 8z" };
+            let by = w.by_place(change.how, &place(change.at.0, units));
+            view! {
+                <tr class="change" class:eased=eased>
+                    <td colspan="4">
+                        <svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true"><path d=mark></path></svg>
+                        {format!("{} ({})", ::words::say::capital(&by), format::grade(change.grade.0))}
+                    </td>
+                </tr>
+            }
+        });
+        let speed = format::hold_number(leg.speed.0, units);
+        view! {
+            {change}
+            <tr data-testid="leg-row">
+                <th scope="row">{from}</th>
+                <td>{gear_square(state, worked, leg.gear)}</td>
+                <td>{stage_square(descent, leg.stage)}</td>
+                <td class="speed">{speed}" "<small>{units.speed()}</small></td>
+            </tr>
+        }
+        .into_any()
+    };
+    let rows: Vec<AnyView> = descent.legs.iter().enumerate().map(|(index, leg)| row(index, leg)).collect();
+    let first = match descent.from {
+        0 => w.be_in_gear_at_start(),
+        _ => w.be_in_gear(&place(descent.crest.0, units)),
+    };
+    view! {
+        <table class="legs-table">
+            <thead>
+                <tr>
+                    <th scope="col">{from_head}</th>
+                    <th scope="col">{gear_head}</th>
+                    <th scope="col">{stage_head}</th>
+                    <th scope="col">{hold_head}</th>
+                </tr>
+            </thead>
+            <tbody>{rows}</tbody>
+        </table>
+        <p class="say" data-testid="say">{first.into_iter().map(piece).collect_view()}</p>
+        {w.snub(advice, units).map(|snub| view! { <p class="snub" data-testid="snub">{snub}</p> })}
+    }
+    .into_any()
+}
+
+/// Gentler than this the hill eases enough to change up without braking.
+const EASED: f64 = -0.02;
+
+/// How long, how far down, how steep.
+fn four(worked: &Arc<Worked>, descent: &Descent, units: Units) -> AnyView {
+    let [_, _, _, _, long, down, grade, steepest] = words().hand_figures();
+    let most = descent.steepest.iter().map(|it| it.grade.0).fold(descent.mean.0, f64::min);
+    let partly = down::blanks(descent, &worked.road.unassessed).next().is_some();
+    let about = if partly { "≥ " } else { "" };
+    let all = [
+        (long, format::length(descent.foot.0 - descent.crest.0, units)),
+        (down, format!("{about}{}", format::height(descent.drop.0, units))),
+        (grade, format::grade(descent.mean.0)),
+        (steepest, format::grade(most)),
+    ];
+    let all = all.map(|(head, figure)| view! { <div><dt>{head}</dt><dd>{figure}</dd></div> }.into_any());
+    view! { <dl class="four">{all.into_iter().collect_view()}</dl> }.into_any()
+}
+
+/// Most things on the way that are told at once.
+const MOST_ON_WAY: usize = 3;
+
+/// What waits on the way: the slowest curves and the places, in the order of the road.
+fn way(worked: &Arc<Worked>, descent: &Descent, units: Units) -> AnyView {
+    let w = words();
+    let mut curves: Vec<_> = worked.plan.slow_curves(descent).copied().collect();
+    curves.sort_by(|a, b| a.speed.0.total_cmp(&b.speed.0));
+    curves.truncate(MOST_ON_WAY);
+    let curves = curves.into_iter().map(|it| {
+        (it.curve.from, w.way_curve(it.curve.hairpin).to_owned(), format::hold_speed(it.speed.0, units))
+    });
+    let places = worked.road.places.iter().filter(|it| (descent.from..=descent.to).contains(&it.index));
+    let places = places.map(|it| {
+        let kind = w.place_kind(it.kind);
+        let name = if it.name.is_empty() { kind.to_owned() } else { it.name.clone() };
+        (it.index, name, String::new())
+    });
+    let mut all: Vec<(usize, String, String)> = curves.chain(places.take(MOST_ON_WAY)).collect();
+    all.sort_by_key(|it| it.0);
+    if all.is_empty() {
+        return ().into_any();
+    }
+    let rows = all.into_iter().map(|(index, what, speed)| {
+        view! { <li><span>{place(worked.place_m(index), units)}</span><span>{what}</span><b>{speed}</b></li> }
+    });
+    view! { <ul class="way" data-testid="way">{rows.collect_view()}</ul> }.into_any()
+}
+
+/// Whether a note is about the road rather than about the way down: such notes stand below the picture.
+pub(super) fn is_of_road(note: Note) -> bool {
     match note {
         Note::StartsInDescent | Note::PartlyUnassessed | Note::PoorHeights | Note::HotElsewhere => true,
         Note::StagesWithheld(_)
@@ -70,152 +296,20 @@ fn is_doubt(note: Note) -> bool {
     }
 }
 
-fn doubts(worked: &Arc<Worked>) -> AnyView {
-    let told = |note: &&Note| is_doubt(**note) && **note != Note::PartlyUnassessed;
-    list("notes", "doubts", said(worked.plan.notes.iter().filter(told)))
-}
-
-fn said<'a>(notes: impl Iterator<Item = &'a Note>) -> Vec<String> {
-    notes.map(|note| words().note(*note).to_owned()).collect()
-}
-
-fn level(state: State, worked: &Arc<Worked>, units: Units) -> AnyView {
-    let partly = worked.plan.notes.contains(&Note::PartlyUnassessed);
-    view! {
-        <p class="say" data-testid="verdict-sentence" aria-live="polite">{words().no_descent(partly)}</p>
-        {climbs(state, worked, units)}
-        {doubts(worked)}
-        {made_for(worked, units)}
-    }
-    .into_any()
-}
-
-/// Of a road that climbs the way it is shown: that it does, and the way to turn it. Its descents are
-/// those of somebody who drives up.
-fn climbs(state: State, worked: &Arc<Worked>, units: Units) -> Option<AnyView> {
-    let w = words();
-    let ends = worked.ends_m();
-    outline::climbs(ends).then(|| {
-        view! {
-            <p class="snub climbs" data-testid="climbs">
-                {w.climbs(ends.0, ends.1, units)}" "
-                <button type="button" class="button small" data-testid="reverse-climb" on:click=move |_| state.reverse()>
-                    {w.reverse()}
-                </button>
-            </p>
-        }
-        .into_any()
-    })
-}
-
-/// For which truck and which day the answer is, and the way to enter others: on a phone the entries
-/// are folded, and far below.
-fn made_for(worked: &Arc<Worked>, units: Units) -> AnyView {
-    let w = words();
-    view! {
-        <p class="made-for" data-testid="made-for">
-            {w.made_for(&card::facts(worked, units))}" "
-            <a href="#truck" data-testid="to-truck" on:click=move |_| browser::unfold("truck")>{w.to_truck()}</a>
-        </p>
-    }
-    .into_any()
-}
-
-fn decided(state: State, descent: &Descent, worked: &Arc<Worked>, units: Units) -> AnyView {
-    let w = words();
-    let sentence = w.decides(descent, worked.plan.descents.len(), units);
-    let snub = descent.choice.advice().and_then(|advice| w.snub(advice, units));
-    view! {
-        <p class="say" data-testid="verdict-sentence" aria-live="polite">
-            {sentence.into_iter().map(piece).collect_view()}
-        </p>
-        {doubts(worked)}
-        {climbs(state, worked, units)}
-        <p class="verdict-line">
-            <span data-testid="verdict">{chip(&descent.choice)}</span>
-            <span class="chosen-for">{w.chosen_for(descent, units)}</span>
-        </p>
-        {list("touched", "touched", w.touched(descent, units))}
-        {snub.map(|snub| view! { <p class="snub" data-testid="snub">{snub}</p> })}
-        {along(worked, units)}
-        {made_for(worked, units)}
-        <p class="to-card"><a href="#card" data-testid="to-card">{w.to_card()}</a></p>
-        <dl class="facts">
-            {facts(descent, worked, units)}
-            {sure_and_lost(state, descent, units, false)}
-        </dl>
-    }
-    .into_any()
-}
-
-/// Most descents that are named beside the sentence.
-const MOST_ALONG: usize = 6;
-
-/// All descents in road order: whoever reads the sentence alone would take its gear down the
-/// others as well.
-fn along(worked: &Arc<Worked>, units: Units) -> Option<AnyView> {
-    let w = words();
-    let list = &worked.plan.descents;
-    if list.len() < 2 {
-        return None;
-    }
-    let items = list.iter().take(MOST_ALONG).map(|descent| {
-        view! { <li><span class="number">{descent.number}</span>{w.along(descent, units)}</li> }
-    });
-    let more = list.len().saturating_sub(MOST_ALONG);
-    let view = view! {
-        <div class="along" data-testid="along">
-            <p>{w.along_label()}</p>
-            <ol>
-                {items.collect_view()}
-                {(more > 0).then(|| view! { <li>{w.along_more(more)}</li> })}
-            </ol>
-        </div>
-    };
-    Some(view.into_any())
-}
-
-fn piece(piece: Piece) -> AnyView {
-    match piece {
-        Piece::Plain(text) => text.into_any(),
-        Piece::Strong(text) => view! { <strong>{text}</strong> }.into_any(),
-    }
-}
-
-fn facts(descent: &Descent, worked: &Arc<Worked>, units: Units) -> AnyView {
-    let w = words();
-    let day = &worked.day;
-    let heat = match &descent.choice {
-        Choice::Held(advice) => Some(w.brake_heat(advice, day, units)),
-        Choice::NoSafeSpeed(_) => None,
-    };
-    let [one_gear, untouched] = other_ways(descent, units);
-    let others = [(w.one_gear_label(), "one-gear", one_gear), (w.untouched_label(), "untouched", untouched)];
-    let others = others.into_iter().filter(|(.., lines)| !lines.is_empty());
-    let mut facts: Vec<AnyView> = others.map(|(label, testid, lines)| fact(label, testid, lines)).collect();
-    facts.extend([
-        fact(w.governs_label(), "governs", vec![w.governs(descent, day, units)]),
-        fact(w.other_mode_label(day.service_brakes), "other-mode", vec![w.other_mode(descent, day, units)]),
-        fact(w.heavier_label(), "heavier", vec![w.heavier(descent.heavier.as_ref(), units)]),
-    ]);
-    let change = changes(descent, day, units);
-    facts.extend((!change.is_empty()).then(|| fact(w.change_label(), "change", change)));
-    // Whoever reads the hold speed alone would take it through a hairpin.
-    let curves = curves(worked, descent, units);
-    facts.extend((!curves.is_empty()).then(|| fact(w.curves_label(), "curves", curves)));
-    facts.extend(heat.map(|heat| fact(w.heat_label(), "heat", vec![heat])));
-    facts.into_any()
-}
-
+/// The caution that always stands, and all of them behind it.
 fn cautions() -> AnyView {
     let w = words();
     let items = w.cautions().into_iter().map(str::to_owned);
     view! {
-        <div class="cautions" data-testid="cautions">
+        <details class="cautions" data-testid="cautions">
+            <summary>
+                <span>{w.caution_line().into_iter().map(piece).collect_view()}</span>" "
+                <span class="link">{w.all_cautions()}</span>
+            </summary>
             <p class="parked">{w.parked()}</p>
             {w.unread().map(|unread| view! { <p class="unread" data-testid="unread">{unread}</p> })}
             {list("", "", items.collect())}
-        </div>
+        </details>
     }
     .into_any()
 }

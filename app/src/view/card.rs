@@ -60,7 +60,7 @@ pub(super) fn card(state: State) -> AnyView {
     let locked = Signal::derive(move || !state.can_export());
     let none = move || state.shown.listed.with(|it| it.as_ref().is_none_or(|it| it.plan.descents.is_empty()));
     view! {
-        <section class="card cab" id="card" hidden=none>
+        <section class="card cab" id="cab" hidden=none>
             <div class="section-head">
                 <h2>{w.card_head()}</h2>
                 <div class="buttons">
@@ -69,6 +69,12 @@ pub(super) fn card(state: State) -> AnyView {
                     </button>
                     <button type="button" class="button" data-testid="save-picture" disabled=locked on:click=draw>{w.save_picture()}</button>
                     <button type="button" class="button" data-testid="save-rows" disabled=locked on:click=save>{w.save_rows()}</button>
+                    <button type="button" class="button" data-testid="export" title=w.export_sentence() disabled=locked on:click=move |_| state.export()>
+                        {w.export()}
+                    </button>
+                    <button type="button" class="button" data-testid="save-project" title=w.project_sentence() disabled=locked on:click=move |_| state.save_project()>
+                        {w.save_project()}
+                    </button>
                 </div>
             </div>
             <p class="not-printed">{w.card_sentence()}</p>

@@ -1,30 +1,147 @@
-//! The list of descents, worst first or along the road, each opening to its details.
+//! The descents: as a row of cards below the picture, and as a table of all.
 
+use super::answer::in_hand;
 use super::choice::choice;
-use super::detail::detail;
 use super::verdict::chip;
+use crate::chart::reading::{Reading, Tones};
 use crate::format::{self, Units};
-use crate::state::{State, Worked};
+use crate::state::{State, View, Worked};
 use crate::words::words;
 use ::words::down;
 use leptos::prelude::*;
 use solver::plan::{Choice, Descent};
+use solver::truck::{Gear, Stage};
 use std::sync::Arc;
 
-/// How the list is ordered.
+/// How the descents are ordered.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 enum Order {
-    /// Worst first.
-    Worst,
+    /// The hardest first.
+    Hardest,
     /// As they come.
     Road,
 }
 
-/// The section of the descents.
+fn ordered(worked: &Worked, order: Order) -> Vec<&Descent> {
+    match order {
+        Order::Hardest => worked.plan.worst_first(),
+        Order::Road => worked.plan.descents.iter().collect(),
+    }
+}
+
+/// As many cards are seen at once at most; with more the hardest stand first.
+const SEEN: usize = 4;
+
+/// The row below the picture: a card a descent, what the road comes to, and the way to the card for the cab.
+pub(super) fn rail(state: State) -> AnyView {
+    let w = words();
+    let hand = in_hand(state);
+    let cards = move || {
+        let units = state.units.get();
+        state.shown.listed.get().map(|worked| {
+            let few = worked.plan.descents.len() <= SEEN;
+            let order = if few { Order::Road } else { Order::Hardest };
+            let cards = ordered(&worked, order).into_iter().map(|it| card(state, &worked, it, hand, units));
+            cards.collect_view()
+        })
+    };
+    let totals = move || {
+        let units = state.units.get();
+        state.shown.listed.get().map(|worked| {
+            let totals = &worked.plan.totals;
+            let many = worked.plan.descents.len() > SEEN;
+            view! {
+                <b>{w.time(totals.time.0)}</b>
+                <span>{if many { w.worst_first().to_owned() } else { w.fall(totals, units) }}</span>
+            }
+        })
+    };
+    view! {
+        <div class="rail" hidden=move || state.shown.listed.with(Option::is_none)>
+            <ol class="rail-cards" tabindex="-1">{cards}</ol>
+            <p class="rail-totals">{totals}</p>
+            <a class="button rail-card" href="#card" data-testid="to-card">{w.cab_card()}</a>
+        </div>
+    }
+    .into_any()
+}
+
+fn card(
+    state: State,
+    worked: &Arc<Worked>,
+    descent: &Descent,
+    hand: Memo<Option<usize>>,
+    units: Units,
+) -> AnyView {
+    let w = words();
+    let number = descent.number;
+    let how = match &descent.choice {
+        Choice::Held(advice) => {
+            let speed = |speed: f64| format::hold_speed(speed, units);
+            if down::in_legs(descent) {
+                let last = descent.legs.len() - 1;
+                let leg = |(index, leg): (usize, &solver::plan::Leg)| {
+                    let number = format::hold_number(leg.speed.0, units);
+                    let text = if index == last { speed(leg.speed.0) } else { number };
+                    view! { {gear_square(state, worked, leg.gear)} <b>{text}</b> }
+                };
+                descent.legs.iter().enumerate().map(leg).collect_view().into_any()
+            } else {
+                let (gear, stage, hold) = down::first(descent, advice);
+                view! {
+                    {gear_square(state, worked, gear)}
+                    {stage_square(descent, stage)}
+                    <b>{speed(hold.0)}</b>
+                }
+                .into_any()
+            }
+        }
+        Choice::NoSafeSpeed(_) => view! { <b>{w.no_safe_speed()}</b> }.into_any(),
+    };
+    let held = descent.choice.verdict() == solver::plan::Verdict::RetarderHolds;
+    view! {
+        <li>
+            <button
+                type="button"
+                class="stop"
+                class:in-hand=move || hand.get() == Some(number)
+                class:braked=!held
+                data-testid=format!("stop-{number}")
+                aria-pressed=move || if hand.get() == Some(number) { "true" } else { "false" }
+                aria-label=format!("{}{}{}", w.descent(number), w.colon(), w.along(descent, units))
+                on:click=move |_| state.shown.chosen_descent.set(Some(number))
+            >
+                <span class="disc">{number}</span>
+                <span class="where">
+                    <span>{format::span(descent.crest.0, descent.foot.0, units)}</span>
+                    <span>{format::length(descent.foot.0 - descent.crest.0, units)}</span>
+                </span>
+                <span class="do">{how}</span>
+            </button>
+        </li>
+    }
+    .into_any()
+}
+
+/// A gear in its colour on the picture.
+pub(super) fn gear_square(state: State, worked: &Arc<Worked>, gear: Gear) -> AnyView {
+    let along = Reading::Gear.along(&worked.picture, state.units.get_untracked());
+    let class = Tones::of(Reading::Gear, &along).class(gear.number()).to_owned();
+    view! { <span class=format!("square gear {class}")>{gear.number()}</span> }.into_any()
+}
+
+/// A stage in its hatching; a range where it changes on the way.
+pub(super) fn stage_square(descent: &Descent, stage: Stage) -> AnyView {
+    let text = words().short_stage(stage.number());
+    let _ = descent;
+    view! { <span class=format!("square stage stage-{}", stage.number())><i>{text}</i></span> }.into_any()
+}
+
+/// The table of all descents.
 pub(super) fn descents(state: State) -> AnyView {
     let w = words();
-    let order = RwSignal::new(Order::Worst);
-    let orders = vec![(Order::Worst, "worst", w.worst_first()), (Order::Road, "road", w.road_order())];
+    let order = RwSignal::new(Order::Hardest);
+    let orders = vec![(Order::Hardest, "worst", w.worst_first()), (Order::Road, "road", w.road_order())];
     let content = move || {
         let units = state.units.get();
         let order = order.get();
@@ -34,12 +151,7 @@ pub(super) fn descents(state: State) -> AnyView {
         move || state.shown.listed.with(|it| it.as_ref().map(|it| w.descents_head(it.plan.descents.len())));
     let few = move || state.shown.listed.with(|it| it.as_ref().is_none_or(|it| it.plan.descents.len() < 2));
     view! {
-        <section
-            class="card descents"
-            id="descents"
-            aria-label=w.descents_section()
-            hidden=move || state.shown.listed.with(Option::is_none)
-        >
+        <section class="card descents" id="list" aria-label=w.descents_section()>
             <div class="section-head">
                 <h2>{head}</h2>
                 <div hidden=few>
@@ -47,7 +159,6 @@ pub(super) fn descents(state: State) -> AnyView {
                 </div>
             </div>
             {content}
-            {export(state)}
         </section>
     }
     .into_any()
@@ -55,12 +166,8 @@ pub(super) fn descents(state: State) -> AnyView {
 
 fn list(state: State, worked: &Arc<Worked>, order: Order, units: Units) -> AnyView {
     let w = words();
-    let ordered: Vec<&Descent> = match order {
-        Order::Worst => worked.plan.worst_first(),
-        Order::Road => worked.plan.descents.iter().collect(),
-    };
     let heads = w.columns().into_iter().map(|head| view! { <span>{head}</span> });
-    let rows = ordered.into_iter().map(|descent| row(state, worked, descent, units));
+    let rows = ordered(worked, order).into_iter().map(|descent| row(state, descent, units));
     view! {
         <div class="heads" aria-hidden="true">{heads.collect_view()}</div>
         <ol class="rows">{rows.collect_view()}</ol>
@@ -69,50 +176,35 @@ fn list(state: State, worked: &Arc<Worked>, order: Order, units: Units) -> AnyVi
     .into_any()
 }
 
-fn row(state: State, worked: &Arc<Worked>, descent: &Descent, units: Units) -> AnyView {
+/// One descent; it opens the road there.
+fn row(state: State, descent: &Descent, units: Units) -> AnyView {
     let w = words();
     let number = descent.number;
-    let open = move || state.shown.chosen_descent.get() == Some(number);
-    let toggle = move |_| {
-        let closed = state.shown.chosen_descent.get_untracked() != Some(number);
-        state.shown.chosen_descent.set(closed.then_some(number));
-    };
-    let worked = worked.clone();
-    // The descent is found again by its number: it lives in the shared plan, not here.
-    let details = move || {
-        let found = worked.plan.descents.iter().find(|descent| descent.number == number);
-        found.filter(|_| open()).map(|descent| detail(state, &worked, descent, units))
-    };
     let figures = figures(descent, units);
     let legs =
         descent.choice.advice().filter(|_| down::in_legs(descent)).map(|it| w.gears_down(descent, it, units));
     view! {
-        <li class="descent" class:open=open data-testid="descent-row">
+        <li class="descent" data-testid="descent-row">
             <div class="row">
                 <h3>
-                    <button
-                        type="button"
+                    <a
+                        href=format!("#{}", View::Road.key())
                         data-testid=format!("descent-{number}")
-                        aria-expanded=move || if open() { "true" } else { "false" }
                         aria-label=w.details_of(number)
-                        on:click=toggle
+                        on:click=move |_| state.look_at_descent(number)
                     >
-                        <span class="number">{number}</span>
                         <span class="word">{w.descent(number)}</span>
-                    </button>
+                    </a>
                 </h3>
                 <dl>{figures}</dl>
                 {chip(&descent.choice)}
+                {legs.map(|legs| view! { <p class="in-legs">{legs}</p> })}
             </div>
-            {legs.map(|legs| view! { <p class="legs">{legs}</p> })}
-            {details}
         </li>
     }
     .into_any()
 }
 
-/// The figures of a row, in the order of the columns behind the first: of several gears those of the
-/// slowest leg.
 fn figures(descent: &Descent, units: Units) -> Vec<AnyView> {
     let dash = || "–".to_owned();
     let (gear, stage, hold, heat) = match &descent.choice {
@@ -144,32 +236,4 @@ fn figures(descent: &Descent, units: Units) -> Vec<AnyView> {
         view! { <div class=key><dt>{label}</dt><dd>{value}</dd></div> }.into_any()
     };
     labels.zip(values).zip(keys).map(figure).collect()
-}
-
-fn export(state: State) -> impl IntoView {
-    let w = words();
-    view! {
-        <div class="export">
-            <button
-                type="button"
-                class="button"
-                data-testid="export"
-                disabled=move || !state.can_export()
-                on:click=move |_| state.export()
-            >
-                {w.export()}
-            </button>
-            <p>{w.export_sentence()}</p>
-            <button
-                type="button"
-                class="button"
-                data-testid="save-project"
-                disabled=move || !state.can_export()
-                on:click=move |_| state.save_project()
-            >
-                {w.save_project()}
-            </button>
-            <p>{w.project_sentence()}</p>
-        </div>
-    }
 }

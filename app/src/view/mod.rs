@@ -3,20 +3,22 @@
 
 mod answer;
 mod ask;
+mod bar;
 mod card;
 mod chart;
 mod choice;
 mod day;
 mod descents;
-mod detail;
 mod entry;
 mod evidence;
-mod header;
 mod link;
 mod measured;
+mod more;
+mod notice;
 mod offline;
 mod part;
 mod pick;
+mod questions;
 mod ranked;
 mod result;
 mod road;
@@ -29,24 +31,32 @@ mod trucks;
 mod two;
 mod verdict;
 
-use crate::browser::file;
+use crate::browser::{self, file};
 use crate::format::Units;
-use crate::state::{self, State, Worked};
+use crate::state::{self, State, View, Worked};
 use crate::words::words;
 use leptos::prelude::*;
 
-/// The whole page.
+/// The whole page. It has the height of the window; what is longer scrolls within its part.
 pub(crate) fn page() -> impl IntoView {
     let state = state::start();
+    let road = RwSignal::new(false);
     let hovers = move |hovering: bool| {
         if state.files.hovering.get_untracked() != hovering {
             state.files.hovering.set(hovering);
         }
     };
+    let skip = move |event: leptos::ev::MouseEvent| {
+        event.prevent_default();
+        state.go(View::Road);
+        browser::focus("answer".to_owned());
+    };
     view! {
         <div
             class="page"
             class:hovering=move || state.files.hovering.get()
+            class:alone=move || state.views.alone.get()
+            data-view=move || state.views.front.get().key()
             data-testid="drop-zone"
             on:dragover=move |event| {
                 event.prevent_default();
@@ -62,45 +72,89 @@ pub(crate) fn page() -> impl IntoView {
                 hovers(false);
                 state.open(file::dropped(&event));
             }
+            on:keydown=move |event| {
+                if event.key() == "Escape" {
+                    road.set(false);
+                    state.views.alone.set(false);
+                }
+            }
         >
             <span class="unseen" id="begin" tabindex="-1"></span>
-            <a class="skip" id="skip" href="#answer">{words().skip_to_answer()}</a>
-            {offline::offered()}
-            {header::header(state)}
-            {header::road_bar(state)}
-            {trouble::trouble(state)}
-            {link::carried(state)}
-            {ask::ask(state)}
+            <a class="skip" id="skip" href="#road" on:click=skip>{words().skip_to_answer()}</a>
+            {bar::bar(state, road)}
+            {road::panel(state, road)}
+            <div class="notices">
+                {offline::offered()}
+                {trouble::trouble(state)}
+                {link::carried(state)}
+                {ask::ask(state)}
+            </div>
             <main>
-                <div class="results" class:stale=move || state.shown.stale.get() aria-busy=move || busy(state)>
-                    {trouble::progress(state)}
-                    {ranked::ranked(state)}
-                    {answer::answer(state)}
-                    {road_section(state)}
-                    {descents::descents(state)}
-                    {study::ahead(state)}
-                    {two::two(state)}
-                    {roadside::roadside(state)}
-                    {card::card(state)}
-                    {evidence::evidence()}
-                </div>
-                <aside class="entries">
-                    {truck::truck(state)}
-                    {day::day(state)}
-                    {measured::measured(state)}
-                    {road::facts(state)}
-                </aside>
+                {work(state)}
+                {in_view(state, View::Descents, move || view! { {descents::descents(state)} {study::ahead(state)} }.into_any())}
+                {in_view(state, View::Two, move || view! { {ranked::ranked(state)} {two::two(state)} }.into_any())}
+                {in_view(state, View::Card, move || card::card(state))}
+                {in_view(state, View::More, move || more::more(state))}
             </main>
-            {offline::foot(state)}
+            <aside class="entries panel-over" id="truck-panel" hidden=move || !state.views.truck.get()>
+                {truck::truck(state)}
+                {day::day(state)}
+                {measured::measured(state)}
+            </aside>
+            {trouble::progress(state)}
             {offline::newer(state)}
+            {bar::tabs(state)}
             <p class="drop-hint" aria-hidden="true">{words().drop_here()}</p>
         </div>
     }
 }
 
+/// The road: the picture, what its heights leave in doubt, the descents; and the answer beside them.
+fn work(state: State) -> AnyView {
+    let empty = move || {
+        let nothing = state.shown.worked.with(Option::is_none) && state.talk.progress.with(Option::is_none);
+        nothing.then(|| {
+            view! {
+                <div class="empty">
+                    <p class="say">{words().drop_here()}</p>
+                    <p>{words().no_road_sentence()}</p>
+                    {road::others(state, || ())}
+                </div>
+            }
+        })
+    };
+    view! {
+        <div class="work" hidden=move || state.views.front.get() != View::Road>
+            <section class="picture-part" class:stale=move || state.shown.stale.get() aria-label=words().road_section()>
+                {empty}
+                {picture(state)}
+                {notice::notice(state)}
+                {descents::rail(state)}
+            </section>
+            {answer::answer(state)}
+        </div>
+    }
+    .into_any()
+}
+
+/// A view that is made when it is first in front, and then stays. The card is made with the first result: it is
+/// what the browser prints, whatever is in front.
+fn in_view(state: State, view: View, make: impl Fn() -> AnyView + Send + Sync + 'static) -> AnyView {
+    let made = Memo::new(move |made: Option<&bool>| {
+        let printed = view == View::Card && state.shown.listed.with(Option::is_some);
+        made == Some(&true) || state.views.front.get() == view || printed
+    });
+    view! {
+        <div class=format!("view of-{}", view.key()) hidden=move || state.views.front.get() != view>
+            {move || made.get().then(&make)}
+        </div>
+    }
+    .into_any()
+}
+
 /// The button for a file of one's own.
 pub(crate) fn file_field(state: State) -> AnyView {
-    header::file_field(state).into_any()
+    road::file_field(state, || ())
 }
 
 /// Road, truck and day in one line.
@@ -118,24 +172,14 @@ pub(crate) fn of_class(state: State) -> AnyView {
     .into_any()
 }
 
-fn busy(state: State) -> &'static str {
-    if state.talk.progress.with(Option::is_some) { "true" } else { "false" }
-}
-
-fn road_section(state: State) -> impl IntoView {
+fn picture(state: State) -> impl IntoView {
     let units = Signal::derive(move || state.units.get());
-    let hidden = move || state.shown.picture.with(Option::is_none);
-    let chart = chart::road_view(
+    chart::road_view(
         state.shown.picture.into(),
         units,
         state.shown.chosen_descent,
         state.shown.look_at,
         Callback::new(move |(from, to)| state.take_part(from, to)),
         Callback::new(move |index| roadside::put_at(state, index)),
-    );
-    view! {
-        <section class="card road" id="road" aria-label=words().road_section() hidden=hidden>
-            {chart}
-        </section>
-    }
+    )
 }

@@ -17,11 +17,8 @@ pub(super) fn foot(state: State) -> AnyView {
     let link = browser::named("standalone-file").map(|address| {
         view! { <a href=address download="steadygrade.html" data-testid="save-page">{w.save_page()}</a> }
     });
-    let class = browser::named("class-page").map(
-        |page| view! { <a class="to-class" href=page data-testid="class-page-at-foot">{w.to_class()}</a> },
-    );
     let languages = others(&browser::languages());
-    view! { <footer class="foot">{languages}{class}{kept}{link}{forget(state)}</footer> }.into_any()
+    view! { <footer class="foot">{languages}{kept}{link}{forget(state)}</footer> }.into_any()
 }
 
 /// The page in its other languages, as far as there are such pages beside it.

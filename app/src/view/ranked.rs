@@ -2,11 +2,10 @@
 
 use super::part::list;
 use super::verdict::chip;
-use crate::browser;
 use crate::compare::Figures;
 use crate::format::{self, Units};
 use crate::outline;
-use crate::state::{Ranked, State, Worked};
+use crate::state::{Ranked, State, View, Worked};
 use crate::words::words;
 use leptos::prelude::*;
 use solver::order::ascending;
@@ -126,7 +125,7 @@ fn figures(state: State, index: usize, worked: &Arc<Worked>, units: Units) -> An
     let facts: Vec<AnyView> = facts.collect();
     let open = move |_| {
         state.open_ranked(index);
-        browser::show_element("answer");
+        state.go(View::Road);
     };
     view! {
         {verdict}

@@ -51,13 +51,17 @@ pub(super) fn roadside(state: State) -> AnyView {
         })
     };
     view! {
-        <section class="card roadside" id="places" hidden=move || state.shown.worked.with(Option::is_none)>
-            <div class="section-head"><h2>{w.places_head()}</h2>{undo}</div>
+        <details class="question roadside" id="places" data-testid="roadside" hidden=move || state.shown.worked.with(Option::is_none)>
+            <summary>
+                <span class="asked">{w.places_head()}</span>
+                <span class="short">{move || ids.with(Vec::len).to_string()}</span>
+            </summary>
+            {undo}
             <p class="about" data-testid="places-sentence">{sentence}</p>
             <ul class="things" data-testid="places">{rows}</ul>
             {rest}
             {put(state)}
-        </section>
+        </details>
     }
     .into_any()
 }
@@ -87,10 +91,11 @@ fn put(state: State) -> impl IntoView {
 
 /// Puts a place on the road and goes to its row.
 pub(super) fn put_at(state: State, index: usize) {
+    browser::unfold("places");
     match state.put_place(index) {
         Some(id) => browser::focus(format!("kind-{id}")),
-        // The section says that it is full.
-        None => browser::show_element("places"),
+        // The list says that it is full.
+        None => browser::focus("places".to_owned()),
     }
 }
 

@@ -12,44 +12,45 @@ use solver::study::{SlowFor, Slowing};
 /// Most things to slow for that are told at once.
 const MOST_TOLD: usize = 12;
 
-/// How sure the plan of a descent is, and what is left when the retarder is lost; in short, or
-/// in full. Nothing where nothing is advised: there is no plan to be sure of, and whoever reads what
-/// the brakes could still do may take it for leave to go down.
-pub(super) fn sure_and_lost(state: State, descent: &Descent, units: Units, in_full: bool) -> AnyView {
+/// How sure the plan of a descent is: short answer and text. A place is kept for what is still worked out.
+pub(super) fn sure(state: State, descent: &Descent, units: Units) -> Signal<(String, Vec<String>)> {
     let w = words();
-    if descent.choice.advice().is_none() {
-        return ().into_any();
-    }
     let descent = descent.clone();
-    let (number, crest_m, foot_m) = (descent.number, descent.crest.0, descent.foot.0);
-    (move || {
+    Signal::derive(move || {
         let sure = state.studied.sureness.get().and_then(|all| {
-            let own = all.descents.get(number - 1)?;
-            Some(if in_full {
-                w.sure(own, &descent, all.runs, units)
-            } else {
-                vec![w.sure_in_short(own, &descent, all.runs)]
-            })
+            let own = all.descents.get(descent.number - 1)?;
+            Some((w.short_sure(own, all.runs), w.sure(own, &descent, all.runs, units)))
         });
-        let progress =
-            state.studied.progress.get().map(|share| vec![w.studying(&format::share(f64::from(share)))]);
-        let at_work = progress.is_some();
+        let progress = state.studied.progress.get().map(|share| format::share(f64::from(share)));
+        match (sure, progress) {
+            (Some(sure), _) => sure,
+            (None, Some(share)) => (share.clone(), vec![w.studying(&share)]),
+            (None, None) => too_long(state),
+        }
+    })
+}
+
+/// What is left when the retarder is lost on a descent: short answer and text.
+pub(super) fn lost(state: State, descent: &Descent, units: Units) -> Signal<(String, Vec<String>)> {
+    let w = words();
+    let (number, crest_m, foot_m) = (descent.number, descent.crest.0, descent.foot.0);
+    Signal::derive(move || {
         let lost = state.studied.study.get().and_then(|study| {
             let own = study.lost.get(number - 1)?;
-            Some(w.lost(own, crest_m, foot_m, units))
+            Some((w.short_lost(own, crest_m, foot_m, units), w.lost(own, crest_m, foot_m, units)))
         });
-        let done = state.studied.study.with(Option::is_some) && !at_work;
-        let too_long = done.then(|| vec![w.too_long_to_be_sure().to_owned()]);
-        // A place is kept for what is still worked out, so that the page does not move.
-        let lost = lost.or_else(|| at_work.then(|| vec![w.not_yet().to_owned()]));
-        let shown = match progress {
-            Some(progress) if sure.is_none() => (w.sure_label(), "studying", Some(progress)),
-            Some(_) | None => (w.sure_label(), "sure", sure.or(too_long)),
-        };
-        let shown = [shown, (w.lost_label(), "lost", lost)];
-        shown.into_iter().filter_map(|(label, id, lines)| Some(fact(label, id, lines?))).collect_view()
+        let at_work = state.studied.progress.with(Option::is_some);
+        let not_yet = || (String::from("…"), vec![w.not_yet().to_owned()]);
+        lost.unwrap_or_else(|| if at_work { not_yet() } else { too_long(state) })
     })
-    .into_any()
+}
+
+/// Nothing more comes: once the study is there, what it lacks took too long.
+fn too_long(state: State) -> (String, Vec<String>) {
+    let w = words();
+    let done = state.studied.study.with(Option::is_some);
+    let text = if done { w.too_long_to_be_sure() } else { w.not_yet() };
+    (String::from("–"), vec![text.to_owned()])
 }
 
 /// The section of what lies ahead: where to slow, and brakes out of adjustment.

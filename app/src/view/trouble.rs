@@ -90,9 +90,14 @@ fn wrong(state: State) -> AnyView {
                 ("truck-problem".to_owned(), w.truck_head())
             }
         };
-        let address = format!("#{id}");
-        let go = move |_| browser::go_to(&id);
-        Some(view! { {w.check_entry()}" "<a href=address data-testid="to-wrong" on:click=go>{name}</a> })
+        let go = move |_| {
+            state.views.truck.set(true);
+            browser::go_to(&id);
+        };
+        Some(view! {
+            {w.check_entry()}" "
+            <button type="button" class="link" data-testid="to-wrong" on:click=go>{name}</button>
+        })
     })
     .into_any()
 }

@@ -51,7 +51,7 @@ pub(super) fn two(state: State) -> AnyView {
         false => invitation(state),
     };
     view! {
-        <section class="card two" id="two" hidden=move || state.shown.worked.with(Option::is_none)>{content}</section>
+        <section class="card two" id="both" hidden=move || state.shown.worked.with(Option::is_none)>{content}</section>
     }
     .into_any()
 }

@@ -355,7 +355,6 @@ enough = { $enough ->
 ## Words of the way down: the sentence that decides, legs, where the service brakes are asked for, and other ways down.
 
 not-assessed-on = Nicht beurteilt: { $span }. Die Neigung dort ist nicht bekannt.
-touches-label = Wo es ohne Betriebsbremse schneller wird
 legs-label = Gang für Gang
 untouched-label = Ganz ohne Betriebsbremse
 one-gear-label = Ein Gang bis zum Fuß
@@ -367,7 +366,6 @@ governs-label = Warum nicht schneller
 ## Words of the card for the cab.
 
 card-head = Merkblatt
-to-card = Das Merkblatt fürs Fahrerhaus, zum Drucken
 card-sentence = Fürs Fahrerhaus, damit unterwegs kein Bildschirm nötig ist: drucken, in der Mitte falten. Vor der Kuppe lesen, im Stand.
 print-card = Merkblatt drucken
 save-picture = Als Bild speichern
@@ -440,8 +438,6 @@ rows-name-ending = { $reversed ->
 
 ## Words of the page's frame: names, buttons, files, progress, trouble.
 
-made-for = Berechnet für: { $facts }.
-to-truck = Ist das Ihr Fahrzeug, sind das Ihre Bedingungen? Geben Sie die eigenen ein.
 to-class = Unterricht
 targets = Größe von Tasten und Feldern
 usual-targets = bloße Hände
@@ -551,11 +547,6 @@ page-description = Wie man jedes Gefälle einer Straße mit einem schweren Fahrz
 
 ## Words of the plan: verdicts, descents.
 
-along-label = Jede Gefällestrecke hat ihren eigenen Gang, ab ihrer Kuppe bei:
-along-more = { $count ->
-    [one] und 1 weitere in der Liste unten
-   *[other] und { $count } weitere in der Liste unten
-}
 heavier-label = Bei 10 % mehr Gewicht
 heat-label = Betriebsbremse
 descents-head = { $count ->
@@ -841,7 +832,6 @@ kept-here = Eingaben werden nur in diesem Browser gespeichert.
 
 ## Words of the road: its quality, what was repaired, what was not assessed.
 
-road-head = Diese Strecke, wie aufgezeichnet
 grade-holds = { $class ->
     [good] Die Höhen sind gut: Eine Neigung gilt ab { $base } Länge.
     [fair] Die Höhen sind mäßig: Eine Neigung gilt ab { $base } Länge; kürzere Steilstücke werden nicht erkannt.
@@ -936,3 +926,46 @@ worth-waits = Was ein falscher Wert kostet, steht hier, sobald ein Plan gezeigt 
 worth-at-work = Was ein falscher Wert kostet, wird berechnet.
 worth-no-descent = Was ein falscher Wert kostet: Diese Strecke hat kein Gefälle, an dem es sich zeigt.
 worth-not = Was ein falscher Wert kostet, ließ sich nicht berechnen.
+
+## Wörter des Rahmens der Seite.
+
+view-names =
+    .road = Strecke
+    .descents = Gefälle
+    .two = Zwei Strecken
+    .card = Merkblatt
+    .more = Mehr
+truck-tab = Fahrzeug
+road-button = Strecke: { $name }. Andere wählen
+truck-button = Fahrzeug und Tag: { $facts }. Ändern
+road-panel = Strecke
+teaching-roads = Lehrstrecken
+cab-card = Merkblatt
+caution-line = <strong>Eine Planungshilfe.</strong> Schilder und Gesetz gehen vor. Ihre Bremsen sieht sie nicht.
+all-cautions = Alle Warnungen
+of-count = von { $number }
+hardest = am schwersten
+descent-before = Das Gefälle davor
+descent-after = Das nächste Gefälle
+hand-figures =
+    .gear = Gang
+    .stage = Stufe
+    .hold = Halten
+    .from = ab
+    .long = lang
+    .down = hinab
+    .grade = Neigung
+    .steepest = steilste
+be-in-gear = Gang einlegen <strong>vor der Kuppe, { $place }</strong>.
+be-in-gear-at-start = Gang einlegen <strong>vor dem Anfahren</strong>.
+stay-to = Darin bleiben bis { $place }.
+old-answer = alte Antwort
+all-gears = Alle Gänge
+about-descent = Dieses Gefälle
+way-curve = { $hairpin ->
+    [true] Kehre
+   *[false] Kurve
+}
+settings-head = Einstellungen
+change-truck = Ändern
+show-blank = Zeigen

@@ -561,8 +561,6 @@ enough = { $enough ->
 
 # That a stretch of the descent was not assessed.
 not-assessed-on = Not assessed: { $span }. Nothing is known of the grade there.
-# Label of those places.
-touches-label = Where it gets faster without the service brakes
 # Label of the legs.
 legs-label = Gear by gear
 # Label of the way that never touches the service brakes.
@@ -579,8 +577,6 @@ governs-label = Why not faster
 
 # Head of the section.
 card-head = Card
-# Leads to it from the answer.
-to-card = The card for the cab, to print
 # What it is for.
 card-sentence = For the cab, so that no screen is needed on the way: print it, fold it in the middle. Read it before the crest, parked.
 # Prints it.
@@ -703,10 +699,6 @@ rows-name-ending = { $reversed ->
 
 ## Words of the page's frame: names, buttons, files, progress, trouble.
 
-# For which truck and day the answer is; `facts` tell them.
-made-for = Worked out for: { $facts }.
-# Leads to the entries of the truck.
-to-truck = Is this your truck and your day? Enter yours.
 # Leads to the class view.
 to-class = Class
 # Label of the size of buttons and fields.
@@ -886,10 +878,6 @@ page-description = How to come down each hill of a road with a heavy vehicle: ge
 
 ## Words of the plan: verdicts, descents.
 
-# Label of all descents in road order.
-along-label = Each descent has its own gear, from its crest at:
-# How many more the list below holds.
-along-more = and { $count } more in the list below
 # Label of the answer with more mass.
 heavier-label = If it weighs 10 % more
 # Label of brake heat.
@@ -1314,8 +1302,6 @@ kept-here = Entries are kept in this browser only.
 
 ## Words of the road: its quality, what was repaired, what was not assessed.
 
-# Head of the road's facts.
-road-head = This road as recorded
 # How good they are, and over which length a grade holds.
 grade-holds = { $class ->
     [good] Heights are good: a grade holds over { $base } or more.
@@ -1453,3 +1439,70 @@ worth-at-work = What a wrong value costs: being worked out.
 worth-no-descent = What a wrong value costs: this road has no descent to try it on.
 # That it could not be worked out.
 worth-not = What a wrong value costs: could not be worked out.
+
+## Words of the frame of the page: its views, the bar, the answer column.
+
+# Names of the views, as they stand in the bar.
+view-names =
+    .road = Road
+    .descents = Descents
+    .two = Two roads
+    .card = Card
+    .more = More
+# Opens truck and day, in the row of a phone.
+truck-tab = Truck
+# What the button with the name of the road does, for screen readers.
+road-button = Road: { $name }. Choose another
+# What the button with the truck does, for screen readers.
+truck-button = Truck and day: { $facts }. Change
+# Head of the panel of the road.
+road-panel = Road
+# Leads to the teaching roads.
+teaching-roads = Teaching roads
+# Leads to the card, beside the descents.
+cab-card = Cab card
+# The caution that always stands below the answer.
+caution-line = <strong>A planning aid.</strong> Signs and law come first. It can’t see your brakes.
+# Opens all cautions.
+all-cautions = All cautions
+# Behind the number of the descent in hand.
+of-count = of { $number }
+# Mark of the descent that asks for most.
+hardest = hardest
+# Goes to the descent before.
+descent-before = The descent before
+# Goes to the next descent.
+descent-after = The next descent
+# Names of the figures of a descent: what to do, then what it is.
+hand-figures =
+    .gear = Gear
+    .stage = Stage
+    .hold = Hold
+    .from = from
+    .long = long
+    .down = down
+    .grade = grade
+    .steepest = steepest
+# When to be in the gear.
+be-in-gear = Be in gear <strong>before the crest, { $place }</strong>.
+# The same where the road begins on the hill.
+be-in-gear-at-start = Be in gear <strong>before you start</strong>.
+# How long to stay in it.
+stay-to = Stay in it to { $place }.
+# Mark of an answer to former entries.
+old-answer = old answer
+# Opens the table of gears and stages.
+all-gears = All gears
+# Opens what else is known of the descent.
+about-descent = This descent
+# A curve on the way.
+way-curve = { $hairpin ->
+    [true] hairpin
+   *[false] curve
+}
+# Head of the settings.
+settings-head = Settings
+# Changes truck and day, on a phone.
+change-truck = Change
+# Shows the stretches of which nothing is said.
+show-blank = Show them

@@ -355,7 +355,6 @@ enough = { $enough ->
 ## Words of the way down: the sentence that decides, legs, where the service brakes are asked for, and other ways down.
 
 not-assessed-on = Sin evaluar: { $span }. No se conoce la pendiente en esa parte.
-touches-label = Dónde gana velocidad sin los frenos de servicio
 legs-label = Marcha por marcha
 untouched-label = Sin tocar nunca los frenos de servicio
 one-gear-label = Una sola marcha en toda la bajada
@@ -367,7 +366,6 @@ governs-label = Por qué no más rápido
 ## Words of the card for the cab.
 
 card-head = Ficha
-to-card = La ficha para la cabina, para imprimir
 card-sentence = Para la cabina, para no necesitar ninguna pantalla en el camino: imprímala y dóblela por la mitad. Léala antes de la cima, con el vehículo estacionado.
 print-card = Imprimir la ficha
 save-picture = Guardarla como imagen
@@ -437,8 +435,6 @@ rows-name-ending = { $reversed ->
 
 ## Words of the page's frame: names, buttons, files, progress, trouble.
 
-made-for = Calculado para: { $facts }.
-to-truck = ¿Son su camión y sus condiciones? Introduzca los suyos.
 to-class = Clase
 targets = Tamaño de botones y campos
 usual-targets = sin guantes
@@ -548,8 +544,6 @@ page-description = Cómo bajar cada pendiente de una carretera con un vehículo 
 
 ## Words of the plan: verdicts, descents.
 
-along-label = Cada bajada tiene su propia marcha, desde su cima en el punto:
-along-more = y { $count } más en la lista de abajo
 heavier-label = Si pesa un 10 % más
 heat-label = Frenos de servicio
 descents-head = { $count ->
@@ -838,7 +832,6 @@ kept-here = Los datos se guardan solo en este navegador.
 
 ## Words of the road: its quality, what was repaired, what was not assessed.
 
-road-head = Esta carretera tal como está grabada
 grade-holds = { $class ->
     [good] Las altitudes son buenas: una pendiente es válida a lo largo de { $base } o más.
     [fair] Las altitudes son aceptables: una pendiente es válida a lo largo de { $base } o más; los cambios más cortos no se ven.
@@ -933,3 +926,46 @@ worth-waits = Lo que cuesta un valor equivocado: se dice cuando se muestra un pl
 worth-at-work = Lo que cuesta un valor equivocado: se está calculando.
 worth-no-descent = Lo que cuesta un valor equivocado: esta carretera no tiene bajada en la que probarlo.
 worth-not = Lo que cuesta un valor equivocado: no se pudo calcular.
+
+## Palabras del marco de la página.
+
+view-names =
+    .road = Carretera
+    .descents = Bajadas
+    .two = Dos carreteras
+    .card = Ficha
+    .more = Más
+truck-tab = Camión
+road-button = Carretera: { $name }. Elegir otra
+truck-button = Camión y día: { $facts }. Cambiar
+road-panel = Carretera
+teaching-roads = Carreteras para la enseñanza
+cab-card = Ficha para la cabina
+caution-line = <strong>Una ayuda para planificar.</strong> Mandan las señales y la ley. No ve sus frenos.
+all-cautions = Todas las advertencias
+of-count = de { $number }
+hardest = la más dura
+descent-before = La bajada anterior
+descent-after = La bajada siguiente
+hand-figures =
+    .gear = Marcha
+    .stage = Posición
+    .hold = Mantener
+    .from = desde
+    .long = larga
+    .down = baja
+    .grade = pendiente
+    .steepest = máxima
+be-in-gear = Meta la marcha <strong>antes de la cima, { $place }</strong>.
+be-in-gear-at-start = Meta la marcha <strong>antes de arrancar</strong>.
+stay-to = Siga en ella hasta { $place }.
+old-answer = respuesta anterior
+all-gears = Todas las marchas
+about-descent = Esta bajada
+way-curve = { $hairpin ->
+    [true] curva de herradura
+   *[false] curva
+}
+settings-head = Ajustes
+change-truck = Cambiar
+show-blank = Mostrarlos

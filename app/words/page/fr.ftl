@@ -128,7 +128,7 @@ file-stem = route
 
 ## Words of the teaching roads.
 
-lessons-head = Routes d’enseignement
+lessons-head = Routes d'enseignement
 lessons-invented = Ces routes sont inventées pour l’enseignement ; aucune n’existe.
 lessons-said-for = Ce qui se passe vaut pour le premier véhicule de la liste, dans les conditions habituelles. Avec un autre véhicule ou dans d’autres conditions, c’est ce qui est calculé qui compte, pas cette note.
 lesson-shows-label = Ce qu’elle montre
@@ -355,7 +355,6 @@ enough = { $enough ->
 ## Words of the way down: the sentence that decides, legs, where the service brakes are asked for, and other ways down.
 
 not-assessed-on = Non évalué : { $span }. La pente n’y est pas connue.
-touches-label = Où le véhicule prend de la vitesse sans les freins de service
 legs-label = Rapport par rapport
 untouched-label = Sans jamais toucher aux freins de service
 one-gear-label = Un seul rapport jusqu’en bas
@@ -367,7 +366,6 @@ governs-label = Pourquoi pas plus vite
 ## Words of the card for the cab.
 
 card-head = Fiche
-to-card = La fiche pour la cabine, à imprimer
 card-sentence = Pour la cabine, afin qu’aucun écran ne soit nécessaire en route : imprimez-la et pliez-la au milieu. Lisez-la avant le sommet, en stationnement.
 print-card = Imprimer la fiche
 save-picture = L’enregistrer comme image
@@ -437,8 +435,6 @@ rows-name-ending = { $reversed ->
 
 ## Words of the page's frame: names, buttons, files, progress, trouble.
 
-made-for = Calculé pour : { $facts }.
-to-truck = Est-ce votre véhicule, et ce jour ? Entrez les vôtres.
 to-class = Cours
 targets = Taille des boutons et des champs
 usual-targets = mains nues
@@ -548,11 +544,6 @@ page-description = Comment descendre chaque pente d’une route avec un véhicul
 
 ## Words of the plan: verdicts, descents.
 
-along-label = Chaque descente a son propre rapport, à partir de son sommet à :
-along-more = { $count ->
-    [one] et { $count } autre dans la liste ci-dessous
-   *[other] et { $count } autres dans la liste ci-dessous
-}
 heavier-label = Si le véhicule pèse 10 % de plus
 heat-label = Freins de service
 descents-head = { $count ->
@@ -842,7 +833,6 @@ kept-here = Les données saisies ne sont conservées que dans ce navigateur.
 
 ## Words of the road: its quality, what was repaired, what was not assessed.
 
-road-head = Cette route telle qu’elle est enregistrée
 grade-holds = { $class ->
     [good] Les altitudes sont bonnes : une pente n’est valable que sur { $base } ou plus.
     [fair] Les altitudes sont moyennes : une pente n’est valable que sur { $base } ou plus ; les ressauts plus courts ne se voient pas.
@@ -937,3 +927,46 @@ worth-waits = Ce que coûte une valeur fausse : indiqué dès qu’un plan est 
 worth-at-work = Ce que coûte une valeur fausse : calcul en cours.
 worth-no-descent = Ce que coûte une valeur fausse : cette route n’a pas de descente pour l’essayer.
 worth-not = Ce que coûte une valeur fausse : le calcul n’a pas pu se faire.
+
+## Les mots du cadre de la page.
+
+view-names =
+    .road = Route
+    .descents = Descentes
+    .two = Deux routes
+    .card = Fiche
+    .more = Plus
+truck-tab = Véhicule
+road-button = Route : { $name }. En choisir une autre
+truck-button = Véhicule et jour : { $facts }. Changer
+road-panel = Route
+teaching-roads = Routes d'enseignement
+cab-card = Fiche pour la cabine
+caution-line = <strong>Une aide à la préparation.</strong> Panneaux et loi d’abord. Elle ne voit pas vos freins.
+all-cautions = Toutes les mises en garde
+of-count = sur { $number }
+hardest = la plus dure
+descent-before = La descente précédente
+descent-after = La descente suivante
+hand-figures =
+    .gear = Rapport
+    .stage = Cran
+    .hold = Tenir
+    .from = de
+    .long = longueur
+    .down = chute
+    .grade = pente
+    .steepest = maximum
+be-in-gear = Rapport engagé <strong>avant le sommet, { $place }</strong>.
+be-in-gear-at-start = Rapport engagé <strong>avant de partir</strong>.
+stay-to = Gardez-le jusqu’au { $place }.
+old-answer = réponse ancienne
+all-gears = Tous les rapports
+about-descent = Cette descente
+way-curve = { $hairpin ->
+    [true] virage en épingle
+   *[false] virage
+}
+settings-head = Réglages
+change-truck = Changer
+show-blank = Les montrer

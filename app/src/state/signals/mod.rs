@@ -23,6 +23,7 @@ pub(crate) use studied::{Ride, StudiedSignals, WorthTold};
 pub(crate) use talk::{Progress, TalkSignals};
 
 use super::kept::Kept;
+use super::views::ViewSignals;
 use crate::format::Units;
 use leptos::prelude::*;
 
@@ -48,6 +49,8 @@ pub(crate) struct Signals {
     pub(crate) beside: BesideSignals,
     /// Many roads.
     pub(crate) ranking: RankingSignals,
+    /// Which view is in front.
+    pub(crate) views: ViewSignals,
 }
 
 /// A handle that is passed around.
@@ -67,6 +70,7 @@ impl Signals {
             studied: StudiedSignals::new(),
             beside: BesideSignals::new(rates),
             ranking: RankingSignals::new(),
+            views: ViewSignals::new(),
         }
     }
 }

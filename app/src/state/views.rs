@@ -1,0 +1,117 @@
+//! Which view of the page is in front. It stands in the address behind `#`, so that a link leads to it and
+//! the browser's way back works.
+
+use super::signals::{Signals, State};
+use crate::browser::address;
+use leptos::prelude::*;
+
+/// A view of the page.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum View {
+    /// The picture and the answer.
+    Road,
+    /// All descents, and the road as a table.
+    Descents,
+    /// Two roads, or many.
+    Two,
+    /// The card for the cab, and what else leaves the page.
+    Card,
+    /// Settings, languages, evidence.
+    More,
+}
+
+impl View {
+    /// All of them, in the order of the bar.
+    pub(crate) const ALL: [Self; 5] = [Self::Road, Self::Descents, Self::Two, Self::Card, Self::More];
+
+    /// Its key in the address.
+    pub(crate) fn key(self) -> &'static str {
+        match self {
+            Self::Road => "road",
+            Self::Descents => "descents",
+            Self::Two => "two",
+            Self::Card => "card",
+            Self::More => "more",
+        }
+    }
+
+    /// The view that a key means.
+    pub(crate) fn of(key: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|it| it.key() == key)
+    }
+}
+
+/// Behind `#` while truck and day are open: they lie over the view in front.
+const TRUCK: &str = "truck";
+
+/// Which view is in front, and what lies over it.
+pub(crate) struct ViewSignals {
+    /// The view in front.
+    pub(crate) front: RwSignal<View>,
+    /// Whether truck and day are open.
+    pub(crate) truck: RwSignal<bool>,
+    /// Whether the picture of the road has the window to itself.
+    pub(crate) alone: RwSignal<bool>,
+}
+
+impl ViewSignals {
+    pub(super) fn new() -> Self {
+        Self { front: RwSignal::new(View::Road), truck: RwSignal::new(false), alone: RwSignal::new(false) }
+    }
+}
+
+/// Follows the address as long as the page lives.
+pub(super) fn follow(state: State) {
+    let read = move || {
+        let key = address::key();
+        state.views.truck.set(key == TRUCK);
+        // Another key leads to a place within a view; without one the page begins.
+        if let Some(view) = View::of(&key).or((key.is_empty()).then_some(View::Road)) {
+            state.views.front.set(view);
+        }
+    };
+    read();
+    address::watch(read);
+    // Closed by a button, truck and day leave the address as well.
+    Effect::new(move |_| match (state.views.truck.get(), address::key() == TRUCK) {
+        (true, false) => address::go(TRUCK),
+        (false, true) => address::go(state.views.front.get_untracked().key()),
+        (true, true) | (false, false) => {}
+    });
+}
+
+impl Signals {
+    /// Brings a view to the front.
+    pub(crate) fn go(&self, view: View) {
+        address::go(view.key());
+        self.views.truck.set(false);
+        self.views.front.set(view);
+    }
+
+    /// Brings the road to the front with a descent in hand.
+    pub(crate) fn look_at_descent(&self, number: usize) {
+        self.shown.chosen_descent.set(Some(number));
+        self.go(View::Road);
+    }
+
+    /// Brings the road to the front with a stretch of it in sight, m from the start.
+    pub(crate) fn look_at_stretch(&self, from_m: f64, to_m: f64) {
+        // Set anew even where it is the same: somebody may have moved on since.
+        self.shown.look_at.set(None);
+        self.shown.look_at.set(Some((from_m, to_m)));
+        self.go(View::Road);
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::View;
+
+    #[test]
+    fn every_view_is_found_by_its_key() {
+        for view in View::ALL {
+            assert_eq!(View::of(view.key()), Some(view));
+        }
+        assert_eq!(View::of("with=abc"), None);
+    }
+}

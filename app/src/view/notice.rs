@@ -1,0 +1,77 @@
+//! The line below the picture: what takes trust from the answer, or changes it, because of the road itself.
+
+use super::answer::is_of_road;
+use super::{bar, road};
+use crate::format::Units;
+use crate::outline;
+use crate::state::{State, Worked};
+use crate::words::words;
+use leptos::prelude::*;
+use solver::plan::Note;
+use std::sync::Arc;
+
+/// The line; it takes no room where there is nothing to say.
+pub(super) fn notice(state: State) -> AnyView {
+    let lines = move || {
+        let units = state.units.get();
+        state.shown.worked.get().map(|worked| lines(state, &worked, units))
+    };
+    view! { <div class="notice-line" data-testid="notice">{lines}</div> }.into_any()
+}
+
+fn lines(state: State, worked: &Arc<Worked>, units: Units) -> AnyView {
+    let w = words();
+    let blank = worked.blank().map(|blank| {
+        let show = move |_| {
+            if let Some((from_m, to_m)) = first_blank(state) {
+                state.look_at_stretch(from_m, to_m);
+            }
+        };
+        let text = w.blank(&blank, units);
+        view! {
+            <li data-testid="blank">
+                {bar::mark(WARNING)}
+                <span>{text}</span>
+                <button type="button" class="button small" data-testid="show-blank" on:click=show>{w.show_blank()}</button>
+            </li>
+        }
+        .into_any()
+    });
+    // Of what is blank the first line tells more than its note.
+    let notes = worked.plan.notes.iter().filter(|it| is_of_road(**it) && **it != Note::PartlyUnassessed);
+    let notes = notes.map(|note| {
+        view! { <li data-testid="doubts">{bar::mark(WARNING)}<span>{w.note(*note)}</span></li> }.into_any()
+    });
+    let part = road::part(state, worked).map(|part| view! { <li>{part}</li> }.into_any());
+    let all: Vec<AnyView> =
+        blank.into_iter().chain(notes).chain(climbs(state, worked, units)).chain(part).collect();
+    view! { <ul>{all}</ul> }.into_any()
+}
+
+const WARNING: &str = "M10 2 19 18H1zM10 8v5M10 15v1";
+
+/// The first stretch that was not assessed, m from the start.
+fn first_blank(state: State) -> Option<(f64, f64)> {
+    state.shown.worked.with_untracked(|worked| {
+        let worked = worked.as_ref()?;
+        let span = worked.road.unassessed.first()?;
+        Some((worked.place_m(span.from), worked.place_m(span.to)))
+    })
+}
+
+/// Of a road that climbs the way it is shown: that it does, and the way to turn it.
+fn climbs(state: State, worked: &Arc<Worked>, units: Units) -> Option<AnyView> {
+    let w = words();
+    let ends = worked.ends_m();
+    outline::climbs(ends).then(|| {
+        view! {
+            <li data-testid="climbs">
+                <span>{w.climbs(ends.0, ends.1, units)}</span>
+                <button type="button" class="button small" data-testid="reverse-climb" on:click=move |_| state.reverse()>
+                    {w.reverse()}
+                </button>
+            </li>
+        }
+        .into_any()
+    })
+}
