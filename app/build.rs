@@ -10,11 +10,26 @@ const STYLE: Style<'_> = Style {
     tongue: ("tongue()", "Tongue"),
 };
 
+/// What is said before the page's program runs (`xtask/src/dist/languages.rs`).
+const BEFORE: [&str; 11] = [
+    "page-title",
+    "page-description",
+    "i-am-parked",
+    "needs-script",
+    "loading-page",
+    "opens-then",
+    "loading-failed",
+    "loading-stands",
+    "cannot-run",
+    "load-again",
+    "not-kept",
+];
+
 fn main() {
     let mut catalogues = script::read("words/page");
     let pages = catalogues.take("this-page");
     // Of the page before its program runs: the build of all pages puts them there.
-    for name in ["page-title", "page-description"] {
+    for name in BEFORE {
         catalogues.take(name);
     }
     let languages = format!(

@@ -16,7 +16,7 @@ const FOLDER = new URL("./", self.location).href;
 /** Caches belong to the origin; a copy of the page in another folder has its own. */
 const OURS = `steadygrade ${FOLDER} `;
 const NAME = OURS + VERSION;
-/** The language of what belongs to one: its page and its module. */
+/** The language of what belongs to one: its page, its module, and what is said where another is not kept. */
 const LANGUAGE = new Map(FILES.map(([name, , tag]) => [new URL(name, FOLDER).href, tag]));
 
 self.addEventListener("install", (event) => event.waitUntil(keepAll()));
@@ -33,7 +33,7 @@ self.addEventListener("fetch", (event) => {
   if (request.mode !== "navigate") {
     event.respondWith(LANGUAGE.has(address) ? own(address, request) : former(address, request));
   } else if (LANGUAGE.get(page)) {
-    event.respondWith(own(page, request));
+    event.respondWith(own(page, request).catch((failure) => absent(page, failure)));
     event.waitUntil(tidy(0).then(() => keepLanguage(LANGUAGE.get(page))));
   }
 });
@@ -100,6 +100,18 @@ async function tidy(most) {
 /** From this version; from the network only where a person emptied the browser's store by hand. */
 async function own(address, request) {
   return (await find(NAME, address)) ?? fetch(request);
+}
+
+/** Without a network, of a page that is not kept: says so in its language, or else in one that is kept. */
+async function absent(page, failure) {
+  const tag = LANGUAGE.get(page).replace("class-", "");
+  const sayings = [...LANGUAGE].filter(([address]) => address.startsWith(`${FOLDER}absent`));
+  sayings.sort(([, a], [, b]) => Number(b === tag) - Number(a === tag));
+  for (const [address] of sayings) {
+    const kept = await find(NAME, address);
+    if (kept) return kept;
+  }
+  throw failure;
 }
 
 /** What is not of this version: from the version that has it, else from the network. */

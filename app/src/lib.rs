@@ -34,10 +34,8 @@ pub use ::words::format;
 
 /// Puts the page into the document, in the language of this build.
 pub fn mount() {
-    let w = crate::words::words();
-    format::choose(w.numerals());
+    format::choose(crate::words::words().numerals());
     leptos::mount::mount_to_body(view::page);
-    browser::notice::show(w.parked(), w.i_am_parked());
 }
 
 /// Puts the class view into the document, in the language of this build.

@@ -6,14 +6,17 @@
 //! after the page are named likewise.
 //!
 //! That page gives those of the other languages ([`languages`]), and each of them its one file,
-//! `standalone.html` in English ([`standalone`]). Then each gets its content security policy ([`policy`]).
-//! Last, the service worker gets its list of all files ([`cache`]).
+//! `standalone.html` in English ([`standalone`]). The others get a start of ours ([`start`]), and each its content
+//! security policy ([`policy`]). Last, the service worker gets what it answers where nothing was kept ([`absent`])
+//! and its list of all files ([`cache`]).
 
+mod absent;
 mod cache;
 mod class;
 mod languages;
 mod policy;
 mod standalone;
+mod start;
 mod tags;
 
 pub(crate) use cache::WORKER as SERVICE_WORKER;
@@ -74,13 +77,16 @@ pub(crate) fn finish(dist: &Path) -> Outcome {
         write(&dist.join(&one_file), standalone::make(dist, &road)?.as_bytes())?;
         let road = standalone::put_link(&languages::put_pages(&road)?, &one_file)?;
         let road = class::put_link(&road, "class-page", &format!("./{}", class::page_name(tag)))?;
+        let road = start::put(dist, &road)?;
         write(&dist.join(&page), policy::put(&road, policy::Place::Served)?.as_bytes())?;
+        absent::write_page(dist, tag, &page, &texts)?;
 
         let taught = class::page(dist, &html, tag, module)?;
         let one_file = class::one_file_name(tag);
         write(&dist.join(&one_file), standalone::make(dist, &taught)?.as_bytes())?;
         let taught = standalone::put_link(&taught, &one_file)?;
         let taught = class::put_link(&taught, "road-page", &cache::address(&page))?;
+        let taught = start::put(dist, &taught)?;
         write(&dist.join(class::page_name(tag)), policy::put(&taught, policy::Place::Served)?.as_bytes())?;
     }
     cache::write_worker(dist)

@@ -1,11 +1,14 @@
 //! `cargo xtask serve`, and the server of the browser tests: serves `dist/` as any static host would, on
 //! 127.0.0.1 only.
 
+mod packing;
+
 use crate::{Outcome, build, command::DEFAULT_PORT, project::dist_folder};
 use oxhttp::{
     ListeningServer, Server,
-    model::{Body, Method, Request, Response, StatusCode, header},
+    model::{Body, HeaderMap, Method, Request, Response, StatusCode, header, header::HeaderValue},
 };
+use packing::Packing;
 use std::{
     fs,
     net::{Ipv4Addr, SocketAddr, TcpListener},
@@ -77,13 +80,33 @@ fn answer(request: &mut Request<Body>) -> Response<Body> {
         *missing.status_mut() = StatusCode::NOT_FOUND;
         return missing;
     };
+    let changed = fs::metadata(dist_folder().join(&path)).and_then(|data| data.modified());
+    let how = changed.ok().zip(packing_for(&path, request.headers()));
+    let packed = how.and_then(|(changed, how)| Some((packing::packed(&path, changed, &bytes, how)?, how)));
+    let (bytes, how) = packed.map_or((bytes, None), |(packed, how)| (packed, Some(how)));
     let mut response = Response::new(Body::from(bytes));
-    let headers = response.headers_mut();
-    headers.insert(header::CONTENT_TYPE, header::HeaderValue::from_static(media_type(&path)));
-    // A rebuilt page must be seen at the next load; the service worker then offers it.
-    headers.insert(header::CACHE_CONTROL, header::HeaderValue::from_static("no-cache"));
-    headers.insert(header::X_CONTENT_TYPE_OPTIONS, header::HeaderValue::from_static("nosniff"));
+    put_headers(response.headers_mut(), &path, how);
     response
+}
+
+/// How a file is packed for the browser that sent these headers.
+fn packing_for(path: &Path, headers: &HeaderMap) -> Option<Packing> {
+    let accepted = headers.get(header::ACCEPT_ENCODING)?.to_str().ok()?;
+    Packing::accepted(accepted).filter(|_| packing::is_packed(path))
+}
+
+fn put_headers(headers: &mut HeaderMap, path: &Path, how: Option<Packing>) {
+    headers.insert(header::CONTENT_TYPE, HeaderValue::from_static(media_type(path)));
+    // A rebuilt page must be seen at the next load; the service worker then offers it.
+    headers.insert(header::CACHE_CONTROL, HeaderValue::from_static("no-cache"));
+    headers.insert(header::X_CONTENT_TYPE_OPTIONS, HeaderValue::from_static("nosniff"));
+    // Also of what goes as it is: a cache on the way must not give it to the next who would take it packed.
+    if packing::is_packed(path) {
+        headers.insert(header::VARY, HeaderValue::from_static("Accept-Encoding"));
+    }
+    if let Some(how) = how {
+        headers.insert(header::CONTENT_ENCODING, HeaderValue::from_static(how.name()));
+    }
 }
 
 /// The file below `dist/` that an address asks for; `None` when it would lead out of it.
@@ -139,6 +162,30 @@ mod tests {
         check("/%2e%2e/Cargo.toml", None);
         check("//etc/passwd", None);
         check("http://127.0.0.1/", None);
+    }
+
+    #[test]
+    fn a_module_goes_packed_to_who_takes_it_and_caches_are_told_so() {
+        let path = Path::new("a.wasm");
+        let mut asked = HeaderMap::new();
+        assert_eq!(packing_for(path, &asked), None);
+        asked.insert(header::ACCEPT_ENCODING, HeaderValue::from_static("gzip, br"));
+        assert_eq!(packing_for(path, &asked), Some(Packing::Brotli));
+        assert_eq!(packing_for(Path::new("a.woff2"), &asked), None);
+        let told = |path: &str, how| {
+            let mut headers = HeaderMap::new();
+            put_headers(&mut headers, Path::new(path), how);
+            [header::CONTENT_TYPE, header::CONTENT_ENCODING, header::VARY]
+                .map(|name| headers.get(name).map(|value| value.to_str().expect("letters").to_owned()))
+        };
+        let some = |text: &str| Some(text.to_owned());
+        let varies = some("Accept-Encoding");
+        assert_eq!(
+            told("a.wasm", Some(Packing::Brotli)),
+            [some("application/wasm"), some("br"), varies.clone()]
+        );
+        assert_eq!(told("a.svg", None), [some("image/svg+xml"), None, varies]);
+        assert_eq!(told("a.woff2", None), [some("font/woff2"), None, None]);
     }
 
     #[test]

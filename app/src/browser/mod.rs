@@ -9,7 +9,6 @@ pub(crate) mod focus;
 pub(crate) mod frame;
 pub(crate) mod leaving;
 pub(crate) mod link;
-pub(crate) mod notice;
 pub(crate) mod offline;
 pub(crate) mod picture;
 pub(crate) mod rows;

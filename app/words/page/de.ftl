@@ -544,6 +544,14 @@ languages = Andere Sprachen
 this-page = Diese Seite auf Deutsch
 page-title = Steadygrade: wie man jedes Gefälle hinunterfährt
 page-description = Wie man jedes Gefälle einer Straße mit einem schweren Fahrzeug hinunterfährt: Gang, Stufe der Dauerbremse, Geschwindigkeit, Bremsenwärme. Auf Ihrem Gerät gerechnet.
+needs-script = Diese Seite rechnet die Strecke in Ihrem Browser durch und braucht dafür JavaScript und WebAssembly. Nichts, was Sie laden, verlässt Ihr Gerät.
+loading-page = Die Seite wird geladen
+opens-then = Wird geöffnet, sobald die Seite da ist:
+loading-failed = Die Seite ist nicht vollständig angekommen. Prüfen Sie die Verbindung und laden Sie noch einmal.
+loading-stands = Seit einer halben Minute kommt nichts an. Warten Sie, oder prüfen Sie die Verbindung und laden Sie noch einmal.
+cannot-run = Dieser Browser kann die Seite nicht ausführen: WebAssembly fehlt oder ist abgeschaltet. Nehmen Sie einen anderen Browser, oder lassen Sie es zu.
+load-again = Noch einmal laden
+not-kept = Diese Seite ist auf diesem Gerät nicht gespeichert, und es gibt kein Netz. Öffnen Sie sie einmal mit Netz: Von da an ist sie gespeichert.
 
 ## Words of the plan: verdicts, descents.
 

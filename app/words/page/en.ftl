@@ -875,6 +875,22 @@ this-page = This page in English
 page-title = Steadygrade: how to come down each hill
 # What search engines show below the title.
 page-description = How to come down each hill of a road with a heavy vehicle: gear, retarder stage, speed, brake heat. Worked out on your machine.
+# Where JavaScript is switched off.
+needs-script = This page works the road out in your browser, so it needs JavaScript and WebAssembly. Nothing you load leaves your machine.
+# Behind it stands how much of the page is here, in per cent.
+loading-page = Loading the page
+# A file was dropped on the page while it loads; the file's name follows.
+opens-then = It opens when the page is there:
+# The page's program is missing, cut or broken.
+loading-failed = The page did not arrive whole. Check the connection, then load it again.
+# No byte for half a minute; loading goes on.
+loading-stands = Nothing has arrived for half a minute. Wait, or check the connection and load the page again.
+# Old browsers, and those in which it is switched off for safety.
+cannot-run = This browser cannot run the page: WebAssembly is missing or switched off. Use another browser, or allow it.
+# A button: it loads the page anew.
+load-again = Load again
+# Without a network, in place of a page that was never opened with one: the class view, or another language.
+not-kept = This page is not kept on this machine, and there is no network. Open it once with a network: from then on it is kept.
 
 ## Words of the plan: verdicts, descents.
 

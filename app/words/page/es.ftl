@@ -541,6 +541,14 @@ languages = Otros idiomas
 this-page = Esta página en español
 page-title = Steadygrade: cómo bajar cada pendiente
 page-description = Cómo bajar cada pendiente de una carretera con un vehículo pesado: marcha, posición del ralentizador, velocidad, calor de los frenos. Se calcula en su equipo.
+needs-script = Esta página calcula la carretera en su navegador, por lo que necesita JavaScript y WebAssembly. Nada de lo que cargue sale de su equipo.
+loading-page = Cargando la página
+opens-then = Se abrirá cuando la página esté lista:
+loading-failed = La página no ha llegado completa. Compruebe la conexión y vuelva a cargarla.
+loading-stands = Hace medio minuto que no llega nada. Espere, o compruebe la conexión y vuelva a cargar la página.
+cannot-run = Este navegador no puede ejecutar la página: WebAssembly falta o está desactivado. Use otro navegador o permítalo.
+load-again = Volver a cargar
+not-kept = Esta página no está guardada en este equipo y no hay red. Ábrala una vez con red: desde entonces queda guardada.
 
 ## Words of the plan: verdicts, descents.
 

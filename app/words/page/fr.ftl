@@ -541,6 +541,14 @@ languages = Autres langues
 this-page = Cette page en français
 page-title = Steadygrade : comment descendre chaque pente
 page-description = Comment descendre chaque pente d’une route avec un véhicule lourd : rapport, cran du ralentisseur, vitesse, chaleur des freins. Calculé sur votre appareil.
+needs-script = Cette page calcule la route dans votre navigateur : elle a besoin de JavaScript et de WebAssembly. Rien de ce que vous chargez ne quitte votre appareil.
+loading-page = Chargement de la page
+opens-then = S’ouvrira dès que la page sera là :
+loading-failed = La page n’est pas arrivée entière. Vérifiez la connexion, puis rechargez-la.
+loading-stands = Rien n’arrive depuis une demi-minute. Attendez, ou vérifiez la connexion et rechargez la page.
+cannot-run = Ce navigateur ne peut pas exécuter la page : WebAssembly manque ou est désactivé. Utilisez un autre navigateur, ou autorisez-le.
+load-again = Recharger
+not-kept = Cette page n’est pas enregistrée sur cet appareil, et il n’y a pas de réseau. Ouvrez-la une fois avec le réseau : elle restera ensuite enregistrée.
 
 ## Words of the plan: verdicts, descents.
 

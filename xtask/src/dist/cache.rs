@@ -3,7 +3,7 @@
 //! Each file stands in the list with its hash, which the browser checks while it keeps the files. The version
 //! is the hash over list and worker, so a change of any file makes another version.
 
-use super::{class, languages, list_files, policy, put_once, read, short_hash, write};
+use super::{absent, class, languages, list_files, policy, put_once, read, short_hash, write};
 use crate::Outcome;
 use std::path::Path;
 
@@ -42,7 +42,7 @@ fn is_kept(name: &str) -> bool {
 /// only those that were opened.
 fn belongs_to(name: &str) -> Option<String> {
     for (tag, road, page) in languages::road_pages() {
-        if name == page || name.starts_with(&format!("{road}-")) {
+        if name == page || name == absent::name_in(tag) || name.starts_with(&format!("{road}-")) {
             return Some(tag.to_owned());
         }
         let taught = class::module(tag);

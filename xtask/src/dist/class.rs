@@ -9,6 +9,8 @@ use std::path::Path;
 
 /// How the address of its style sheet begins.
 const STYLE: &str = "./class-";
+/// How the notice begins that the page is not for use while driving.
+const NOTICE: &str = r#"<div class="parked-notice""#;
 /// Tag before which road page and class view name each other.
 const LINK_BEFORE: &str = r#"<meta name="worker-script""#;
 
@@ -47,7 +49,13 @@ pub(super) fn without(html: &str) -> Outcome<String> {
 /// # Errors
 /// A sentence when the page is not as expected or the module was not built.
 pub(super) fn page(dist: &Path, html: &str, tag: &str, road: &str) -> Outcome<String> {
-    languages::with_module(dist, html, road, &module(tag))
+    let html = languages::with_module(dist, html, road, &module(tag))?;
+    // A room is no cab: the notice is of the road page.
+    let (before, from_notice) =
+        html.split_once(NOTICE).ok_or_else(|| format!("app/index.html must hold, as is: {NOTICE}"))?;
+    let (_, behind) =
+        from_notice.split_once("</div>\n").ok_or("the notice in app/index.html is not closed")?;
+    Ok(format!("{before}{behind}"))
 }
 
 /// Names a page in another: the class view in the road page, or the road page in the class view.

@@ -17,36 +17,84 @@ pub(crate) const LANGUAGES: [&str; TAGS.len() - 1] = {
     others
 };
 
-/// Title of the page in each language, and what search engines show of it.
-pub(super) struct Texts {
-    titles: Vec<(String, String)>,
-    descriptions: Vec<(String, String)>,
-}
+/// What is said before the page's program runs, from the page's catalogues. Its title and what search engines
+/// show of it come first.
+const PAGE_WORDS: [&str; 12] = [
+    "page-title",
+    "page-description",
+    "i-am-parked",
+    "needs-script",
+    "loading-page",
+    "opens-then",
+    "loading-failed",
+    "loading-stands",
+    "cannot-run",
+    "load-again",
+    "not-kept",
+    "to-road-page",
+];
+/// The same from the catalogues of what the page shares with others.
+const SHARED_WORDS: [&str; 1] = ["parked"];
+/// How an element of a page names the message that is its text.
+const NAMED: &str = " data-words=\"";
+
+/// What is said before the page's program runs: each message with its text in each language, by tag.
+pub(super) struct Texts(Vec<(&'static str, Vec<(String, String)>)>);
 
 impl Texts {
-    /// Reads them out of the page's catalogues.
+    /// Reads them out of the catalogues.
     ///
     /// # Errors
     /// What is wrong with the catalogues.
     pub(super) fn read() -> Outcome<Self> {
-        let folder = project::root().join("app/words/page");
-        let mut catalogues = Catalogues::of_folder(&folder).map_err(|wrong| wrong.join("\n"))?;
-        let [titles, descriptions] = ["page-title", "page-description"].map(|it| catalogues.take(it));
-        Ok(Self { titles, descriptions })
+        let mut all = Vec::new();
+        for (folder, names) in [("app/words/page", &PAGE_WORDS[..]), ("app/words", &SHARED_WORDS)] {
+            let folder = project::root().join(folder);
+            let mut catalogues = Catalogues::of_folder(&folder).map_err(|wrong| wrong.join("\n"))?;
+            all.extend(names.iter().map(|name| (*name, catalogues.take(name))));
+        }
+        Ok(Self(all))
     }
 
-    /// The page with both in a language.
+    fn text(&self, name: &str, tag: &str) -> Outcome<String> {
+        let (_, texts) = self
+            .0
+            .iter()
+            .find(|(it, _)| *it == name)
+            .ok_or_else(|| format!("xtask/src/dist/languages.rs reads no message {name}"))?;
+        let found = texts.iter().find(|(it, _)| it == tag);
+        let (_, text) = found.ok_or_else(|| format!("app/words has no language {tag}"))?;
+        Ok(text.replace('&', "&amp;").replace('<', "&lt;").replace('"', "&quot;"))
+    }
+
+    /// The page with its title and description in a language, and with the texts of the elements that name one.
     ///
     /// # Errors
-    /// A sentence when the page has no place for them.
+    /// A sentence when the page has no place for the former, or names what there is not.
     pub(super) fn put(&self, html: &str, tag: &str) -> Outcome<String> {
-        let text = |all: &[(String, String)]| {
-            let found = all.iter().find(|(it, _)| it == tag);
-            let found = found.ok_or_else(|| format!("app/words/page has no language {tag}"));
-            found.map(|(_, text)| text.replace('&', "&amp;").replace('<', "&lt;").replace('"', "&quot;"))
-        };
-        let html = put_text(html, "<title>", "</title>", &text(&self.titles)?)?;
-        put_text(&html, "<meta name=\"description\" content=\"", "\">", &text(&self.descriptions)?)
+        let html = put_text(html, "<title>", "</title>", &self.text("page-title", tag)?)?;
+        let description = "<meta name=\"description\" content=\"";
+        let html = put_text(&html, description, "\">", &self.text("page-description", tag)?)?;
+        self.put_named(&html, tag)
+    }
+
+    /// The page with the texts of the elements that name one, in a language.
+    ///
+    /// # Errors
+    /// A sentence when a name is unknown, or an element is not closed.
+    pub(super) fn put_named(&self, html: &str, tag: &str) -> Outcome<String> {
+        let mut out = String::with_capacity(html.len());
+        let mut rest = html;
+        while let Some((before, from_name)) = rest.split_once(NAMED) {
+            let unclosed = || format!("an element with{NAMED} is not closed: {from_name:.60}");
+            let (name, behind) = from_name.split_once('"').ok_or_else(unclosed)?;
+            let (attributes, from_text) = behind.split_once('>').ok_or_else(unclosed)?;
+            let (_, end) = from_text.split_once("</").ok_or_else(unclosed)?;
+            let text = self.text(name, tag)?;
+            out += &format!("{before}{NAMED}{name}\"{attributes}>{text}</");
+            rest = end;
+        }
+        Ok(out + rest)
     }
 }
 

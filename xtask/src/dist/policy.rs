@@ -44,20 +44,18 @@ pub(super) fn put(html: &str, place: Place) -> Outcome<String> {
 fn policy(html: &str, place: Place) -> Outcome<String> {
     let scripts = inline(html, "script")?.into_iter().filter(|(tag, _)| !is_passive(tag));
     let scripts = hashes(scripts.map(|(_, text)| text));
+    let styles = hashes(inline(html, "style")?.into_iter().map(|(_, text)| text));
     Ok(match place {
         Place::Served => format!(
             "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'{scripts}; worker-src 'self'; \
-             style-src 'self'; img-src 'self' data: blob:; font-src 'self'; connect-src 'self'; \
+             style-src 'self'{styles}; img-src 'self' data: blob:; font-src 'self'; connect-src 'self'; \
              manifest-src 'self'; base-uri 'none'; form-action 'none'"
         ),
-        Place::OneFile => {
-            let styles = hashes(inline(html, "style")?.into_iter().map(|(_, text)| text));
-            format!(
-                "default-src 'none'; script-src 'wasm-unsafe-eval'{scripts}; worker-src blob:; \
-                 style-src{styles}; img-src data: blob:; font-src data:; connect-src blob:; \
-                 base-uri 'none'; form-action 'none'"
-            )
-        }
+        Place::OneFile => format!(
+            "default-src 'none'; script-src 'wasm-unsafe-eval'{scripts}; worker-src blob:; \
+             style-src{styles}; img-src data: blob:; font-src data:; connect-src blob:; \
+             base-uri 'none'; form-action 'none'"
+        ),
     })
 }
 
@@ -98,12 +96,15 @@ mod tests {
         <script type=\"text/plain\">no script</script></head>";
 
     #[test]
-    fn the_policy_stands_first_and_carries_the_hash_of_the_inline_script() {
+    fn the_policy_stands_first_and_carries_the_hashes_of_what_stands_in_the_page() {
         let html = put(PAGE, Place::Served).expect("the page is sound");
         // SHA-256 of `alert(1)`, from `printf 'alert(1)' | openssl dgst -sha256 -binary | base64`.
         let hash = "'sha256-bhHHL3z2vDgxUt0W3dWQOrprscmda2Y5pLsLg4GF+pI='";
-        assert_eq!(html.matches("sha256-").count(), 1, "{html}");
+        assert_eq!(html.matches("sha256-").count(), 2, "{html}");
         assert!(html.contains(hash), "{html}");
+        // SHA-256 of `a {}`, likewise.
+        let style = "style-src 'self' 'sha256-mkSHzL7faOU7/U/v8Umg+058R69+vN2A2xmE3Fz1q98='";
+        assert!(html.contains(style), "{html}");
         assert!(html.find("Content-Security-Policy") < html.find("<script"));
     }
 

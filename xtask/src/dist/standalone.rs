@@ -3,7 +3,7 @@
 //!
 //! Modules are base64 and not packed. Only recent browsers could unpack them, and a stick has room.
 
-use super::{LESSONS, module_address, policy, put_once, read, read_text, tags};
+use super::{LESSONS, module_address, policy, put_once, read, read_text, start, tags};
 use crate::Outcome;
 use base64::{Engine, prelude::BASE64_STANDARD};
 use std::path::Path;
@@ -46,18 +46,12 @@ pub(super) fn make(dist: &Path, html: &str) -> Outcome<String> {
         texts += &data_block(&format!("data-for=\"{name}\" data-type=\"{media_type}\""), &text)?;
         page = put_once(&page, &tag, &format!("<meta name=\"{name}\" content=\"\">"))?;
     }
-    let mut starts = 0;
+    // One file needs nothing kept for use without a network.
     let page = tags::replace(&page, "script", "</script>", |tag, text| {
-        if tags::attribute(tag, "src").is_some() {
-            // One file needs nothing kept for use without a network.
-            return Ok(String::new());
-        }
-        starts += 1;
-        start(dist, text, &texts)
+        let named = tags::attribute(tag, "src").is_some();
+        Ok(if named { String::new() } else { format!("<script {tag}>{text}</script>") })
     })?;
-    if starts != 1 {
-        return Err(format!("dist/index.html must start its module by one script, not {starts}"));
-    }
+    let page = start::replace(&page, |trunk| start(dist, trunk, &texts))?;
     let page = policy::put(&page, policy::Place::OneFile)?;
     // Anything still named by its address would be missing on the stick.
     if page.contains("=\"./") {
@@ -132,17 +126,14 @@ fn text_of(dist: &Path, file: &str) -> Outcome<String> {
     put_once(&text, &module_address(module), &bytes)
 }
 
-/// Replaces the script by which Trunk starts the page's module. In its place come the texts, the module, and
-/// glue and start in one script.
-fn start(dist: &Path, trunk: &str, texts: &str) -> Outcome<String> {
-    let unknown = || format!("the script that starts the page's module is not as expected: {trunk}");
-    let glue = between(trunk, "from './", "'").ok_or_else(unknown)?;
-    let module = between(trunk, "module_or_path: './", "'").ok_or_else(unknown)?;
-    let glue = read_text(&dist.join(glue))?;
+/// What takes the place of the script by which Trunk starts the page's module: the texts, the module, and glue
+/// and start in one script.
+fn start(dist: &Path, trunk: &start::Trunk<'_>, texts: &str) -> Outcome<String> {
+    let glue = read_text(&dist.join(trunk.glue))?;
     if glue.lines().any(|line| line.starts_with("import ")) {
         return Err(format!("the glue of the page's module imports another file; {NAME} cannot hold that"));
     }
-    let module = data_block("data-module", &BASE64_STANDARD.encode(read(&dist.join(module))?))?;
+    let module = data_block("data-module", &BASE64_STANDARD.encode(read(&dist.join(trunk.module))?))?;
     let script = format!("{glue}\n{START}");
     refuse_scripts_in(&script)?;
     Ok(format!("{texts}{module}<script type=\"module\">{script}</script>"))

@@ -15,13 +15,18 @@ const PAGE: &str = "<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8
     <meta name=\"evidence-file\" content=\"./evidence.json\">\n\
     <link rel=\"manifest\" href=\"./manifest.webmanifest\">\n\
     <link rel=\"icon\" type=\"image/svg+xml\" href=\"./icon.svg\">\n\
-    <link rel=\"stylesheet\" href=\"./main-1.css\">\n\
-    <link rel=\"stylesheet\" href=\"./class-1.css\"/>\n\
+    <style>.first { color: red; }</style>\n\
     <script type=\"module\" src=\"./offline.js\"></script>\n\
     <link rel=\"modulepreload\" href=\"./app-1.js\" crossorigin=\"anonymous\">\
-    <link rel=\"preload\" href=\"./app-1_bg.wasm\" as=\"fetch\">\
+    <link rel=\"preload\" href=\"./app-1_bg.wasm\" as=\"fetch\"></head><body>\n\
+    <noscript><p data-words=\"needs-script\">Needs it.</p></noscript>\n\
+    <div class=\"parked-notice\" id=\"parked-notice\">\n\
+    <p data-words=\"parked\">Parked?</p>\n<button data-words=\"i-am-parked\" id=\"parked\">Yes</button>\n</div>\n\
+    <script>show();</script>\n\
+    <link rel=\"stylesheet\" href=\"./main-1.css\">\n\
+    <link rel=\"stylesheet\" href=\"./class-1.css\"/>\n\
     <script type=\"module\">import init from './app-1.js';\n\
-    await init({ module_or_path: './app-1_bg.wasm' });</script></head>";
+    await init({ module_or_path: './app-1_bg.wasm' });</script></body>";
 
 const FILES: [(&str, &str); 34] = [
     ("worker.js", "let wasm_bindgen;"),
@@ -135,6 +140,7 @@ fn the_one_file_holds_everything_and_names_nothing_beside_it() {
             "data-for=\"evidence-file\" data-type=\"application/json\">[]</script>",
             "function __wbg_init()",
             "<meta name=\"worker-script\" content=\"\">",
+            "<script>show();</script>",
         ] {
             assert_eq!(html.matches(held).count(), 1, "{held} in {html}");
         }
@@ -176,7 +182,7 @@ fn each_language_has_its_page_module_and_one_file() {
         for (tag, module) in [("es", "es-2"), ("fr", "fr-3"), ("de", "de-4")] {
             let page = text(dist, &format!("{tag}.html"));
             assert!(page.contains(&format!("<html lang=\"{tag}\">")), "{page}");
-            assert!(page.contains(&format!("'./{module}.js'")) && !page.contains("app-1"), "{page}");
+            assert!(page.contains(&format!("GLUE = \"./{module}.js\"")) && !page.contains("app-1"), "{page}");
             assert!(!page.contains("<title>The page</title>") && !page.contains("What it is."), "{page}");
             assert!(page.contains(&format!("content=\"./standalone-{tag}.html\"")), "{page}");
             assert_eq!(
@@ -198,7 +204,8 @@ fn the_class_view_is_a_page_beside_and_nothing_of_it_is_in_the_others() {
             ("fr.html", "class-fr.html", "class-fr-7", "./fr.html"),
         ] {
             let taught = text(dist, class);
-            assert!(taught.contains(&format!("'./{module}.js'")), "{taught}");
+            assert!(taught.contains(&format!("GLUE = \"./{module}.js\"")), "{taught}");
+            assert!(taught.contains("needs-script") && !taught.contains("parked"), "{taught}");
             assert!(!taught.contains("app-1") && !taught.contains("fr-3"), "{taught}");
             assert!(taught.contains("href=\"./class-1.css\""), "{taught}");
             assert!(taught.contains(&format!("name=\"road-page\" content=\"{back}\"")), "{taught}");
@@ -218,6 +225,67 @@ fn the_class_view_is_a_page_beside_and_nothing_of_it_is_in_the_others() {
             worker.lines().any(|line| line.contains("./class-1.css") && line.ends_with("\"],")),
             "{worker}"
         );
+    });
+}
+
+#[test]
+fn the_start_knows_how_many_bytes_each_module_has() {
+    check("start", &[], |dist, outcome| {
+        assert_eq!(outcome, Ok(()));
+        // `página` has a letter of two bytes.
+        for (page, module, bytes) in
+            [("index.html", "app-1", 4), ("es.html", "es-2", 7), ("class-de.html", "class-de-8", 4)]
+        {
+            let html = text(dist, page);
+            for line in [
+                format!("const GLUE = \"./{module}.js\";"),
+                format!("const MODULE = \"./{module}_bg.wasm\";"),
+                format!("const BYTES = {bytes};"),
+            ] {
+                assert_eq!(html.matches(&line).count(), 1, "{line} in {html}");
+            }
+            assert!(!html.contains("module_or_path: './"), "{html}");
+        }
+    });
+}
+
+#[test]
+fn what_is_said_before_the_program_runs_is_said_in_each_language() {
+    check("words", &[], |dist, outcome| {
+        assert_eq!(outcome, Ok(()));
+        for (page, parked) in [
+            ("es.html", "Estoy estacionado"),
+            ("fr.html", "Je suis en stationnement"),
+            ("de.html", "Ich parke"),
+        ] {
+            let html = text(dist, page);
+            assert!(
+                html.contains(&format!("data-words=\"i-am-parked\" id=\"parked\">{parked}</button>")),
+                "{html}"
+            );
+            assert!(!html.contains("Parked?") && !html.contains("Needs it."), "{html}");
+        }
+    });
+    let unknown = PAGE.replace("needs-script", "no-such-message");
+    check("unknown-words", &[("index.html", &unknown)], |_, outcome| assert!(outcome.is_err()));
+}
+
+#[test]
+fn what_says_that_a_page_is_not_kept_is_kept_with_each_language() {
+    check("absent", &[], |dist, outcome| {
+        assert_eq!(outcome, Ok(()));
+        let worker = text(dist, "sw.js");
+        for (tag, name, road) in [("en", "absent.html", "./"), ("fr", "absent-fr.html", "./fr.html")] {
+            let page = text(dist, name);
+            assert!(page.contains(&format!("<html lang=\"{tag}\">")), "{page}");
+            assert!(
+                page.contains(&format!("href=\"{road}\"")) && page.contains("style-src 'self' 'sha256-"),
+                "{page}"
+            );
+            let ours =
+                |line: &str| line.contains(&format!("./{name}")) && line.ends_with(&format!("\"{tag}\"],"));
+            assert!(worker.lines().any(ours), "{worker}");
+        }
     });
 }
 
