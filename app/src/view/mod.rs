@@ -125,17 +125,18 @@ fn busy(state: State) -> &'static str {
 fn road_section(state: State) -> impl IntoView {
     let units = Signal::derive(move || state.units.get());
     let hidden = move || state.shown.picture.with(Option::is_none);
-    let chart = chart::road_view(
-        state.shown.picture.into(),
-        units,
-        state.shown.chosen_descent,
-        state.shown.look_at,
-        Callback::new(move |(from, to)| state.take_part(from, to)),
-        Callback::new(move |index| roadside::put_at(state, index)),
-    );
+    let look = chart::Look::new(state.shown.picture.into(), units, state.shown.chosen_descent);
+    look.follow(state.shown.look_at);
+    let asks = chart::Asks {
+        take_part: Callback::new(move |(from, to)| state.take_part(from, to)),
+        put_place: Callback::new(move |index| roadside::put_at(state, index)),
+        alone: RwSignal::new(false),
+    };
     view! {
         <section class="card road" id="road" aria-label=words().road_section() hidden=hidden>
-            {chart}
+            {chart::colour_select(look)}
+            {chart::work(look, asks)}
         </section>
+        {chart::every_stretch(look)}
     }
 }
