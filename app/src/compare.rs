@@ -164,8 +164,8 @@ mod tests {
                             from: d.from,
                             to: d.to,
                             mean: 0.0,
-                            asked: 0.0,
                             verdict: d.choice.verdict(),
+                            legs: Vec::new(),
                         })
                         .collect();
                     plan = Some(it);

@@ -1,4 +1,4 @@
-//! Animation frames, measured widths, and where on an element a pointer is.
+//! Animation frames, measured sizes, and where on an element a pointer is.
 
 use std::cell::{Cell, RefCell};
 use std::rc::Rc;
@@ -34,23 +34,23 @@ impl Frame {
     }
 }
 
-/// Watches the width of an element until it is dropped.
-pub(crate) struct WidthWatch {
+/// Watches the size of an element until it is dropped.
+pub(crate) struct SizeWatch {
     observer: ResizeObserver,
     _call: Closure<dyn FnMut()>,
 }
 
-impl WidthWatch {
-    /// Calls `changed` with the inner width, px, now and whenever it changes. Where the browser
-    /// cannot watch, it is called once.
-    pub(crate) fn new(element: &Element, changed: impl FnMut(f64) + 'static) -> Option<Self> {
+impl SizeWatch {
+    /// Calls `changed` with the inner width and height, px, now and whenever one changes. Where the
+    /// browser cannot watch, it is called once.
+    pub(crate) fn new(element: &Element, changed: impl FnMut(f64, f64) + 'static) -> Option<Self> {
         let watched = element.clone();
-        let last = Cell::new(-1);
+        let last = Cell::new((-1, -1));
         let changed = RefCell::new(changed);
         let tell = move || {
-            let width = watched.client_width();
-            if width != last.replace(width) {
-                (changed.borrow_mut())(f64::from(width));
+            let size = (watched.client_width(), watched.client_height());
+            if size != last.replace(size) {
+                (changed.borrow_mut())(f64::from(size.0), f64::from(size.1));
             }
         };
         tell();
@@ -61,7 +61,7 @@ impl WidthWatch {
     }
 }
 
-impl Drop for WidthWatch {
+impl Drop for SizeWatch {
     fn drop(&mut self) {
         self.observer.disconnect();
     }

@@ -1,7 +1,9 @@
 //! Runs of one value along the road, in pixels.
 //!
 //! Where several values fall into one pixel column the most severe is drawn: a short hot
-//! stretch of a long road is never hidden by the cool road around it.
+//! stretch of a long road is never hidden by the cool road around it. A band too narrow to be read
+//! goes to its more severe neighbour, and one that is more severe than both is widened: nothing
+//! shimmers while zooming, and nothing severe is lost.
 
 use super::scale::Scale;
 use super::window::Window;
@@ -50,7 +52,85 @@ pub(crate) fn bands(
         (Some(one), None) | (None, Some(one)) => Some(one),
         (None, None) => None,
     };
-    tile(values, step_m, window, across, merge)
+    settled(tile(values, step_m, window, across, merge), merge)
+}
+
+/// No band is narrower where a neighbour can take it or make room, px.
+pub(crate) const NARROWEST_PX: f64 = 4.0;
+
+/// Bands of which none is too narrow to be read. `severe` gives the more severe of two values.
+fn settled(all: Vec<Band>, severe: impl Fn(Option<u8>, Option<u8>) -> Option<u8>) -> Vec<Band> {
+    let worse = |a: &Band, b: &Band| severe(a.value, b.value) == a.value;
+    let mut kept: Vec<Band> = Vec::with_capacity(all.len());
+    for band in all {
+        push(&mut kept, band);
+        // The last but one knows both its neighbours now; when it goes, so does the one before. Ends: each
+        // round has one band less.
+        while let [.., before, narrow, last] = &mut kept[..] {
+            let neighbour = if worse(before, last) { *before } else { *last };
+            if narrow.width() >= NARROWEST_PX || worse(narrow, &neighbour) {
+                break;
+            }
+            let last = Band { x0: if neighbour == *before { narrow.x1 } else { narrow.x0 }, ..*last };
+            before.x1 = last.x0;
+            kept.truncate(kept.len() - 2);
+            push(&mut kept, last);
+        }
+    }
+    settle_ends(&mut kept, worse);
+    widen(&mut kept, worse);
+    kept
+}
+
+/// Adds a band, or lengthens the last one of its value.
+fn push(kept: &mut Vec<Band>, band: Band) {
+    match kept.last_mut() {
+        Some(last) if last.value == band.value => last.x1 = band.x1,
+        Some(_) | None => kept.push(band),
+    }
+}
+
+/// The first and the last have one neighbour.
+fn settle_ends(kept: &mut Vec<Band>, worse: impl Fn(&Band, &Band) -> bool) {
+    if let [first, second, ..] = &mut kept[..]
+        && first.width() < NARROWEST_PX
+        && worse(second, first)
+    {
+        second.x0 = first.x0;
+        kept.remove(0);
+    }
+    if let [.., before, last] = &mut kept[..]
+        && last.width() < NARROWEST_PX
+        && worse(before, last)
+    {
+        before.x1 = last.x1;
+        kept.pop();
+    }
+}
+
+/// Widens what is too narrow and more severe than its neighbours, as far as they can make room.
+fn widen(kept: &mut [Band], worse: impl Fn(&Band, &Band) -> bool) {
+    for index in 0..kept.len() {
+        let lacks = NARROWEST_PX - kept[index].width();
+        if lacks <= 0.0 {
+            continue;
+        }
+        let gives = |other: Option<&Band>| {
+            let milder = other.filter(|it| worse(&kept[index], it));
+            milder.map_or(0.0, |it| (it.width() - NARROWEST_PX).max(0.0))
+        };
+        let room = [gives(index.checked_sub(1).and_then(|it| kept.get(it))), gives(kept.get(index + 1))];
+        let before = (0.5 * lacks).max(lacks - room[1]).min(room[0]);
+        let after = (lacks - before).min(room[1]);
+        if before > 0.0 {
+            kept[index - 1].x1 -= before;
+            kept[index].x0 -= before;
+        }
+        if after > 0.0 {
+            kept[index + 1].x0 += after;
+            kept[index].x1 += after;
+        }
+    }
 }
 
 /// Stretches of `window` where `values` is `None`, each drawn at least one pixel wide.
@@ -175,6 +255,47 @@ mod tests {
             let low = bands(&gear, STEP, window, &across, u8::min);
             assert_eq!(low.iter().filter(|b| b.value == Some(3)).count(), 1);
         }
+    }
+
+    /// A value every few px: `(width, value)`.
+    fn drawn(widths: &[(usize, u8)], worse: impl Fn(u8, u8) -> u8) -> Vec<(f64, f64, u8)> {
+        let mut values: Vec<Option<u8>> = Vec::new();
+        for (width, value) in widths {
+            values.extend(vec![Some(*value); *width]);
+        }
+        values.push(None);
+        let window = Window::whole((values.len() - 1) as f64);
+        let across = Scale::new((0.0, window.to), (0.0, window.to));
+        let all = bands(&values, 1.0, window, &across, worse);
+        check_tiling(&all, 0.0, window.to);
+        all.iter().map(|it| (it.x0, it.x1, it.value.expect("all are known"))).collect()
+    }
+
+    #[test]
+    fn a_narrow_band_goes_to_its_more_severe_neighbour() {
+        assert_eq!(drawn(&[(50, 2), (3, 1), (50, 3)], u8::max), [(0.0, 50.0, 2), (50.0, 103.0, 3)]);
+        assert_eq!(drawn(&[(50, 3), (3, 1), (50, 2)], u8::max), [(0.0, 53.0, 3), (53.0, 103.0, 2)]);
+        assert_eq!(drawn(&[(50, 3), (3, 1), (50, 3)], u8::max), [(0.0, 103.0, 3)]);
+        assert_eq!(drawn(&[(2, 1), (50, 3), (2, 0)], u8::max), [(0.0, 54.0, 3)]);
+        let shimmering: Vec<_> = (0..40).map(|it| (2, 1 + it % 2)).collect();
+        assert_eq!(drawn(&shimmering, u8::max).len(), 1);
+    }
+
+    #[test]
+    fn a_narrow_severe_band_is_widened_and_no_more() {
+        assert_eq!(
+            drawn(&[(50, 1), (2, 3), (50, 1)], u8::max),
+            [(0.0, 49.0, 1), (49.0, 53.0, 3), (53.0, 103.0, 1)]
+        );
+        assert_eq!(drawn(&[(1, 3), (50, 1)], u8::max), [(0.0, 4.0, 3), (4.0, 51.0, 1)]);
+        // Of gears the lowest is the severe one.
+        assert_eq!(drawn(&[(50, 9), (2, 3), (50, 9)], u8::min)[1], (49.0, 53.0, 3));
+    }
+
+    #[test]
+    fn what_is_wide_enough_stays_as_it_is() {
+        let wide = [(4, 1), (20, 3), (5, 2), (90, 0)];
+        assert_eq!(drawn(&wide, u8::max).len(), 4);
     }
 
     #[test]

@@ -6,7 +6,7 @@ use super::window::Window;
 /// What a key asks for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum Wish {
-    /// Along the road by so many steps; negative is back.
+    /// Along the road by so many steps of [`STEP_M`]; negative is back.
     Steps(i32),
     /// To the start.
     Start,
@@ -22,6 +22,27 @@ pub(crate) enum Wish {
     ZoomOut,
     /// The whole road.
     ZoomAll,
+    /// What is no move of the cursor or of the window.
+    Act(Act),
+}
+
+/// What a key does besides moving.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Act {
+    /// Chooses the descent of this number.
+    Choose(usize),
+    /// Shows the chosen descent.
+    ShowChosen,
+    /// Fills the profile by the next reading.
+    NextReading,
+    /// Shows the picture alone, or ends that.
+    Alone,
+    /// Puts a place at the cursor.
+    Put,
+    /// Lists the keys.
+    Keys,
+    /// Closes the list, or ends the picture alone.
+    Close,
 }
 
 /// What a key asks for, by its name as browsers give it; `None` for keys that are not ours.
@@ -38,15 +59,26 @@ pub(crate) fn wish(key: &str, shift: bool) -> Option<Wish> {
         "+" | "=" => Some(Wish::ZoomIn),
         "-" | "_" => Some(Wish::ZoomOut),
         "0" => Some(Wish::ZoomAll),
-        _ => None,
+        "Enter" => Some(Wish::Act(Act::ShowChosen)),
+        "c" | "C" => Some(Wish::Act(Act::NextReading)),
+        "f" | "F" => Some(Wish::Act(Act::Alone)),
+        "p" | "P" => Some(Wish::Act(Act::Put)),
+        "?" => Some(Wish::Act(Act::Keys)),
+        "Escape" => Some(Wish::Act(Act::Close)),
+        _ => match key.as_bytes() {
+            [digit @ b'1'..=b'9'] => Some(Wish::Act(Act::Choose(usize::from(digit - b'0')))),
+            _ => None,
+        },
     }
 }
 
-/// Grid points of one step of an arrow key: two pixels of what is shown, one point at least.
+/// What an arrow key moves the cursor by, m.
+const STEP_M: f64 = 100.0;
+
+/// Grid points of one step of an arrow key, one at least.
 #[must_use]
-pub(crate) fn step_points(picture: &RoadPicture, window: Window, plot_width: f64) -> usize {
-    let metres = 2.0 * window.length() / plot_width.max(1.0);
-    ((metres / picture.step().max(1e-3)).round() as usize).max(1)
+pub(crate) fn step_points(picture: &RoadPicture) -> usize {
+    ((STEP_M / picture.step().max(1e-3)).round() as usize).max(1)
 }
 
 /// Where the cursor stands after a wish, and the window that shows it.
@@ -77,13 +109,14 @@ pub(crate) fn moved(
         Wish::ZoomIn => return (cursor, window.zoomed(at, Window::ZOOM_STEP, length)),
         Wish::ZoomOut => return (cursor, window.zoomed(at, 1.0 / Window::ZOOM_STEP, length)),
         Wish::ZoomAll => return (cursor, Window::whole(length)),
+        Wish::Act(_) => return (cursor, window),
     };
     (to, window.showing(picture.place_of(to), length))
 }
 
 #[cfg(test)]
 mod tests {
-    use super::{Wish, moved, step_points, wish};
+    use super::{Act, Wish, moved, step_points, wish};
     use crate::chart::sample;
     use crate::chart::window::Window;
 
@@ -108,11 +141,13 @@ mod tests {
     fn arrows_stop_at_the_ends() {
         let picture = sample::pass();
         let whole = Window::whole(picture.length_m());
-        let step = step_points(&picture, whole, 1000.0);
-        assert!(step >= 2, "twenty-four kilometres in a thousand pixels: {step}");
+        let step = step_points(&picture);
+        let (at, _) = moved(&picture, 500, whole, Wish::Steps(1), step);
+        assert!((picture.place_of(at) - picture.place_of(500) - 100.0).abs() < 1e-6);
+        let (at, _) = moved(&picture, 500, whole, Wish::Steps(-10), step);
+        assert!((picture.place_of(at) - picture.place_of(500) + 1000.0).abs() < 1e-6);
         assert_eq!(moved(&picture, 3, whole, Wish::Steps(-10), step).0, 0);
         assert_eq!(moved(&picture, 3, whole, Wish::Steps(i32::MAX), step).0, picture.points() - 1);
-        assert_eq!(step_points(&picture, Window { from: 0.0, to: 300.0 }, 1000.0), 1);
     }
 
     #[test]
@@ -120,5 +155,10 @@ mod tests {
         assert_eq!(wish("ArrowLeft", true), Some(Wish::Steps(-10)));
         assert_eq!(wish("0", false), Some(Wish::ZoomAll));
         assert_eq!(wish("Tab", false), None);
+        assert_eq!(wish("7", false), Some(Wish::Act(Act::Choose(7))));
+        assert_eq!(wish("c", false), wish("C", true));
+        assert_eq!(wish("?", true), Some(Wish::Act(Act::Keys)));
+        assert_eq!(wish("F1", false), None, "keys of the browser stay its own");
+        assert_eq!(wish("é", false), None);
     }
 }

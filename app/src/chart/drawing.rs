@@ -1,8 +1,9 @@
 //! The picture put together, as the text of its two layers.
 
 use super::markup::Markup;
+use super::room::Room;
 use super::scene::{HATCHES, Layers, Scene, hatch_id};
-use super::{axis, brackets, flags, lanes, profile, speed, temperature};
+use super::{axis, figures, flags, lanes, legs, profile, speed, temperature};
 
 /// Draws all parts of the picture.
 ///
@@ -11,10 +12,16 @@ use super::{axis, brackets, flags, lanes, profile, speed, temperature};
 #[must_use]
 pub(crate) fn draw(scene: &Scene) -> Layers {
     let mut layers = Layers::default();
+    let hill = scene.hill();
+    let mut room = Room::default();
+    if let Some(area) = scene.kept_free {
+        room.take(area);
+    }
+    profile::draw(scene, &mut layers, &hill, &mut room);
+    legs::draw(scene, &mut layers, &hill, &mut room);
+    figures::draw(scene, &mut layers, &hill);
+    flags::draw(scene, &mut layers, &hill, &mut room);
     axis::draw(scene, &mut layers);
-    brackets::draw(scene, &mut layers);
-    profile::draw(scene, &mut layers);
-    flags::draw(scene, &mut layers);
     type Part = fn(&Scene, &mut Layers);
     let parts: [(&str, Part); 5] = [
         ("lane-gear", lanes::draw_gear),
@@ -41,6 +48,7 @@ pub(crate) fn patterns(ids: &str) -> Markup {
         layer.hatch(&hatch_id(ids, stage), "hatch", spacing.max(3.2));
     }
     layer.hatch(&format!("{ids}-blank"), "hatch-blank", 9.0);
+    layer.hatch(&format!("{ids}-no-speed"), "hatch-no-speed", 7.0);
     layer
 }
 
@@ -53,7 +61,8 @@ fn small_power(base: f64, times: u8) -> f64 {
 mod tests {
     use super::draw;
     use crate::chart::Ends;
-    use crate::chart::layout::Layout;
+    use crate::chart::layout::{Contents, Layout, Space};
+    use crate::chart::profile::height_scale;
     use crate::chart::reading::Reading;
     use crate::chart::sample;
     use crate::chart::scene::{Prepared, Scene};
@@ -62,10 +71,19 @@ mod tests {
     use crate::format::Units;
     use std::sync::Arc;
 
-    fn nodes(prepared: &Prepared, window: Window, width: f64) -> usize {
-        let layout = Layout::new(width, prepared.picture.descents.len(), prepared.picture.places.len());
-        let scene = Scene { prepared, window, layout, chosen: Some(2), ids: "t", labels: &sample::Plain };
-        let layers = draw(&scene);
+    fn scene(prepared: &Prepared, window: Window, (width, height): (f64, f64)) -> Scene<'_> {
+        let heat = prepared.fill_tones.reading() == Reading::Heat;
+        let zoomed = !window.is_whole(prepared.picture.length_m());
+        let has = Contents { descents: !prepared.picture.descents.is_empty(), zoomed, heat, titles: 40.0 };
+        let layout = Layout::new(Space { width, height, target: 36.0 }, has);
+        let up = height_scale(&prepared.picture, window, &layout);
+        let kept_free =
+            Some([layout.left, layout.profile.top, layout.left + 200.0, layout.profile.top + 90.0]);
+        Scene { prepared, window, layout, up, kept_free, chosen: Some(2), ids: "t", labels: &sample::Plain }
+    }
+
+    fn nodes(prepared: &Prepared, window: Window, size: (f64, f64)) -> usize {
+        let layers = draw(&scene(prepared, window, size));
         layers.under.nodes() + layers.over.nodes()
     }
 
@@ -79,24 +97,21 @@ mod tests {
             for window in
                 [Window::whole(length), Window { from: 1e5, to: 1.3e5 }, Window { from: 9e4, to: 9.2e4 }]
             {
-                for width in [360.0, 1100.0] {
-                    let count = nodes(&prepared, window, width);
-                    assert!(count < 150, "{reading:?} {window:?} {width}: {count}");
+                for size in [(360.0, 338.0), (950.0, 500.0), (1500.0, 800.0)] {
+                    let count = nodes(&prepared, window, size);
+                    assert!(count < 190, "{reading:?} {window:?} {size:?}: {count}");
                 }
             }
-            assert!(strip::draw(&prepared, (0.0, 1000.0), "t").nodes() < 22);
+            assert!(strip::draw(&prepared, (0.0, 1000.0), 36.0, "t").nodes() < 24);
             let shape = plan_shape::Shape::new(&prepared, (260.0, 180.0)).expect("the sample has a shape");
-            assert!(shape.draw(&prepared, Window::whole(length), &sample::Plain).nodes() < 30);
+            assert!(shape.draw(&prepared, Window::whole(length), None, Some(&sample::Plain)).nodes() < 30);
         }
     }
 
     #[test]
     fn the_same_road_is_drawn_the_same_twice() {
         let prepared = Prepared::new(Arc::new(sample::pass()), Reading::Grade, Units::Imperial);
-        let layout = Layout::new(900.0, 3, 3);
-        let window = Window::whole(prepared.picture.length_m());
-        let scene =
-            Scene { prepared: &prepared, window, layout, chosen: None, ids: "t", labels: &sample::Plain };
+        let scene = scene(&prepared, Window::whole(prepared.picture.length_m()), (950.0, 500.0));
         assert_eq!(draw(&scene), draw(&scene));
     }
 
@@ -121,7 +136,7 @@ mod tests {
         picture.places.clear();
         picture.slopes.clear();
         let prepared = Prepared::new(Arc::new(picture), Reading::Gear, Units::Metric);
-        assert!(nodes(&prepared, Window::whole(0.0), 900.0) > 0);
+        assert!(nodes(&prepared, Window::whole(0.0), (950.0, 500.0)) > 0);
     }
 
     #[test]
@@ -130,10 +145,7 @@ mod tests {
         let under = |picture: &crate::chart::RoadPicture| {
             let prepared = Prepared::new(Arc::new(picture.clone()), Reading::Gear, Units::Metric);
             let window = Window::whole(picture.length_m());
-            let layout = Layout::new(900.0, 3, 3);
-            let scene =
-                Scene { prepared: &prepared, window, layout, chosen: None, ids: "t", labels: &sample::Plain };
-            draw(&scene).under.into_string()
+            draw(&scene(&prepared, window, (950.0, 700.0))).under.into_string()
         };
         assert!(!under(&picture).contains("sureness"));
         let shifted = |by: f32| picture.temperature.iter().map(|it| it + by).collect();
@@ -144,10 +156,7 @@ mod tests {
     #[test]
     fn names_from_the_file_stay_text() {
         let prepared = Prepared::new(Arc::new(sample::pass()), Reading::Gear, Units::Metric);
-        let layout = Layout::new(1100.0, 3, 3);
-        let window = Window::whole(prepared.picture.length_m());
-        let scene =
-            Scene { prepared: &prepared, window, layout, chosen: None, ids: "t", labels: &sample::Plain };
+        let scene = scene(&prepared, Window::whole(prepared.picture.length_m()), (950.0, 500.0));
         let text = draw(&scene).over.into_string();
         assert!(text.contains("Escape ramp &lt;left&gt;") && !text.contains("<left>"));
     }

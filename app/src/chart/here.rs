@@ -61,10 +61,14 @@ pub enum ReadoutCell {
     Grade,
     /// Height.
     Height,
-    /// Gear and stage.
-    GearStage,
-    /// Speed and engine speed.
+    /// Gear.
+    Gear,
+    /// Stage.
+    Stage,
+    /// Speed.
     Speed,
+    /// Engine speed.
+    Engine,
     /// Share that the retarder carries.
     Carried,
     /// Brakes now.
@@ -74,16 +78,18 @@ pub enum ReadoutCell {
 }
 
 impl ReadoutCell {
-    /// All cells.
-    pub const ALL: [Self; 8] = [
+    /// All cells: where a line is too short, the last are left out.
+    pub const ALL: [Self; 10] = [
         Self::At,
         Self::Grade,
-        Self::GearStage,
-        Self::Carried,
+        Self::Gear,
+        Self::Stage,
         Self::Speed,
+        Self::Engine,
         Self::Height,
         Self::Brakes,
         Self::IfStopped,
+        Self::Carried,
     ];
 
     /// Its name in classes and test marks.
@@ -93,8 +99,10 @@ impl ReadoutCell {
             Self::At => "at",
             Self::Grade => "grade",
             Self::Height => "height",
-            Self::GearStage => "gear-stage",
+            Self::Gear => "gear",
+            Self::Stage => "stage",
             Self::Speed => "speed",
+            Self::Engine => "engine",
             Self::Carried => "carried",
             Self::Brakes => "brakes",
             Self::IfStopped => "if-stopped",
@@ -156,7 +164,7 @@ mod tests {
     #[test]
     fn a_point_on_a_descent_knows_its_foot_and_what_comes() {
         let picture = sample::pass();
-        let descent = picture.descents[0];
+        let descent = &picture.descents[0];
         let here = Here::at(&picture, descent.from + 50);
         let (number, to_foot) = here.descent.expect("it lies on the first descent");
         assert_eq!(number, 1);
@@ -180,7 +188,7 @@ mod tests {
     #[test]
     fn all_of_nothing_is_no_share() {
         let mut picture = sample::pass();
-        let descent = picture.descents[0];
+        let descent = picture.descents[0].clone();
         let points = picture.points();
         let put = |picture: &mut crate::chart::RoadPicture, stage: u8, carried: f32| {
             picture.stage = vec![stage; points].into();

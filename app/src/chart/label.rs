@@ -65,17 +65,6 @@ impl Rows {
         Some(row)
     }
 
-    /// Swaps a stretch taken in `row` for a wider one, if that is free.
-    pub(crate) fn widen(&mut self, row: usize, old: (f64, f64), new: (f64, f64)) -> bool {
-        let Some(taken) = self.taken.get_mut(row) else { return false };
-        let same = |it: &(f64, f64)| (it.0 - old.0).abs() < 1e-6 && (it.1 - old.1).abs() < 1e-6;
-        let Some(place) = taken.iter().position(same) else { return false };
-        taken.swap_remove(place);
-        let free = self.is_free(row, new.0, new.1);
-        self.taken[row].push(if free { new } else { old });
-        free
-    }
-
     fn is_free(&self, row: usize, x0: f64, x1: f64) -> bool {
         self.taken[row].iter().all(|(a, b)| x1 + GAP_PX <= *a || x0 >= *b + GAP_PX)
     }
@@ -105,16 +94,6 @@ mod tests {
             }
         }
         assert!(placed.len() > 8, "{}", placed.len());
-    }
-
-    #[test]
-    fn a_label_widens_only_into_free_room() {
-        let mut rows = Rows::new(1);
-        assert_eq!(rows.place(0.0, 10.0), Some(0));
-        assert_eq!(rows.place(50.0, 60.0), Some(0));
-        assert!(rows.widen(0, (0.0, 10.0), (0.0, 40.0)));
-        assert!(!rows.widen(0, (50.0, 60.0), (44.0, 66.0)));
-        assert_eq!(rows.place(62.0, 70.0), None, "the narrow one still stands");
     }
 
     #[test]

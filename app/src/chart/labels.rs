@@ -1,18 +1,29 @@
 //! What is written in the pictures, by whoever knows the language.
 
 use super::layout::Lane;
-use super::picture::Bracket;
+use super::picture::{Bracket, Hold};
 use crate::format::Units;
-use solver::HeatStep;
+use solver::{HeatStep, Verdict};
 
 /// The words of a picture.
 pub(crate) trait Labels {
-    /// Name of a lane.
-    fn lane(&self, lane: Lane) -> &'static str;
-    /// Unit of a lane; empty where it has none.
-    fn lane_unit(&self, lane: Lane, units: Units) -> &'static str;
-    /// A descent of this length, m, above its bracket; the longest wording first.
-    fn bracket(&self, descent: &Bracket, length_m: f64, units: Units) -> Vec<String>;
+    /// Name of a lane, short enough for the column left of it.
+    fn lane_title(&self, lane: Lane) -> &'static str;
+    /// A descent beside its number: its length and its crest, m; its steepest grade where it is to be told.
+    /// The longest wording first.
+    fn bar(&self, descent: &Bracket, at_m: [f64; 2], steepest: Option<f64>, units: Units) -> Vec<String>;
+    /// A change of gear.
+    fn change(&self, gears: [u8; 2]) -> String;
+    /// On which grade it happens, rise over run.
+    fn on_grade(&self, grade: f64) -> String;
+    /// A change down on the hill, before which the truck is braked.
+    fn brake_then(&self, leg: &Hold, units: Units) -> String;
+    /// A verdict.
+    fn verdict(&self, verdict: Verdict) -> &'static str;
+    /// A place along the road, m from the start, without its unit.
+    fn place(&self, at_m: f64, units: Units) -> String;
+    /// A mile, before a figure.
+    fn mile(&self) -> &'static str;
     /// A stage, short enough for its band.
     fn short_stage(&self, stage: u8) -> String;
     /// A step of brake heat.

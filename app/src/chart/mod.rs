@@ -12,24 +12,28 @@
 //! in a picture comes from its [`Labels`]. The views are in `view::chart`.
 //!
 //! To add a part: a file with `draw(&Scene, &mut Layers)`, a row in [`layout`], a line in
-//! [`drawing`]. To add a reading: a variant of [`Reading`], then follow the compiler.
+//! [`drawing`]. What is written into the profile asks [`room`] first. To add a reading: a variant of [`Reading`], then follow the compiler.
 
 mod axis;
 mod band;
 mod bands;
-pub(crate) mod brackets;
+pub(crate) mod bars;
 mod card_strip;
+pub(crate) mod corner;
 pub(crate) mod cursor;
 mod decimate;
 pub(crate) mod drawing;
 pub(crate) mod engine;
+mod figures;
 mod flags;
 pub(crate) mod forces;
 pub(crate) mod here;
-mod label;
+mod hill;
+pub(crate) mod label;
 mod labels;
 mod lanes;
 pub(crate) mod layout;
+mod legs;
 mod markup;
 mod path;
 pub(crate) mod picture;
@@ -38,6 +42,7 @@ pub(crate) mod pointer;
 pub(crate) mod profile;
 pub(crate) mod reading;
 pub(crate) mod ride;
+mod room;
 pub(crate) mod scale;
 pub(crate) mod scene;
 pub(crate) mod spans;
@@ -57,7 +62,7 @@ pub use here::{GradeHere, Here, ReadoutCell};
 pub(crate) use labels::Labels;
 pub use layout::Lane;
 pub(crate) use picture::value;
-pub use picture::{Bend, Beside, Bracket, Ends, Flag, Posted, RoadPicture, Slope};
+pub use picture::{Bend, Beside, Bracket, Change, Ends, Flag, Hold, Posted, RoadPicture, Slope};
 pub use reading::{GradeStep, Reading, SPEED_STEP};
 
 /// The strip profile of the card as SVG text; `mile` is what stands before the marks in miles.

@@ -3,6 +3,8 @@
 //! Contrast as in the Web Content Accessibility Guidelines 2.2 (relative luminance and ratio,
 //! criteria 1.4.3: 4.5 for text, and 1.4.11: 3 for graphics); lightness as in CIE 1976 L*.
 
+use super::reading::gear_tone;
+
 const CHART: &str = include_str!("../../style/chart.css");
 const MAIN: &str = include_str!("../../style/main.css");
 
@@ -49,40 +51,47 @@ fn text_reads_on_every_tone() {
 
 #[test]
 fn gears_in_use_differ_at_a_glance() {
-    // Neighbours of up to five gears in use are 8 apart in L*, of up to seven 3.9, and their hue
-    // changes as well. About 2 is just seen side by side; common practice, no source.
-    for theme in THEMES {
-        let light: Vec<f64> =
-            (0..12).map(|tone| lightness(luminance(CHART, theme, &format!("gear-{tone}")))).collect();
+    // Least difference in L* of neighbours, of up to five gears in use and of up to seven; their hue changes
+    // as well. By night the scale ends at a quarter of white, so that it is half as wide. About 2 is just seen
+    // side by side; common practice, no source.
+    for (theme, few, many) in [(THEMES[0], 8.0, 3.9), (THEMES[1], 6.0, 3.0)] {
+        let light = gears(theme).map(lightness);
         for used in 2..=7_usize {
-            let tone = |rank: usize| light[(rank * 11 + (used - 1) / 2) / (used - 1)];
+            let tone = |rank: usize| light[gear_tone(rank, used)];
             for rank in 1..used {
-                let apart = (tone(rank) - tone(rank - 1)).abs();
-                let least = if used <= 5 { 8.0 } else { 3.9 };
+                let apart = tone(rank) - tone(rank - 1);
+                let least = if used <= 5 { few } else { many };
                 assert!(apart >= least, "{theme}: {apart:.1} between {rank} of {used}");
             }
         }
     }
 }
 
+fn gears(theme: &str) -> [f64; 12] {
+    std::array::from_fn(|tone| luminance(CHART, theme, &format!("gear-{tone}")))
+}
+
 #[test]
-fn neighbouring_gears_differ_by_night_as_by_day() {
-    // The least by which two tones that follow each other differ, in L* and as a ratio: of luminance
-    // alone, which no colour blindness takes away.
-    let least = |theme| {
-        let tones: Vec<f64> = (0..12).map(|tone| luminance(CHART, theme, &format!("gear-{tone}"))).collect();
-        let of = |apart: fn(f64, f64) -> f64| {
-            tones.windows(2).map(|pair| apart(pair[0], pair[1])).fold(f64::INFINITY, f64::min)
-        };
-        (of(|a, b| (lightness(a) - lightness(b)).abs()), of(contrast))
-    };
-    let [day, night] = THEMES.map(least);
-    assert!(night.0 >= day.0 && night.1 >= day.1, "{night:?} by night, {day:?} by day");
+fn slow_is_dark_and_fast_is_light_by_day_and_by_night() {
     for theme in THEMES {
-        let card = luminance(MAIN, theme, "card");
-        let faint = (0..12).map(|tone| contrast(card, luminance(CHART, theme, &format!("gear-{tone}"))));
-        assert!(faint.fold(f64::INFINITY, f64::min) >= 1.4, "{theme}: a gear sinks into the ground");
+        let light = gears(theme).map(lightness);
+        // Each tone is lighter than the one before by what is just seen side by side, or more.
+        assert!(light.windows(2).all(|pair| pair[1] - pair[0] >= 2.0), "{theme}: {light:?}");
+        // What lies beside a gear: the card above the road line, the ground of other stretches.
+        for (sheet, name, enough) in [(MAIN, "card", 1.4), (CHART, "ground", 1.15)] {
+            let beside = luminance(sheet, theme, name);
+            let faint = gears(theme).map(|tone| contrast(beside, tone));
+            let least = faint.into_iter().fold(f64::INFINITY, f64::min);
+            assert!(least >= enough, "{theme}: a gear sinks into the {name}, {least:.2}");
+        }
     }
+}
+
+#[test]
+fn by_night_no_gear_dazzles() {
+    // A quarter of white's luminance: an area that large blinds eyes used to the dark. Assumed, no source.
+    let brightest = gears(THEMES[1]).into_iter().fold(0.0, f64::max);
+    assert!(brightest <= 0.25, "{brightest:.3}");
 }
 
 #[test]
@@ -108,6 +117,7 @@ fn lines_and_labels_stand_out_from_the_card() {
             (MAIN, "edge", 3.0),
             (CHART, "hatch", 3.0),
             (CHART, "cursor", 3.0),
+            (CHART, "no-speed", 3.0),
         ] {
             let ratio = contrast(card, luminance(sheet, theme, name));
             assert!(ratio >= least, "{theme} {name}: {ratio:.2}");

@@ -104,7 +104,7 @@ pub struct Slope {
 }
 
 /// One descent, as it is drawn.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Bracket {
     /// Its number in road order, from 1.
     pub number: usize,
@@ -114,11 +114,66 @@ pub struct Bracket {
     pub to: usize,
     /// Mean grade, rise over run, negative.
     pub mean: f32,
-    /// The even grade that the hill asks for as much as, rise over run, negative.
-    pub asked: f32,
     /// Verdict.
     pub verdict: Verdict,
+    /// Its legs, crest to foot; none where no speed is safe.
+    pub legs: Vec<Hold>,
 }
+
+/// A leg of a descent, as it is drawn.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Hold {
+    /// Grid index where it begins.
+    pub from: usize,
+    /// Gear.
+    pub gear: u8,
+    /// Speed to hold, m/s.
+    pub speed: f32,
+    /// How it is changed to; `None` for the first.
+    pub change: Option<Change>,
+}
+
+/// How a gear is changed between two legs.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Change {
+    /// At an easing, on this grade.
+    Easing(f32),
+    /// Up on the hill, on this grade.
+    Up(f32),
+    /// Down on the hill: the truck is braked first.
+    Down,
+}
+
+impl Change {
+    /// A grade gentler than this is an easing, rise over run.
+    const EASING: f32 = -0.02;
+
+    /// A change on a grade.
+    #[must_use]
+    pub fn on(grade: f32, down: bool) -> Self {
+        if grade > Self::EASING {
+            Self::Easing(grade)
+        } else if down {
+            Self::Down
+        } else {
+            Self::Up(grade)
+        }
+    }
+}
+
+/// The steepest stretch of a descent.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Pitch {
+    /// Grid index where it begins.
+    pub(crate) from: usize,
+    /// Grid index where it ends.
+    pub(crate) to: usize,
+    /// Its mean grade, rise over run.
+    pub(crate) grade: f64,
+}
+
+/// Over this length the steepest stretch of a descent is meant, m.
+const PITCH_M: f64 = 200.0;
 
 /// A curve that asks for less than the limit.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -226,6 +281,31 @@ impl RoadPicture {
     pub fn bend_at(&self, index: usize) -> Option<&Bend> {
         let next = self.bends.partition_point(|bend| bend.to < index);
         self.bends.get(next).filter(|bend| bend.from <= index)
+    }
+
+    /// The steepest 200 m of a descent, or all of a shorter one; `None` where no height is known.
+    #[must_use]
+    pub(crate) fn pitch(&self, descent: &Bracket) -> Option<Pitch> {
+        let to = descent.to.min(self.points().saturating_sub(1));
+        let wanted = (PITCH_M / self.step().max(1e-3)).round().max(1.0) as usize;
+        let over = wanted.min(to.checked_sub(descent.from).filter(|it| *it > 0)?);
+        let fall = |from: usize| Some(value(&self.heights_m, from)? - value(&self.heights_m, from + over)?);
+        let known = |from: &usize| self.is_assessed(*from) && self.is_assessed(from + over);
+        let mut steepest: Option<(usize, f64)> = None;
+        for from in (descent.from..=to - over).filter(known) {
+            let Some(fall) = fall(from) else { continue };
+            if steepest.is_none_or(|it| fall > it.1) {
+                steepest = Some((from, fall));
+            }
+        }
+        let (from, fall) = steepest?;
+        Some(Pitch { from, to: from + over, grade: -fall / (over as f64 * self.step()) })
+    }
+
+    /// The legs of a descent with their ends, by grid points.
+    pub(crate) fn legs<'a>(&self, descent: &'a Bracket) -> impl Iterator<Item = (&'a Hold, usize)> {
+        let next = descent.legs.iter().skip(1).map(|leg| leg.from).chain([descent.to]);
+        descent.legs.iter().zip(next)
     }
 
     /// The descent of a number.
@@ -340,9 +420,33 @@ mod tests {
     }
 
     #[test]
+    fn the_steepest_stretch_lies_where_the_hill_falls_most() {
+        let picture = sample::pass();
+        // A stretch of 1.4 km at 8.1 % begins the second descent; the first falls by 5.8 % all along.
+        let second = picture.pitch(&picture.descents[1]).expect("its heights are known");
+        assert!((second.grade + 0.081).abs() < 1e-3, "{second:?}");
+        assert_eq!((second.from, second.to), (picture.descents[1].from, picture.descents[1].from + 20));
+        let first = picture.pitch(&picture.descents[0]).expect("known");
+        assert!((first.grade + 0.058).abs() < 1e-3, "{first:?}");
+        let mut short = picture.descents[0].clone();
+        short.to = short.from + 5;
+        assert_eq!(picture.pitch(&short).map(|it| it.to - it.from), Some(5));
+        short.to = short.from;
+        assert_eq!(picture.pitch(&short), None);
+    }
+
+    #[test]
+    fn a_change_is_one_at_an_easing_or_on_the_hill() {
+        use super::Change;
+        assert_eq!(Change::on(-0.019, true), Change::Easing(-0.019));
+        assert_eq!(Change::on(-0.02, false), Change::Up(-0.02));
+        assert_eq!(Change::on(-0.1, true), Change::Down);
+    }
+
+    #[test]
     fn what_a_point_lies_on() {
         let picture = sample::pass();
-        let second = picture.descents[1];
+        let second = &picture.descents[1];
         assert_eq!(picture.descent_at(second.from + 1).map(|it| it.number), Some(2));
         assert_eq!(picture.first_look(), second.from, "the worst verdict is looked at first");
         let slope = picture.slope_at(second.from + 20).copied();

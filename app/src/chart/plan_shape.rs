@@ -1,4 +1,4 @@
-//! The plan shape of the road, north up: the same colours, the same cursor, no map.
+//! The plan shape of the road, north up: the chosen descent is strong, the same cursor, no map.
 
 use super::label::text_width;
 use super::labels::Labels;
@@ -9,10 +9,14 @@ use super::scene::Prepared;
 use super::ticks::nice_ticks;
 use super::window::Window;
 
-/// Free room about the shape, px; the scale bar and the names of the ends stand in it.
+/// Free room about a shape with words, px; the scale bar and the names of the ends stand in it.
 const MARGIN: f64 = 22.0;
+/// Free room about one without, px.
+const BARE_MARGIN: f64 = 8.0;
+/// A smaller drawing has no words, px.
+const WORDS_FROM: f64 = 110.0;
 /// Text size, px.
-const TEXT: f64 = 12.0;
+const TEXT: f64 = 13.0;
 /// Marks of curves nearer than this are one, px.
 const BEND_PX: f64 = 4.0;
 /// A curve has a mark where it asks for less than this share of the limit.
@@ -48,7 +52,8 @@ impl Shape {
         if !extent.0.is_finite() || !extent.1.is_finite() || extent.0.max(extent.1) <= 0.0 {
             return None;
         }
-        let room = ((size.0 - 2.0 * MARGIN).max(20.0), (size.1 - 2.0 * MARGIN).max(20.0));
+        let margin = if size.0 < WORDS_FROM { BARE_MARGIN } else { MARGIN };
+        let room = ((size.0 - 2.0 * margin).max(20.0), (size.1 - 2.0 * margin).max(20.0));
         let mut shape = Self {
             size,
             metres_per_px: (extent.0 / room.0).max(extent.1 / room.1),
@@ -89,38 +94,47 @@ impl Shape {
         nearest.map_or(0, |it| it.0)
     }
 
-    /// Draws the shape: what the window shows in colour and broad, the rest thin.
+    /// Draws the shape: thin all of it, in colour what the window shows and the reading colours, strong the
+    /// chosen descent. Words stand where there is room for them.
     #[must_use]
-    pub(crate) fn draw(&self, prepared: &Prepared, window: Window, labels: &dyn Labels) -> Markup {
+    pub(crate) fn draw(
+        &self,
+        prepared: &Prepared,
+        window: Window,
+        chosen: Option<usize>,
+        labels: Option<&dyn Labels>,
+    ) -> Markup {
         let mut layer = Markup::default();
         let picture = &prepared.picture;
         let tones = &prepared.fill_tones;
-        let (mut rest, mut casing, mut blank) = (Path::default(), Path::default(), Path::default());
+        let chosen = chosen.and_then(|number| picture.descent(number));
+        let (mut rest, mut casing) = (Path::default(), Path::default());
         let mut coloured: Vec<(u8, Path)> = tones.used().iter().map(|it| (*it, Path::default())).collect();
         for (pair, value) in self.pieces(prepared) {
-            let middle = picture.place_of((pair[0].0 + pair[1].0) / 2);
+            let index = (pair[0].0 + pair[1].0) / 2;
             let (from, to) = ((pair[0].1, pair[0].2), (pair[1].1, pair[1].2));
-            if !window.shows(middle) {
-                rest.stretch(from, to);
-                continue;
+            rest.stretch(from, to);
+            if chosen.is_some_and(|it| it.from <= index && index < it.to) {
+                casing.stretch(from, to);
             }
-            casing.stretch(from, to);
-            let own = value.and_then(|value| coloured.iter_mut().find(|it| it.0 == value));
-            match own {
-                Some((_, path)) => path.stretch(from, to),
-                None => blank.stretch(from, to),
+            let shown = window.shows(picture.place_of(index));
+            if let Some(own) = value.filter(|_| shown) {
+                coloured.iter_mut().filter(|it| it.0 == own).for_each(|it| it.1.stretch(from, to));
             }
         }
         layer.path("plan-rest", &rest);
         layer.path("plan-casing", &casing);
-        layer.path("plan-blank", &blank);
         for (value, path) in &coloured {
             layer.path(&format!("plan-road {}", tones.class(*value)), path);
         }
-        self.draw_bends(&mut layer, prepared);
-        self.draw_ends(&mut layer, labels);
+        let words = labels.filter(|_| self.size.0 >= WORDS_FROM);
+        if words.is_some() {
+            self.draw_bends(&mut layer, prepared);
+        }
+        self.draw_ends(&mut layer, words);
+        let Some(labels) = words else { return layer };
         self.draw_scale_bar(&mut layer, prepared);
-        let corner = (self.size.0 - 12.0, 8.0);
+        let corner = (self.size.0 - 12.0, 6.0);
         let mut arrow = Path::default();
         arrow.polyline(&[
             (corner.0, corner.1),
@@ -165,7 +179,7 @@ impl Shape {
         }
     }
 
-    fn draw_ends(&self, layer: &mut Markup, labels: &dyn Labels) {
+    fn draw_ends(&self, layer: &mut Markup, labels: Option<&dyn Labels>) {
         let (Some(first), Some(last)) = (self.kept.first(), self.kept.last()) else { return };
         // Of ends close together the one that lies higher has its name higher.
         let close = (first.1 - last.1).abs() < 60.0 && (first.2 - last.2).abs() < 16.0;
@@ -176,9 +190,11 @@ impl Shape {
         } else {
             7.0
         };
-        let [from, to] = labels.ends();
-        for ((_, x, y), shift, name) in [(first, shift, from), (last, -shift, to)] {
-            layer.circle("plan-end", (*x, *y), 4.5);
+        let [from, to] = labels.map_or(["", ""], Labels::ends);
+        for ((_, x, y), shift, name, class) in
+            [(last, -shift, to, "plan-end last"), (first, shift, from, "plan-end")]
+        {
+            layer.circle(class, (*x, *y), 4.0);
             let width = text_width(name, TEXT);
             let right = x + 9.0 + width <= self.size.0 - 24.0;
             let (anchor, at) = if right { (Anchor::Start, x + 9.0) } else { (Anchor::End, x - 9.0) };

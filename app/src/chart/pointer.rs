@@ -1,7 +1,7 @@
 //! Fingers and mouse on the picture: what they mean, without the browser.
 //!
-//! A finger that moves up or down scrolls the page (the browser takes it away from us), one
-//! that moves along the road or taps moves the cursor, two zoom.
+//! A tap moves the cursor and chooses what lies under it. A drag moves the cursor where the whole road is
+//! shown, and the road where a part is. Two fingers zoom.
 
 /// One pointer that is down.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -19,6 +19,8 @@ pub(crate) enum Gesture {
     None,
     /// The cursor goes to this place.
     Point(f64),
+    /// The road goes along by so many px.
+    Pan(f64),
     /// Zoomed by `factor`; what was at `before` is at `now`.
     Pinch {
         /// Middle of the fingers before.
@@ -50,19 +52,26 @@ impl Fingers {
         }
     }
 
-    /// A pointer moved, down or not.
-    pub(crate) fn travel(&mut self, id: i32, x: f64) -> Gesture {
+    /// A pointer moved, down or not; `zoomed` where a part of the road is shown.
+    pub(crate) fn travel(&mut self, id: i32, x: f64, zoomed: bool) -> Gesture {
         let Some(place) = self.down.iter().position(|finger| finger.id == id) else {
             // A mouse that hovers. While fingers are down, other pointers mean nothing.
             return if self.down.is_empty() { Gesture::Point(x) } else { Gesture::None };
         };
         let before = self.down.clone();
         let finger = &mut self.down[place];
+        let began = !finger.dragged;
         finger.x = x;
         finger.dragged |= (x - finger.began).abs() > TAP_PX;
         let dragged = finger.dragged;
         if self.down.len() < 2 {
-            return if dragged { Gesture::Point(x) } else { Gesture::None };
+            // The road is under the finger from where it went down.
+            let from = if began { before[place].began } else { before[place].x };
+            return match (dragged, zoomed) {
+                (false, _) => Gesture::None,
+                (true, false) => Gesture::Point(x),
+                (true, true) => Gesture::Pan(x - from),
+            };
         }
         let (old, new) = (spread(&before), spread(&self.down));
         if old.1 < NEAREST_PX || new.1 < NEAREST_PX {
@@ -83,7 +92,7 @@ impl Fingers {
         if alone && !finger.dragged { Gesture::Point(finger.x) } else { Gesture::None }
     }
 
-    /// The browser took a pointer away, to scroll with it.
+    /// The browser took a pointer away.
     pub(crate) fn lose(&mut self, id: i32) {
         self.down.retain(|finger| finger.id != id);
     }
@@ -111,11 +120,23 @@ mod tests {
     fn a_tap_points_and_a_drag_follows() {
         let mut fingers = Fingers::default();
         fingers.press(1, 100.0);
-        assert_eq!(fingers.travel(1, 102.0), Gesture::None, "not yet a drag");
+        assert_eq!(fingers.travel(1, 102.0, false), Gesture::None, "not yet a drag");
         assert_eq!(fingers.lift(1), Gesture::Point(102.0));
         fingers.press(1, 100.0);
-        assert_eq!(fingers.travel(1, 130.0), Gesture::Point(130.0));
+        assert_eq!(fingers.travel(1, 130.0, false), Gesture::Point(130.0));
         assert_eq!(fingers.lift(1), Gesture::None);
+    }
+
+    #[test]
+    fn a_drag_takes_the_road_along_where_a_part_is_shown() {
+        let mut fingers = Fingers::default();
+        fingers.press(1, 100.0);
+        assert_eq!(fingers.travel(1, 104.0, true), Gesture::None, "not yet a drag");
+        assert_eq!(fingers.travel(1, 90.0, true), Gesture::Pan(-10.0), "from where it went down");
+        assert_eq!(fingers.travel(1, 93.0, true), Gesture::Pan(3.0));
+        assert_eq!(fingers.lift(1), Gesture::None, "the cursor stays");
+        fingers.press(1, 100.0);
+        assert_eq!(fingers.lift(1), Gesture::Point(100.0), "a tap points, zoomed or not");
     }
 
     #[test]
@@ -132,7 +153,7 @@ mod tests {
         let mut fingers = Fingers::default();
         fingers.press(1, 100.0);
         fingers.press(2, 200.0);
-        assert_eq!(fingers.travel(2, 300.0), Gesture::Pinch { before: 150.0, now: 200.0, factor: 2.0 });
+        assert_eq!(fingers.travel(2, 300.0, true), Gesture::Pinch { before: 150.0, now: 200.0, factor: 2.0 });
         assert_eq!(fingers.lift(2), Gesture::None);
         assert_eq!(fingers.lift(1), Gesture::None, "what is left of a pinch does not point");
     }
@@ -140,8 +161,8 @@ mod tests {
     #[test]
     fn a_hovering_mouse_points() {
         let mut fingers = Fingers::default();
-        assert_eq!(fingers.travel(1, 55.0), Gesture::Point(55.0));
+        assert_eq!(fingers.travel(1, 55.0, true), Gesture::Point(55.0));
         fingers.press(2, 10.0);
-        assert_eq!(fingers.travel(1, 60.0), Gesture::None);
+        assert_eq!(fingers.travel(1, 60.0, false), Gesture::None);
     }
 }

@@ -1,82 +1,111 @@
-//! The height profile: the road line, the area under it filled by the chosen reading, crests,
-//! and the stretches that were not assessed.
+//! The height profile: the road line, the area under it filled by the chosen reading, where each descent
+//! begins and ends, and the stretches that were not assessed.
 
 use super::bands::{Band, blanks};
 use super::decimate::{clip, covered};
+use super::hill::Hill;
 use super::label::text_width;
-use super::layout::Lane;
+use super::layout::Layout;
 use super::markup::Anchor;
 use super::path::Path;
+use super::picture::RoadPicture;
 use super::reading::Reading;
+use super::room::Room;
 use super::scale::Scale;
 use super::scene::{HATCHES, Layers, Scene};
 use super::ticks::nice_ticks;
+use super::window::Window;
 use crate::format;
+use solver::Verdict;
 use solver::order::ascending;
 
 /// The least height shown, m: a flat road must not look like a mountain.
 const LEAST_HEIGHT_M: f64 = 60.0;
-/// Room above the road for the mark of a crest, px.
-const CREST: f64 = 14.0;
-/// Crests closer than this share a mark, and narrower descents have no lines at their ends, px.
-const LEAST_BRACKET: f64 = 10.0;
+/// Marks of crests closer than this are one, px.
+const CREST: f64 = 7.0;
 /// Most grades written into the profile.
 const MOST_GRADES: usize = 12;
 
-/// Heights in the window to px.
+/// Heights in the window to px. Below the lowest road stands a foot of area, or its colour could not be
+/// seen; above the highest is sky, in which places are named.
 #[must_use]
-pub(crate) fn height_scale(scene: &Scene) -> Scale {
-    let (low, high) = scene.picture().heights_in(scene.window);
-    let extent = scene.picture().extent_in(scene.window).max(LEAST_HEIGHT_M);
+pub(crate) fn height_scale(picture: &RoadPicture, window: Window, layout: &Layout) -> Scale {
+    let (low, high) = picture.heights_in(window);
+    let extent = picture.extent_in(window).max(LEAST_HEIGHT_M);
     let middle = 0.5 * (low + high);
-    let row = scene.layout.profile;
-    // Below the lowest road stands a foot of area, or its colour could not be seen; above the
-    // highest the mark of its crest.
-    let domain = (middle - 0.64 * extent, middle + 0.5 * extent);
-    Scale::new(domain, (row.bottom(), row.top + CREST))
+    let row = layout.profile;
+    let foot = (0.13 * row.height).clamp(8.0, 44.0);
+    let sky = (0.22 * row.height).clamp(12.0, 76.0);
+    Scale::new((middle - 0.5 * extent, middle + 0.5 * extent), (row.bottom() - foot, row.top + sky))
 }
 
 /// Draws the profile.
-pub(crate) fn draw(scene: &Scene, layers: &mut Layers) {
-    let up = height_scale(scene);
-    draw_heights(scene, layers, &up);
-    let line: Vec<(f64, f64)> = scene.lines(&scene.picture().heights_m, &up).concat();
-    draw_fill(scene, layers, &line);
-    draw_blanks(scene, layers, &line);
-    draw_recorded(scene, layers, &up);
+pub(crate) fn draw(scene: &Scene, layers: &mut Layers, hill: &Hill, room: &mut Room) {
+    draw_wash(scene, layers);
+    draw_heights(scene, layers);
+    draw_fill(scene, layers, &hill.line);
+    draw_blanks(scene, layers, &hill.line);
+    draw_recorded(scene, layers);
     let mut road = Path::default();
-    road.polyline(&clip(&line, scene.layout.left, scene.layout.right));
+    road.polyline(&clip(&hill.line, scene.layout.left, scene.layout.right));
     layers.under.path("road-line", &road);
-    draw_crests(scene, layers, &up);
+    draw_chosen(scene, layers, hill, room);
+    draw_ends(scene, layers);
     if scene.prepared.fill_tones.reading() == Reading::Grade {
         write_grades(scene, layers);
     }
-    scene.title(layers, Lane::Height);
 }
 
-fn draw_heights(scene: &Scene, layers: &mut Layers, up: &Scale) {
+/// The stretch of the chosen descent, from its bar to the axis.
+fn draw_wash(scene: &Scene, layers: &mut Layers) {
+    let chosen = scene.chosen.and_then(|number| scene.picture().descent(number));
+    if let Some((x0, x1)) = chosen.and_then(|it| scene.shown(it.from, it.to)) {
+        let top = scene.layout.bars.bottom();
+        layers.under.rectangle("wash", (x0, top), (x1 - x0, scene.layout.axis.top - top), 0.0);
+    }
+}
+
+fn draw_heights(scene: &Scene, layers: &mut Layers) {
     let unit = scene.prepared.units.metres_per_height();
-    let (low, high) = up.domain();
+    let row = scene.layout.profile;
+    let (low, high) = [row.bottom(), row.top].map(|y| at_px(&scene.up, y)).into();
+    let wanted = (row.height / 55.0).clamp(2.0, 6.0) as usize;
     let mut grid = Path::default();
-    for mark in nice_ticks(low / unit, high / unit, 5).values {
-        let y = up.at(mark * unit);
-        if y > scene.layout.profile.bottom() - 4.0 || y < scene.layout.profile.top + 4.0 {
-            continue;
-        }
+    let ticks = nice_ticks(low / unit, high / unit, wanted);
+    let shown = |mark: &&f64| {
+        let y = scene.up.at(**mark * unit);
+        y < row.bottom() - 8.0 && y > row.top + 10.0
+    };
+    let marks: Vec<f64> = ticks.values.iter().filter(shown).copied().collect();
+    for (number, mark) in marks.iter().enumerate() {
+        let y = scene.up.at(mark * unit);
         grid.polyline(&[(scene.layout.left, y), (scene.layout.right, y)]);
-        let place = (scene.layout.left - 6.0, y + 4.5);
-        layers.over.text("tick", Anchor::End, place, &format::whole(mark));
+        let figure = format::whole(*mark);
+        // The topmost has the unit, where there is room for it.
+        let full = format!("{figure} {}", scene.prepared.units.height());
+        let fits = text_width(&full, scene.layout.text_size()) <= scene.layout.left - 8.0;
+        let text = if number + 1 == marks.len() && fits { full } else { figure };
+        layers.over.text("tick", Anchor::End, (scene.layout.left - 8.0, y + 4.5), &text);
     }
     layers.under.path("grid", &grid);
 }
 
-/// One area a colour, however many bands have it.
+/// Value of a px, also beyond the scale's ends.
+fn at_px(scale: &Scale, px: f64) -> f64 {
+    let ((low, high), (from, to)) = (scale.domain(), scale.range());
+    low + (px - from) / (to - from) * (high - low)
+}
+
+/// The ground, and one area a colour on it, however many bands have it.
 fn draw_fill(scene: &Scene, layers: &mut Layers, line: &[(f64, f64)]) {
     let prepared = scene.prepared;
     let tones = &prepared.fill_tones;
     let reading = tones.reading();
     let all = scene.bands(&prepared.fill, |a, b| reading.worse(a, b));
     let base = scene.layout.profile.bottom();
+    let mut ground = Path::default();
+    ground.area(&clip(line, scene.layout.left, scene.layout.right), base);
+    layers.under.path("ground", &ground);
     let areas = |wanted: &dyn Fn(u8) -> bool| {
         let mut path = Path::default();
         for band in all.iter().filter(|band| band.value.is_some_and(wanted)) {
@@ -97,12 +126,20 @@ fn draw_fill(scene: &Scene, layers: &mut Layers, line: &[(f64, f64)]) {
         Reading::Gear | Reading::Heat | Reading::Speed | Reading::Grade => {}
     }
     layers.under.path("parting", &partings(&all, line, base));
+    let mut unsafe_parts = Path::default();
+    for descent in scene.picture().descents.iter().filter(|it| it.verdict == Verdict::NoSafeSpeed) {
+        if let Some((x0, x1)) = scene.shown(descent.from, descent.to) {
+            unsafe_parts.area(&clip(line, x0, x1), base);
+        }
+    }
+    layers.under.patterned("no-speed", &format!("{}-no-speed", scene.ids), &unsafe_parts);
 }
 
 /// Thin lines between neighbouring bands that are both wide enough to be seen.
 fn partings(all: &[Band], line: &[(f64, f64)], base: f64) -> Path {
     let mut path = Path::default();
-    for pair in all.windows(2).filter(|pair| pair.iter().all(|band| band.width() >= 3.0)) {
+    let wide = |pair: &&[Band]| pair.iter().all(|band| band.width() >= 3.0 && band.value.is_some());
+    for pair in all.windows(2).filter(wide) {
         if let Some((x, y)) = clip(line, pair[0].x1, pair[0].x1).first() {
             path.polyline(&[(*x, *y), (*x, base)]);
         }
@@ -118,6 +155,7 @@ fn draw_blanks(scene: &Scene, layers: &mut Layers, line: &[(f64, f64)]) {
     for band in &all {
         path.area(&clip(line, band.x0, band.x1), base);
     }
+    layers.under.path("unknown", &path);
     layers.under.patterned("blank", &format!("{}-blank", scene.ids), &path);
     let label = scene.labels.not_assessed();
     let width = text_width(label, scene.layout.text_size());
@@ -128,7 +166,7 @@ fn draw_blanks(scene: &Scene, layers: &mut Layers, line: &[(f64, f64)]) {
 
 /// What was recorded, where it is not the road line: once zoomed in, a reader can judge the
 /// filter by it. Left out of a window in which it would only thicken the line.
-fn draw_recorded(scene: &Scene, layers: &mut Layers, up: &Scale) {
+fn draw_recorded(scene: &Scene, layers: &mut Layers) {
     let picture = scene.picture();
     let cells = covered(picture.points(), picture.step(), scene.window).len();
     if cells as f64 > 4.0 * scene.layout.plot_width() {
@@ -138,7 +176,7 @@ fn draw_recorded(scene: &Scene, layers: &mut Layers, up: &Scale) {
     // A tunnel recorded as its mountain may rise far above the road: what leaves the profile is
     // left out, so that it lies on no label.
     let (top, base) = (scene.layout.profile.top, scene.layout.profile.bottom());
-    for piece in scene.lines(&picture.recorded_m, up) {
+    for piece in scene.lines(&picture.recorded_m, &scene.up) {
         let piece = clip(&piece, scene.layout.left, scene.layout.right);
         for inside in piece.split(|(_, y)| *y < top || *y > base) {
             path.polyline(inside);
@@ -147,37 +185,70 @@ fn draw_recorded(scene: &Scene, layers: &mut Layers, up: &Scale) {
     layers.under.path("recorded", &path);
 }
 
-/// A mark on the road line at each crest, and a thin line down to the lanes at crest and foot.
-fn draw_crests(scene: &Scene, layers: &mut Layers, up: &Scale) {
-    let picture = scene.picture();
-    let (mut marks, mut ends) = (Path::default(), Path::default());
-    let mut last_mark = f64::NEG_INFINITY;
-    for descent in &picture.descents {
-        let wide = scene.x(descent.to) - scene.x(descent.from) >= LEAST_BRACKET;
-        for index in [descent.from, descent.to] {
-            if wide && scene.window.shows(picture.place_of(index)) {
-                let x = scene.x(index);
-                ends.polyline(&[(x, scene.layout.brackets.bottom() - 6.0), (x, height_px(scene, up, index))]);
-            }
-        }
-        if scene.window.shows(picture.place_of(descent.from)) {
-            let (x, y) = (scene.x(descent.from), height_px(scene, up, descent.from));
-            if x - last_mark < LEAST_BRACKET {
-                continue;
-            }
-            last_mark = x;
-            marks.polyline(&[(x - 5.5, y - 10.5), (x + 5.5, y - 10.5), (x, y - 1.5)]);
-            marks.close();
+/// The chosen descent's stretch of the road line, and its steepest part with its grade.
+fn draw_chosen(scene: &Scene, layers: &mut Layers, hill: &Hill, room: &mut Room) {
+    let Some(descent) = scene.chosen.and_then(|number| scene.picture().descent(number)) else { return };
+    let Some((x0, x1)) = scene.shown(descent.from, descent.to) else { return };
+    let stretch = |x0: f64, x1: f64| {
+        let mut path = Path::default();
+        path.polyline(&clip(&hill.line, x0, x1));
+        path
+    };
+    layers.under.path("road-line chosen", &stretch(x0, x1));
+    let Some(pitch) = scene.prepared.pitch(descent.number) else { return };
+    let Some((x0, x1)) = scene.shown(pitch.from, pitch.to) else { return };
+    // Wide enough to be seen on a long road.
+    let x1 = x1.max(x0 + 5.0).min(scene.layout.right);
+    layers.under.path("steepest", &stretch(x0, x1));
+    let text = format::grade(pitch.grade);
+    let width = 1.1 * text_width(&text, scene.layout.text_size());
+    let (middle, y) = (0.5 * (x0 + x1), hill.ends(x0, x1).0);
+    for (x, base) in [
+        (middle + 10.0, y - 4.0),
+        (middle - 10.0 - width, y - 8.0),
+        (middle - 0.5 * width, y - 12.0),
+        (middle + 12.0, y - 26.0),
+        (middle - 12.0 - width, y - 26.0),
+    ] {
+        let inside = x >= scene.layout.left && x + width <= scene.layout.right;
+        if inside
+            && base - 13.0 > scene.layout.profile.top
+            && room.claim([x, base - 12.0, x + width, base + 2.0])
+        {
+            layers.over.text("strong haloed", Anchor::Start, (x, base), &text);
+            return;
         }
     }
-    layers.under.path("descent-end", &ends);
-    layers.over.path("crest", &marks);
 }
 
-/// Px of the road line at a grid point.
-#[must_use]
-pub(crate) fn height_px(scene: &Scene, up: &Scale, index: usize) -> f64 {
-    super::picture::value(&scene.picture().heights_m, index).map_or(up.range().0, |it| up.at(it))
+/// A line from each bar down to the hill with a mark at the crest, and a dotted one at the foot.
+fn draw_ends(scene: &Scene, layers: &mut Layers) {
+    let picture = scene.picture();
+    let (mut marks, mut crests, mut feet) = (Path::default(), Path::default(), Path::default());
+    let mut last_mark = f64::NEG_INFINITY;
+    let top = scene.layout.bars.bottom();
+    for descent in &picture.descents {
+        let chosen = scene.chosen == Some(descent.number);
+        let wide = scene.x(descent.to) - scene.x(descent.from) >= 3.0 * CREST;
+        if scene.window.shows(picture.place_of(descent.to)) && (wide || chosen) {
+            let x = scene.x(descent.to);
+            feet.polyline(&[(x, top), (x, scene.y(descent.to))]);
+        }
+        if !scene.window.shows(picture.place_of(descent.from)) {
+            continue;
+        }
+        let (x, y) = (scene.x(descent.from), scene.y(descent.from));
+        if x - last_mark < CREST && !chosen {
+            continue;
+        }
+        last_mark = x;
+        crests.polyline(&[(x, top), (x, (y - 10.0).max(top))]);
+        marks.polyline(&[(x - 6.0, y - 11.0), (x + 6.0, y - 11.0), (x, y - 2.0)]);
+        marks.close();
+    }
+    layers.under.path("drop", &crests);
+    layers.under.path("drop foot", &feet);
+    layers.over.path("crest", &marks);
 }
 
 fn write_grades(scene: &Scene, layers: &mut Layers) {
@@ -185,8 +256,7 @@ fn write_grades(scene: &Scene, layers: &mut Layers) {
     let size = scene.layout.text_size();
     let mut shown: Vec<(f64, f64, f64)> = Vec::new();
     for slope in &picture.slopes {
-        let x0 = scene.x(slope.from).max(scene.layout.left);
-        let x1 = scene.x(slope.to).min(scene.layout.right);
+        let Some((x0, x1)) = scene.shown(slope.from, slope.to) else { continue };
         let text = format::grade(f64::from(slope.grade));
         if x1 - x0 >= text_width(&text, size) + 6.0 {
             shown.push((x0, x1, f64::from(slope.grade)));

@@ -200,6 +200,18 @@ impl Tones {
     }
 }
 
+/// The tone of a gear by its rank among those in use, the lowest first: slow is dark, fast is light, by day
+/// and by night. Few gears keep clear of the ends of the scale, which are meant for many.
+#[must_use]
+pub(crate) fn gear_tone(rank: usize, used: usize) -> usize {
+    let (first, last) = match used {
+        0..=1 => return 1,
+        2..=3 => (1, GEAR_TONES - 3),
+        _ => (0, GEAR_TONES - 1),
+    };
+    first + (rank * (last - first) + (used - 1) / 2) / (used - 1)
+}
+
 fn class(reading: Reading, rank: usize, used: &[u8]) -> String {
     let spread = |tones: usize| {
         if used.len() < 2 {
@@ -209,7 +221,7 @@ fn class(reading: Reading, rank: usize, used: &[u8]) -> String {
         }
     };
     let step = match reading {
-        Reading::Gear => spread(GEAR_TONES),
+        Reading::Gear => gear_tone(rank, used.len()),
         Reading::Speed => spread(SPEED_TONES),
         Reading::Stage => usize::from(used[rank]).min(STAGE_TONES),
         Reading::Heat => usize::from(used[rank]).min(HeatStep::ALL.len() - 1),
@@ -253,6 +265,17 @@ mod tests {
         let mut classes: Vec<_> = [5, 6, 7, 12].iter().map(|g| tones.class(*g)).collect();
         classes.dedup();
         assert_eq!(classes.len(), 4);
+    }
+
+    #[test]
+    fn few_gears_keep_clear_of_the_ends_of_the_scale_and_slow_is_always_first() {
+        for used in 1..=12 {
+            let tones: Vec<_> = (0..used).map(|rank| super::gear_tone(rank, used)).collect();
+            assert!(tones.windows(2).all(|pair| pair[0] < pair[1]), "{tones:?}");
+            assert!(tones.iter().all(|tone| *tone < super::GEAR_TONES), "{tones:?}");
+        }
+        assert_eq!([0, 1].map(|rank| super::gear_tone(rank, 2)), [1, 9]);
+        assert_eq!([0, 3].map(|rank| super::gear_tone(rank, 4)), [0, 11]);
     }
 
     #[test]

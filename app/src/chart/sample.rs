@@ -3,7 +3,7 @@
 
 use super::labels::Labels;
 use super::layout::Lane;
-use super::picture::{Bend, Bracket, Flag, RoadPicture, Slope};
+use super::picture::{Bend, Bracket, Change, Flag, Hold, RoadPicture, Slope};
 use crate::format::Units;
 use solver::road::PlaceKind;
 use solver::{HeatStep, Lanes, Verdict};
@@ -40,14 +40,29 @@ pub(crate) fn long(points: usize) -> RoadPicture {
 pub(crate) struct Plain;
 
 impl Labels for Plain {
-    fn lane(&self, _: Lane) -> &'static str {
+    fn lane_title(&self, _: Lane) -> &'static str {
         "a lane"
     }
-    fn lane_unit(&self, _: Lane, _: Units) -> &'static str {
-        "a unit"
+    fn bar(&self, _: &Bracket, [length_m, _]: [f64; 2], _: Option<f64>, _: Units) -> Vec<String> {
+        vec![format!("of {length_m:.0} m"), String::from("km")]
     }
-    fn bracket(&self, descent: &Bracket, length_m: f64, _: Units) -> Vec<String> {
-        vec![format!("descent {} of {length_m:.0} m", descent.number), format!("descent {}", descent.number)]
+    fn change(&self, [from, to]: [u8; 2]) -> String {
+        format!("{from} → {to}")
+    }
+    fn on_grade(&self, grade: f64) -> String {
+        format!("on {grade:.2}")
+    }
+    fn brake_then(&self, leg: &Hold, _: Units) -> String {
+        format!("brake, then gear {}", leg.gear)
+    }
+    fn verdict(&self, _: Verdict) -> &'static str {
+        "a verdict"
+    }
+    fn place(&self, at_m: f64, _: Units) -> String {
+        format!("{:.1}", at_m / 1000.0)
+    }
+    fn mile(&self) -> &'static str {
+        "mile"
     }
     fn short_stage(&self, stage: u8) -> String {
         stage.to_string()
@@ -102,13 +117,19 @@ fn lengthen(descents: &mut Vec<Bracket>, from: usize, to: usize, grade: f32) {
     match descents.last_mut() {
         Some(last) if last.to == from => {
             last.to = to;
-            last.asked = last.asked.min(grade);
+            let (speed, gear, _) = driven(grade);
+            if last.legs.last().is_none_or(|leg| leg.gear != gear) {
+                let change = Some(Change::on(grade, false));
+                last.legs.push(Hold { from, gear, speed: speed / 3.6, change });
+            }
             last.verdict = Verdict::NeedsServiceBrakes;
         }
         Some(_) | None => {
             let number = descents.len() + 1;
             let verdict = Verdict::RetarderHolds;
-            descents.push(Bracket { number, from, to, mean: grade, asked: grade, verdict });
+            let (speed, gear, _) = driven(grade);
+            let legs = vec![Hold { from, gear, speed: speed / 3.6, change: None }];
+            descents.push(Bracket { number, from, to, mean: grade, verdict, legs });
         }
     }
 }

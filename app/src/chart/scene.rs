@@ -2,11 +2,13 @@
 
 use super::bands::{Band, bands};
 use super::decimate::lines;
+use super::hill::Hill;
 use super::labels::Labels;
 use super::layout::{Lane, Layout};
 use super::markup::{Anchor, Markup};
-use super::picture::{RoadPicture, value};
+use super::picture::{Bracket, Pitch, RoadPicture, value};
 use super::reading::{Reading, Tones};
+use super::room::Area;
 use super::scale::Scale;
 use super::window::Window;
 use crate::format::Units;
@@ -26,7 +28,11 @@ pub(crate) struct Prepared {
     pub(crate) fill_tones: Tones,
     /// Gear along the road.
     pub(crate) gear: Vec<Option<u8>>,
-    /// Colours of the gears.
+    /// Gear inside descents.
+    pub(crate) held: Vec<Option<u8>>,
+    /// Gear outside them.
+    pub(crate) elsewhere: Vec<Option<u8>>,
+    /// Colours of the gears inside descents.
     pub(crate) gear_tones: Tones,
     /// Stage along the road.
     pub(crate) stage: Vec<Option<u8>>,
@@ -38,35 +44,71 @@ pub(crate) struct Prepared {
     pub(crate) fastest: f64,
     /// Greatest temperature after a stop, °C.
     pub(crate) hottest: f64,
+    /// Grid point at which the brakes are hottest.
+    pub(crate) hottest_at: Option<usize>,
+    /// The steepest stretch of each descent.
+    pitches: Vec<(usize, Pitch)>,
 }
 
 impl Prepared {
     /// Works it out.
     #[must_use]
     pub(crate) fn new(picture: Arc<RoadPicture>, reading: Reading, units: Units) -> Self {
-        let fill = reading.along(&picture, units);
         let gear = Reading::Gear.along(&picture, units);
+        let (held, elsewhere) = parted(&gear, &picture.descents);
+        // Gears are told where one is to be held; on a climb the driver chooses.
+        let fill = if reading == Reading::Gear { held.clone() } else { reading.along(&picture, units) };
         let unit = units.metres_per_second_per_speed();
         let whole =
             |index| value(&picture.speed, index).map(|it| (it / unit + 1e-3).floor().clamp(0.0, 254.0) as u8);
+        let pitch = |it: &Bracket| picture.pitch(it).map(|pitch| (it.number, pitch));
         Self {
             units,
             fill_tones: Tones::of(reading, &fill),
             fill,
-            gear_tones: Tones::of(Reading::Gear, &gear),
+            gear_tones: Tones::of(Reading::Gear, &held),
             gear,
+            held,
+            elsewhere,
             stage: Reading::Stage.along(&picture, units),
             heat: Reading::Heat.along(&picture, units),
             whole_speed: (0..picture.points()).map(whole).collect(),
             fastest: greatest(&picture.speed),
             hottest: greatest(&picture.after_stop).max(greatest(&picture.temperature)),
+            hottest_at: hottest_at(&picture.temperature),
+            pitches: picture.descents.iter().filter_map(pitch).collect(),
             picture,
         }
     }
+
+    /// The steepest stretch of a descent, by its number.
+    #[must_use]
+    pub(crate) fn pitch(&self, number: usize) -> Option<Pitch> {
+        self.pitches.iter().find(|it| it.0 == number).map(|it| it.1)
+    }
+}
+
+/// What lies inside descents, and what outside.
+fn parted(along: &[Option<u8>], descents: &[Bracket]) -> (Vec<Option<u8>>, Vec<Option<u8>>) {
+    let (mut inside, mut outside) = (vec![None; along.len()], along.to_vec());
+    for descent in descents {
+        // A value holds from its grid point to the next, so that a foot is no part of its descent.
+        let to = descent.to.min(along.len());
+        if descent.from < to {
+            inside[descent.from..to].copy_from_slice(&along[descent.from..to]);
+            outside[descent.from..to].fill(None);
+        }
+    }
+    (inside, outside)
 }
 
 fn greatest(lane: &[f32]) -> f64 {
     lane.iter().filter(|it| it.is_finite()).fold(0.0, |most, it| most.max(f64::from(*it)))
+}
+
+fn hottest_at(lane: &[f32]) -> Option<usize> {
+    let known = (0..lane.len()).filter(|index| lane[*index].is_finite());
+    known.reduce(|hottest, index| if lane[index] > lane[hottest] { index } else { hottest })
 }
 
 /// One view of a prepared picture.
@@ -78,6 +120,10 @@ pub(crate) struct Scene<'a> {
     pub(crate) window: Window,
     /// Where the parts stand.
     pub(crate) layout: Layout,
+    /// Heights, m, to px.
+    pub(crate) up: Scale,
+    /// Where the plan shape stands, on which nothing is written.
+    pub(crate) kept_free: Option<Area>,
     /// Number of the descent that is looked at.
     pub(crate) chosen: Option<usize>,
     /// Prefix of the ids of this drawing's patterns.
@@ -108,6 +154,26 @@ impl Scene<'_> {
         self.layout.across(self.window)
     }
 
+    /// The road line in the window.
+    #[must_use]
+    pub(crate) fn hill(&self) -> Hill {
+        Hill { line: self.lines(&self.picture().heights_m, &self.up).concat() }
+    }
+
+    /// Px of the road line at a grid point.
+    #[must_use]
+    pub(crate) fn y(&self, index: usize) -> f64 {
+        value(&self.picture().heights_m, index).map_or(self.up.range().0, |it| self.up.at(it))
+    }
+
+    /// Stretch between two grid points, px, as far as it lies in the window.
+    #[must_use]
+    pub(crate) fn shown(&self, from: usize, to: usize) -> Option<(f64, f64)> {
+        let (x0, x1) = (self.x(from), self.x(to));
+        (x1 > self.layout.left && x0 < self.layout.right)
+            .then(|| (x0.max(self.layout.left), x1.min(self.layout.right)))
+    }
+
     /// Px of a grid point.
     #[must_use]
     pub(crate) fn x(&self, index: usize) -> f64 {
@@ -132,39 +198,18 @@ impl Scene<'_> {
         hatch_id(self.ids, stage)
     }
 
-    /// Writes the title of a lane and frames it.
+    /// Writes the title of a lane into the column left of it.
     pub(crate) fn title(&self, layers: &mut Layers, lane: Lane) {
-        let row = self.layout.lane(lane);
-        let name = self.labels.lane(lane);
-        let unit = self.labels.lane_unit(lane, self.prepared.units);
-        if self.layout.compact {
-            // The profile is known by its shape, and its title would stand among the flags.
-            if lane != Lane::Height {
-                let text = if unit.is_empty() { name.to_owned() } else { format!("{name}, {unit}") };
-                layers.over.text("title", Anchor::Start, (self.layout.left, row.top - 4.0), &text);
-            }
-            return;
-        }
-        let base = if unit.is_empty() { row.middle() + 4.5 } else { row.middle() - 3.0 };
-        layers.over.text("title", Anchor::Start, (2.0, base), name);
-        layers.over.text("tick", Anchor::Start, (2.0, base + 16.0), unit);
+        let place = (self.layout.left - 8.0, self.layout.lane(lane).middle() + 4.5);
+        layers.over.text("title", Anchor::End, place, self.labels.lane_title(lane));
     }
 
-    /// Base line of the sample of a lane's second line on a wide picture, px.
-    pub(crate) fn sample_base(&self, lane: Lane) -> f64 {
-        self.layout.lane(lane).middle() + 31.0
-    }
-
-    /// A sample of a lane's second line with its name: beside the title, which is above the lane
-    /// on a narrow picture (and `title_width` px wide there) and left of it on a wide one.
-    pub(crate) fn sample(&self, layers: &mut Layers, lane: Lane, title_width: f64, class: &str, name: &str) {
-        let (x, y) = if self.layout.compact {
-            (self.layout.left + title_width, self.layout.lane(lane).top - 4.0)
-        } else {
-            (2.0, self.sample_base(lane))
-        };
+    /// A sample of a lane's second line with its name, in the lane's upper corner; gives its end, px.
+    pub(crate) fn sample(&self, layers: &mut Layers, lane: Lane, class: &str, name: &str) -> f64 {
+        let (x, y) = (self.layout.left + 6.0, self.layout.lane(lane).top + 14.0);
         layers.over.line(class, (x, y - 4.0), (x + 18.0, y - 4.0));
-        layers.over.text("tick", Anchor::Start, (x + 22.0, y), name);
+        layers.over.text("tick haloed", Anchor::Start, (x + 23.0, y), name);
+        x + 23.0 + super::label::text_width(name, self.layout.text_size())
     }
 
     /// Frames a lane.

@@ -1,35 +1,38 @@
-//! The speed lane: a line with figures, and the limit.
+//! The speed lane: a line, strong on descents, with the speed of each leg, and the limit.
 
 use super::band::between;
-use super::bands::{Band, bands};
 use super::decimate::clip;
 use super::label::{Rows, text_width};
 use super::layout::Lane;
 use super::markup::Anchor;
 use super::path::Path;
+use super::picture::{Bend, value};
+use super::reading::Reading;
 use super::scale::Scale;
-use super::scene::{Layers, Scene, widest};
-use super::ticks::nice_ticks;
+use super::scene::{Layers, Scene};
 use crate::format;
 
-/// Most figures written.
-const MOST_FIGURES: usize = 9;
-/// Room on either side of a figure: on a climb the speed changes all the time, and a row of
-/// figures would say less than a few, px.
-const FIGURE_ROOM: f64 = 14.0;
-/// Room above the fastest, for its figure, px.
-const HEAD: f64 = 18.0;
+/// From this length on the lane shows descents only, m: between them the line would be all there is to see.
+const LONG_M: f64 = 60_000.0;
+/// Room above the fastest, for its figure, and below the slowest, of the lane's height.
+const HEAD: f64 = 0.16;
+const FOOT: f64 = 0.08;
+/// A curve binds where the truck is not faster there than this above what it allows, m/s.
+const BINDS: f64 = 0.3;
 
 /// Speeds, m/s, to px; the same for every window of a road.
 #[must_use]
 pub(crate) fn speed_scale(scene: &Scene) -> Scale {
     let row = scene.layout.speed;
     let fastest = scene.prepared.fastest.max(f64::from(scene.picture().speed_limit)).max(1.0);
-    Scale::new((0.0, fastest), (row.bottom(), row.top + HEAD))
+    Scale::new((0.0, fastest), (row.bottom() - FOOT * row.height, row.top + HEAD * row.height))
 }
 
 /// Draws the speed lane.
 pub(crate) fn draw(scene: &Scene, layers: &mut Layers) {
+    if !scene.layout.speed.is_there() {
+        return;
+    }
     let up = speed_scale(scene);
     scene.frame(layers, Lane::Speed);
     let limit = f64::from(scene.picture().speed_limit);
@@ -38,22 +41,42 @@ pub(crate) fn draw(scene: &Scene, layers: &mut Layers) {
     if let Some(band) = &scene.picture().speed_band {
         layers.under.path("sureness", &between(scene, band, &up, scene.layout.speed.top + 1.0));
     }
-    let mut path = Path::default();
-    for piece in scene.lines(&scene.picture().speed, &up) {
-        path.polyline(&clip(&piece, scene.layout.left, scene.layout.right));
-    }
-    layers.under.path("speed-line", &path);
+    draw_line(scene, layers, &up);
     draw_posted(scene, layers, &up);
-    draw_bends(scene, layers, &up);
     let mut rows = Rows::new(1);
+    draw_bends(scene, layers, &up, &mut rows);
     let text = scene.labels.speed_limit(limit, scene.prepared.units);
-    let width = text_width(&text, scene.layout.text_size());
     let right = scene.layout.right - 4.0;
-    layers.over.text("tick haloed", Anchor::End, (right, y_limit - 4.0), &text);
-    let _ = rows.place(right - width, right);
     write_figures(scene, layers, &up, &mut rows);
-    write_marks(scene, layers, &up);
+    // Below its line, where no leg has its figure: the truck is slower than the limit.
+    let width = text_width(&text, scene.layout.text_size());
+    if rows.place(right - width, right).is_some() {
+        layers.over.text("tick haloed", Anchor::End, (right, y_limit + 14.0), &text);
+    }
     scene.title(layers, Lane::Speed);
+}
+
+fn draw_line(scene: &Scene, layers: &mut Layers, up: &Scale) {
+    let picture = scene.picture();
+    let (left, right) = (scene.layout.left, scene.layout.right);
+    let pieces = scene.lines(&picture.speed, up);
+    let stretches = |ends: &[(f64, f64)]| {
+        let mut path = Path::default();
+        for (x0, x1) in ends {
+            let within = |piece: &&Vec<(f64, f64)>| {
+                piece.first().is_some_and(|it| it.0 <= *x1) && piece.last().is_some_and(|it| it.0 >= *x0)
+            };
+            for piece in pieces.iter().filter(within) {
+                path.polyline(&clip(piece, *x0, *x1));
+            }
+        }
+        path
+    };
+    if picture.length_m() < LONG_M {
+        layers.under.path("speed-line pale", &stretches(&[(left, right)]));
+    }
+    let descents: Vec<_> = picture.descents.iter().filter_map(|it| scene.shown(it.from, it.to)).collect();
+    layers.under.path("speed-line", &stretches(&descents));
 }
 
 /// Posted limits: the line of the limit, lower for a stretch, with posts at its ends.
@@ -76,53 +99,47 @@ fn draw_posted(scene: &Scene, layers: &mut Layers, up: &Scale) {
     layers.under.path("limit posted", &path);
 }
 
-/// What each curve allows: a short bar on the road's line or above it.
-fn draw_bends(scene: &Scene, layers: &mut Layers, up: &Scale) {
+/// What each curve allows, as a short bar: where the truck slows for it, and all of them where speed is what
+/// is looked at.
+fn draw_bends(scene: &Scene, layers: &mut Layers, up: &Scale, rows: &mut Rows) {
+    let picture = scene.picture();
+    let all = scene.prepared.fill_tones.reading() == Reading::Speed;
+    let binds = |bend: &&Bend| {
+        let driven = value(&picture.speed, (bend.from + bend.to) / 2);
+        all || driven.is_some_and(|it| it <= f64::from(bend.speed) + BINDS)
+    };
     let mut path = Path::default();
-    for bend in &scene.picture().bends {
-        let (from, to) = (scene.x(bend.from), scene.x(bend.to));
-        if to < scene.layout.left || from > scene.layout.right {
-            continue;
+    for bend in picture.bends.iter().filter(binds) {
+        if let Some((x0, x1)) = scene.shown(bend.from, bend.to) {
+            let y = up.at(f64::from(bend.speed));
+            path.polyline(&[(x0, y), (x1.max(x0 + 1.0).min(scene.layout.right), y)]);
         }
-        let y = up.at(f64::from(bend.speed));
-        let from = from.max(scene.layout.left);
-        path.polyline(&[(from, y), (to.max(from + 1.0).min(scene.layout.right), y)]);
     }
     layers.under.path("bend-cap", &path);
-    if scene.picture().bends.is_empty() {
-        return;
+    if all && !path.is_empty() {
+        let end = scene.sample(layers, Lane::Speed, "bend-cap", scene.labels.bend_caps());
+        let _ = rows.place(scene.layout.left, end);
     }
-    scene.sample(layers, Lane::Speed, 92.0, "bend-cap", scene.labels.bend_caps());
 }
 
-/// The speed of each stretch that is driven at one, above the line.
+/// The speed of each leg, above its line.
 fn write_figures(scene: &Scene, layers: &mut Layers, up: &Scale, rows: &mut Rows) {
-    let prepared = scene.prepared;
-    let unit = prepared.units.metres_per_second_per_speed();
-    let all: Vec<Band> =
-        bands(&prepared.whole_speed, scene.picture().step(), scene.window, &scene.across(), u8::min);
+    let picture = scene.picture();
     let size = scene.layout.text_size();
-    for band in widest(&all, 24.0, MOST_FIGURES) {
-        let Some(speed) = band.value else { continue };
-        let text = speed.to_string();
-        let half = 0.5 * text_width(&text, size);
-        let y = up.at(f64::from(speed) * unit) - 5.0;
-        let room = half + FIGURE_ROOM;
-        if rows.place(band.middle() - room, band.middle() + room).is_some() {
-            layers.over.text("strong haloed", Anchor::Middle, (band.middle(), y), &text);
+    // The chosen descent first: where there is not room for all it is the one looked at.
+    let chosen = |number: usize| scene.chosen == Some(number);
+    let (first, rest): (Vec<_>, Vec<_>) = picture.descents.iter().partition(|it| chosen(it.number));
+    for descent in first.into_iter().chain(rest) {
+        for (leg, to) in picture.legs(descent) {
+            let Some((x0, x1)) = scene.shown(leg.from, to) else { continue };
+            let text = format::hold_number(f64::from(leg.speed), scene.prepared.units);
+            let half = 0.55 * text_width(&text, size);
+            let middle = 0.5 * (x0 + x1);
+            if x1 - x0 >= 2.0 * half && rows.place(middle - half, middle + half).is_some() {
+                let y = up.at(f64::from(leg.speed)) - 5.0;
+                let y = y.max(scene.layout.speed.top + 12.0);
+                layers.over.text("strong haloed", Anchor::Middle, (middle, y), &text);
+            }
         }
-    }
-}
-
-fn write_marks(scene: &Scene, layers: &mut Layers, up: &Scale) {
-    let unit = scene.prepared.units.metres_per_second_per_speed();
-    for mark in nice_ticks(0.0, up.domain().1 / unit, 2).values {
-        let crowded = (up.at(mark * unit) + 4.0 - scene.sample_base(Lane::Speed)).abs() < 11.0;
-        if !scene.layout.compact && crowded && !scene.picture().bends.is_empty() {
-            continue;
-        }
-        let place =
-            (scene.layout.left - 6.0, up.at(mark * unit).min(scene.layout.speed.bottom() - 2.0) + 4.0);
-        layers.over.text("tick", Anchor::End, place, &format::whole(mark));
     }
 }

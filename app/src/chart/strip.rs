@@ -11,8 +11,6 @@ use super::scale::Scale;
 use super::scene::{HATCHES, Prepared, hatch_id};
 use super::window::Window;
 
-/// Height of the strip, px.
-pub(crate) const HEIGHT: f64 = 48.0;
 /// Width of what can be caught of a handle, px: a finger in a glove is wide.
 pub(crate) const HANDLE_PX: f64 = 48.0;
 
@@ -27,13 +25,13 @@ pub(crate) fn across(length: f64, ends: (f64, f64)) -> Scale {
 
 /// Draws the whole road, filled by the same reading as the profile.
 #[must_use]
-pub(crate) fn draw(prepared: &Prepared, ends: (f64, f64), ids: &str) -> Markup {
+pub(crate) fn draw(prepared: &Prepared, ends: (f64, f64), height: f64, ids: &str) -> Markup {
     let mut layer = Markup::default();
     let picture = &prepared.picture;
     let whole = Window::whole(picture.length_m());
     let across = across(whole.to, ends);
     let (low, high) = picture.heights_in(whole);
-    let up = Scale::new((low - 0.12 * (high - low).max(60.0), high.max(low + 60.0)), (HEIGHT, 4.0));
+    let up = Scale::new((low - 0.12 * (high - low).max(60.0), high.max(low + 60.0)), (height, 4.0));
     let line: Vec<(f64, f64)> = lines(&picture.heights_m, picture.step(), whole, &across, &up).concat();
     let tones = &prepared.fill_tones;
     let reading = tones.reading();
@@ -41,10 +39,13 @@ pub(crate) fn draw(prepared: &Prepared, ends: (f64, f64), ids: &str) -> Markup {
     let areas = |wanted: &dyn Fn(u8) -> bool| {
         let mut path = Path::default();
         for band in all.iter().filter(|band| band.value.is_some_and(wanted)) {
-            path.area(&clip(&line, band.x0, band.x1), HEIGHT);
+            path.area(&clip(&line, band.x0, band.x1), height);
         }
         path
     };
+    let mut ground = Path::default();
+    ground.area(&line, height);
+    layer.path("ground", &ground);
     for value in tones.used() {
         layer.path(&tones.filled(*value), &areas(&|it| it == *value));
     }
@@ -84,12 +85,12 @@ pub(crate) fn reaches(window: Window, across: &Scale, width: f64) -> [f64; 2] {
 
 /// Draws a handle, and what can be caught of it.
 #[must_use]
-pub(crate) fn handle(window: Window, across: &Scale, width: f64, last: bool) -> Markup {
+pub(crate) fn handle(window: Window, across: &Scale, (width, height): (f64, f64), last: bool) -> Markup {
     let mut layer = Markup::default();
     let reach = reaches(window, across, width)[usize::from(last)];
     let x = across.at(if last { window.to } else { window.from });
-    let middle = 0.5 * HEIGHT;
-    layer.rectangle("reach", (reach, 0.0), (HANDLE_PX, HEIGHT), 0.0);
+    let middle = 0.5 * height;
+    layer.rectangle("reach", (reach, 0.0), (HANDLE_PX, height), 0.0);
     layer.rectangle("knob", (x - 4.0, middle - 11.0), (8.0, 22.0), 3.0);
     layer.line("knob", (x, middle - 6.0), (x, middle + 6.0));
     layer
@@ -127,7 +128,7 @@ pub(crate) fn pressed(last: bool, wish: Wish, picture: &RoadPicture, window: Win
         Wish::End => length,
         Wish::NextDescent => ends.into_iter().find(|it| *it > at + 1.0)?,
         Wish::DescentBefore => ends.rev().find(|it| *it < at - 1.0)?,
-        Wish::ZoomIn | Wish::ZoomOut | Wish::ZoomAll => return None,
+        Wish::ZoomIn | Wish::ZoomOut | Wish::ZoomAll | Wish::Act(_) => return None,
     };
     Some(if last { window.with_to(to, length) } else { window.with_from(to, length) })
 }

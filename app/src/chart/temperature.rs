@@ -1,16 +1,17 @@
 //! The temperature lane: brakes now, brakes after one hard stop, and the limit.
 
 use super::band::{between, inside};
+use super::label::{Rows, centred, text_width};
 use super::layout::Lane;
 use super::markup::Anchor;
 use super::path::Path;
+use super::picture::value;
 use super::scale::Scale;
 use super::scene::{Layers, Scene};
-use super::ticks::nice_ticks;
 use crate::format;
 
 /// Room above the limit line for its label, px.
-const HEAD: f64 = 18.0;
+const HEAD: f64 = 16.0;
 /// The scale reaches no further than this many times the limit: beyond it the figure in the
 /// readout tells more than a line that flattens everything else.
 const FARTHEST: f64 = 1.6;
@@ -27,6 +28,9 @@ pub(crate) fn temperature_scale(scene: &Scene) -> Scale {
 
 /// Draws the temperature lane.
 pub(crate) fn draw(scene: &Scene, layers: &mut Layers) {
+    if !scene.layout.temperature.is_there() {
+        return;
+    }
     let up = temperature_scale(scene);
     let picture = scene.picture();
     let (left, right) = (scene.layout.left, scene.layout.right);
@@ -45,8 +49,7 @@ pub(crate) fn draw(scene: &Scene, layers: &mut Layers) {
     layers.under.line("limit", (left, y_limit), (right, y_limit));
     layers.under.path("after-stop", &joined(&after));
     layers.under.path("brakes", &joined(&pieces(scene, &picture.temperature, &up)));
-    write_labels(scene, layers, y_limit);
-    write_marks(scene, layers, &up);
+    write_labels(scene, layers, &up, y_limit);
     scene.title(layers, Lane::Temperature);
 }
 
@@ -68,23 +71,26 @@ fn draw_band(scene: &Scene, layers: &mut Layers, up: &Scale) {
     layers.under.path("sureness", &between(scene, band, up, scene.layout.temperature.top + 1.0));
 }
 
-fn write_labels(scene: &Scene, layers: &mut Layers, y_limit: f64) {
-    let limit = scene.labels.heat_limit(f64::from(scene.picture().heat_limit_c), scene.prepared.units);
-    layers.over.text("tick haloed", Anchor::End, (scene.layout.right - 4.0, y_limit - 4.0), &limit);
-    scene.sample(layers, Lane::Temperature, 74.0, "after-stop", scene.labels.after_stop());
-}
-
-fn write_marks(scene: &Scene, layers: &mut Layers, up: &Scale) {
-    let (factor, offset) = match scene.prepared.units {
-        format::Units::Metric => (1.0, 0.0),
-        format::Units::Imperial => (1.8, 32.0),
+fn write_labels(scene: &Scene, layers: &mut Layers, up: &Scale, y_limit: f64) {
+    let (picture, units) = (scene.picture(), scene.prepared.units);
+    let mut rows = Rows::new(1);
+    let size = scene.layout.text_size();
+    let limit = scene.labels.heat_limit(f64::from(picture.heat_limit_c), units);
+    let right = scene.layout.right - 4.0;
+    let _ = rows.place(right - text_width(&limit, size), right);
+    layers.over.text("tick haloed", Anchor::End, (right, y_limit - 4.0), &limit);
+    let end = scene.sample(layers, Lane::Temperature, "after-stop", scene.labels.after_stop());
+    let _ = rows.place(scene.layout.left, end);
+    let hottest = scene.prepared.hottest_at.filter(|it| scene.window.shows(picture.place_of(*it)));
+    let Some((index, celsius)) = hottest.and_then(|it| Some((it, value(&picture.temperature, it)?))) else {
+        return;
     };
-    let (low, high) = up.domain();
-    for mark in nice_ticks(low * factor + offset, high * factor + offset, 3).values {
-        let y = up.at((mark - offset) / factor).min(scene.layout.temperature.bottom() - 2.0) + 4.0;
-        if !scene.layout.compact && (y - scene.sample_base(Lane::Temperature)).abs() < 11.0 {
-            continue;
-        }
-        layers.over.text("tick", Anchor::End, (scene.layout.left - 6.0, y), &format::whole(mark));
+    let text = format::temperature(celsius, units);
+    let width = text_width(&text, size);
+    let (x0, x1) = centred(scene.x(index), width, scene.layout.left + 4.0, right);
+    let (top, bottom) = (scene.layout.temperature.top + 13.0, scene.layout.temperature.bottom() - 4.0);
+    if rows.place(x0, x1).is_some() {
+        let y = (up.at(celsius) - 6.0).clamp(top, bottom);
+        layers.over.text("strong haloed", Anchor::Middle, (0.5 * (x0 + x1), y), &text);
     }
 }

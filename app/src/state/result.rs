@@ -2,10 +2,10 @@
 
 use super::asked::{Asked, Origin};
 use crate::browser::worker::Heard;
-use crate::chart::{Bend, Bracket, Flag, Posted, RoadPicture, Slope};
+use crate::chart::{Bend, Bracket, Change, Flag, Hold, Posted, RoadPicture, Slope};
 use crate::outline::Blank;
 use solver::day::Day;
-use solver::plan::{Descent, Plan, SlowCurve};
+use solver::plan::{ChangeHow, Descent, Leg, Plan, SlowCurve};
 use solver::road::{Place, PostedLimit, Turn};
 use solver::truck::TruckSpec;
 use std::sync::Arc;
@@ -192,9 +192,14 @@ fn bracket(descent: &Descent) -> Bracket {
         from: descent.from,
         to: descent.to,
         mean: single(descent.mean.0),
-        asked: single(descent.sustained.grade.0),
         verdict: descent.choice.verdict(),
+        legs: descent.legs.iter().map(hold).collect(),
     }
+}
+
+fn hold(leg: &Leg) -> Hold {
+    let change = leg.change.map(|it| Change::on(single(it.grade.0), it.how == ChangeHow::Down));
+    Hold { from: leg.from, gear: leg.gear.number(), speed: single(leg.speed.0), change }
 }
 
 fn bend(slow: &SlowCurve) -> Bend {

@@ -1,10 +1,11 @@
 //! Words of the road picture.
 
 use super::say::{UNKNOWN, radius};
-use crate::chart::{Bracket, GradeStep, Here, Lane, Reading, ReadoutCell, SPEED_STEP};
+use crate::chart::{Bracket, GradeStep, Here, Hold, Lane, Reading, ReadoutCell, SPEED_STEP};
 use crate::format::{self, Units};
 use crate::words::Spoken;
-use solver::HeatStep;
+use solver::plan::Descent;
+use solver::{HeatStep, Verdict};
 
 /// A place no further ahead is here, m.
 const HERE_M: f64 = 15.0;
@@ -27,15 +28,48 @@ impl Spoken {
         }
     }
 
-    /// Unit of a lane; empty where it has none.
+    /// A value of a reading on its chip, where a row of them has little room.
     #[must_use]
-    pub fn lane_unit(&self, lane: Lane, units: Units) -> &'static str {
-        match lane {
-            Lane::Height => units.height(),
-            Lane::Speed => units.speed(),
-            Lane::Temperature => units.temperature(),
-            Lane::Gear | Lane::Stage | Lane::Heat => "",
+    pub fn short_step(&self, reading: Reading, value: u8, units: Units) -> String {
+        match (reading, GradeStep::ALL.get(usize::from(value))) {
+            (Reading::Grade, Some(step)) => match step {
+                GradeStep::Down10 => "−10",
+                GradeStep::Down8 => "−8",
+                GradeStep::Down6 => "−6",
+                GradeStep::Down4 => "−4",
+                GradeStep::Down2 => "−2",
+                GradeStep::Level => "0",
+                GradeStep::Up2 => "+2",
+                GradeStep::Up5 => "+5",
+            }
+            .to_owned(),
+            (Reading::Speed, _) => (u32::from(value) * SPEED_STEP).to_string(),
+            _ => self.step(reading, value, units),
         }
+    }
+
+    /// The stages that a descent asks for, weakest to strongest, as the stage lane shows them: “1–3”, or “2”
+    /// where it does not change. A dash where no speed is safe, and so no stage is told.
+    #[must_use]
+    pub fn stage_range(&self, descent: &Descent) -> String {
+        let stages = descent.stages.iter().map(|span| span.stage.number());
+        // Where the hill eases the lever goes to off for a moment: that is no stage to hold it with.
+        let stages = stages.filter(|stage| *stage > 0 || descent.stages.iter().all(|it| it.stage.is_off()));
+        let ends = stages.fold(None, |ends: Option<(u8, u8)>, stage| {
+            Some(ends.map_or((stage, stage), |(low, high)| (low.min(stage), high.max(stage))))
+        });
+        match ends.filter(|_| descent.choice.advice().is_some()) {
+            None => UNKNOWN.to_owned(),
+            Some((low, high)) if low == high => self.short_stage(low),
+            Some((low, high)) => format!("{}–{}", self.short_stage(low), self.short_stage(high)),
+        }
+    }
+
+    /// The name of a descent's button: its number, from where to where, and the verdict.
+    #[must_use]
+    pub fn bar_name(&self, descent: &Bracket, [from_m, to_m]: [f64; 2], units: Units) -> String {
+        let span = format::span(from_m, to_m, units);
+        format!("{}, {span}, {}", self.descent(descent.number), self.verdict(descent.verdict))
     }
 
     /// A stage, short enough for its band.
@@ -57,16 +91,25 @@ impl Spoken {
         format!("{} {}", self.limit(), format::entered_temperature(limit_c, units))
     }
 
-    /// A descent above its bracket, the longest wording first.
+    /// A descent beside its number, the longest wording first.
     #[must_use]
-    pub fn bracket(&self, descent: &Bracket, length_m: f64, units: Units) -> Vec<String> {
-        let number = descent.number;
+    pub fn bar(
+        &self,
+        descent: &Bracket,
+        [length_m, crest_m]: [f64; 2],
+        steepest: Option<f64>,
+        units: Units,
+    ) -> Vec<String> {
+        let crest = format::place(crest_m, units);
+        let Some(steepest) = steepest else {
+            return vec![crest, format::distance_number(crest_m, units)];
+        };
         let length = format::length(length_m, units);
-        let [mean, asked] = [descent.mean, descent.asked].map(|it| format::grade(f64::from(it)));
+        let mean = format::grade(f64::from(descent.mean));
         vec![
-            format!("{number} · {length} · {mean} · {} {asked}", self.before_asked()),
-            format!("{number} · {length} · {mean}"),
-            format!("{number} · {mean}"),
+            format!("{length} · {mean} · {} {}", self.steepest_word(), format::grade(steepest)),
+            format!("{length} · {mean}"),
+            crest,
         ]
     }
 
@@ -90,11 +133,10 @@ impl Spoken {
 
     /// Head of a cell of the readout.
     #[must_use]
-    pub fn readout_head(&self, cell: ReadoutCell, here: &Here, units: Units) -> String {
-        match (cell, here.grade) {
-            (ReadoutCell::Grade, Some(it)) => self.grade_over(&format::length(it.over_m, units)),
+    pub fn readout_head(&self, cell: ReadoutCell, here: &Here) -> String {
+        match cell {
             // With the retarder off it is the engine alone that holds.
-            (ReadoutCell::Carried, _) if here.stage == Some(0) => self.engine_carries().to_owned(),
+            ReadoutCell::Carried if here.stage == Some(0) => self.engine_carries().to_owned(),
             _ => self.cell_head(cell).to_owned(),
         }
     }
@@ -104,31 +146,28 @@ impl Spoken {
     pub fn readout(&self, cell: ReadoutCell, here: &Here, units: Units) -> String {
         let temperature = |celsius: Option<f64>| or_unknown(celsius, |it| format::temperature(it, units));
         match cell {
-            ReadoutCell::At => {
-                let kilometres = format::distance(here.at_m, Units::Metric);
-                format!(
-                    "{kilometres} · {} {}",
-                    self.mile(),
-                    format::distance_number(here.at_m, Units::Imperial)
-                )
-            }
-            ReadoutCell::Grade => or_unknown(here.grade, |it| {
-                format!("{} ± {}", format::grade(it.grade), format::tenths(100.0 * it.plus_minus))
-            }),
+            ReadoutCell::At => format::place(here.at_m, units),
+            ReadoutCell::Grade => or_unknown(here.grade, |it| format::grade(it.grade)),
             ReadoutCell::Height => or_unknown(here.height_m, |it| format::height(it, units)),
-            ReadoutCell::GearStage => {
-                let gear = or_unknown(here.gear, |it| it.to_string());
-                let stage = or_unknown(here.stage, |it| self.short_stage(it));
-                format!("{gear} · {stage}")
-            }
-            ReadoutCell::Speed => {
-                let speed = or_unknown(here.speed, |it| format::hold_speed(it, units));
-                let engine = or_unknown(here.engine_speed, format::engine_speed);
-                format!("{speed} · {engine}")
-            }
+            ReadoutCell::Gear => or_unknown(here.gear, |it| it.to_string()),
+            ReadoutCell::Stage => or_unknown(here.stage, |it| self.short_stage(it)),
+            ReadoutCell::Speed => or_unknown(here.speed, |it| format::hold_speed(it, units)),
+            ReadoutCell::Engine => or_unknown(here.engine_speed, format::engine_speed),
             ReadoutCell::Carried => or_unknown(here.carried, format::margin),
             ReadoutCell::Brakes => temperature(here.temperature),
             ReadoutCell::IfStopped => temperature(here.after_stop),
+        }
+    }
+
+    /// What a figure of the readout is meant over, and how far it may be off; empty where that is not known.
+    #[must_use]
+    pub fn readout_note(&self, cell: ReadoutCell, here: &Here, units: Units) -> String {
+        match (cell, here.grade) {
+            (ReadoutCell::Grade, Some(it)) => {
+                let over = self.grade_over(&format::length(it.over_m, units));
+                format!("{over}: {} ± {}", format::grade(it.grade), format::tenths(100.0 * it.plus_minus))
+            }
+            _ => String::new(),
         }
     }
 
@@ -156,14 +195,29 @@ impl Spoken {
 
 // Named by its path, or its methods would hide those of the same name here.
 impl crate::chart::Labels for Spoken {
-    fn lane(&self, lane: Lane) -> &'static str {
-        (*self).lane(lane)
+    fn lane_title(&self, lane: Lane) -> &'static str {
+        (*self).lane_title(lane)
     }
-    fn lane_unit(&self, lane: Lane, units: Units) -> &'static str {
-        (*self).lane_unit(lane, units)
+    fn bar(&self, descent: &Bracket, at_m: [f64; 2], steepest: Option<f64>, units: Units) -> Vec<String> {
+        (*self).bar(descent, at_m, steepest, units)
     }
-    fn bracket(&self, descent: &Bracket, length_m: f64, units: Units) -> Vec<String> {
-        (*self).bracket(descent, length_m, units)
+    fn change(&self, [from, to]: [u8; 2]) -> String {
+        format!("{from} → {to}")
+    }
+    fn on_grade(&self, grade: f64) -> String {
+        (*self).on_grade(&format::grade(grade))
+    }
+    fn brake_then(&self, leg: &Hold, units: Units) -> String {
+        (*self).brake_then(&format::hold_speed(f64::from(leg.speed), units), &leg.gear.to_string())
+    }
+    fn verdict(&self, verdict: Verdict) -> &'static str {
+        (**self).verdict(verdict)
+    }
+    fn place(&self, at_m: f64, units: Units) -> String {
+        format::distance_number(at_m, units)
+    }
+    fn mile(&self) -> &'static str {
+        (*self).mile()
     }
     fn short_stage(&self, stage: u8) -> String {
         (*self).short_stage(stage)
@@ -208,12 +262,12 @@ mod tests {
     #[test]
     fn with_the_retarder_off_the_engine_carries_and_uphill_nothing_does() {
         let mut picture = sample::pass();
-        let descent = picture.descents[0];
+        let descent = picture.descents[0].clone();
         let points = picture.points();
         picture.stage = vec![0; points].into();
         picture.carried = vec![1.0; points].into();
         let here = Here::at(&picture, (descent.from + descent.to) / 2);
-        let head = |here: &Here| words().readout_head(ReadoutCell::Carried, here, Units::Metric);
+        let head = |here: &Here| words().readout_head(ReadoutCell::Carried, here);
         assert_eq!(head(&here), "engine carries");
         assert_eq!(head(&Here { stage: Some(3), ..here }), "retarder carries");
         // The sample climbs before its first descent.

@@ -1,6 +1,7 @@
 //! The answer: one fixed place that tells of the descent in hand. What to do stands first and large; then one
 //! line a question, each with its short answer, and the text one tap behind.
 
+use super::chart::Look;
 use super::descents::{gear_square, stage_square};
 use super::part::list;
 use super::questions;
@@ -17,7 +18,7 @@ use std::collections::BTreeSet;
 use std::sync::Arc;
 
 /// The column.
-pub(super) fn answer(state: State) -> AnyView {
+pub(super) fn answer(state: State, look: Look) -> AnyView {
     let w = words();
     let hand = in_hand(state);
     // What is open stays open when another answer comes.
@@ -25,7 +26,7 @@ pub(super) fn answer(state: State) -> AnyView {
     let content = of_result(state, move |worked| match hand.get() {
         Some(number) => {
             let descent = worked.plan.descents.iter().find(|it| it.number == number);
-            descent.map(|it| of_descent(state, &worked, it, open))
+            descent.map(|it| of_descent(state, look, &worked, it, open))
         }
         None => Some(level(&worked)),
     });
@@ -94,6 +95,7 @@ fn level(worked: &Arc<Worked>) -> AnyView {
 
 fn of_descent(
     state: State,
+    look: Look,
     worked: &Arc<Worked>,
     descent: &Descent,
     open: RwSignal<BTreeSet<&'static str>>,
@@ -104,8 +106,8 @@ fn of_descent(
     let spoken = w.decides(descent, worked.plan.descents.len(), units);
     let notes = worked.plan.notes.iter().filter(|note| !is_of_road(**note));
     let do_this = match &descent.choice {
-        Choice::Held(advice) if down::in_legs(descent) => legs(state, worked, descent, advice, units),
-        Choice::Held(advice) => one_gear(state, worked, descent, advice, units),
+        Choice::Held(advice) if down::in_legs(descent) => legs(look, descent, advice, units),
+        Choice::Held(advice) => one_gear(look, descent, advice, units),
         Choice::NoSafeSpeed(_) => ().into_any(),
     };
     view! {
@@ -169,7 +171,7 @@ fn piece(piece: Piece) -> AnyView {
 }
 
 /// Gear, stage and speed as large as they can be, and when to be in the gear.
-fn one_gear(state: State, worked: &Arc<Worked>, descent: &Descent, advice: &Advice, units: Units) -> AnyView {
+fn one_gear(look: Look, descent: &Descent, advice: &Advice, units: Units) -> AnyView {
     let w = words();
     let (gear, stage, speed) = down::first(descent, advice);
     let [gear_head, stage_head, hold_head, ..] = w.hand_figures();
@@ -179,7 +181,7 @@ fn one_gear(state: State, worked: &Arc<Worked>, descent: &Descent, advice: &Advi
     };
     view! {
         <dl class="trio">
-            <div><dt>{gear_head}</dt><dd data-testid="hand-gear">{gear_square(state, worked, gear)}</dd></div>
+            <div><dt>{gear_head}</dt><dd data-testid="hand-gear">{gear_square(look, gear)}</dd></div>
             <div><dt>{stage_head}</dt><dd data-testid="hand-stage">{stage_square(descent, stage)}</dd></div>
             <div>
                 <dt>{hold_head}</dt>
@@ -197,7 +199,7 @@ fn one_gear(state: State, worked: &Arc<Worked>, descent: &Descent, advice: &Advi
 }
 
 /// A row a leg, and between them where to change and on what grade.
-fn legs(state: State, worked: &Arc<Worked>, descent: &Descent, advice: &Advice, units: Units) -> AnyView {
+fn legs(look: Look, descent: &Descent, advice: &Advice, units: Units) -> AnyView {
     let w = words();
     let [gear_head, stage_head, hold_head, from_head, ..] = w.hand_figures();
     let row = |index: usize, leg: &Leg| {
@@ -225,7 +227,7 @@ fn legs(state: State, worked: &Arc<Worked>, descent: &Descent, advice: &Advice, 
             {change}
             <tr data-testid="leg-row">
                 <th scope="row">{from}</th>
-                <td>{gear_square(state, worked, leg.gear)}</td>
+                <td>{gear_square(look, leg.gear)}</td>
                 <td>{stage_square(descent, leg.stage)}</td>
                 <td class="speed">{speed}" "<small>{units.speed()}</small></td>
             </tr>

@@ -1,5 +1,6 @@
 //! The bar: the road, the views, the truck. On a phone the views are a row at the foot.
 
+use super::chart::{Look, colour_select};
 use super::result::of_result;
 use crate::browser;
 use crate::format::{self, Units};
@@ -9,13 +10,14 @@ use leptos::prelude::*;
 use std::sync::Arc;
 
 /// The bar; `road` is whether the panel of the road is open.
-pub(super) fn bar(state: State, road: RwSignal<bool>) -> AnyView {
+pub(super) fn bar(state: State, look: Look, road: RwSignal<bool>) -> AnyView {
     let w = words();
     view! {
         <header class="top">
             <h1 title=w.purpose()>"Steadygrade"</h1>
             {of_result(state, move |worked| road_button(state, &worked, road))}
             {reverse(state)}
+            {colour_select(look)}
             <nav class="views" aria-label=w.sections()>
                 {IN_BAR.map(|view| to_view(state, view, "view")).into_iter().collect_view()}
                 {to_class()}

@@ -1,9 +1,9 @@
 //! The descents: as a row of cards below the picture, and as a table of all.
 
 use super::answer::in_hand;
+use super::chart::Look;
 use super::choice::choice;
 use super::verdict::chip;
-use crate::chart::reading::{Reading, Tones};
 use crate::format::{self, Units};
 use crate::state::{State, View, Worked};
 use crate::words::words;
@@ -33,7 +33,7 @@ fn ordered(worked: &Worked, order: Order) -> Vec<&Descent> {
 const SEEN: usize = 4;
 
 /// The row below the picture: a card a descent, what the road comes to, and the way to the card for the cab.
-pub(super) fn rail(state: State) -> AnyView {
+pub(super) fn rail(state: State, look: Look) -> AnyView {
     let w = words();
     let hand = in_hand(state);
     let cards = move || {
@@ -41,7 +41,7 @@ pub(super) fn rail(state: State) -> AnyView {
         state.shown.listed.get().map(|worked| {
             let few = worked.plan.descents.len() <= SEEN;
             let order = if few { Order::Road } else { Order::Hardest };
-            let cards = ordered(&worked, order).into_iter().map(|it| card(state, &worked, it, hand, units));
+            let cards = ordered(&worked, order).into_iter().map(|it| card(state, look, it, hand, units));
             cards.collect_view()
         })
     };
@@ -66,13 +66,7 @@ pub(super) fn rail(state: State) -> AnyView {
     .into_any()
 }
 
-fn card(
-    state: State,
-    worked: &Arc<Worked>,
-    descent: &Descent,
-    hand: Memo<Option<usize>>,
-    units: Units,
-) -> AnyView {
+fn card(state: State, look: Look, descent: &Descent, hand: Memo<Option<usize>>, units: Units) -> AnyView {
     let w = words();
     let number = descent.number;
     let how = match &descent.choice {
@@ -83,13 +77,13 @@ fn card(
                 let leg = |(index, leg): (usize, &solver::plan::Leg)| {
                     let number = format::hold_number(leg.speed.0, units);
                     let text = if index == last { speed(leg.speed.0) } else { number };
-                    view! { {gear_square(state, worked, leg.gear)} <b>{text}</b> }
+                    view! { {gear_square(look, leg.gear)} <b>{text}</b> }
                 };
                 descent.legs.iter().enumerate().map(leg).collect_view().into_any()
             } else {
                 let (gear, stage, hold) = down::first(descent, advice);
                 view! {
-                    {gear_square(state, worked, gear)}
+                    {gear_square(look, gear)}
                     {stage_square(descent, stage)}
                     <b>{speed(hold.0)}</b>
                 }
@@ -124,16 +118,14 @@ fn card(
 }
 
 /// A gear in its colour on the picture.
-pub(super) fn gear_square(state: State, worked: &Arc<Worked>, gear: Gear) -> AnyView {
-    let along = Reading::Gear.along(&worked.picture, state.units.get_untracked());
-    let class = Tones::of(Reading::Gear, &along).class(gear.number()).to_owned();
+pub(super) fn gear_square(look: Look, gear: Gear) -> AnyView {
+    let class = look.gear_class(gear.number());
     view! { <span class=format!("square gear {class}")>{gear.number()}</span> }.into_any()
 }
 
 /// A stage in its hatching; a range where it changes on the way.
 pub(super) fn stage_square(descent: &Descent, stage: Stage) -> AnyView {
-    let text = words().short_stage(stage.number());
-    let _ = descent;
+    let text = words().stage_range(descent);
     view! { <span class=format!("square stage stage-{}", stage.number())><i>{text}</i></span> }.into_any()
 }
 

@@ -40,6 +40,7 @@ use leptos::prelude::*;
 /// The whole page. It has the height of the window; what is longer scrolls within its part.
 pub(crate) fn page() -> impl IntoView {
     let state = state::start();
+    let look = look(state);
     let road = RwSignal::new(false);
     let hovers = move |hovering: bool| {
         if state.files.hovering.get_untracked() != hovering {
@@ -81,7 +82,7 @@ pub(crate) fn page() -> impl IntoView {
         >
             <span class="unseen" id="begin" tabindex="-1"></span>
             <a class="skip" id="skip" href="#road" on:click=skip>{words().skip_to_answer()}</a>
-            {bar::bar(state, road)}
+            {bar::bar(state, look, road)}
             {road::panel(state, road)}
             <div class="notices">
                 {offline::offered()}
@@ -90,8 +91,8 @@ pub(crate) fn page() -> impl IntoView {
                 {ask::ask(state)}
             </div>
             <main on:pointerdown=move |_| road.set(false)>
-                {work(state)}
-                {in_view(state, View::Descents, move || view! { {descents::descents(state)} {study::ahead(state)} }.into_any())}
+                {front(state, look)}
+                {in_view(state, View::Descents, move || view! { {descents::descents(state)} {study::ahead(state)} {chart::every_stretch(look)} }.into_any())}
                 {in_view(state, View::Two, move || view! { {ranked::ranked(state)} {two::two(state)} }.into_any())}
                 {in_view(state, View::Card, move || card::card(state))}
                 {in_view(state, View::More, move || more::more(state))}
@@ -110,7 +111,7 @@ pub(crate) fn page() -> impl IntoView {
 }
 
 /// The road: the picture, what its heights leave in doubt, the descents; and the answer beside them.
-fn work(state: State) -> AnyView {
+fn front(state: State, look: chart::Look) -> AnyView {
     let empty = move || {
         let nothing = state.shown.worked.with(Option::is_none) && state.talk.progress.with(Option::is_none);
         nothing.then(|| {
@@ -124,14 +125,14 @@ fn work(state: State) -> AnyView {
         })
     };
     view! {
-        <div class="work" hidden=move || state.views.front.get() != View::Road>
+        <div class="front" hidden=move || state.views.front.get() != View::Road>
             <section class="picture-part" class:stale=move || state.shown.stale.get() aria-label=words().road_section()>
                 {empty}
-                {picture(state)}
+                {picture(state, look)}
                 {notice::notice(state)}
-                {descents::rail(state)}
+                {descents::rail(state, look)}
             </section>
-            {answer::answer(state)}
+            {answer::answer(state, look)}
         </div>
     }
     .into_any()
@@ -172,14 +173,19 @@ pub(crate) fn of_class(state: State) -> AnyView {
     .into_any()
 }
 
-fn picture(state: State) -> impl IntoView {
+/// How the road is looked at: made once, for the picture and for what stands apart from it.
+fn look(state: State) -> chart::Look {
     let units = Signal::derive(move || state.units.get());
-    chart::road_view(
-        state.shown.picture.into(),
-        units,
-        state.shown.chosen_descent,
-        state.shown.look_at,
-        Callback::new(move |(from, to)| state.take_part(from, to)),
-        Callback::new(move |index| roadside::put_at(state, index)),
-    )
+    let look = chart::Look::new(state.shown.picture.into(), units, state.shown.chosen_descent);
+    look.follow(state.shown.look_at);
+    look
+}
+
+fn picture(state: State, look: chart::Look) -> AnyView {
+    let asks = chart::Asks {
+        take_part: Callback::new(move |(from, to)| state.take_part(from, to)),
+        put_place: Callback::new(move |index| roadside::put_at(state, index)),
+        alone: state.views.alone,
+    };
+    chart::work(look, asks)
 }

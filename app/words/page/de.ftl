@@ -32,7 +32,7 @@ card-profile = Profil der Strecke. Was es zeigt, steht in den Zeilen darunter.
 ## Words of the road picture.
 
 picture = Die Strecke
-fill-by = Einfärben nach
+fill-by = Farbe
 reading = { $reading ->
     [gear] Gang
     [stage] Stufe
@@ -67,14 +67,15 @@ bend-caps = in Kurven
 only-this = Nur dieser Teil
 not-assessed = nicht beurteilt
 limit = Grenze
-before-asked = verlangt
 cursor = Stelle auf der Strecke
 cell-head = { $cell ->
     [at] bei
     [grade] Neigung
     [height] Höhe
-    [gear-stage] Gang · Stufe
-    [speed] Tempo · Motor
+    [gear] Gang
+    [stage] Stufe
+    [speed] Tempo
+    [engine] Motor
     [carried] Dauerbremse trägt
     [brakes] Bremsen
    *[if-stopped] nach Stopp hier
@@ -97,6 +98,46 @@ start = Anfang
 end = Ende
 north = N
 short-stage-off = aus
+lane-title = { $lane ->
+    [height] Höhe
+    [gear] Gang
+    [stage] Stufe
+    [heat] Wärme
+    [speed] Tempo
+   *[temperature] Bremsen
+}
+steepest-word = am steilsten
+on-grade = bei { $grade }
+brake-then = auf { $speed } bremsen, dann Gang { $gear }
+descents-joined = Gefälle { $from } bis { $to }: zeigen
+keys-head = Tasten des Bildes
+keys-close = Schließen
+key-caps =
+    .along = ← →
+    .far = Umschalt ← →
+    .ends = Pos1 Ende
+    .crests = Bild ↑ ↓
+    .descent = 1–9
+    .zoom = + −
+    .whole = 0
+    .enter = Eingabe
+    .colour = C
+    .alone = F
+    .put = P
+    .escape = Esc
+key-does =
+    .along = 100 m auf der Strecke
+    .far = 1 km auf der Strecke
+    .ends = Anfang oder Ende der Strecke
+    .crests = Kuppe davor oder danach
+    .descent = dieses Gefälle wählen
+    .zoom = näher, weiter weg
+    .whole = ganze Strecke
+    .enter = gewähltes Gefälle zeigen
+    .colour = nächste Farbe
+    .alone = Bild allein
+    .put = Ort an der gewählten Stelle eintragen
+    .escape = schließen, oder Bild allein beenden
 
 ## Words of use without a network.
 

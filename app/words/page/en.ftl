@@ -85,7 +85,7 @@ card-profile = Profile of the road. What it shows stands in the rows below it.
 # Name of the whole picture.
 picture = The road
 # Before the readings that may fill the profile.
-fill-by = Fill by
+fill-by = Colour
 # A reading, on its button.
 reading = { $reading ->
     [gear] gear
@@ -132,8 +132,6 @@ only-this = Only this part
 not-assessed = not assessed
 # Before the value of a limit line.
 limit = limit
-# Before the even grade that the hill asks for as much as.
-before-asked = asks for
 # Name of the cursor.
 cursor = Place on the road
 # The same, whatever stands in the cell.
@@ -141,8 +139,10 @@ cell-head = { $cell ->
     [at] at
     [grade] grade
     [height] height
-    [gear-stage] gear · stage
-    [speed] speed · engine
+    [gear] gear
+    [stage] stage
+    [speed] speed
+    [engine] engine
     [carried] retarder carries
     [brakes] brakes
    *[if-stopped] if stopped here
@@ -180,6 +180,55 @@ end = end
 north = N
 # In place of the number of a stage, in a narrow band: none is on.
 short-stage-off = off
+# Title of a lane, short enough for the column left of it.
+lane-title = { $lane ->
+    [height] height
+    [gear] gear
+    [stage] stage
+    [heat] heat
+    [speed] speed
+   *[temperature] brakes
+}
+# Before the steepest grade of a descent.
+steepest-word = steepest
+# On which grade a gear is changed.
+on-grade = on { $grade }
+# A change down on the hill: first the speed to brake to, then the gear.
+brake-then = brake to { $speed }, then gear { $gear }
+# Name of a button over descents that lie close together; it shows them larger.
+descents-joined = Descents { $from } to { $to }: show them
+# Head of the list of keys.
+keys-head = Keys of the picture
+# Closes it.
+keys-close = Close
+# Keys, as they are written on a keyboard.
+key-caps =
+    .along = ← →
+    .far = Shift ← →
+    .ends = Home End
+    .crests = Page ↑ ↓
+    .descent = 1–9
+    .zoom = + −
+    .whole = 0
+    .enter = Enter
+    .colour = C
+    .alone = F
+    .put = P
+    .escape = Esc
+# What each of them does.
+key-does =
+    .along = 100 m along the road
+    .far = 1 km along the road
+    .ends = start or end of the road
+    .crests = crest before or after
+    .descent = choose this descent
+    .zoom = closer, less close
+    .whole = whole road
+    .enter = show the chosen descent
+    .colour = next colour
+    .alone = picture alone
+    .put = put a place at the cursor
+    .escape = close, or end picture alone
 
 ## Words of use without a network.
 

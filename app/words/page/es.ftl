@@ -32,7 +32,7 @@ card-profile = Perfil de la carretera. Lo que muestra está en las filas de abaj
 ## Words of the road picture.
 
 picture = La carretera
-fill-by = Colorear según
+fill-by = Color
 reading = { $reading ->
     [gear] marcha
     [stage] posición
@@ -67,14 +67,15 @@ bend-caps = en curvas
 only-this = Solo esta parte
 not-assessed = sin evaluar
 limit = límite
-before-asked = exige
 cursor = Punto de la carretera
 cell-head = { $cell ->
     [at] en el punto
     [grade] pendiente
     [height] altitud
-    [gear-stage] marcha · posición
-    [speed] velocidad · motor
+    [gear] marcha
+    [stage] posición
+    [speed] velocidad
+    [engine] motor
     [carried] parte del ralentizador
     [brakes] frenos
    *[if-stopped] si para aquí
@@ -97,6 +98,46 @@ start = inicio
 end = fin
 north = N
 short-stage-off = 0
+lane-title = { $lane ->
+    [height] altitud
+    [gear] marcha
+    [stage] posición
+    [heat] calor
+    [speed] velocidad
+   *[temperature] frenos
+}
+steepest-word = máxima
+on-grade = al { $grade }
+brake-then = frenar a { $speed }, luego marcha { $gear }
+descents-joined = Bajadas { $from } a { $to }: mostrarlas
+keys-head = Teclas de la imagen
+keys-close = Cerrar
+key-caps =
+    .along = ← →
+    .far = Mayús ← →
+    .ends = Inicio Fin
+    .crests = RePág AvPág
+    .descent = 1–9
+    .zoom = + −
+    .whole = 0
+    .enter = Intro
+    .colour = C
+    .alone = F
+    .put = P
+    .escape = Esc
+key-does =
+    .along = 100 m por la carretera
+    .far = 1 km por la carretera
+    .ends = inicio o fin de la carretera
+    .crests = cima anterior o siguiente
+    .descent = elegir esta bajada
+    .zoom = ampliar, reducir
+    .whole = toda la carretera
+    .enter = mostrar la bajada elegida
+    .colour = siguiente color
+    .alone = solo la imagen
+    .put = poner un lugar en el punto elegido
+    .escape = cerrar, o terminar solo la imagen
 
 ## Words of use without a network.
 

@@ -32,7 +32,7 @@ card-profile = Profil de la route. Ce qu’il montre figure dans les lignes au-d
 ## Words of the road picture.
 
 picture = La route
-fill-by = Colorer selon
+fill-by = Couleur
 reading = { $reading ->
     [gear] rapport
     [stage] cran
@@ -67,14 +67,15 @@ bend-caps = en virage
 only-this = Seulement cette partie
 not-assessed = non évalué
 limit = limite
-before-asked = demande
 cursor = Endroit sur la route
 cell-head = { $cell ->
     [at] endroit
     [grade] pente
     [height] altitude
-    [gear-stage] rapport · cran
-    [speed] vitesse · moteur
+    [gear] rapport
+    [stage] cran
+    [speed] vitesse
+    [engine] moteur
     [carried] part du ralentisseur
     [brakes] freins
    *[if-stopped] après arrêt ici
@@ -97,6 +98,46 @@ start = début
 end = fin
 north = N
 short-stage-off = coupé
+lane-title = { $lane ->
+    [height] altitude
+    [gear] rapport
+    [stage] cran
+    [heat] chaleur
+    [speed] vitesse
+   *[temperature] freins
+}
+steepest-word = au plus raide
+on-grade = à { $grade }
+brake-then = freiner à { $speed }, puis rapport { $gear }
+descents-joined = Descentes { $from } à { $to } : les afficher
+keys-head = Touches de l’image
+keys-close = Fermer
+key-caps =
+    .along = ← →
+    .far = Maj ← →
+    .ends = Début Fin
+    .crests = Page ↑ ↓
+    .descent = 1–9
+    .zoom = + −
+    .whole = 0
+    .enter = Entrée
+    .colour = C
+    .alone = F
+    .put = P
+    .escape = Échap
+key-does =
+    .along = 100 m sur la route
+    .far = 1 km sur la route
+    .ends = début ou fin de la route
+    .crests = sommet d’avant ou d’après
+    .descent = choisir cette descente
+    .zoom = agrandir, réduire
+    .whole = toute la route
+    .enter = afficher la descente choisie
+    .colour = couleur suivante
+    .alone = image seule
+    .put = placer un lieu à l’endroit choisi
+    .escape = fermer, ou quitter l’image seule
 
 ## Words of use without a network.
 

@@ -2,10 +2,14 @@
 
 use crate::browser::frame::Frame;
 use crate::browser::timer::Timer;
+use crate::chart::corner::{Corner, area, corner};
 use crate::chart::here::Here;
-use crate::chart::layout::Layout;
+use crate::chart::label::text_width;
+use crate::chart::layout::{Contents, Lane, Layout, Space};
 use crate::chart::picture::RoadPicture;
+use crate::chart::profile::height_scale;
 use crate::chart::reading::Reading;
+use crate::chart::scale::Scale;
 use crate::chart::scene::{Prepared, Scene};
 use crate::chart::window::Window;
 use crate::format::Units;
@@ -18,7 +22,7 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 
 /// The signals of one road view.
 #[derive(Clone, Copy)]
-pub(super) struct Look {
+pub(crate) struct Look {
     /// What is worked out once for a picture, a reading and units.
     pub(super) prepared: Memo<Option<Arc<Prepared>>>,
     /// What is worked out, a task later, for what stands below the picture. So a long road is drawn in pieces,
@@ -32,8 +36,14 @@ pub(super) struct Look {
     pub(super) window: Memo<Window>,
     /// Grid point of the cursor.
     pub(super) cursor: Memo<usize>,
-    /// Width of the drawing, px.
-    pub(super) width: RwSignal<f64>,
+    /// The space of the drawing, and the least size of what is pressed, px.
+    pub(super) space: RwSignal<Space>,
+    /// Where the parts of the drawing stand, and its heights, m, in px.
+    pub(super) places: Memo<(Layout, Scale)>,
+    /// Corner of the plan shape.
+    pub(super) corner: Memo<Corner>,
+    /// Whether the plan shape is enlarged.
+    pub(super) plan_large: RwSignal<bool>,
     /// Number of the descent that is looked at.
     pub(super) chosen: RwSignal<Option<usize>>,
     /// The units read.
@@ -102,7 +112,10 @@ impl Mover {
 }
 
 impl Look {
-    pub(super) fn new(
+    /// How a road is looked at. `picture` is what is drawn, `None` before the first answer. `chosen` is the
+    /// number of the descent that is looked at: set from outside it brings the cursor there, and a press on
+    /// a bar or on the hill sets it.
+    pub(crate) fn new(
         picture: Signal<Option<Arc<RoadPicture>>>,
         units: Signal<Units>,
         chosen: RwSignal<Option<usize>>,
@@ -121,6 +134,16 @@ impl Look {
                 (Some(_), None) | (None, Some(_)) => true,
             },
         );
+        let space = RwSignal::new(Space { width: 0.0, height: 0.0, target: 36.0 });
+        let places = Memo::new(move |_| {
+            prepared.with(|prepared| places(prepared.as_deref(), space.get(), window.get(), reading.get()))
+        });
+        let corner = Memo::new(move |before: Option<&Corner>| {
+            let (layout, up) = places.get();
+            let size = layout.plan_size(false);
+            let at = |it: &Arc<RoadPicture>| corner(it, window.get(), (&layout, &up), size, before.copied());
+            picture.with(|picture| picture.as_ref().map_or(Corner::Left, at))
+        });
         let look = Self {
             prepared,
             settled: RwSignal::new(None),
@@ -128,7 +151,10 @@ impl Look {
             reading,
             window,
             cursor,
-            width: RwSignal::new(0.0),
+            space,
+            places,
+            corner,
+            plan_large: RwSignal::new(false),
             chosen,
             units,
             ids: StoredValue::new(ids),
@@ -151,22 +177,31 @@ impl Look {
         });
     }
 
-    /// A descent chosen outside comes into view with the cursor on its crest.
+    /// The cursor goes to the steepest 200 m of a descent that is chosen, unless it is inside already. Scale
+    /// and zoom stay; a window that does not show it moves along.
     fn follow_choice(self, picture: Signal<Option<Arc<RoadPicture>>>) {
         Effect::new(move |_| {
             let Some(number) = self.chosen.get() else { return };
             let Some(picture) = picture.get_untracked() else { return };
-            if let Some(descent) = picture.descent(number) {
-                let (from, to) = (picture.place_of(descent.from), picture.place_of(descent.to));
-                // In the next frame, so that a move that still waits does not undo it.
-                self.show(Window::around(from, to, picture.length_m()));
-                self.point(descent.from);
+            let Some(descent) = picture.descent(number) else { return };
+            let cursor = self.cursor.get_untracked();
+            let inside = descent.from <= cursor && cursor <= descent.to;
+            let steepest = picture.pitch(descent).map_or(descent.from, |it| (it.from + it.to) / 2);
+            let at = if inside { cursor } else { steepest };
+            // In the next frame, so that a move that still waits does not undo it.
+            if !inside {
+                self.point(at);
+            }
+            let window = self.coming_window();
+            let shown = window.showing(picture.place_of(at), picture.length_m());
+            if shown != window {
+                self.show(shown);
             }
         });
     }
 
     /// A stretch named outside comes into view with the cursor on its start.
-    pub(super) fn follow(self, look_at: RwSignal<Option<(f64, f64)>>) {
+    pub(crate) fn follow(self, look_at: RwSignal<Option<(f64, f64)>>) {
         Effect::new(move |_| {
             let Some((from, to)) = look_at.get() else { return };
             let Some(picture) = self.picture() else { return };
@@ -175,23 +210,30 @@ impl Look {
         });
     }
 
-    /// The layout for the width that there is.
+    /// The layout for the space that there is.
     pub(super) fn layout(self) -> Layout {
-        let has = self
-            .prepared
-            .with(|it| it.as_ref().map(|it| (it.picture.descents.len(), it.picture.places.len())));
-        let (descents, places) = has.unwrap_or((0, 0));
-        Layout::new(self.width.get(), descents, places)
+        self.places.get().0
+    }
+
+    /// Whether a part of the road is shown.
+    pub(super) fn is_zoomed(self) -> bool {
+        let window = self.window.get();
+        self.prepared.with(|it| it.as_ref().is_some_and(|it| !window.is_whole(it.picture.length_m())))
     }
 
     /// Calls `work` with the scene as it is; `None` without a road.
     pub(super) fn scene<T>(self, work: impl FnOnce(&Scene) -> T) -> Option<T> {
         let prepared = self.prepared.get()?;
         let ids = self.ids.get_value();
+        let (layout, up) = self.places.get();
+        let has_shape = !prepared.picture.east_m.is_empty();
+        let corner = self.corner.get();
         Some(work(&Scene {
             prepared: &prepared,
             window: self.window.get(),
-            layout: self.layout(),
+            layout,
+            up,
+            kept_free: has_shape.then(|| area(corner, &layout, layout.plan_size(false))),
             chosen: self.chosen.get(),
             ids: &ids,
             labels: &words(),
@@ -239,10 +281,53 @@ impl Look {
         self.show(window.zoomed(about, factor, picture.length_m()));
     }
 
+    /// Shows descents, from the first number to the last.
+    pub(super) fn show_descents(self, (first, last): (usize, usize)) {
+        let Some(picture) = self.picture() else { return };
+        if let (Some(first), Some(last)) = (picture.descent(first), picture.descent(last)) {
+            let (from, to) = (picture.place_of(first.from), picture.place_of(last.to));
+            self.show(Window::around(from, to, picture.length_m()));
+        }
+    }
+
+    /// Fills the profile by the next reading.
+    pub(super) fn next_reading(self) {
+        let now = self.reading.get_untracked();
+        let next = Reading::ALL.iter().cycle().skip_while(|it| **it != now).nth(1);
+        self.reading.set(next.copied().unwrap_or(now));
+    }
+
+    /// The class of a gear's colour on the picture.
+    pub(crate) fn gear_class(self, gear: u8) -> String {
+        self.prepared.with_untracked(|it| {
+            it.as_ref().map_or_else(String::new, |it| it.gear_tones.class(gear).to_owned())
+        })
+    }
+
     /// Shows the whole road.
     pub(super) fn show_all(self) {
         if let Some(picture) = self.picture() {
             self.show(Window::whole(picture.length_m()));
         }
     }
+}
+
+/// Where the parts stand, and the scale of heights.
+fn places(prepared: Option<&Prepared>, space: Space, window: Window, reading: Reading) -> (Layout, Scale) {
+    let w = words();
+    let widest =
+        Lane::TITLED.map(|lane| text_width(w.lane_title(lane), 13.0)).into_iter().fold(0.0, f64::max);
+    let picture = prepared.map(|it| &it.picture);
+    let has = Contents {
+        descents: picture.is_some_and(|it| !it.descents.is_empty()),
+        zoomed: picture.is_some_and(|it| !window.is_whole(it.length_m())),
+        heat: reading == Reading::Heat,
+        titles: widest,
+    };
+    let layout = Layout::new(space, has);
+    let up = picture.map_or_else(
+        || Scale::new((0.0, 1.0), (layout.profile.bottom(), layout.profile.top)),
+        |it| height_scale(it, window, &layout),
+    );
+    (layout, up)
 }

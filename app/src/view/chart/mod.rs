@@ -1,7 +1,10 @@
 //! The road view on the page: the parts of the chart, mounted and moved.
 
 mod bar;
+mod bars;
+mod keys;
 mod look;
+mod pad;
 mod pair;
 mod picture;
 mod plan;
@@ -9,45 +12,41 @@ mod readout;
 mod strip;
 mod table;
 
-use crate::chart::RoadPicture;
-use crate::format::Units;
 use crate::words::words;
+pub(crate) use bar::colour_select;
 use leptos::prelude::*;
-use look::Look;
+pub(crate) use look::Look;
 pub(crate) use pair::pair;
-use std::sync::Arc;
-pub(crate) use table::power as power_table;
+pub(crate) use table::{power as power_table, road as every_stretch};
 
-/// The road view.
-///
-/// `picture` is what is drawn, `None` before the first answer; `chosen_descent` is the number
-/// of the descent that is looked at: set from outside it brings that descent into view, and a
-/// click on a bracket sets it. `look_at` brings a stretch into view, m from the start;
-/// `take_part` is told the grid points of a stretch that is to be worked out alone, `put_place`
-/// the grid point at which a place is to be put.
-pub(crate) fn road_view(
-    picture: Signal<Option<Arc<RoadPicture>>>,
-    units: Signal<Units>,
-    chosen_descent: RwSignal<Option<usize>>,
-    look_at: RwSignal<Option<(f64, f64)>>,
-    take_part: Callback<(usize, usize)>,
-    put_place: Callback<usize>,
-) -> impl IntoView {
-    let look = Look::new(picture, units, chosen_descent);
-    look.follow(look_at);
+/// What the picture asks the page for.
+#[derive(Clone, Copy)]
+pub(crate) struct Asks {
+    /// A stretch is to be worked out alone, by the grid points of its ends.
+    pub(crate) take_part: Callback<(usize, usize)>,
+    /// A place is to be put at a grid point.
+    pub(crate) put_place: Callback<usize>,
+    /// Whether the picture is shown alone; the page hides the rest.
+    pub(crate) alone: RwSignal<bool>,
+}
+
+/// The picture to work with: the bar above it, the picture and the readout. Together they fill the height of
+/// their parent, a flex column.
+pub(crate) fn work(look: Look, asks: Asks) -> AnyView {
     let known = Memo::new(move |_| look.prepared.with(Option::is_some));
     view! {
-        <section class="road-view" data-testid="road-view" aria-label=words().picture()>
+        <section
+            class="road-view work"
+            class:alone=move || asks.alone.get()
+            data-testid="road-view"
+            aria-label=words().picture()
+        >
             {move || known.get().then(|| view! {
-                {bar::view(look, take_part)}
-                {picture::view(look)}
-                {strip::view(look)}
-                <div class="road-below">
-                    {readout::view(look, Some(put_place))}
-                    {plan::view(look)}
-                </div>
-                {table::view(look)}
+                {bar::view(look, asks.take_part)}
+                {picture::view(look, Some(asks))}
+                {readout::view(look, Some(asks.put_place))}
             })}
         </section>
     }
+    .into_any()
 }

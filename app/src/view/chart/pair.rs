@@ -9,7 +9,7 @@ use std::sync::Arc;
 
 /// Two pictures, one below the other: the same length, and the same heights to the px. A cursor
 /// moved on one stands on the other at the same distance from the start, and zooming goes along.
-/// `names` stand above them.
+/// `names` stand above them. Both together fill the height of their parent; the tables of both stand below.
 pub(crate) fn pair(
     pictures: Signal<Option<[Arc<RoadPicture>; 2]>>,
     names: Signal<[String; 2]>,
@@ -27,14 +27,17 @@ pub(crate) fn pair(
         view! {
             <div class="road-view one-of-two" data-testid=format!("two-{index}")>
                 <h3>{move || names.with(|names| names[index].clone())}</h3>
-                {picture::view(look)}
+                {picture::view(look, None)}
                 {readout::view(look, None)}
-                {table::view(look)}
             </div>
         }
         .into_any()
     };
-    vec![view_one(0), view_one(1)].into_any()
+    view! {
+        <div class="pair">{view_one(0)}{view_one(1)}</div>
+        <div class="pair-tables">{looks.map(table::road).into_iter().collect_view()}</div>
+    }
+    .into_any()
 }
 
 /// Moves `other` to where `look` is moved. A cursor that stands at the end of a shorter road says

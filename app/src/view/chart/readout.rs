@@ -1,4 +1,4 @@
-//! The readout: what holds at the cursor, in cells of fixed width.
+//! The readout: what holds at the cursor, in one line of fixed height.
 
 use super::look::Look;
 use crate::browser::timer::Timer;
@@ -10,13 +10,13 @@ use leptos::prelude::*;
 /// A screen reader is told what lies about the cursor once it rests this long, ms.
 const REST_MS: i32 = 700;
 
-/// The readout; with a button that puts a place, where places are put.
+/// The readout in one line; with a button that puts a place, where places are put. What finds no room in the
+/// line is left out from its end.
 pub(super) fn view(look: Look, put_place: Option<Callback<usize>>) -> AnyView {
     let cells = ReadoutCell::ALL.into_iter().map(|cell| view_cell(look, cell)).collect::<Vec<_>>();
     let about = Memo::new(move |_| told(look, |here, units| words().surroundings(here, units)));
     view! {
         <div class="readout" data-testid="readout">
-            <p class="about-cursor" data-testid="about-cursor">{move || about.get()}</p>
             <dl>{cells}</dl>
             {put_place.map(|put_place| put_here(look, put_place))}
             {spoken(about)}
@@ -29,7 +29,7 @@ fn put_here(look: Look, put_place: Callback<usize>) -> AnyView {
     view! {
         <button
             type="button"
-            class="button small"
+            class="zoom-button"
             data-testid="put-here"
             on:click=move |_| put_place.run(look.cursor.get_untracked())
         >
@@ -45,10 +45,12 @@ fn told(look: Look, text: impl Fn(&Here, Units) -> String) -> String {
 }
 
 fn view_cell(look: Look, cell: ReadoutCell) -> AnyView {
-    let head = Memo::new(move |_| told(look, |here, units| words().readout_head(cell, here, units)));
+    let head = Memo::new(move |_| told(look, |here, _| words().readout_head(cell, here)));
     let figure = Memo::new(move |_| told(look, |here, units| words().readout(cell, here, units)));
+    let note = Memo::new(move |_| told(look, |here, units| words().readout_note(cell, here, units)));
+    let note = move || Some(note.get()).filter(|it| !it.is_empty());
     view! {
-        <div class=format!("cell cell-{}", cell.key())>
+        <div class=format!("cell cell-{}", cell.key()) title=note>
             <dt>{move || head.get()}</dt>
             <dd data-testid=format!("readout-{}", cell.key())>{move || figure.get()}</dd>
         </div>
@@ -68,5 +70,6 @@ fn spoken(about: Memo<String>) -> AnyView {
         };
         waiting.set_value(Timer::after(REST_MS, say));
     });
-    view! { <p class="unseen" aria-live="polite">{move || said.get()}</p> }.into_any()
+    view! { <p class="unseen" aria-live="polite" data-testid="about-cursor">{move || said.get()}</p> }
+        .into_any()
 }

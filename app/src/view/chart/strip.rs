@@ -1,4 +1,4 @@
-//! The strip of the whole road, its window and handles.
+//! The strip of the whole road, its window and handles. It stands only while a part of the road is shown.
 
 use super::look::Look;
 use super::picture::sheet;
@@ -19,9 +19,10 @@ pub(super) fn view(look: Look) -> AnyView {
     let layer = Memo::new(move |_| {
         let layout = look.layout();
         let prepared = look.settled.get()?;
-        Some(strip::draw(&prepared, (layout.left, layout.right), &look.ids.get_value()).into_string())
+        let ends = (layout.left, layout.right);
+        Some(strip::draw(&prepared, ends, layout.strip.height, &look.ids.get_value()).into_string())
     });
-    let size = Signal::derive(move || (look.layout().width, strip::HEIGHT));
+    let size = Signal::derive(move || (look.layout().width, height(look)));
     let road = view! { <g aria-hidden="true" inner_html=move || layer.get().unwrap_or_default()></g> };
     let over = view! {
         {window(look)}
@@ -34,6 +35,11 @@ pub(super) fn view(look: Look) -> AnyView {
         </div>
     }
     .into_any()
+}
+
+/// Height of the strip, px.
+fn height(look: Look) -> f64 {
+    look.layout().strip.height
 }
 
 /// Metres of the whole road to px, as the strip is drawn now.
@@ -51,13 +57,13 @@ fn window(look: Look) -> AnyView {
     });
     let cursor = move || across(look).at(look.here.with(|it| it.as_ref().map_or(0.0, |it| it.at_m)));
     view! {
-        <rect class="veil" x=move || ends.get().0 y="0" height=strip::HEIGHT
+        <rect class="veil" x=move || ends.get().0 y="0" height=move || height(look)
             width=move || (ends.get().1 - ends.get().0).max(0.0)></rect>
-        <rect class="veil" x=move || ends.get().2 y="0" height=strip::HEIGHT
+        <rect class="veil" x=move || ends.get().2 y="0" height=move || height(look)
             width=move || (ends.get().3 - ends.get().2).max(0.0)></rect>
-        <rect class="strip-window" x=move || ends.get().1 y="1" height=strip::HEIGHT - 2.0
+        <rect class="strip-window" x=move || ends.get().1 y="1" height=move || (height(look) - 2.0).max(0.0)
             width=move || (ends.get().2 - ends.get().1).max(0.0)></rect>
-        <line class="strip-cursor" x1=cursor x2=cursor y1="0" y2=strip::HEIGHT></line>
+        <line class="strip-cursor" x1=cursor x2=cursor y1="0" y2=move || height(look)></line>
         {handle(look, false)}
         {handle(look, true)}
     }
@@ -72,7 +78,7 @@ fn handle(look: Look, last: bool) -> AnyView {
         let (window, units, across) = (look.window.get(), look.units.get(), across(look));
         let at = if last { window.to } else { window.from };
         let distance = |metres: f64| format!("{:.2}", metres / units.metres_per_distance());
-        let drawn = strip::handle(window, &across, look.layout().width, last).into_string();
+        let drawn = strip::handle(window, &across, (look.layout().width, height(look)), last).into_string();
         slide(&element, [distance(across.domain().1), distance(at), format::distance(at, units)], &drawn);
     });
     let press = move |event: KeyboardEvent| {
@@ -127,7 +133,7 @@ fn pad(look: Look, frame: NodeRef<Div>) -> AnyView {
             x="0"
             y="0"
             width=move || layout.get().width
-            height=strip::HEIGHT
+            height=move || height(look)
             on:pointerdown=down
             on:pointermove=travel
             on:pointerup=up

@@ -20,7 +20,7 @@ type Row = Vec<String>;
 type Table = (String, Row, Vec<Row>);
 
 /// The road as a table, made when it is opened.
-pub(super) fn view(look: Look) -> AnyView {
+pub(crate) fn road(look: Look) -> AnyView {
     let content = move || {
         let prepared = look.settled.get()?;
         let rows = spans(&prepared).iter().map(|span| row(span, prepared.units)).collect();
