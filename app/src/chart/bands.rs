@@ -285,7 +285,7 @@ mod tests {
     fn a_narrow_severe_band_is_widened_and_no_more() {
         assert_eq!(
             drawn(&[(50, 1), (2, 3), (50, 1)], u8::max),
-            [(0.0, 49.0, 1), (49.0, 53.0, 3), (53.0, 103.0, 1)]
+            [(0.0, 49.0, 1), (49.0, 53.0, 3), (53.0, 102.0, 1)]
         );
         assert_eq!(drawn(&[(1, 3), (50, 1)], u8::max), [(0.0, 4.0, 3), (4.0, 51.0, 1)]);
         // Of gears the lowest is the severe one.

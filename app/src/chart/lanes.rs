@@ -50,7 +50,7 @@ pub(crate) fn draw_stage(scene: &Scene, layers: &mut Layers) {
     if !row.is_there() {
         return;
     }
-    let all = scene.bands(&scene.prepared.stage, |a, b| Reading::Stage.worse(a, b));
+    let all = scene.bands(&scene.prepared.stage_drawn, |a, b| Reading::Stage.worse(a, b));
     scene.frame(layers, Lane::Stage);
     for stage in 1..=HATCHES {
         let path = boxes(&all, row, |it| it > 0 && it.min(HATCHES) == stage);

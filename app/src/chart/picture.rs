@@ -172,6 +172,8 @@ pub(crate) struct Pitch {
     pub(crate) grade: f64,
 }
 
+/// From this length on speed and stage are drawn on descents only, m.
+const LONG_M: f64 = 60_000.0;
 /// Over this length the steepest stretch of a descent is meant, m.
 const PITCH_M: f64 = 200.0;
 
@@ -243,6 +245,12 @@ impl RoadPicture {
         Self { beside, ..self.clone() }
     }
 
+    /// Whether it is so long that only descents can be read in lanes that change all the time.
+    #[must_use]
+    pub(crate) fn is_long(&self) -> bool {
+        self.length_m() >= LONG_M
+    }
+
     /// Distance of a grid point from the start, m.
     #[must_use]
     pub fn place_of(&self, index: usize) -> f64 {
@@ -300,6 +308,17 @@ impl RoadPicture {
         }
         let (from, fall) = steepest?;
         Some(Pitch { from, to: from + over, grade: -fall / (over as f64 * self.step()) })
+    }
+
+    /// The weakest and the strongest stage between two grid points, 0 is off, as the stage lane shows them;
+    /// `None` where nothing is said.
+    #[must_use]
+    pub(crate) fn stages_in(&self, from: usize, to: usize) -> Option<(u8, u8)> {
+        let all = (from..to).filter(|index| self.is_assessed(*index));
+        let all = all.filter_map(|index| small(&self.stage, index));
+        all.fold(None, |ends: Option<(u8, u8)>, stage| {
+            Some(ends.map_or((stage, stage), |(low, high)| (low.min(stage), high.max(stage))))
+        })
     }
 
     /// The legs of a descent with their ends, by grid points.

@@ -15,6 +15,8 @@ const MARGIN: f64 = 22.0;
 const BARE_MARGIN: f64 = 8.0;
 /// A smaller drawing has no words, px.
 const WORDS_FROM: f64 = 110.0;
+/// A lower drawing has no curves, and no names of ends that lie together, px.
+const NAMES_FROM: f64 = 150.0;
 /// Text size, px.
 const TEXT: f64 = 13.0;
 /// Marks of curves nearer than this are one, px.
@@ -128,7 +130,7 @@ impl Shape {
             layer.path(&format!("plan-road {}", tones.class(*value)), path);
         }
         let words = labels.filter(|_| self.size.0 >= WORDS_FROM);
-        if words.is_some() {
+        if self.size.1 >= NAMES_FROM {
             self.draw_bends(&mut layer, prepared);
         }
         self.draw_ends(&mut layer, words);
@@ -190,7 +192,9 @@ impl Shape {
         } else {
             7.0
         };
-        let [from, to] = labels.map_or(["", ""], Labels::ends);
+        // Names of ends that lie together would hide the shape of a small drawing.
+        let named = labels.filter(|_| !close || self.size.1 >= NAMES_FROM);
+        let [from, to] = named.map_or(["", ""], Labels::ends);
         for ((_, x, y), shift, name, class) in
             [(last, -shift, to, "plan-end last"), (first, shift, from, "plan-end")]
         {
@@ -216,6 +220,11 @@ impl Shape {
         bar.polyline(&[(x, y - 5.0), (x, y), (x + width, y), (x + width, y - 5.0)]);
         layer.path("scale-bar", &bar);
         let text = format!("{length:.decimals$} {}", prepared.units.distance());
+        // On the road it would be read as a part of it.
+        let reach = x + width.max(text_width(&text, TEXT)) + 8.0;
+        if self.kept.iter().any(|it| it.1 < reach && it.2 > y - 26.0) {
+            return;
+        }
         layer.text("tick haloed", Anchor::Start, (x + 3.0, y - 5.0), &text);
     }
 }

@@ -28,7 +28,7 @@ pub(crate) struct Prepared {
     pub(crate) fill_tones: Tones,
     /// Gear along the road.
     pub(crate) gear: Vec<Option<u8>>,
-    /// Gear inside descents.
+    /// Gear to hold inside descents.
     pub(crate) held: Vec<Option<u8>>,
     /// Gear outside them.
     pub(crate) elsewhere: Vec<Option<u8>>,
@@ -36,6 +36,8 @@ pub(crate) struct Prepared {
     pub(crate) gear_tones: Tones,
     /// Stage along the road.
     pub(crate) stage: Vec<Option<u8>>,
+    /// What of it the lane shows: of a long road descents only.
+    pub(crate) stage_drawn: Vec<Option<u8>>,
     /// Heat step along the road.
     pub(crate) heat: Vec<Option<u8>>,
     /// Speed along the road in whole km/h or mph, rounded down as a speed to hold is.
@@ -55,9 +57,10 @@ impl Prepared {
     #[must_use]
     pub(crate) fn new(picture: Arc<RoadPicture>, reading: Reading, units: Units) -> Self {
         let gear = Reading::Gear.along(&picture, units);
-        let (held, elsewhere) = parted(&gear, &picture.descents);
+        let (held, elsewhere) = parted(&gear, &picture);
         // Gears are told where one is to be held; on a climb the driver chooses.
         let fill = if reading == Reading::Gear { held.clone() } else { reading.along(&picture, units) };
+        let stage = Reading::Stage.along(&picture, units);
         let unit = units.metres_per_second_per_speed();
         let whole =
             |index| value(&picture.speed, index).map(|it| (it / unit + 1e-3).floor().clamp(0.0, 254.0) as u8);
@@ -70,7 +73,8 @@ impl Prepared {
             gear,
             held,
             elsewhere,
-            stage: Reading::Stage.along(&picture, units),
+            stage_drawn: stage_drawn(&stage, &picture),
+            stage,
             heat: Reading::Heat.along(&picture, units),
             whole_speed: (0..picture.points()).map(whole).collect(),
             fastest: greatest(&picture.speed),
@@ -88,18 +92,32 @@ impl Prepared {
     }
 }
 
-/// What lies inside descents, and what outside.
-fn parted(along: &[Option<u8>], descents: &[Bracket]) -> (Vec<Option<u8>>, Vec<Option<u8>>) {
-    let (mut inside, mut outside) = (vec![None; along.len()], along.to_vec());
-    for descent in descents {
+/// Inside descents the gear of each leg, and outside them the gear driven. For a curve the truck slows in a
+/// lower gear, but what is to be held is the leg's.
+fn parted(driven: &[Option<u8>], picture: &RoadPicture) -> (Vec<Option<u8>>, Vec<Option<u8>>) {
+    let (mut inside, mut outside) = (vec![None; driven.len()], driven.to_vec());
+    for descent in &picture.descents {
         // A value holds from its grid point to the next, so that a foot is no part of its descent.
-        let to = descent.to.min(along.len());
-        if descent.from < to {
-            inside[descent.from..to].copy_from_slice(&along[descent.from..to]);
-            outside[descent.from..to].fill(None);
+        outside[descent.from.min(driven.len())..descent.to.min(driven.len())].fill(None);
+        for (leg, to) in picture.legs(descent) {
+            for index in leg.from..to.min(driven.len()) {
+                inside[index] = picture.is_assessed(index).then_some(leg.gear);
+            }
         }
     }
     (inside, outside)
+}
+
+fn stage_drawn(all: &[Option<u8>], picture: &RoadPicture) -> Vec<Option<u8>> {
+    if !picture.is_long() {
+        return all.to_vec();
+    }
+    let mut inside = vec![None; all.len()];
+    for descent in &picture.descents {
+        let (from, to) = (descent.from.min(all.len()), descent.to.min(all.len()));
+        inside[from..to].copy_from_slice(&all[from..to]);
+    }
+    inside
 }
 
 fn greatest(lane: &[f32]) -> f64 {

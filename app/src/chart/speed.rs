@@ -12,12 +12,10 @@ use super::scale::Scale;
 use super::scene::{Layers, Scene};
 use crate::format;
 
-/// From this length on the lane shows descents only, m: between them the line would be all there is to see.
-const LONG_M: f64 = 60_000.0;
 /// Room above the fastest, for its figure, and below the slowest, of the lane's height.
 const HEAD: f64 = 0.16;
 const FOOT: f64 = 0.08;
-/// A curve binds where the truck is not faster there than this above what it allows, m/s.
+/// A curve binds where the truck is no further than this from what it allows, m/s.
 const BINDS: f64 = 0.3;
 
 /// Speeds, m/s, to px; the same for every window of a road.
@@ -38,7 +36,7 @@ pub(crate) fn draw(scene: &Scene, layers: &mut Layers) {
     let limit = f64::from(scene.picture().speed_limit);
     let y_limit = up.at(limit);
     layers.under.line("limit", (scene.layout.left, y_limit), (scene.layout.right, y_limit));
-    if let Some(band) = &scene.picture().speed_band {
+    if let Some(band) = scene.picture().speed_band.as_ref().filter(|_| !scene.picture().is_long()) {
         layers.under.path("sureness", &between(scene, band, &up, scene.layout.speed.top + 1.0));
     }
     draw_line(scene, layers, &up);
@@ -72,7 +70,7 @@ fn draw_line(scene: &Scene, layers: &mut Layers, up: &Scale) {
         }
         path
     };
-    if picture.length_m() < LONG_M {
+    if !picture.is_long() {
         layers.under.path("speed-line pale", &stretches(&[(left, right)]));
     }
     let descents: Vec<_> = picture.descents.iter().filter_map(|it| scene.shown(it.from, it.to)).collect();
@@ -106,10 +104,11 @@ fn draw_bends(scene: &Scene, layers: &mut Layers, up: &Scale, rows: &mut Rows) {
     let all = scene.prepared.fill_tones.reading() == Reading::Speed;
     let binds = |bend: &&Bend| {
         let driven = value(&picture.speed, (bend.from + bend.to) / 2);
-        all || driven.is_some_and(|it| it <= f64::from(bend.speed) + BINDS)
+        all || driven.is_some_and(|it| (it - f64::from(bend.speed)).abs() <= BINDS)
     };
     let mut path = Path::default();
-    for bend in picture.bends.iter().filter(binds) {
+    let told = |bend: &&Bend| !picture.is_long() || picture.descent_at(bend.from).is_some();
+    for bend in picture.bends.iter().filter(told).filter(binds) {
         if let Some((x0, x1)) = scene.shown(bend.from, bend.to) {
             let y = up.at(f64::from(bend.speed));
             path.polyline(&[(x0, y), (x1.max(x0 + 1.0).min(scene.layout.right), y)]);

@@ -1,10 +1,9 @@
 //! Words of the road picture.
 
 use super::say::{UNKNOWN, radius};
-use crate::chart::{Bracket, GradeStep, Here, Hold, Lane, Reading, ReadoutCell, SPEED_STEP};
+use crate::chart::{Bracket, GradeStep, Here, Hold, Lane, Reading, ReadoutCell, RoadPicture, SPEED_STEP};
 use crate::format::{self, Units};
 use crate::words::Spoken;
-use solver::plan::Descent;
 use solver::{HeatStep, Verdict};
 
 /// A place no further ahead is here, m.
@@ -48,17 +47,12 @@ impl Spoken {
         }
     }
 
-    /// The stages that a descent asks for, weakest to strongest, as the stage lane shows them: “1–3”, or “2”
-    /// where it does not change. A dash where no speed is safe, and so no stage is told.
+    /// The stages from one grid point to another (crest and foot of a descent, or ends of a leg), weakest to
+    /// strongest, as the stage lane shows them: “1–3”, or “2” where it does not change. A dash where none is
+    /// told: no speed is safe there, or the road could not be assessed.
     #[must_use]
-    pub fn stage_range(&self, descent: &Descent) -> String {
-        let stages = descent.stages.iter().map(|span| span.stage.number());
-        // Where the hill eases the lever goes to off for a moment: that is no stage to hold it with.
-        let stages = stages.filter(|stage| *stage > 0 || descent.stages.iter().all(|it| it.stage.is_off()));
-        let ends = stages.fold(None, |ends: Option<(u8, u8)>, stage| {
-            Some(ends.map_or((stage, stage), |(low, high)| (low.min(stage), high.max(stage))))
-        });
-        match ends.filter(|_| descent.choice.advice().is_some()) {
+    pub fn stage_range(&self, picture: &RoadPicture, from: usize, to: usize) -> String {
+        match picture.stages_in(from, to) {
             None => UNKNOWN.to_owned(),
             Some((low, high)) if low == high => self.short_stage(low),
             Some((low, high)) => format!("{}–{}", self.short_stage(low), self.short_stage(high)),
@@ -255,9 +249,25 @@ fn or_unknown<T>(value: Option<T>, text: impl Fn(T) -> String) -> String {
 
 #[cfg(test)]
 mod tests {
-    use crate::chart::{Here, ReadoutCell, sample};
+    use crate::chart::{Here, ReadoutCell, RoadPicture, sample};
     use crate::format::Units;
     use crate::words::words;
+
+    #[test]
+    fn stages_are_told_as_the_lane_shows_them() {
+        let mut picture = sample::pass();
+        let ends: Vec<_> = picture.descents.iter().map(|it| (it.from, it.to)).collect();
+        let told =
+            |picture: &RoadPicture, index: usize| words().stage_range(picture, ends[index].0, ends[index].1);
+        assert_eq!(told(&picture, 0), "2");
+        assert_eq!(told(&picture, 1), "1–3", "a steep stretch, and a gentler one");
+        let mut stages = picture.stage.to_vec();
+        stages[ends[0].0 + 3] = 0;
+        picture.stage = stages.into();
+        assert_eq!(told(&picture, 0), "off–2");
+        picture.stage = vec![solver::Lanes::BLANK; picture.points()].into();
+        assert_eq!(told(&picture, 1), "–", "without a safe speed no stage is told");
+    }
 
     #[test]
     fn with_the_retarder_off_the_engine_carries_and_uphill_nothing_does() {

@@ -316,7 +316,7 @@ impl Look {
 fn places(prepared: Option<&Prepared>, space: Space, window: Window, reading: Reading) -> (Layout, Scale) {
     let w = words();
     let widest =
-        Lane::TITLED.map(|lane| text_width(w.lane_title(lane), 13.0)).into_iter().fold(0.0, f64::max);
+        Lane::TITLED.map(|lane| 0.9 * text_width(w.lane_title(lane), 13.0)).into_iter().fold(0.0, f64::max);
     let picture = prepared.map(|it| &it.picture);
     let has = Contents {
         descents: picture.is_some_and(|it| !it.descents.is_empty()),

@@ -168,7 +168,7 @@ fn marks(rails: &Rails, picture: &RoadPicture, index: usize, units: format::Unit
     let at = format::distance_number(at_m, units);
     let width = 1.1 * text_width(&at, rails.text_size) + 10.0;
     let (left, right) = rails.across.range();
-    let from = (x - 0.5 * width).clamp(left - 8.0, (right + 4.0 - width).max(left)) - x;
+    let from = (x - 0.5 * width).clamp(left - 4.0, (right + 4.0 - width).max(left)) - x;
     rails.window.shows(at_m).then(|| Marks { x, dots: [dot(0), dot(1), dot(2)], at, tab: (from, width) })
 }
 
