@@ -57,11 +57,14 @@
     if (acknowledged) part("begin")?.focus();
   }
 
-  function arrives(share) {
-    // 100 only when it runs.
-    const percent = Math.min(99, Math.floor(100 * share));
+  function show(percent) {
     part("first-bar").value = percent;
     part("first-share").textContent = `${percent} %`;
+  }
+
+  function arrives(share) {
+    // 100 only when it runs.
+    show(Math.min(99, Math.floor(100 * share)));
     part("first-failed").hidden = true;
     clearTimeout(waiting);
     waiting = setTimeout(() => fail("first-slow"), PATIENCE);
@@ -71,6 +74,7 @@
     clearTimeout(waiting);
     page = document.body.lastElementChild;
     first.classList.add("there");
+    show(100);
     for (const name of ["first-failed", "first-file"]) part(name).hidden = true;
     hand();
     end();

@@ -2,10 +2,12 @@
 //
 // Baseline, in the same browser and the same run: the browser's own XML parser with a general
 // library from GPX to GeoJSON, which only read it. Said besides: how long the page's main
-// thread was held at the longest (a long task is one of 50 ms and more).
+// thread was held at the longest (a long task is one of 50 ms and more), and how the page comes to
+// a slow phone (audit.mjs).
 
 import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
+import { audit, poorVisit } from "./audit.mjs";
 import { dropFile, openDemo, openPage, settle, startBrowser } from "./page.mjs";
 
 const POINTS = 200_000;
@@ -151,3 +153,11 @@ try {
 } finally {
   await browser.close();
 }
+const { mark, paint, shift, blocked } = await audit();
+console.log(
+  `  audit as a slow phone: performance ${mark.toFixed(2)}, layout shift ${shift.toFixed(3)}, largest paint ${(paint / 1000).toFixed(1)} s; blocked for ${blocked.toFixed(0)} ms`,
+);
+const { read, answered } = await poorVisit();
+console.log(
+  `  over 400 kbit/s with 400 ms, a sixth of the processor: readable after ${(read / 1000).toFixed(1)} s, the demo answered after ${(answered / 1000).toFixed(1)} s`,
+);

@@ -25,6 +25,98 @@ for (const [name, options] of [
   });
 }
 
+/** How the page's program was packed on its way. */
+const packings = [];
+const program = /app-[0-9a-f]+_bg\.wasm$/;
+
+for (const [what, answer] of [
+  ["is missing", { status: 404, body: "There is no such file." }],
+  ["is cut", { contentType: "application/wasm", body: Buffer.from("0061736d010000000105", "hex") }],
+  ["is a page of the host", { contentType: "text/html", body: "<!doctype html><p>Welcome</p>" }],
+]) {
+  test(`where the page's program ${what} a sentence says so, and it is loaded again`, async () => {
+    let asked = 0;
+    const visit = await openPage(browser, {
+      before: (page) => page.route(program, (route) => ((asked += 1) <= 2 ? route.fulfill(answer) : route.continue())),
+    });
+    const failed = visit.byId("first-failed");
+    await failed.filter({ hasText: "did not arrive whole" }).waitFor();
+    assert.match(await failed.innerText(), /^The page did not arrive whole\. Check the connection, then load it again\.\s+Load again$/);
+    await visit.byId("first-again").click();
+    await visit.byId("descent-row").first().waitFor();
+    assert.equal(await visit.byId("first").count(), 0);
+    await visit.close();
+  });
+}
+
+test("loading again asks the host, not a cache, for page, program and style", async () => {
+  const visit = await openPage(browser, { before: (page) => page.route(program, (route) => route.abort()) });
+  await visit.byId("first-again").waitFor();
+  const asked = await visit.page.evaluate(async () => {
+    const asked = [];
+    globalThis.fetch = async (address, { cache }) => {
+      asked.push([new URL(address, location.href).pathname, cache]);
+      throw new Error("no network");
+    };
+    document.getElementById("first-again").click();
+    return asked;
+  });
+  assert.ok(asked.every(([, cache]) => cache === "reload"), JSON.stringify(asked));
+  for (const name of [/\/$/, program, /app-[0-9a-f]+\.js$/, /main-[0-9a-f]+\.css$/]) {
+    assert.ok(asked.some(([path]) => name.test(path)), `${name} in ${JSON.stringify(asked)}`);
+  }
+  await visit.close();
+});
+
+test("a browser without WebAssembly says what it lacks", async () => {
+  const visit = await openPage(browser, {
+    path: "./de.html",
+    before: (page) => page.addInitScript(() => delete globalThis.WebAssembly),
+  });
+  await visit.byId("first-failed").filter({ hasText: "WebAssembly fehlt oder ist abgeschaltet" }).waitFor();
+  visit.assertClean();
+  await visit.close();
+});
+
+test("how far loading has come grows to its end, also from a host that compresses", async () => {
+  const visit = await openPage(browser, {
+    parked: false,
+    before: async (page) => {
+      await page.addInitScript(() => {
+        globalThis.shares = [];
+        document.addEventListener("DOMContentLoaded", () => {
+          const share = document.getElementById("first-share");
+          new MutationObserver(() => globalThis.shares.push(Number.parseInt(share.textContent, 10))).observe(share, { childList: true });
+        });
+      });
+      const session = await page.context().newCDPSession(page);
+      await session.send("Network.emulateNetworkConditions", { offline: false, latency: 5, downloadThroughput: 400_000, uploadThroughput: 400_000 });
+      page.on("response", (response) => {
+        if (program.test(response.url())) packings.push(response.headers()["content-encoding"]);
+      });
+    },
+  });
+  await visit.byId("descent-row").first().waitFor();
+  assert.deepEqual(packings, ["br"]);
+  const shares = await visit.page.evaluate(() => globalThis.shares);
+  assert.ok(shares.length > 5, `${shares}`);
+  assert.deepEqual(shares, [...shares].sort((a, b) => a - b));
+  assert.equal(shares.at(-1), 100);
+  assert.ok(shares.some((share) => share > 20 && share < 80), `${shares}`);
+  visit.assertClean();
+  await visit.close();
+});
+
+test("without scripts the page says in its language what it needs", async () => {
+  const context = await browser.newContext({ javaScriptEnabled: false });
+  const page = await context.newPage();
+  for (const [path, said] of [["./", "it needs JavaScript"], ["./fr.html", "elle a besoin de JavaScript"]]) {
+    await page.goto(new URL(path, address).href);
+    assert.ok((await page.locator("body").innerText()).includes(said), path);
+  }
+  await context.close();
+});
+
 test("the worker's files are asked for by the names that carry their hash", async () => {
   const visit = await openPage(browser);
   const script = await visit.page.locator('meta[name="worker-script"]').getAttribute("content");

@@ -5,7 +5,7 @@ import { mkdtemp, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
-import { dropFile, openBeside, openPage, startBrowser, startBrowserAt } from "./page.mjs";
+import { dropFile, openBeside, openPage, startBrowser, startBrowserAt, takeShot } from "./page.mjs";
 import { hill } from "./roads.mjs";
 import { pages, read } from "./read.mjs";
 import { changeBuild, changedTitle, dist, startSite } from "./site.mjs";
@@ -195,6 +195,47 @@ test("a copy in another folder of the host keeps its own version", async (t) => 
   await visit.byId("descent-row").first().waitFor();
   assert.equal(await title(visit), before);
   visit.assertClean();
+});
+
+/** Asked for what is not kept, the browser complains that the host is off, and of nothing else. */
+function onlyTheHostIsMissed(visit) {
+  assert.deepEqual(visit.foreignRequests(), []);
+  assert.deepEqual(visit.complaints.filter((it) => !it.endsWith("net::ERR_CONNECTION_REFUSED")), []);
+}
+
+test("without a network a page that was never opened is answered in words, and one that was is there", async (t) => {
+  const { site, visit } = await openKept(t, FOLDER);
+  const at = (name) => new URL(name, site.address()).href;
+  await visit.page.goto(at("class.html"));
+  await visit.byId("forces").waitFor();
+  // It is kept behind its first visit.
+  await visit.page.waitForFunction(async (page) => Boolean(await caches.match(page, { ignoreVary: true })), at("class.html"));
+  await site.stop();
+  await visit.page.goto(at("class.html"));
+  await visit.byId("forces").waitFor();
+  for (const [name, language] of [["class-de.html", "en"], ["de.html", "en"]]) {
+    await visit.page.goto(at(name));
+    assert.match(await read(visit, "not-kept"), /^This page is not kept on this machine, and there is no network\./);
+    assert.equal(await visit.page.locator("html").getAttribute("lang"), language);
+    await takeShot(visit, "not-kept");
+    await visit.byId("to-road").click();
+    await visit.byId("descent-row").first().waitFor();
+  }
+  onlyTheHostIsMissed(visit);
+});
+
+test("the class view that was not kept says so in the language of the road page", async (t) => {
+  const { site, visit } = await openKept(t, FOLDER);
+  await visit.page.goto(new URL("de.html", site.address()).href);
+  await visit.byId("descent-row").first().waitFor();
+  await visit.page.waitForFunction(async (page) => Boolean(await caches.match(page, { ignoreVary: true })), new URL("absent-de.html", site.address()).href);
+  await site.stop();
+  await visit.page.goto(new URL("class-de.html", site.address()).href);
+  assert.match(await read(visit, "not-kept"), /^Diese Seite ist auf diesem Gerät nicht gespeichert/);
+  await visit.byId("to-road").click();
+  await visit.byId("descent-row").first().waitFor();
+  assert.match(visit.page.url(), /de\.html$/);
+  onlyTheHostIsMissed(visit);
 });
 
 test("the page as one file is saved from the foot of the page", async (t) => {

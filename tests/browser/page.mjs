@@ -36,11 +36,11 @@ function fromEnvironment(name) {
   return value;
 }
 
-/** A browser of our own, with a new profile. The caller closes it. */
-export function startBrowser() {
+/** A browser of our own, with a new profile and `more` switches. The caller closes it. */
+export function startBrowser(more = []) {
   return chromium.launch({
     executablePath: fromEnvironment("STEADYGRADE_CHROMIUM"),
-    args: switches,
+    args: [...switches, ...more],
   });
 }
 

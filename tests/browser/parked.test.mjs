@@ -2,8 +2,9 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { openBeside, openPage, phone, startBrowser, takeShot } from "./page.mjs";
+import { dropFile, openBeside, openPage, phone, startBrowser, takeShot } from "./page.mjs";
 import { pages, read } from "./read.mjs";
+import { hill } from "./roads.mjs";
 
 let browser;
 before(async () => {
@@ -50,6 +51,67 @@ test("the notice shows, has the keyboard, is no matter of Escape, and goes by En
   assert.ok(!(await above()));
   await visit.byId("reverse").click();
   visit.assertClean();
+  await visit.close();
+});
+
+/** Keeps the page's program back, as a slow network does; gives what lets it through. */
+function heldBack() {
+  let release;
+  const free = new Promise((resolve) => {
+    release = resolve;
+  });
+  const before = (page) =>
+    page.route(/app-[0-9a-f]+_bg\.wasm$/, async (route) => {
+      await free;
+      await route.continue();
+    });
+  return { before, release };
+}
+
+test("it is there before the page's program, is answered without it, and says how far loading has come", async () => {
+  const { before, release } = heldBack();
+  const visit = await open({ before });
+  assert.equal(await focused(visit), "parked");
+  assert.match(await read(visit, "first"), /Steadygrade\s+How to come down each hill/);
+  assert.match(await read(visit, "first-loading"), /^Loading the page 0 %/);
+  await takeShot(visit, "first-wide");
+  await visit.page.keyboard.press("Enter");
+  await visit.byId("parked-notice").waitFor({ state: "detached" });
+  assert.ok(await visit.byId("first-loading").isVisible(), "loading goes on");
+  assert.equal(await visit.page.evaluate(() => sessionStorage.getItem("steadygrade.parked")), "1");
+  release();
+  await visit.byId("first").waitFor({ state: "detached" });
+  await visit.page.waitForFunction(() => document.activeElement.id === "begin");
+  await visit.byId("descent-row").first().waitFor();
+  visit.assertClean();
+  await visit.close();
+});
+
+test("a file dropped on it is opened, before the page's program is there and behind it", async () => {
+  const { before, release } = heldBack();
+  const visit = await open({ before });
+  await dropFile(visit, "first", hill);
+  assert.equal(await read(visit, "first-file"), "It opens when the page is there: Test hill.gpx");
+  release();
+  await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
+  assert.ok(await visit.byId("parked-notice").isVisible());
+  assert.ok(!(await visit.byId("first-file").isVisible()));
+  await dropFile(visit, "first", { ...hill, name: "Again.gpx", bytes: Buffer.from(hill.bytes.toString().replace("Test hill", "Second hill")) });
+  await visit.byId("road-name").filter({ hasText: "Second hill" }).waitFor();
+  visit.assertClean();
+  await visit.close();
+});
+
+test("the browser itself opens no file that falls on it", async () => {
+  const visit = await open();
+  await visit.byId("parked-notice").waitFor();
+  const taken = await visit.page.evaluate(() =>
+    ["dragover", "drop"].map((kind) => {
+      const event = new DragEvent(kind, { bubbles: true, cancelable: true, dataTransfer: new DataTransfer() });
+      return !document.getElementById("first").dispatchEvent(event);
+    }),
+  );
+  assert.deepEqual(taken, [true, true], "what the browser would do is prevented");
   await visit.close();
 });
 

@@ -5,6 +5,7 @@ use crate::{
     project::{self, program, run},
     server,
     tally::{Tally, run_counted},
+    tools,
 };
 use std::{
     fs,
@@ -57,7 +58,8 @@ pub(crate) fn take_shots(build: bool) -> Outcome {
 /// A sentence from the step that failed.
 pub(crate) fn run_bench() -> Outcome {
     build::run_build()?;
-    run(node()?.arg(folder().join("bench.mjs")))
+    let lighthouse = tools::lighthouse()?;
+    run(node()?.env("STEADYGRADE_LIGHTHOUSE", lighthouse).arg(folder().join("bench.mjs")))
 }
 
 fn folder() -> PathBuf {

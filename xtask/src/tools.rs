@@ -6,6 +6,7 @@
 //! | wasm-bindgen-cli | as in Cargo.lock | glue and module must come from the same version to the last digit |
 //! | trunk | 0.21.14 | 0.22 needs a newer Rust than the pinned one; `--locked`, as its authors tested it |
 //! | wasm-opt | npm's binaryen 132.0.0 | Debian's 108 makes modules of this Rust that fail at the start |
+//! | lighthouse | npm's 12.8.2 | audits the page for `bench --page`, and only then is installed; 13 needs Node 22 |
 //!
 //! Nothing is installed outside the project but the wasm target, which rustup keeps with the
 //! compiler. A tool of exactly the right version that the machine has already is used.
@@ -14,11 +15,15 @@ use crate::{
     Outcome,
     project::{self, output, program, run, tools_folder},
 };
-use std::{fs, path::Path};
+use std::{
+    fs,
+    path::{Path, PathBuf},
+};
 
 const WASM_TARGET: &str = "wasm32-unknown-unknown";
 const TRUNK_VERSION: &str = "0.21.14";
 const BINARYEN_VERSION: &str = "132.0.0";
+const LIGHTHOUSE_VERSION: &str = "12.8.2";
 
 /// Installs the tools of a release build that are missing.
 ///
@@ -85,11 +90,30 @@ fn install_wasm_opt() -> Outcome {
         return Ok(());
     }
     println!("Installing wasm-opt (binaryen {BINARYEN_VERSION}) into .tools: some seconds.");
+    npm_install(&tools_folder(), &format!("binaryen@{BINARYEN_VERSION}"))
+}
+
+/// The folder of the package that audits the page, which is installed where it is missing.
+///
+/// # Errors
+/// A sentence that names the tool and the remedy.
+pub(crate) fn lighthouse() -> Outcome<PathBuf> {
+    // By itself: npm removes from a folder what was not asked for last.
+    let prefix = tools_folder().join("lighthouse");
+    let package = prefix.join("node_modules/lighthouse");
+    let described = fs::read_to_string(package.join("package.json")).unwrap_or_default();
+    if !described.contains(&format!("\"version\": \"{LIGHTHOUSE_VERSION}\"")) {
+        println!("Installing lighthouse {LIGHTHOUSE_VERSION} into .tools: some seconds, 190 MB.");
+        npm_install(&prefix, &format!("lighthouse@{LIGHTHOUSE_VERSION}"))?;
+    }
+    Ok(package)
+}
+
+fn npm_install(prefix: &Path, package: &str) -> Outcome {
     let mut npm = program("npm");
-    npm.arg("install").arg("--prefix").arg(tools_folder());
+    npm.arg("install").arg("--prefix").arg(prefix);
     npm.args(["--no-save", "--no-package-lock", "--no-audit", "--no-fund"]);
-    npm.arg(format!("binaryen@{BINARYEN_VERSION}"));
-    run(&mut npm).map_err(|error| format!("{error}; Node 20 or newer with npm is needed"))
+    run(npm.arg(package)).map_err(|error| format!("{error}; Node 20 or newer with npm is needed"))
 }
 
 fn cargo_install(name: &str, version: &str, locked: bool) -> Outcome {

@@ -7,11 +7,13 @@ use crate::browser::{self, database};
 /// Opens what was kept, or else the demo.
 pub(super) fn open(state: State) {
     leptos::task::spawn_local(async move {
-        match kept_roads::recall().await {
-            // Somebody may have chosen a file by then.
-            Some(aim) if work::is_idle(state) => work::open_aim(state, aim),
-            Some(_) => {}
-            None => state.open_demo(),
+        let kept = kept_roads::recall().await;
+        // Somebody may have chosen a file by then.
+        if work::is_idle(state) {
+            match kept {
+                Some(aim) => work::open_aim(state, aim),
+                None => state.open_demo(),
+            }
         }
         if let Some(beside) = kept_roads::recall_beside().await
             && comparing::is_free(state)
