@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { SCREENS, openClass, show } from "./class.mjs";
-import { dropFile, openDemo, settle, startBrowser } from "./page.mjs";
+import { dropFile, inView, isAnswered, openDemo, settle, startBrowser } from "./page.mjs";
 import { pages, read } from "./read.mjs";
 import { hill, roadFile } from "./roads.mjs";
 
@@ -21,7 +21,7 @@ test("the road page leads to the class view and back", async () => {
   await visit.byId("class-page").click();
   await visit.page.waitForURL(/class\.html$/);
   await visit.byId("road-page").click();
-  await visit.byId("descent-row").first().waitFor();
+  await isAnswered(visit);
   assert.doesNotMatch(visit.page.url(), /class/);
   visit.assertClean();
   await visit.close();
@@ -100,7 +100,7 @@ test("the crossing moves with hill, mass and stage, by pointer and by keys", asy
 
 test("in pounds and miles the picture has them on its axes", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("units-imperial").click();
+  await (await inView(visit, "more", "units-imperial")).click();
   await visit.byId("class-page").click();
   await show(visit, "forces");
   const text = await read(visit, "force-picture");

@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
-import { chooseFile, dropFile, dropFiles, openDemo, openPage, settle, startBrowser } from "./page.mjs";
+import { chooseFile, dropFile, dropFiles, fillEntry, inTruck, inView, openDemo, openPage, settle, startBrowser } from "./page.mjs";
 import { flatFile, hill, roadsFile, webPage } from "./roads.mjs";
 import { changedSentence, read, sameSentence } from "./read.mjs";
 
@@ -73,7 +73,7 @@ for (const [file, expected] of [
     assert.equal(await sentence(visit), before);
     assert.match(await read(visit, "road-name"), /invented demo/);
     // The former road still answers to an entry.
-    await visit.byId("entry-speed_limit").fill("15");
+    await fillEntry(visit, "speed_limit", "15");
     await changedSentence(visit, before);
     await visit.byId("close-trouble").click();
     assert.equal(await box.count(), 0);
@@ -170,7 +170,7 @@ test("the worked road can be saved as GPX with its crests", async () => {
   await dropFile(visit, "drop-zone", hill);
   await shows(visit, "Test hill");
   const download = visit.page.waitForEvent("download");
-  await visit.byId("export").click();
+  await (await inView(visit, "card", "export")).click();
   const file = await download;
   assert.equal(file.suggestedFilename(), "Test-hill-descents.gpx");
   const text = await readFile(await file.path(), "utf8");
@@ -186,7 +186,7 @@ test("a long calculation shows its progress and can be cancelled; nothing entere
   // 1,200 km of hills keep the worker busy for a while.
   const pieces = Array.from({ length: 600 }, (_, i) => [2000, i % 2 ? 0.06 : -0.06]);
   const long = roadsFile("long.gpx", [["Long road", pieces]]);
-  await visit.byId("entry-gross_mass").fill("44");
+  await fillEntry(visit, "gross_mass", "44");
   await changedSentence(visit, before);
   await settle(visit);
   const heavier = await sentence(visit);
@@ -194,10 +194,10 @@ test("a long calculation shows its progress and can be cancelled; nothing entere
   await visit.byId("cancel").click();
   await visit.byId("cancelled").waitFor();
   assert.equal(await sentence(visit), heavier);
-  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "44");
+  assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "44");
   assert.match(await read(visit, "road-name"), /invented demo/);
   // The new worker holds no file: the next question takes the kept one along.
-  await visit.byId("entry-gross_mass").fill("36.287");
+  await fillEntry(visit, "gross_mass", "36.287");
   await sameSentence(visit, before);
   visit.assertClean();
   await visit.close();
@@ -218,15 +218,15 @@ test("a calculation that stops on an error is told, another one started, and not
       };
     });
   const visit = await openWorked({ before });
-  await visit.byId("entry-gross_mass").fill("30");
+  await fillEntry(visit, "gross_mass", "30");
   await settle(visit);
   const lighter = await sentence(visit);
   await visit.page.evaluate(() => globalThis.workers.at(-1).dispatchEvent(new ErrorEvent("error", { cancelable: true })));
   await visit.byId("worker-error").waitFor();
   assert.match(await read(visit, "worker-error"), /nothing that you entered is lost/);
-  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "30");
+  assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "30");
   assert.equal(await sentence(visit), lighter);
-  await visit.byId("entry-gross_mass").fill("60");
+  await fillEntry(visit, "gross_mass", "60");
   await changedSentence(visit, lighter);
   assert.equal(await visit.page.evaluate(() => globalThis.workers.length), 2);
   visit.assertClean();
@@ -261,7 +261,7 @@ test("a file on which the calculation stops is asked for once, and once more whe
   await settle(visit);
   assert.equal(await visit.page.evaluate(() => globalThis.asked), 2);
   // The page works on.
-  await visit.byId("entry-gross_mass").fill("44");
+  await fillEntry(visit, "gross_mass", "44");
   await changedSentence(visit, told);
   visit.assertClean();
   await visit.close();

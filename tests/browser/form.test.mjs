@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { dropFile, openDemo, openPage, settle, startBrowser, takeShot, wide } from "./page.mjs";
+import { dropFile, fillEntry, inTruck, inView, isAnswered, openDemo, openPage, settle, startBrowser, takeShot, wide } from "./page.mjs";
 import { hill } from "./roads.mjs";
 import { read } from "./read.mjs";
 
@@ -64,23 +64,23 @@ for (const [size, viewport, scheme] of [["wide", wide, "light"], ["small", small
     const visit = await openDemo(browser, { viewport, scheme });
     await openTruck(visit);
     const first = await read(visit, "verdict-sentence");
-    await visit.byId("entry-preset").selectOption("five-axle-40t");
+    await (await inTruck(visit, "entry-preset")).selectOption("five-axle-40t");
     // On plates: mass, axles, tyre, litres, power.
-    await visit.byId("entry-gross_mass").fill("38");
-    await visit.byId("axles-1").selectOption("2");
-    await visit.byId("axles-2").selectOption("2");
-    await visit.byId("brakes-2").selectOption("drum");
-    await visit.byId("entry-tyre").selectOption("295/80R22.5");
-    await visit.byId("entry-displacement").fill("10.8");
-    await visit.byId("entry-rated_power").fill("290");
+    await fillEntry(visit, "gross_mass", "38");
+    await (await inTruck(visit, "axles-1")).selectOption("2");
+    await (await inTruck(visit, "axles-2")).selectOption("2");
+    await (await inTruck(visit, "brakes-2")).selectOption("drum");
+    await (await inTruck(visit, "entry-tyre")).selectOption("295/80R22.5");
+    await fillEntry(visit, "displacement", "10.8");
+    await fillEntry(visit, "rated_power", "290");
     // In his head: the box, the dial, the lever.
-    await visit.byId("transmission-automated").click();
-    await visit.byId("entry-gear_set").selectOption({ label: "12 gears, direct on top" });
-    await visit.byId("entry-top_gear_speed").fill("1180");
-    await visit.byId("entry-retarder").selectOption("hydrodynamic");
-    await visit.byId("engine-brake-exhaust-valve").click();
-    await visit.byId("entry-lever").selectOption("5");
-    await visit.byId("entry-highest_engine_speed").fill("2200");
+    await (await inTruck(visit, "transmission-automated")).click();
+    await (await inTruck(visit, "entry-gear_set")).selectOption({ label: "12 gears, direct on top" });
+    await fillEntry(visit, "top_gear_speed", "1180");
+    await (await inTruck(visit, "entry-retarder")).selectOption("hydrodynamic");
+    await (await inTruck(visit, "engine-brake-exhaust-valve")).click();
+    await (await inTruck(visit, "entry-lever")).selectOption("5");
+    await fillEntry(visit, "highest_engine_speed", "2200");
     await settle(visit);
     assert.notEqual(await read(visit, "verdict-sentence"), first);
     assert.equal(await visit.byId("former").count(), 0, "all of it was taken");
@@ -104,9 +104,9 @@ for (const [size, viewport, scheme] of [["wide", wide, "light"], ["small", small
       assert.match(help, /\.$/, `${name}: no sentence says what is meant`);
     }
     // The assumed retarder follows litres and power, and says that it is assumed.
-    assert.equal(await visit.byId("entry-sustained_power").inputValue(), "261");
-    assert.equal(await visit.byId("entry-retarder_peak_power").inputValue(), "130");
-    assert.equal((await visit.byId("entry-stages").inputValue()).trim().split(/\s+/).length, 5);
+    assert.equal(await (await inTruck(visit, "entry-sustained_power")).inputValue(), "261");
+    assert.equal(await (await inTruck(visit, "entry-retarder_peak_power")).inputValue(), "130");
+    assert.equal((await (await inTruck(visit, "entry-stages")).inputValue()).trim().split(/\s+/).length, 5);
     const marked = visit.page.locator("label[for=entry-sustained_power] .assumed");
     assert.equal(await marked.innerText(), "assumed");
     const [scroll, inner] = await visit.page.evaluate(() => [document.documentElement.scrollWidth, innerWidth]);
@@ -125,16 +125,16 @@ for (const [size, viewport, scheme] of [["wide", wide, "light"], ["small", small
 
 test("what a wrong value costs goes with its plan, and is not told of another", async () => {
   const visit = await openPage(browser);
-  await visit.byId("descent-row").first().waitFor();
+  await isAnswered(visit);
   await dropFile(visit, "drop-zone", hill);
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
   await settle(visit);
   const before = await toldWorths(visit);
   assert.match(before.gross_mass, TOLD);
   // An entry that cannot be taken: the figures would be those of a former truck.
-  await visit.byId("entry-gross_mass").fill("heavy");
+  await fillEntry(visit, "gross_mass", "heavy");
   await visit.byId("worth-gross_mass").filter({ hasText: "told when a plan is shown" }).waitFor();
-  await visit.byId("entry-gross_mass").fill("18");
+  await fillEntry(visit, "gross_mass", "18");
   await settle(visit);
   assert.notDeepEqual(await toldWorths(visit), before);
   visit.assertClean();
@@ -143,23 +143,23 @@ test("what a wrong value costs goes with its plan, and is not told of another", 
 
 test("an engine speed that no axle gives is told with what to look at, and stays as typed", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("entry-top_gear_speed").fill("440");
+  await fillEntry(visit, "top_gear_speed", "440");
   const wrong = visit.page.locator("#entry-top_gear_speed-wrong");
   await wrong.filter({ hasText: /axle ratio of 1\.\d+; axles have 1\.5 to 12\. Look at the engine speed/ }).waitFor();
-  assert.equal(await visit.byId("entry-top_gear_speed").inputValue(), "440");
+  assert.equal(await (await inTruck(visit, "entry-top_gear_speed")).inputValue(), "440");
   await visit.byId("former").waitFor();
-  await visit.byId("entry-top_gear_speed").fill("1300");
+  await fillEntry(visit, "top_gear_speed", "1300");
   await visit.byId("former").waitFor({ state: "detached" });
   // In step with the ratio in the fold, both ways.
   await visit.byId("more-entries").locator("summary").click();
-  const ratio = await visit.byId("entry-axle_ratio").inputValue();
+  const ratio = await (await inTruck(visit, "entry-axle_ratio")).inputValue();
   assert.equal((await read(visit, "told-axle-ratio")), `That is an axle ratio of ${ratio}.`);
-  await visit.byId("entry-axle_ratio").fill("4.1");
-  assert.notEqual(await visit.byId("entry-top_gear_speed").inputValue(), "1300");
-  const inMetric = Number(await visit.byId("entry-top_gear_speed").inputValue());
-  await visit.byId("units-imperial").click();
+  await fillEntry(visit, "axle_ratio", "4.1");
+  assert.notEqual(await (await inTruck(visit, "entry-top_gear_speed")).inputValue(), "1300");
+  const inMetric = Number(await (await inTruck(visit, "entry-top_gear_speed")).inputValue());
+  await (await inView(visit, "more", "units-imperial")).click();
   await visit.page.locator("label[for=entry-top_gear_speed]").filter({ hasText: "50 mph" }).waitFor();
-  const inImperial = Number(await visit.byId("entry-top_gear_speed").inputValue());
+  const inImperial = Number(await (await inTruck(visit, "entry-top_gear_speed")).inputValue());
   assert.ok(Math.abs(inImperial / inMetric - 1.00584) < 0.001, `${inMetric} ${inImperial}`);
   visit.assertClean();
   await visit.close();
@@ -167,21 +167,21 @@ test("an engine speed that no axle gives is told with what to look at, and stays
 
 test("a trailer is taken off and put on, and the lever's own shares are called so", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("axles-2").selectOption("0");
+  await (await inTruck(visit, "axles-2")).selectOption("0");
   assert.equal(await visit.byId("brakes-2").count(), 0);
   await visit.byId("more-entries").locator("summary").click();
   assert.equal(await visit.byId("axle-groups").locator("li").count(), 2);
-  await visit.byId("axles-2").selectOption("3");
-  await visit.byId("brakes-2").selectOption("disc");
+  await (await inTruck(visit, "axles-2")).selectOption("3");
+  await (await inTruck(visit, "brakes-2")).selectOption("disc");
   const trailer = visit.byId("axle-groups").locator("li").nth(2);
   assert.match(await trailer.innerText(), /3 trailer axles, disc, \d+ % of the braking/);
-  await visit.byId("entry-stages").fill("20 50 100");
-  assert.equal(await visit.byId("entry-lever").inputValue(), "");
-  await visit.byId("entry-lever").selectOption("4");
-  assert.equal(await visit.byId("entry-stages").inputValue(), "25  50  75  100");
-  await visit.byId("shape-exponent").click();
+  await fillEntry(visit, "stages", "20 50 100");
+  assert.equal(await (await inTruck(visit, "entry-lever")).inputValue(), "");
+  await (await inTruck(visit, "entry-lever")).selectOption("4");
+  assert.equal(await (await inTruck(visit, "entry-stages")).inputValue(), "25  50  75  100");
+  await (await inTruck(visit, "shape-exponent")).click();
   await visit.byId("entry-retarder_exponent").waitFor();
-  await visit.byId("shape-declared").click();
+  await (await inTruck(visit, "shape-declared")).click();
   await visit.byId("entry-retarder_exponent").waitFor({ state: "detached" });
   await settle(visit);
   assert.equal(await visit.byId("former").count(), 0);

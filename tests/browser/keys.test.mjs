@@ -3,7 +3,7 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { dropFile, openDemo, phone, settle, startBrowser, wide } from "./page.mjs";
+import { dropFile, inTruck, inView, openDemo, phone, putPlace, settle, startBrowser, wide } from "./page.mjs";
 import { hill, roadsFile, webPage } from "./roads.mjs";
 
 let browser;
@@ -106,7 +106,7 @@ test("by Tab alone every control is reached, named, seen and marked, and the wal
 
 test("the same at night on a phone with all that folds open, and in gloves", async () => {
   const visit = await openDemo(browser, { viewport: phone, scheme: "dark" });
-  await visit.byId("descent-1").click();
+  await (await inView(visit, "descents", "descent-1")).click();
   await visit.page.evaluate(() => document.querySelectorAll("details").forEach((it) => (it.open = true)));
   await visit.byId("evidence-count").waitFor();
   await settle(visit);
@@ -193,10 +193,10 @@ test("messages and questions hand it to what follows, and kept trucks to each ot
   const trucks = visit.byId("own-trucks");
   await trucks.locator("summary").click();
   for (const name of ["First", "Second"]) {
-    await visit.byId("truck-name").fill(name);
-    await visit.byId("keep-truck").click();
+    await (await inTruck(visit, "truck-name")).fill(name);
+    await (await inTruck(visit, "keep-truck")).click();
   }
-  await visit.byId("truck-name").fill("Third");
+  await (await inTruck(visit, "truck-name")).fill("Third");
   assert.equal(await enter(visit, "rename-truck"), "undo-trucks");
   assert.equal(await enter(visit, "remove-truck", 0), "remove-truck");
   assert.equal(await enter(visit, "remove-truck", 0), "save-truck");
@@ -207,8 +207,7 @@ test("messages and questions hand it to what follows, and kept trucks to each ot
 
 test("the keyboard is not taken from who left it, and a field is not given it unasked", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("put-at").fill("5");
-  await visit.byId("put").click();
+  await putPlace(visit, "5");
   await settle(visit);
   await visit.page.mouse.click(3, 500);
   assert.equal(await stop(visit), null);
@@ -277,7 +276,7 @@ test("Escape closes a message, leaves a question, hides a hint, and takes nothin
   await visit.byId("ask-track").waitFor({ state: "detached" });
   assert.match(await visit.byId("road-name").innerText(), /invented demo/);
   // A hint lies over what follows the field: it can be put away.
-  await visit.byId("entry-top_gear_speed").focus();
+  await (await inTruck(visit, "entry-top_gear_speed")).focus();
   const hint = visit.page.locator(".entry:focus-within .about");
   assert.ok(await hint.isVisible());
   await press(visit, "Escape");

@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
-import { openPage, park, settle, startBrowser } from "./page.mjs";
+import { fillEntry, inTruck, isAnswered, openPage, park, settle, startBrowser } from "./page.mjs";
 import { read } from "./read.mjs";
 import { dist, startSite } from "./site.mjs";
 
@@ -22,7 +22,7 @@ before(async () => {
 after(() => browser?.close());
 
 const ready = async (visit) => {
-  await visit.byId("descent-row").first().waitFor();
+  await isAnswered(visit);
   await settle(visit);
 };
 
@@ -73,12 +73,12 @@ async function readdirDemo() {
 test("numbers are typed and shown with the language's comma, and entries go along", async () => {
   const visit = await openPage(browser, { path: "./de.html" });
   await ready(visit);
-  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "36,287");
-  await visit.byId("entry-gross_mass").fill("22,5");
+  assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "36,287");
+  await fillEntry(visit, "gross_mass", "22,5");
   await settle(visit);
   await visit.page.goto(new URL("./", visit.page.url()).href);
   await ready(visit);
-  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "22.5");
+  assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "22.5");
   visit.assertClean();
   await visit.close();
 });
@@ -122,7 +122,7 @@ test("a language that was opened works without a network, and only it is kept", 
   await site.stop();
   for (const tag of ["fr", "de"]) {
     await visit.page.goto(new URL(`./${tag}.html`, site.address()).href);
-    await visit.byId("descent-row").first().waitFor();
+    await isAnswered(visit);
     assert.equal(await visit.page.evaluate(() => document.documentElement.lang), tag);
   }
 });

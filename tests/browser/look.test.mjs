@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { dropFile, openDemo, settle, startBrowser } from "./page.mjs";
+import { dropFile, inView, openDemo, settle, startBrowser } from "./page.mjs";
 import { hill, twoHills } from "./roads.mjs";
 import { read } from "./read.mjs";
 
@@ -67,7 +67,7 @@ test("the road can be driven the other way round, and back", async () => {
 
 test("a descent opens to its table, with every gear and stage answered", async () => {
   const visit = await openWorked();
-  await visit.byId("descent-1").click();
+  await (await inView(visit, "descents", "descent-1")).click();
   const table = visit.byId("table-1");
   await table.waitFor();
   assert.equal(await table.locator("tbody tr").count(), 10);
@@ -75,7 +75,7 @@ test("a descent opens to its table, with every gear and stage answered", async (
   for (const cell of await table.locator("tbody td").allInnerTexts()) assert.notEqual(cell.trim(), "");
   assert.equal(await table.locator(".advised-stage").count(), 1);
   assert.match(await read(visit, "sign"), /\d+ %[\s\S]*(km|m)/);
-  await visit.byId("descent-1").click();
+  await (await inView(visit, "descents", "descent-1")).click();
   await table.waitFor({ state: "detached" });
   visit.assertClean();
   await visit.close();
@@ -88,7 +88,7 @@ test("the list stands worst first, or along the road", async () => {
   await settle(visit);
   const first = visit.byId("descent-row").first().locator("h3");
   assert.match(await first.innerText(), /2/);
-  await visit.byId("order-road").click();
+  await (await inView(visit, "descents", "order-road")).click();
   const numbers = await visit.byId("descent-row").locator("h3").allInnerTexts();
   const sorted = [...numbers].sort((a, b) => a.match(/\d+/) - b.match(/\d+/));
   assert.deepEqual(numbers, sorted);
@@ -102,9 +102,9 @@ for (const scheme of ["light", "dark"]) {
     const visit = await openWorked({ scheme });
     const theme = () => visit.page.locator("html").getAttribute("data-theme");
     assert.equal(await theme(), scheme === "dark" ? "night" : "light");
-    await visit.byId("theme-night").click();
+    await (await inView(visit, "more", "theme-night")).click();
     assert.equal(await theme(), "night");
-    await visit.byId("theme-light").click();
+    await (await inView(visit, "more", "theme-light")).click();
     assert.equal(await theme(), "light");
     visit.assertClean();
     await visit.close();
@@ -112,7 +112,7 @@ for (const scheme of ["light", "dark"]) {
 
   test(`text stands out from its ground (${scheme})`, async () => {
     const visit = await openWorked({ scheme });
-    await visit.byId("descent-1").click();
+    await (await inView(visit, "descents", "descent-1")).click();
     const poor = await visit.page.evaluate(poorContrasts);
     assert.deepEqual(poor, []);
     await visit.close();
@@ -121,7 +121,7 @@ for (const scheme of ["light", "dark"]) {
 
 test("a phone of 360 px has no sideways scroll, the answer first, and targets for fingers", async () => {
   const visit = await openWorked({ viewport: { width: 360, height: 740 } });
-  await visit.byId("descent-1").click();
+  await (await inView(visit, "descents", "descent-1")).click();
   await visit.byId("truck-panel").locator("summary").first().click();
   await visit.byId("day-panel").locator("summary").first().click();
   await visit.byId("more-entries").locator("summary").click();

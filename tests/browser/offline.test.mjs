@@ -5,7 +5,7 @@ import { mkdtemp, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
-import { dropFile, openBeside, openPage, startBrowser, startBrowserAt } from "./page.mjs";
+import { dropFile, fillEntry, inTruck, inView, isAnswered, openBeside, openPage, startBrowser, startBrowserAt } from "./page.mjs";
 import { hill } from "./roads.mjs";
 import { pages, read } from "./read.mjs";
 import { changeBuild, changedTitle, dist, startSite } from "./site.mjs";
@@ -33,7 +33,7 @@ const isKept = (visit) => visit.byId("kept").waitFor();
 
 async function reload(visit) {
   await visit.page.reload();
-  await visit.byId("descent-row").first().waitFor();
+  await isAnswered(visit);
 }
 
 const title = (visit) => visit.page.title();
@@ -100,21 +100,21 @@ test("a newer version waits, says what loading it costs, and takes over when it 
   const { site, visit } = await openKept(t, FOLDER);
   const before = await title(visit);
   const sentence = await read(visit, "verdict-sentence");
-  await visit.byId("entry-gross_mass").fill("44");
+  await fillEntry(visit, "gross_mass", "44");
   await changeBuild(site.folder());
   // The browser looks for another version by itself.
   await reload(visit);
   await visit.byId("load-newer").waitFor();
   assert.equal(await title(visit), before);
-  assert.equal(await visit.byId("load-newer").innerText(), "New version: load it");
+  assert.equal(await (await inTruck(visit, "load-newer")).innerText(), "New version: load it");
   assert.match(await read(visit, "newer"), /the road and its places stay\..* do not\./);
   // It waits for as long as it takes.
   await reload(visit);
   assert.equal(await title(visit), before);
-  await visit.byId("load-newer").click();
+  await (await inTruck(visit, "load-newer")).click();
   await visit.page.waitForFunction((title) => document.title === title, changedTitle);
-  await visit.byId("descent-row").first().waitFor();
-  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "44");
+  await isAnswered(visit);
+  assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "44");
   assert.notEqual(await read(visit, "verdict-sentence"), sentence);
   assert.equal(await evidenceRows(visit), 1);
   await keeps(visit, 1);
@@ -147,14 +147,14 @@ test("a window still open in the version before stays in it, whole, until it ask
   const before = await title(other);
   await changeBuild(site.folder());
   await lookForNewer(visit);
-  await visit.byId("load-newer").click();
+  await (await inTruck(visit, "load-newer")).click();
   await visit.page.waitForFunction((title) => document.title === title, changedTitle);
-  await visit.byId("descent-row").first().waitFor();
+  await isAnswered(visit);
   assert.equal(await evidenceRows(visit), 1);
   // The file is gone from the host, and is not in the version that is in charge now.
   assert.equal(await evidenceRows(other), rows);
   assert.equal(await title(other), before);
-  await other.byId("load-newer").click();
+  await (await inTruck(other, "load-newer")).click();
   await other.page.waitForFunction((title) => document.title === title, changedTitle);
   assert.equal(await evidenceRows(other), 1);
   // The version before is deleted as soon as no window can be of it.
@@ -186,13 +186,13 @@ test("a copy in another folder of the host keeps its own version", async (t) => 
   await keeps(visit, 2);
   await changeBuild(site.folder(FOLDER));
   await visit.page.goto(site.address(FOLDER));
-  await visit.byId("load-newer").click();
+  await (await inTruck(visit, "load-newer")).click();
   await visit.page.waitForFunction((title) => document.title === title, changedTitle);
   await isKept(visit);
   await keeps(visit, 2);
   await site.stop();
   await visit.page.goto(site.address(OTHER));
-  await visit.byId("descent-row").first().waitFor();
+  await isAnswered(visit);
   assert.equal(await title(visit), before);
   visit.assertClean();
 });
@@ -200,7 +200,7 @@ test("a copy in another folder of the host keeps its own version", async (t) => 
 test("the page as one file is saved from the foot of the page", async (t) => {
   const { site, visit } = await openKept(t, FOLDER);
   const saving = visit.page.waitForEvent("download");
-  await visit.byId("save-page").click();
+  await (await inView(visit, "more", "save-page")).click();
   const saved = await saving;
   assert.equal(saved.suggestedFilename(), "steadygrade.html");
   assert.equal(saved.url(), `${site.address()}standalone.html`);

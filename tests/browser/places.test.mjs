@@ -5,7 +5,7 @@ import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
 import { validateXML } from "xmllint-wasm";
-import { chooseFile, dropFile, openDemo, openPage, phone, settle, startBrowser, wide } from "./page.mjs";
+import { chooseFile, dropFile, inView, isAnswered, openDemo, openPage, phone, putPlace, settle, startBrowser, wide } from "./page.mjs";
 import { read } from "./read.mjs";
 import { hill } from "./roads.mjs";
 
@@ -38,8 +38,7 @@ test("a place put at a distance is on the list, in the picture and on the card, 
   const visit = await openDemo(browser);
   const own = await rows(visit).count();
   assert.equal(own, 3, "the demo's waypoints");
-  await visit.byId("put-at").fill("12.34");
-  await visit.byId("put").click();
+  await putPlace(visit, "12.34");
   await rows(visit).nth(own).waitFor();
   const row = await rowWith(visit, "from", "12.34");
   await row.locator("select").selectOption("EscapeRamp");
@@ -57,14 +56,12 @@ test("a place put at a distance is on the list, in the picture and on the card, 
 
 test("a distance that is not on the road is refused with the road's ends, as the marker has them", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("entry-marker").fill("100");
-  await visit.byId("put-at").fill("12");
-  await visit.byId("put").click();
+  await (await inView(visit, "card", "entry-marker")).fill("100");
+  await putPlace(visit, "12");
   const refused = visit.page.locator(".put .problem");
   await refused.filter({ hasText: /not on this road: it goes from 100 to 12\d\.\d+ km/ }).waitFor();
   assert.equal(await visit.byId("put-at").inputValue(), "12", "what was typed stays");
-  await visit.byId("put-at").fill("110");
-  await visit.byId("put").click();
+  await putPlace(visit, "110");
   const row = await rowWith(visit, "from", "110");
   await fill(row, "from", "99");
   await row.locator(".problem").filter({ hasText: "not on this road" }).waitFor();
@@ -76,8 +73,7 @@ test("a distance that is not on the road is refused with the road's ends, as the
 
 test("places and limits come back after a reload, on their road only", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("put-at").fill("5");
-  await visit.byId("put").click();
+  await putPlace(visit, "5");
   await fill(await rowWith(visit, "from", "5"), "name", "Mill bend");
   await visit.byId("sheet").filter({ hasText: "Mill bend" }).waitFor();
   await visit.page.reload();
@@ -91,8 +87,7 @@ test("places and limits come back after a reload, on their road only", async () 
 test("a posted limit slows its stretch, may decide the gear, and is gone when it is removed", async () => {
   const visit = await openDemo(browser);
   const before = await read(visit, "verdict-sentence");
-  await visit.byId("put-at").fill("10.7");
-  await visit.byId("put").click();
+  await putPlace(visit, "10.7");
   const row = await rowWith(visit, "from", "10.7");
   await fill(row, "name", "Old bridge");
   await row.locator("select").selectOption("limit");
@@ -123,8 +118,7 @@ test("a posted limit slows its stretch, may decide the gear, and is gone when it
 
 test("the other direction mirrors the distances, and zoom and cursor stay when a place is put", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("put-at").fill("5");
-  await visit.byId("put").click();
+  await putPlace(visit, "5");
   await visit.byId("zoom-in").click();
   await settle(visit);
   assert.ok(await visit.byId("only-this").isEnabled());
@@ -142,14 +136,13 @@ test("the other direction mirrors the distances, and zoom and cursor stay when a
 
 test("the file that leaves fits the GPX 1.1 schema, and its places come back without its advice", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("put-at").fill("12.34");
-  await visit.byId("put").click();
+  await putPlace(visit, "12.34");
   const row = await rowWith(visit, "from", "12.34");
   await row.locator("select").selectOption("ChainUp");
   await fill(row, "name", "Lay-by & more");
   await settle(visit);
   const saving = visit.page.waitForEvent("download");
-  await visit.byId("export").click();
+  await (await inView(visit, "card", "export")).click();
   const bytes = await readFile(await (await saving).path());
   const schema = await readFile(new URL("../data/gpx-1.1.xsd", import.meta.url), "utf8");
   const check = (contents) => validateXML({ xml: [{ fileName: "out.gpx", contents }], schema: [schema] });
@@ -173,7 +166,7 @@ test("with one thumb at 360 px: a file chosen, the road tapped, a place put, the
     scheme: "dark",
     before: (page) => page.addInitScript(() => (globalThis.print = () => (globalThis.printed = true))),
   });
-  await visit.byId("descent-row").first().waitFor();
+  await isAnswered(visit);
   await chooseFile(visit, hill);
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
   await settle(visit);
@@ -191,10 +184,10 @@ test("with one thumb at 360 px: a file chosen, the road tapped, a place put, the
   const row = rows(visit).nth(before);
   await row.locator("select").selectOption("BrakeCheck");
   await visit.byId("sheet").filter({ hasText: "brake check" }).waitFor();
-  await visit.byId("print-card").tap();
+  await (await inView(visit, "card", "print-card")).tap();
   assert.ok(await visit.page.evaluate(() => globalThis.printed));
   const saving = visit.page.waitForEvent("download");
-  await visit.byId("save-picture").tap();
+  await (await inView(visit, "card", "save-picture")).tap();
   assert.match((await saving).suggestedFilename(), /Test-hill-card\.png/);
   const wide = await visit.page.evaluate(() => document.documentElement.scrollWidth);
   assert.ok(wide <= 360, `${wide}`);
@@ -221,15 +214,15 @@ function smallTargets(visit) {
 test("gloves make every target 48 px high, and are kept", async () => {
   const visit = await openDemo(browser, { viewport: wide });
   assert.notDeepEqual(await smallTargets(visit), []);
-  await visit.byId("targets-large").click();
-  await visit.byId("descent-1").click();
+  await (await inView(visit, "more", "targets-large")).click();
+  await (await inView(visit, "descents", "descent-1")).click();
   for (const panel of ["more-entries", "own-trucks", "evidence"]) {
     await visit.byId(panel).locator("summary").first().click();
   }
   assert.deepEqual(await smallTargets(visit), []);
   await visit.page.reload();
-  await visit.byId("descent-row").first().waitFor();
-  assert.equal(await visit.byId("targets-large").getAttribute("aria-pressed"), "true");
+  await isAnswered(visit);
+  assert.equal(await (await inView(visit, "more", "targets-large")).getAttribute("aria-pressed"), "true");
   visit.assertClean();
   await visit.close();
 });
@@ -237,7 +230,7 @@ test("gloves make every target 48 px high, and are kept", async () => {
 test("the card is saved as a picture of a sheet of A4, black on white at night too", async () => {
   const visit = await openDemo(browser, { scheme: "dark", viewport: { ...phone, width: 360 } });
   const saving = visit.page.waitForEvent("download");
-  await visit.byId("save-picture").click();
+  await (await inView(visit, "card", "save-picture")).click();
   const file = await saving;
   assert.match(file.suggestedFilename(), /Kestrel.*-card\.png$/);
   const bytes = await readFile(await file.path());

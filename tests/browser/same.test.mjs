@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
-import { chooseFile, dropFile, dropFiles, openDemo, phone, settle, startBrowser, takeShot } from "./page.mjs";
+import { chooseFile, dropFile, dropFiles, fillEntry, inView, openDemo, phone, putPlace, settle, startBrowser, takeShot } from "./page.mjs";
 import { changedSentence, read } from "./read.mjs";
 import { hill, roadFile } from "./roads.mjs";
 
@@ -92,7 +92,7 @@ test("a combined road outlives truck, direction, part, reload and project, and i
   await visit.byId("reverse").click();
   const down = await changedSentence(visit, climbing);
   assert.match(await read(visit, "combined"), /2 recordings/);
-  await visit.byId("entry-gross_mass").fill("20");
+  await fillEntry(visit, "gross_mass", "20");
   const lighter = await changedSentence(visit, down);
   await settle(visit);
   assert.match(await read(visit, "combined"), /2 recordings/);
@@ -118,7 +118,7 @@ test("a combined road outlives truck, direction, part, reload and project, and i
   await visit.byId("part").waitFor({ state: "detached" });
   await settle(visit);
   const saved = visit.page.waitForEvent("download");
-  await visit.byId("save-project").click();
+  await (await inView(visit, "card", "save-project")).click();
   const bytes = await readFile(await (await saved).path());
   const header = JSON.parse(bytes.subarray(0, bytes.indexOf(10)).toString());
   assert.deepEqual(header.project.road.also.map((it) => it.from), [1]);
@@ -182,8 +182,7 @@ test("what was put on either road by hand comes along, and is there after a relo
   const visit = await openDemo(browser);
   await open(visit, hill, "Test hill");
   const places = visit.byId("place");
-  await visit.byId("put-at").fill("3.5");
-  await visit.byId("put").click();
+  await putPlace(visit, "3.5");
   await places.first().waitFor();
   const row = places.first();
   await row.locator("select").selectOption("EscapeRamp");

@@ -6,7 +6,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
 import { pathToFileURL } from "node:url";
-import { dropFile, openPage, phone, settle, startBrowser } from "./page.mjs";
+import { dropFile, fillEntry, inTruck, openPage, phone, settle, startBrowser } from "./page.mjs";
 import { hill } from "./roads.mjs";
 import { changedSentence, pages, read } from "./read.mjs";
 import { dist } from "./site.mjs";
@@ -62,7 +62,7 @@ test("from a disk a dropped file is worked out, studied, printed and saved", asy
   await dropFile(visit, "drop-zone", hill);
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
   const before = await read(visit, "verdict-sentence");
-  await visit.byId("entry-gross_mass").fill("20");
+  await fillEntry(visit, "gross_mass", "20");
   await changedSentence(visit, before);
   await settle(visit);
   await isSure(visit);
@@ -70,7 +70,7 @@ test("from a disk a dropped file is worked out, studied, printed and saved", asy
   const road = await savedBy(visit, "export");
   assert.match(road, /<wpt[\s\S]*<\/gpx>/);
   await visit.byId("own-trucks").locator("summary").click();
-  await visit.byId("truck-name").fill("Stick");
+  await (await inTruck(visit, "truck-name")).fill("Stick");
   const truck = JSON.parse(await savedBy(visit, "save-truck"));
   assert.equal(truck.steadygrade_truck, 1);
   assertAlone(visit);
@@ -105,11 +105,11 @@ test("from a disk the evidence is there, and entries are kept", async (t) => {
   await visit.byId("evidence").locator("summary").click();
   await visit.byId("evidence-count").waitFor();
   assert.match(await read(visit, "evidence-count"), /^\d{3} values/);
-  await visit.byId("entry-gross_mass").fill("20");
+  await fillEntry(visit, "gross_mass", "20");
   await settle(visit);
   await visit.page.reload();
   await isSure(visit);
-  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "20");
+  assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "20");
 });
 
 test("the file's own policy stops what would leave the machine, and scripts that are not its own", async (t) => {

@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
-import { dropFile, openDemo, openPage, phone, settle, startBrowser, withoutServiceWorkers } from "./page.mjs";
+import { dropFile, fillEntry, inTruck, inView, isAnswered, openDemo, openPage, phone, settle, startBrowser, withoutServiceWorkers } from "./page.mjs";
 import { hill, roadFile } from "./roads.mjs";
 import { changedSentence, read } from "./read.mjs";
 
@@ -42,9 +42,9 @@ test("how sure it is, the lost retarder and what lies ahead come by themselves, 
 test("another entry is studied anew, and a study at work is given up for it", async () => {
   const visit = await openStudied();
   const before = await read(visit, "verdict-sentence");
-  await visit.byId("entry-gross_mass").fill("60");
+  await fillEntry(visit, "gross_mass", "60");
   await changedSentence(visit, before);
-  await visit.byId("entry-gross_mass").fill("61");
+  await fillEntry(visit, "gross_mass", "61");
   await settle(visit);
   await sure(visit).waitFor();
   visit.assertClean();
@@ -53,20 +53,20 @@ test("another entry is studied anew, and a study at work is given up for it", as
 
 test("a retarder of every kind can be chosen, and its numbers entered", async () => {
   const visit = await openPage(browser);
-  await visit.byId("descent-row").first().waitFor();
+  await isAnswered(visit);
   await openFolded(visit, "more-entries");
-  const kinds = await visit.byId("entry-retarder").locator("option").evaluateAll((all) => all.map((it) => it.value));
+  const kinds = await (await inTruck(visit, "entry-retarder")).locator("option").evaluateAll((all) => all.map((it) => it.value));
   assert.equal(kinds.length, 5);
   const engineBrakes = ["none", "exhaust-valve", "compression-release"];
   for (const kind of kinds) {
-    await visit.byId("entry-retarder").selectOption(kind);
+    await (await inTruck(visit, "entry-retarder")).selectOption(kind);
     const isTable = kind.endsWith("table");
     assert.equal(await visit.byId("engine-brake").count(), isTable ? 0 : 1, "a table says it all");
     for (const engineBrake of isTable ? [undefined] : engineBrakes) {
       if (engineBrake) await visit.byId(`engine-brake-${engineBrake}`).click();
       const both = `${kind} and ${engineBrake}`;
       await settle(visit);
-      assert.equal(await visit.byId("entry-retarder").inputValue(), kind, both);
+      assert.equal(await (await inTruck(visit, "entry-retarder")).inputValue(), kind, both);
       assert.match(await read(visit, "verdict-sentence"), /^(The descent|Descent \d+ of \d+ decides): /);
       const has = async (id) => (await visit.byId(`entry-${id}`).count()) === 1;
       assert.equal(await has("sustained_power"), kind.includes("hydrodynamic"), both);
@@ -77,10 +77,10 @@ test("a retarder of every kind can be chosen, and its numbers entered", async ()
     }
   }
   // A table that cannot be read keeps what was typed and says what is asked for.
-  await visit.byId("entry-retarder_table").fill("900: 800 400");
+  await fillEntry(visit, "retarder_table", "900: 800 400");
   await visit.page.locator("#entry-retarder_table-wrong").filter({ hasText: "2 to 24 rows" }).waitFor();
   const before = await read(visit, "verdict-sentence");
-  await visit.byId("entry-retarder_table").fill("500: 400 900\n2500: 500 1500");
+  await fillEntry(visit, "retarder_table", "500: 400 900\n2500: 500 1500");
   await visit.byId("former").waitFor({ state: "detached" });
   assert.notEqual(before, "");
   visit.assertClean();
@@ -89,10 +89,10 @@ test("a retarder of every kind can be chosen, and its numbers entered", async ()
 
 test("a converter asks for its lock-up, and the gear is to be held by hand", async () => {
   const visit = await openPage(browser);
-  await visit.byId("descent-row").first().waitFor();
+  await isAnswered(visit);
   await openFolded(visit, "more-entries");
   assert.equal(await visit.byId("entry-lock_up_gear").count(), 0);
-  await visit.byId("transmission-converter").click();
+  await (await inTruck(visit, "transmission-converter")).click();
   await visit.byId("entry-lock_up_gear").waitFor();
   await visit.byId("notes").filter({ hasText: "engage the gear by hand" }).waitFor();
   visit.assertClean();
@@ -101,11 +101,11 @@ test("a converter asks for its lock-up, and the gear is to be held by hand", asy
 
 test("empty on a wet road no stage is advised, and it is said why", async () => {
   const visit = await openPage(browser);
-  await visit.byId("descent-row").first().waitFor();
-  await visit.byId("surface-wet").click();
+  await isAnswered(visit);
+  await (await inTruck(visit, "surface-wet")).click();
   await visit.byId("notes").filter({ hasText: "half of what the driven axles grip" }).waitFor();
   const before = await read(visit, "verdict-sentence");
-  await visit.byId("load-empty").click();
+  await (await inTruck(visit, "load-empty")).click();
   await visit.byId("notes").filter({ hasText: "No retarder stage is advised empty on a wet road" }).waitFor();
   await settle(visit);
   const sentence = await changedSentence(visit, before);
@@ -117,22 +117,22 @@ test("empty on a wet road no stage is advised, and it is said why", async () => 
 test("what held today scales the retarder, and the way back is there", async () => {
   const visit = await openStudied();
   await openFolded(visit, "measured-panel");
-  await visit.byId("measure").click();
+  await (await inTruck(visit, "measure")).click();
   await visit.byId("measured-panel").filter({ hasText: "all as numbers" }).waitFor();
   const seen = { gear: "5", stage: "3", engine: "1900", speed: "27", grade: "8" };
   for (const [field, text] of Object.entries(seen)) await visit.byId(`seen-${field}`).fill(text);
-  await visit.byId("measure").click();
+  await (await inTruck(visit, "measure")).click();
   await visit.byId("measured").filter({ hasText: "it held with" }).waitFor();
-  await visit.byId("use-measured").click();
+  await (await inTruck(visit, "use-measured")).click();
   await visit.byId("undo-measured").waitFor();
   await settle(visit);
   await openFolded(visit, "more-entries");
-  assert.notEqual(await visit.byId("entry-retarding_scale").inputValue(), "100");
-  await visit.byId("undo-measured").click();
+  assert.notEqual(await (await inTruck(visit, "entry-retarding_scale")).inputValue(), "100");
+  await (await inTruck(visit, "undo-measured")).click();
   await visit.byId("undo-measured").waitFor({ state: "detached" });
-  assert.equal(await visit.byId("entry-retarding_scale").inputValue(), "100");
-  await visit.byId("seen-engine").fill("1100");
-  await visit.byId("measure").click();
+  assert.equal(await (await inTruck(visit, "entry-retarding_scale")).inputValue(), "100");
+  await (await inTruck(visit, "seen-engine")).fill("1100");
+  await (await inTruck(visit, "measure")).click();
   await visit.byId("not-measured").filter({ hasText: "the engine would turn at about" }).waitFor();
   visit.assertClean();
   await visit.close();
@@ -140,12 +140,12 @@ test("what held today scales the retarder, and the way back is there", async () 
 
 test("the file is saved at once, studied or not", async () => {
   const visit = await openPage(browser);
-  await visit.byId("descent-row").first().waitFor();
+  await isAnswered(visit);
   await dropFile(visit, "drop-zone", hill);
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
   await settle(visit);
   const saving = visit.page.waitForEvent("download");
-  await visit.byId("export").click();
+  await (await inView(visit, "card", "export")).click();
   const text = await readFile(await (await saving).path(), "utf8");
   assert.match(text, /<wpt[\s\S]*<\/gpx>/);
   assert.match(text, /Test hill/);
@@ -220,16 +220,16 @@ test("without the study worker the answer stands, and saving tells that it canno
     await page.route(/study[^/]*\.js$/, (route) => route.abort());
   };
   const visit = await openDemo(browser, { before });
-  await visit.byId("export").click();
+  await (await inView(visit, "card", "export")).click();
   await visit.byId("export-error").waitFor();
   assert.match(await read(visit, "verdict-sentence"), /^(The descent|Descent \d+ of \d+ decides): /);
   await visit.byId("lost").waitFor({ state: "detached" });
   await visit.byId("close-trouble").click();
-  await visit.byId("save-project").click();
+  await (await inView(visit, "card", "save-project")).click();
   await visit.byId("export-error").waitFor();
   await visit.byId("close-trouble").click();
   await visit.byId("own-trucks").locator("summary").click();
-  await visit.byId("make-link").click();
+  await (await inTruck(visit, "make-link")).click();
   await visit.byId("start-error").waitFor();
   await visit.close();
 });

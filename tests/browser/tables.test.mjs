@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { dropFile, openDemo, phone, settle, startBrowser, takeShot } from "./page.mjs";
+import { dropFile, inTruck, inView, openDemo, phone, settle, startBrowser, takeShot } from "./page.mjs";
 import { flatFile, hill } from "./roads.mjs";
 
 let browser;
@@ -54,7 +54,7 @@ test("the road as a table tiles the road, and says what the list of descents say
     assert.ok(own.every(([at]) => ends(at)[0] < ends(at)[1]), "nothing shorter than is told");
     assert.ok(own.every((row) => /km\/h$/.test(row[5]) && /^(cool|warm|hot|over the limit)$/.test(row[6])));
   }
-  await visit.byId("units-imperial").click();
+  await (await inView(visit, "more", "units-imperial")).click();
   await visit.byId("road-table").getByText("mph").first().waitFor();
   assert.match(await visit.byId("road-table").locator("tbody th").first().innerText(), /mi$/);
   await visit.byId("road-table").locator("summary").click();
@@ -83,7 +83,7 @@ test("the table follows the road, and says nothing where nothing is known", asyn
 
 test("two roads beside each other have a table each", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("keep-beside").click();
+  await (await inView(visit, "two", "keep-beside")).click();
   await dropFile(visit, "drop-zone", hill);
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
   await settle(visit);
@@ -111,10 +111,10 @@ test("the engine's curves as a table: what pulls, and what each stage holds", as
   for (const [, , ...holding] of numbers) assert.deepEqual(holding, holding.toSorted((a, b) => a - b));
   assert.ok(Math.max(...numbers.map((row) => row.at(-1))) > 100, "kilowatts, not watts and not megawatts");
   // It stays open while the truck is changed.
-  await visit.byId("engine-brake-none").click();
+  await (await inTruck(visit, "engine-brake-none")).click();
   await settle(visit);
-  assert.equal(await visit.byId("power-table").getAttribute("open"), "");
-  assert.notDeepEqual(await visit.byId("power-table").locator("thead th").allInnerTexts(), names);
+  assert.equal(await (await inTruck(visit, "power-table")).getAttribute("open"), "");
+  assert.notDeepEqual(await (await inTruck(visit, "power-table")).locator("thead th").allInnerTexts(), names);
   visit.assertClean();
   await visit.close();
 });

@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { dropFile, dropFiles, openDemo, phone, settle, startBrowser, takeShot } from "./page.mjs";
+import { dropFile, dropFiles, fillEntry, inView, openDemo, phone, settle, startBrowser, takeShot } from "./page.mjs";
 import { read } from "./read.mjs";
 import { hill, roadFile, webPage } from "./roads.mjs";
 
@@ -35,7 +35,7 @@ async function choose(visit, file, name) {
 test("a road kept stands beside the next one: both on one scale, with their differences", async () => {
   const visit = await openDemo(browser);
   await choose(visit, hill, "Test hill");
-  await visit.byId("keep-beside").click();
+  await (await inView(visit, "two", "keep-beside")).click();
   await visit.byId("two-next").filter({ hasText: "same still" }).waitFor();
   assert.deepEqual((await row(visit, "Time"))[2], "the same");
   await choose(visit, gentle, "Gentle way");
@@ -65,7 +65,7 @@ test("a road kept stands beside the next one: both on one scale, with their diff
     assert.ok(ticks.some((text) => /^1[0-3]/.test(text)), `${ticks}`);
   }
   await takeShot(visit, "two-wide", { fullPage: true });
-  await visit.byId("end-two").click();
+  await (await inView(visit, "two", "end-two")).click();
   await visit.byId("two-table").waitFor({ state: "detached" });
   visit.assertClean();
   await visit.close();
@@ -74,7 +74,7 @@ test("a road kept stands beside the next one: both on one scale, with their diff
 test("the cursor stands at the same distance on both, and where one road has ended it stays at its end", async () => {
   const visit = await openDemo(browser);
   await choose(visit, hill, "Test hill");
-  await visit.byId("keep-beside").click();
+  await (await inView(visit, "two", "keep-beside")).click();
   await choose(visit, gentle, "Gentle way");
   const at = (index) => visit.byId(`two-${index}`).getByTestId("readout-at");
   const pad = (index) => visit.byId(`two-${index}`).locator(".drawing [tabindex='0']");
@@ -93,8 +93,8 @@ test("the cursor stands at the same distance on both, and where one road has end
 
 test("the same road for two trucks, the other way round, and on another day", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("keep-beside").click();
-  await visit.byId("entry-gross_mass").fill("18");
+  await (await inView(visit, "two", "keep-beside")).click();
+  await fillEntry(visit, "gross_mass", "18");
   await settle(visit);
   const truck = await row(visit, "Truck");
   assert.match(truck[0], /^36\.3 t/);
@@ -111,20 +111,20 @@ test("the same road for two trucks, the other way round, and on another day", as
 
 test("money comes of the rates entered, and is kept", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("keep-beside").click();
+  await (await inView(visit, "two", "keep-beside")).click();
   assert.equal(await visit.byId("two-Cost").count(), 0);
-  await visit.byId("rate-hour").fill("60");
+  await (await inView(visit, "two", "rate-hour")).fill("60");
   const minutes = (await row(visit, "Time"))[0].match(/(?:(\d+) h )?(\d+) min/);
   const whole = Number(minutes[1] ?? 0) * 60 + Number(minutes[2]);
   const cost = Number((await row(visit, "Cost"))[0]);
   assert.ok(Math.abs(cost - whole) <= 1, `${cost} for ${whole} min at one a minute`);
-  await visit.byId("rate-fuel").fill("2");
+  await (await inView(visit, "two", "rate-fuel")).fill("2");
   const litres = km((await row(visit, "Fuel"))[0]);
   assert.ok(Math.abs(Number((await row(visit, "Cost"))[0]) - cost - 2 * litres) <= 2);
   // The road beside is back by itself, and the rates with it.
   await visit.page.reload();
   await visit.byId("two-table").waitFor();
-  assert.equal(await visit.byId("rate-fuel").inputValue(), "2");
+  assert.equal(await (await inView(visit, "two", "rate-fuel")).inputValue(), "2");
   visit.assertClean();
   await visit.close();
 });
@@ -159,12 +159,12 @@ test("many files become a list, the worst first; any two of them stand side by s
   assert.match(await visit.byId("two-1").locator("h3").innerText(), /Steep way/);
   // Another truck: the list says that it is for the former one, and can be worked out again.
   const before = await rank("Gentle way").innerText();
-  await visit.byId("entry-gross_mass").fill("20");
-  await visit.byId("rank-again").click();
+  await fillEntry(visit, "gross_mass", "20");
+  await (await inView(visit, "two", "rank-again")).click();
   await visit.byId("rank-again").waitFor({ state: "detached" });
   await visit.byId("ranked-head").filter({ hasText: /^5 roads$/ }).waitFor();
   assert.notEqual(await rank("Gentle way").innerText(), before);
-  await visit.byId("end-ranking").click();
+  await (await inView(visit, "two", "end-ranking")).click();
   await visit.byId("ranked-row").first().waitFor({ state: "detached" });
   assert.ok(await read(visit, "verdict-sentence"));
   visit.assertClean();
