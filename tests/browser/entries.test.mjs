@@ -2,7 +2,9 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { dropFile, fillEntry, inTruck, inView, isAnswered, openPage, settle, startBrowser } from "./page.mjs";
+import {
+  dropFile, fillEntry, inTruck, inView, isAnswered, openPage, openQuestion, settle, startBrowser, toView,
+} from "./page.mjs";
 import { hill } from "./roads.mjs";
 import { changedSentence, read } from "./read.mjs";
 
@@ -62,7 +64,6 @@ test("an entry out of range keeps what was typed, says the range, and dims the l
 
 test("entries that do not fit together are told", async () => {
   const visit = await openHill();
-  await visit.byId("more-entries").locator("summary").click();
   await fillEntry(visit, "lowest_engine_speed", "2200");
   await visit.byId("truck-problem").filter({ hasText: "lowest useful engine speed must be below" }).waitFor();
   await visit.byId("former").waitFor();
@@ -72,13 +73,12 @@ test("entries that do not fit together are told", async () => {
 
 test("gears are a list; one that does not fall is refused with a sentence", async () => {
   const visit = await openHill();
-  await visit.byId("more-entries").locator("summary").click();
   await fillEntry(visit, "gears", "3 4 5");
   await visit.page.locator("#entry-gears-wrong").filter({ hasText: "each smaller than the one before" }).waitFor();
   const old = await sentence(visit);
   await fillEntry(visit, "gears", "12.8 9.25 6.76 4.9 3.58 2.61 1.89 1.38 1");
   await visit.byId("former").waitFor({ state: "detached" });
-  await (await inView(visit, "descents", "descent-1")).click();
+  await openQuestion(visit, "gears");
   assert.equal(await visit.byId("table-1").locator("tbody tr").count(), 9, old);
   visit.assertClean();
   await visit.close();
@@ -91,6 +91,8 @@ test("snow and ice take the stage away and say why", async () => {
   await (await inTruck(visit, "surface-snow")).click();
   await changedSentence(visit, dry);
   assert.doesNotMatch(await sentence(visit), /stage \d/);
+  await toView(visit, "road");
+  assert.equal(await visit.byId("hand-stage").innerText(), "off");
   assert.match(await read(visit, "notes"), /No retarder stage is advised on snow or ice/);
   visit.assertClean();
   await visit.close();
@@ -99,6 +101,7 @@ test("snow and ice take the stage away and say why", async () => {
 test("both ways to use the service brakes are told, and the choice changes the answer", async () => {
   const visit = await openHill();
   const reserve = await sentence(visit);
+  for (const key of ["other-mode", "heavier"]) await openQuestion(visit, key);
   assert.match(await read(visit, "other-mode"), /If you allowed snubs/);
   assert.match(await read(visit, "heavier"), /10 % more/);
   await (await inTruck(visit, "service-brakes-snub")).click();
@@ -114,7 +117,9 @@ test("units change every figure, and no entry", async () => {
   const visit = await openHill();
   const metric = await holdSpeed(visit);
   await (await inView(visit, "more", "units-imperial")).click();
+  await toView(visit, "road");
   await visit.byId("verdict-sentence").filter({ hasText: "mph" }).waitFor();
+  assert.match(await read(visit, "hand-speed"), /mph$/);
   const imperial = await holdSpeed(visit);
   assert.ok(imperial * 1.609 <= metric + 1 && imperial * 1.609 > metric - 2, `${metric} km/h, ${imperial} mph`);
   assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "80000");
@@ -130,7 +135,7 @@ test("units change every figure, and no entry", async () => {
 
 test("entries, units and theme are there again at the next visit", async () => {
   const visit = await openHill();
-  await (await inTruck(visit, "entry-preset")).selectOption("tipper-26t");
+  await (await inTruck(visit, "preset-tipper-26t")).click();
   await fillEntry(visit, "gross_mass", "22.5");
   await fillEntry(visit, "reserve", "20");
   await (await inTruck(visit, "surface-wet")).click();

@@ -3,9 +3,12 @@
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
-import { chooseFile, dropFile, dropFiles, fillEntry, inTruck, inView, openDemo, openPage, settle, startBrowser } from "./page.mjs";
+import {
+  chooseFile, closeRoad, dropFile, dropFiles, fillEntry, inRoad, inTruck, inView, openDemo, openPage, settle,
+  startBrowser, takePart, toView, unfold,
+} from "./page.mjs";
 import { flatFile, hill, roadsFile, webPage } from "./roads.mjs";
-import { changedSentence, read, sameSentence } from "./read.mjs";
+import { changedSentence, plain, read, sameSentence } from "./read.mjs";
 
 let browser;
 before(async () => {
@@ -24,8 +27,11 @@ const shows = (visit, name) => visit.byId("road-name").filter({ hasText: name })
 test("the page opens with the invented demo worked out, and says that it is one", async () => {
   const visit = await openWorked();
   assert.match(await read(visit, "road-name"), /invented demo/);
-  assert.match(await read(visit, "demo"), /not a real pass/);
+  assert.match(await (await inRoad(visit, "demo")).innerText(), /not a real pass/);
+  await closeRoad(visit);
   assert.match(await sentence(visit), /gear \d+.*hold \d+ km\/h from the crest at [\d.]+ km/s);
+  assert.match(await read(visit, "cautions"), /Signs and law come first/);
+  await unfold(visit, "cautions");
   assert.match(await read(visit, "cautions"), /Not for use while driving/);
   visit.assertClean();
   await visit.close();
@@ -36,8 +42,10 @@ test("a dropped file takes the demo's place", async () => {
   await dropFile(visit, "drop-zone", hill);
   await shows(visit, "Test hill");
   assert.equal(await visit.byId("demo").count(), 0);
-  assert.equal(await visit.byId("descent-row").count(), 1);
   assert.match(await sentence(visit), /from the crest at 2\.0 km/);
+  assert.match(await read(visit, "say"), /Be in gear before the crest, km 2\.0\./);
+  await toView(visit, "descents");
+  assert.equal(await visit.byId("descent-row").count(), 1);
   visit.assertClean();
   await visit.close();
 });
@@ -129,7 +137,7 @@ test("of several tracks in a file it is asked which one is meant", async () => {
   await visit.byId("track-1").click();
   await shows(visit, "Short one");
   assert.match(await read(visit, "road-ends"), /4\.0 km/);
-  await visit.byId("course").selectOption("0");
+  await (await inRoad(visit, "course")).selectOption("0");
   await shows(visit, "Long one");
   visit.assertClean();
   await visit.close();
@@ -140,26 +148,17 @@ test("a part of the road between the two handles is worked out alone, in either 
   await dropFile(visit, "drop-zone", hill);
   await shows(visit, "Test hill");
   await settle(visit);
-  assert.ok(await visit.byId("only-this").isDisabled());
-  await visit.byId("strip").scrollIntoViewIfNeeded();
-  const strip = await visit.byId("strip").locator(".strip-pad").boundingBox();
-  // The left handle, drawn to about a third of the road.
-  const handle = await visit.byId("window-from").locator(".knob").first().boundingBox();
-  await visit.page.mouse.move(handle.x + handle.width / 2, strip.y + strip.height / 2);
-  await visit.page.mouse.down();
-  await visit.page.mouse.move(strip.x + strip.width / 3, strip.y + strip.height / 2, { steps: 6 });
-  await visit.page.mouse.up();
-  await visit.byId("only-this").click();
-  await visit.byId("part").waitFor();
-  await settle(visit);
-  assert.match(await read(visit, "part"), /A part of the road: [23]\.\d.*9\.0 km as recorded/);
+  assert.equal(await visit.byId("only-this").isVisible(), false, "of the whole road there is no part to be taken");
+  await takePart(visit);
+  const part = visit.byId("notice").getByTestId("part");
+  assert.match(plain(await part.innerText()), /A part of the road: [23]\.\d.*9\.0 km as recorded/);
   assert.match(await read(visit, "road-ends"), /^[56]\.\d km/);
   await visit.byId("reverse").click();
   await settle(visit);
-  assert.match(await read(visit, "part"), /[23]\.\d.*9\.0 km as recorded/);
+  assert.match(plain(await part.innerText()), /[23]\.\d.*9\.0 km as recorded/);
   await visit.byId("reverse").click();
-  await visit.byId("whole-road").click();
-  await visit.byId("part").waitFor({ state: "detached" });
+  await visit.byId("notice").getByTestId("whole-road").click();
+  await part.waitFor({ state: "detached" });
   assert.match(await read(visit, "road-ends"), /9\.0 km/);
   visit.assertClean();
   await visit.close();

@@ -2,7 +2,10 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { dropFile, fillEntry, inTruck, inView, isAnswered, openDemo, openPage, putPlace, settle, startBrowser } from "./page.mjs";
+import {
+  dropFile, fillEntry, inTruck, inView, isAnswered, openDemo, openPage, openTruck, putPlace, settle, startBrowser,
+  toView,
+} from "./page.mjs";
 import { read } from "./read.mjs";
 import { hill } from "./roads.mjs";
 
@@ -91,7 +94,6 @@ test("all that is kept is forgotten at the second press, and the page begins ane
   await fillEntry(visit, "gross_mass", "30");
   await putPlace(visit, "3");
   await (await inView(visit, "more", "targets-large")).click();
-  await visit.byId("own-trucks").locator("summary").click();
   await (await inTruck(visit, "truck-name")).fill("Heavy one");
   await (await inTruck(visit, "keep-truck")).click();
   await visit.byId("take-truck").filter({ hasText: "Heavy one" }).waitFor();
@@ -111,17 +113,18 @@ test("all that is kept is forgotten at the second press, and the page begins ane
 
   await (await inView(visit, "more", "forget")).click();
   assert.match(await read(visit, "forget"), /once more/);
-  await (await inTruck(visit, "entry-gross_mass")).focus();
+  await visit.byId("units-metric").focus();
   assert.match(await read(visit, "forget"), /^Forget all/, "leaving it takes it back");
-  await (await inView(visit, "more", "forget")).click();
-  await Promise.all([visit.page.waitForEvent("load"), (await inView(visit, "more", "forget")).click()]);
-  await visit.byId("demo").waitFor();
+  await visit.byId("forget").click();
+  await Promise.all([visit.page.waitForEvent("load"), visit.byId("forget").click()]);
+  await visit.byId("demo").waitFor({ state: "attached" });
   await settle(visit);
   assert.deepEqual(await keptHere(visit), untouched, "only what begins by itself, as on a new machine");
   assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "36.287");
   assert.equal(await (await inView(visit, "more", "targets-large")).getAttribute("aria-pressed"), "false");
+  await toView(visit, "two");
   assert.equal(await visit.byId("two-table").count(), 0);
-  await visit.byId("own-trucks").locator("summary").click();
+  await openTruck(visit);
   assert.equal(await visit.byId("take-truck").count(), 0);
   await (await inView(visit, "two", "keep-beside")).click();
   assert.equal(await (await inView(visit, "two", "rate-hour")).inputValue(), "");
@@ -153,7 +156,7 @@ test("what is typed is kept a moment later, not at each key, and at once when th
   // Left in the same task as the key: only leaving can have kept it.
   await Promise.all([
     visit.page.waitForEvent("load"),
-    (await inTruck(visit, "entry-gross_mass")).evaluate((field) => {
+    visit.byId("entry-gross_mass").evaluate((field) => {
       field.value = "31.5";
       field.dispatchEvent(new InputEvent("input", { bubbles: true }));
       location.reload();

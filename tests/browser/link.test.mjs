@@ -25,7 +25,6 @@ async function makeLink() {
   await (await inTruck(visit, "surface-wet")).click();
   await changedSentence(visit, before);
   await settle(visit);
-  await visit.byId("own-trucks").locator("summary").click();
   await (await inTruck(visit, "make-link")).click();
   const link = await visit.byId("link").inputValue();
   const sentence = await read(visit, "verdict-sentence");

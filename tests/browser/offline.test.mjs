@@ -5,7 +5,9 @@ import { mkdtemp, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
-import { dropFile, fillEntry, inTruck, inView, isAnswered, openBeside, openPage, startBrowser, startBrowserAt } from "./page.mjs";
+import {
+  dropFile, fillEntry, inTruck, inView, isAnswered, openBeside, openPage, startBrowser, startBrowserAt, toView,
+} from "./page.mjs";
 import { hill } from "./roads.mjs";
 import { pages, read } from "./read.mjs";
 import { changeBuild, changedTitle, dist, startSite } from "./site.mjs";
@@ -29,7 +31,12 @@ async function openKept(t, ...paths) {
   return { site, visit };
 }
 
-const isKept = (visit) => visit.byId("kept").waitFor();
+/** Waits until the settings say that the page is kept. */
+async function isKept(visit) {
+  await isAnswered(visit);
+  await toView(visit, "more");
+  await visit.byId("kept").waitFor();
+}
 
 async function reload(visit) {
   await visit.page.reload();
@@ -40,7 +47,7 @@ const title = (visit) => visit.page.title();
 
 /** How many rows of evidence the page shows. */
 async function evidenceRows(visit) {
-  await visit.byId("evidence").locator("summary").click();
+  await inView(visit, "more", "evidence");
   await visit.byId("evidence-count").waitFor();
   return visit.byId("evidence").locator("tbody tr:not(:has(th))").count();
 }
@@ -88,7 +95,7 @@ test("kept after the first visit, the page works with its host switched off, in 
   await isKept(visit);
   await dropFile(visit, "drop-zone", hill);
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
-  await visit.byId("sure").first().filter({ hasText: "256 times" }).waitFor();
+  await visit.byId("sure").filter({ hasText: "256 times" }).waitFor({ state: "attached" });
   assert.match(await read(visit, "verdict-sentence"), /hold \d+ km\/h from the crest at 2\.0 km/);
   assert.equal(pages(await visit.page.pdf({ format: "A4" })), 1);
   assert.ok((await evidenceRows(visit)) > 200);
@@ -106,12 +113,12 @@ test("a newer version waits, says what loading it costs, and takes over when it 
   await reload(visit);
   await visit.byId("load-newer").waitFor();
   assert.equal(await title(visit), before);
-  assert.equal(await (await inTruck(visit, "load-newer")).innerText(), "New version: load it");
+  assert.equal(await visit.byId("load-newer").innerText(), "New version: load it");
   assert.match(await read(visit, "newer"), /the road and its places stay\..* do not\./);
   // It waits for as long as it takes.
   await reload(visit);
   assert.equal(await title(visit), before);
-  await (await inTruck(visit, "load-newer")).click();
+  await visit.byId("load-newer").click();
   await visit.page.waitForFunction((title) => document.title === title, changedTitle);
   await isAnswered(visit);
   assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "44");
@@ -147,14 +154,14 @@ test("a window still open in the version before stays in it, whole, until it ask
   const before = await title(other);
   await changeBuild(site.folder());
   await lookForNewer(visit);
-  await (await inTruck(visit, "load-newer")).click();
+  await visit.byId("load-newer").click();
   await visit.page.waitForFunction((title) => document.title === title, changedTitle);
   await isAnswered(visit);
   assert.equal(await evidenceRows(visit), 1);
   // The file is gone from the host, and is not in the version that is in charge now.
   assert.equal(await evidenceRows(other), rows);
   assert.equal(await title(other), before);
-  await (await inTruck(other, "load-newer")).click();
+  await other.byId("load-newer").click();
   await other.page.waitForFunction((title) => document.title === title, changedTitle);
   assert.equal(await evidenceRows(other), 1);
   // The version before is deleted as soon as no window can be of it.
@@ -186,7 +193,7 @@ test("a copy in another folder of the host keeps its own version", async (t) => 
   await keeps(visit, 2);
   await changeBuild(site.folder(FOLDER));
   await visit.page.goto(site.address(FOLDER));
-  await (await inTruck(visit, "load-newer")).click();
+  await visit.byId("load-newer").click();
   await visit.page.waitForFunction((title) => document.title === title, changedTitle);
   await isKept(visit);
   await keeps(visit, 2);

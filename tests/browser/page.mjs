@@ -257,6 +257,30 @@ export async function unfold(visit, id) {
   return element;
 }
 
+/** Waits until the card says this, whatever view is in front: it is what the browser prints. */
+export function sheetSays(visit, what) {
+  return visit.byId("sheet").filter(what).waitFor({ state: "attached" });
+}
+
+/** Zooms in, draws the left end of the part shown to about a third of the road, the right one to its end, and has that worked out alone. */
+export async function takePart(visit) {
+  await toView(visit, "road");
+  await visit.byId("zoom-in").click();
+  await visit.byId("strip").waitFor();
+  await visit.byId("window-to").focus();
+  await visit.page.keyboard.press("End");
+  await settle(visit, 300);
+  const strip = await visit.byId("strip").locator(".strip-pad").boundingBox();
+  const handle = await visit.byId("window-from").locator(".knob").first().boundingBox();
+  await visit.page.mouse.move(handle.x + handle.width / 2, strip.y + strip.height / 2);
+  await visit.page.mouse.down();
+  await visit.page.mouse.move(strip.x + strip.width / 3, strip.y + strip.height / 2, { steps: 6 });
+  await visit.page.mouse.up();
+  await visit.byId("only-this").click();
+  await visit.byId("notice").getByTestId("part").waitFor();
+  await settle(visit);
+}
+
 /** Opens a question about the descent in hand; gives it. */
 export async function openQuestion(visit, key) {
   await toView(visit, "road");

@@ -108,7 +108,7 @@ test("a browser that keeps nothing shows it each time, and it goes all the same"
 
 test("it is not printed, and does not keep the card from being", async () => {
   const visit = await open();
-  await visit.byId("sheet").waitFor();
+  await visit.byId("sheet").waitFor({ state: "attached" });
   assert.equal(pages(await visit.page.pdf({ format: "A4" })), 1);
   await visit.page.emulateMedia({ media: "print" });
   assert.ok(await visit.byId("sheet").isVisible());

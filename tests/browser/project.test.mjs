@@ -3,7 +3,10 @@
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
-import { dropFile, dropFiles, fillEntry, inTruck, inView, isAnswered, openDemo, openPage, putPlace, settle, startBrowser } from "./page.mjs";
+import {
+  dropFile, dropFiles, fillEntry, inTruck, inView, isAnswered, openDemo, openPage, putPlace, settle, startBrowser,
+  toView,
+} from "./page.mjs";
 import { read, sameSentence } from "./read.mjs";
 import { hill, roadFile } from "./roads.mjs";
 
@@ -37,6 +40,12 @@ async function joinBoth(visit) {
   await settle(visit);
 }
 
+/** What the card says. */
+async function cardText(visit) {
+  await toView(visit, "card");
+  return read(visit, "sheet");
+}
+
 /** Such a road, a place, a marker, 22 t in the wet: saved. */
 async function save() {
   const visit = await openPage(browser);
@@ -58,7 +67,7 @@ async function save() {
     type: TYPE,
     sentence: await read(visit, "verdict-sentence"),
     things: await places(visit).count(),
-    sheet: await read(visit, "sheet"),
+    sheet: await cardText(visit),
     ends: await read(visit, "road-ends"),
   };
   assert.match(project.ends, /14\.0 km/);
@@ -97,7 +106,7 @@ test("a project brings back road, places, marker, truck and day, and what was en
     assert.equal(await places(visit).count(), project.things);
   };
   await same();
-  assert.equal(await read(visit, "sheet"), project.sheet, "the same card");
+  assert.equal(await cardText(visit), project.sheet, "the same card");
   // A reload keeps it, places too; what was typed for the marker it does not.
   await visit.page.reload();
   await ready(visit);
@@ -110,6 +119,7 @@ test("a project brings back road, places, marker, truck and day, and what was en
 
 /** Texts of the table of two roads: kept, shown, difference of each row. */
 async function table(visit) {
+  await toView(visit, "two");
   await visit.byId("two-table").waitFor();
   return visit.byId("two-table").locator("tbody tr").allInnerTexts();
 }
@@ -152,6 +162,7 @@ test("a project brings back both roads, each with its truck; so does a reload; t
   await ready(visit);
   const same = async () => {
     await visit.byId("road-name").filter({ hasText: "Gentle way" }).waitFor();
+    await toView(visit, "two");
     await visit.byId("two-0").locator("h3").filter({ hasText: "Test hill" }).waitFor();
     await settle(visit);
     assert.deepEqual(await table(visit), rows);
@@ -180,6 +191,7 @@ test("a project brings back both roads, each with its truck; so does a reload; t
   await visit.page.reload();
   await visit.byId("road-name").filter({ hasText: "Gentle way" }).waitFor();
   await settle(visit);
+  await toView(visit, "two");
   assert.equal(await visit.byId("two-table").count(), 0);
   visit.assertClean();
   await visit.close();
@@ -196,6 +208,7 @@ test("a road kept here stays beside the road of a project that brings none", asy
   await dropFile(visit, "drop-zone", project);
   await sameSentence(visit, project.sentence);
   await settle(visit);
+  await toView(visit, "two");
   assert.match(await visit.byId("two-0").locator("h3").innerText(), /Gentle way/);
   assert.match(await visit.byId("two-1").locator("h3").innerText(), /Test hill/);
   visit.assertClean();
@@ -212,9 +225,11 @@ test("an invented road stays one in a project, alone and beside another", async 
   await dropFile(visit, "drop-zone", hill);
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
   await settle(visit);
+  await toView(visit, "two");
   assert.match(await visit.byId("two-0").locator("h3").innerText(), /invented/);
   await dropFile(visit, "drop-zone", project);
-  await visit.byId("demo").waitFor();
+  await visit.byId("demo").waitFor({ state: "attached" });
+  await toView(visit, "two");
   await settle(visit);
   for (const index of [0, 1]) {
     assert.match(await visit.byId(`two-${index}`).locator("h3").innerText(), /invented/);
@@ -240,7 +255,7 @@ test("back to mine gives truck and day back; undo gives back the places put ther
   await visit.byId("leave-link").click();
   await settle(visit);
   assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "36.287");
-  await visit.byId("undo-places").click();
+  await (await inView(visit, "road", "undo-places")).click();
   await settle(visit);
   assert.equal(await places(visit).count(), 3);
   visit.assertClean();
