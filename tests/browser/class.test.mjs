@@ -18,7 +18,7 @@ const unforgiving = roadFile("Unforgiving hill", [[2000, 0], [9000, -0.12], [200
 
 test("the road page leads to the class view and back", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("class-page").click();
+  await visit.byId("class-page").first().click();
   await visit.page.waitForURL(/class\.html$/);
   await visit.byId("road-page").click();
   await isAnswered(visit);
@@ -101,7 +101,7 @@ test("the crossing moves with hill, mass and stage, by pointer and by keys", asy
 test("in pounds and miles the picture has them on its axes", async () => {
   const visit = await openDemo(browser);
   await (await inView(visit, "more", "units-imperial")).click();
-  await visit.byId("class-page").click();
+  await visit.byId("class-page").first().click();
   await show(visit, "forces");
   const text = await read(visit, "force-picture");
   assert.match(text, /mph/);
@@ -193,7 +193,7 @@ test("each teaching road opens with its note; what happens is told when it is as
   await dropFile(visit, "drop-zone", hill);
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
   await settle(visit);
-  await visit.byId("class-page").click();
+  await visit.byId("class-page").first().click();
   await visit.byId("road-now").filter({ hasText: "Test hill" }).waitFor();
   const seen = new Set();
   for (const lesson of ["false-finish", "three-steps", "short-and-steep", "long-and-gentle", "hairpins"]) {
