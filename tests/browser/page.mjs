@@ -363,11 +363,11 @@ export function sideways(visit) {
 }
 
 /** A picture of the page into the folder for pictures; gives its path. */
-export async function takeShot(visit, name, { fullPage = false } = {}) {
+export async function takeShot(visit, name) {
   const folder = fromEnvironment("STEADYGRADE_SHOTS");
   await mkdir(folder, { recursive: true });
   const path = join(folder, `${name}.png`);
-  await visit.page.screenshot({ path, fullPage });
+  await visit.page.screenshot({ path });
   return path;
 }
 
