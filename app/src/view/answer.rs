@@ -29,9 +29,12 @@ pub(super) fn answer(state: State) -> AnyView {
         }
         None => Some(level(&worked)),
     });
+    let working = Memo::new(move |_| state.talk.progress.with(Option::is_some));
     let empty = move || {
-        let nothing = state.shown.worked.with(Option::is_none) && state.talk.progress.with(Option::is_none);
-        nothing.then(|| view! { <p class="say">{w.no_road()}</p> <p>{w.no_road_sentence()}</p> })
+        state.shown.worked.with(Option::is_none).then(|| match working.get() {
+            true => to_come(state),
+            false => view! { <p class="say">{w.no_road()}</p> <p>{w.no_road_sentence()}</p> }.into_any(),
+        })
     };
     view! {
         <section
@@ -52,6 +55,22 @@ pub(super) fn answer(state: State) -> AnyView {
             </p>
             {cautions()}
         </section>
+    }
+    .into_any()
+}
+
+/// The place of the first answer while it is worked out.
+fn to_come(state: State) -> AnyView {
+    let w = words();
+    let [gear, stage, hold, ..] = w.hand_figures();
+    let unit = move || state.units.get().speed();
+    view! {
+        <div class="answer-head"><h2>{w.finding_descents()}</h2></div>
+        <dl class="trio to-come">
+            <div><dt>{gear}</dt><dd><span class="square">"–"</span></dd></div>
+            <div><dt>{stage}</dt><dd><span class="square">"–"</span></dd></div>
+            <div><dt>{hold}</dt><dd class="speed">"– "<small>{unit}</small></dd></div>
+        </dl>
     }
     .into_any()
 }

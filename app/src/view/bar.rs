@@ -3,7 +3,7 @@
 use super::result::of_result;
 use crate::browser;
 use crate::format::{self, Units};
-use crate::state::{State, View, Worked};
+use crate::state::{Origin, State, View, Worked};
 use crate::words::words;
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -17,17 +17,21 @@ pub(super) fn bar(state: State, road: RwSignal<bool>) -> AnyView {
             {of_result(state, move |worked| road_button(state, &worked, road))}
             {reverse(state)}
             <nav class="views" aria-label=w.sections()>
-                {View::ALL.map(|view| to_view(state, view, "view")).into_iter().collect_view()}
+                {IN_BAR.map(|view| to_view(state, view, "view")).into_iter().collect_view()}
                 {to_class()}
             </nav>
             <a class="boxed" href="#truck" data-testid="to-truck" aria-label=move || w.truck_button(&truck(state).join(" · "))>
                 <b>{move || truck(state)[0].clone()}</b>
                 <span>{move || truck(state)[1].clone()}</span>
             </a>
+            {to_view(state, View::More, "view")}
         </header>
     }
     .into_any()
 }
+
+/// The views in the bar; the last one stands behind the truck.
+const IN_BAR: [View; 4] = [View::Road, View::Descents, View::Two, View::Card];
 
 /// The views as a row at the foot of a phone, with truck and day among them.
 pub(super) fn tabs(state: State) -> AnyView {
@@ -98,9 +102,12 @@ fn road_button(state: State, worked: &Arc<Worked>, open: RwSignal<bool>) -> AnyV
     let w = words();
     let units = state.units.get_untracked();
     let (start_m, end_m) = worked.ends_m();
-    let name = super::two::name(worked);
+    let name = worked.name().to_owned();
+    let invented = (worked.origin != Origin::Given).then(|| w.demo_mark());
+    let turned = worked.road.reversed.then(|| w.reversed_mark());
+    let marks = invented.into_iter().chain(turned).map(|mark| view! { <em>{mark}</em> }).collect_view();
     let length = format::distance(worked.road.length_m, units);
-    let spoken = w.road_button(&format!("{name}, {length}, {}", w.ends_spoken(start_m, end_m, units)));
+    let spoken = format!("{}, {length}, {}", super::two::name(worked), w.ends_spoken(start_m, end_m, units));
     view! {
         <button
             type="button"
@@ -108,11 +115,11 @@ fn road_button(state: State, worked: &Arc<Worked>, open: RwSignal<bool>) -> AnyV
             data-testid="road-button"
             aria-expanded=move || if open.get() { "true" } else { "false" }
             aria-controls="road-panel"
-            aria-label=spoken
+            aria-label=w.road_button(&spoken)
             on:click=move |_| open.update(|it| *it = !*it)
         >
             <b data-testid="road-name">{name}</b>
-            <span data-testid="road-ends">{format!("{length} · {}", w.ends(start_m, end_m, units))}</span>
+            <span data-testid="road-ends">{format!("{length} · {}", w.ends(start_m, end_m, units))}{marks}</span>
         </button>
     }
     .into_any()

@@ -89,7 +89,7 @@ pub(crate) fn page() -> impl IntoView {
                 {link::carried(state)}
                 {ask::ask(state)}
             </div>
-            <main>
+            <main on:pointerdown=move |_| road.set(false)>
                 {work(state)}
                 {in_view(state, View::Descents, move || view! { {descents::descents(state)} {study::ahead(state)} }.into_any())}
                 {in_view(state, View::Two, move || view! { {ranked::ranked(state)} {two::two(state)} }.into_any())}

@@ -3,6 +3,7 @@
 use super::card::facts;
 use super::chart::pair;
 use super::part::text_field;
+use super::road::file_field;
 use crate::chart::RoadPicture;
 use crate::compare::Figures;
 use crate::format::{self, Units, parse_number};
@@ -51,7 +52,7 @@ pub(super) fn two(state: State) -> AnyView {
         false => invitation(state),
     };
     view! {
-        <section class="card two" id="both" hidden=move || state.shown.worked.with(Option::is_none)>{content}</section>
+        <div class="two" hidden=move || state.shown.worked.with(Option::is_none)>{content}</div>
     }
     .into_any()
 }
@@ -59,13 +60,13 @@ pub(super) fn two(state: State) -> AnyView {
 fn invitation(state: State) -> AnyView {
     let w = words();
     view! {
-        <div class="section-head">
+        <section class="card invited">
             <h2>{w.two_head()}</h2>
-            <button type="button" class="button" data-testid="keep-beside" on:click=move |_| state.keep_beside()>
+            <p>{w.keep_beside_sentence()}</p>
+            <button type="button" class="button primary" data-testid="keep-beside" on:click=move |_| state.keep_beside()>
                 {w.keep_beside()}
             </button>
-        </div>
-        <p class="about">{w.keep_beside_sentence()}</p>
+        </section>
     }
     .into_any()
 }
@@ -81,27 +82,43 @@ fn comparison(state: State, both: Memo<Option<Both>>) -> AnyView {
     let same =
         move || both.with(|both| both.as_ref().is_some_and(|it| Arc::ptr_eq(&it.worked[0], &it.worked[1])));
     let next = move || same().then(|| w.two_next());
+    // As long as both are the same the next step is another road, or the same one the other way.
+    let another = move || {
+        same().then(|| {
+            view! {
+                <div class="buttons">
+                    {file_field(state, || ())}
+                    <button type="button" class="button" on:click=move |_| state.reverse()>{w.reverse()}</button>
+                </div>
+            }
+        })
+    };
     let table = move || {
         let (units, rates) = (state.units.get(), state.beside.rates.get());
         both.with(|both| both.as_ref().map(|it| table(&it.worked, units, &rates)))
     };
     view! {
-        <div class="section-head">
-            <h2>{w.two_head()}</h2>
-            <div class="buttons">
-                <button type="button" class="button" data-testid="end-two" on:click=move |_| state.end_two()>
-                    {w.end_two()}
-                </button>
-                <button type="button" class="button" data-testid="swap-two" on:click=move |_| state.swap()>
-                    {w.swap()}
-                </button>
-            </div>
+        <div class="both">
+            <div class="pictures">{pair(pictures, names, units)}</div>
+            <section class="weighed">
+                <div class="section-head">
+                    <h2>{w.two_head()}</h2>
+                    <div class="buttons">
+                        <button type="button" class="button small" data-testid="swap-two" on:click=move |_| state.swap()>
+                            {w.swap()}
+                        </button>
+                        <button type="button" class="button small" data-testid="end-two" on:click=move |_| state.end_two()>
+                            {w.end_two()}
+                        </button>
+                    </div>
+                </div>
+                <p class="two-next" role="status" data-testid="two-next">{next}</p>
+                {another}
+                {table}
+                {rates(state)}
+                <p class="about">{w.swap_sentence()}" "{w.two_caution()}</p>
+            </section>
         </div>
-        <p class="two-next" role="status" data-testid="two-next">{next}</p>
-        {pair(pictures, names, units)}
-        {table}
-        {rates(state)}
-        <p class="about">{w.swap_sentence()}" "{w.two_caution()}</p>
     }
     .into_any()
 }

@@ -977,3 +977,4 @@ way-curve = { $hairpin ->
 settings-head = Einstellungen
 change-truck = Ändern
 show-blank = Zeigen
+finding-descents = Gefälle werden gesucht

@@ -1522,3 +1522,5 @@ settings-head = Settings
 change-truck = Change
 # Shows the stretches of which nothing is said.
 show-blank = Show them
+# Stands where the first answer will be.
+finding-descents = Finding the descents

@@ -977,3 +977,4 @@ way-curve = { $hairpin ->
 settings-head = Ajustes
 change-truck = Cambiar
 show-blank = Mostrarlos
+finding-descents = Buscando las bajadas

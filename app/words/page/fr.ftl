@@ -978,3 +978,4 @@ way-curve = { $hairpin ->
 settings-head = Réglages
 change-truck = Changer
 show-blank = Les montrer
+finding-descents = Recherche des descentes
