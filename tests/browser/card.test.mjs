@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
 import {
-  dropFile, fillEntry, inTruck, inView, isAnswered, openDemo, openPage, settle, sideways, startBrowser, toView,
+  dropFile, fillEntry, inTruck, inView, isAnswered, openDemo, openPage, phone, settle, sideways, startBrowser, toView,
 } from "./page.mjs";
 import { pages, read } from "./read.mjs";
 import { easing } from "./roads.mjs";

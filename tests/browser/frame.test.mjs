@@ -4,7 +4,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import {
-  closeRoad, closeTruck, dropFile, inRoad, inView, isAnswered, openDemo, openPage, openTruck, settle, sideways, startBrowser, takeShot,
+  closeTruck, dropFile, inRoad, inView, isAnswered, openDemo, openPage, openTruck, settle, sideways, startBrowser, takeShot,
   toView, truckIsOpen,
 } from "./page.mjs";
 import { pages, read } from "./read.mjs";

@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
 import {
-  chooseFile, closeRoad, dropFile, dropFiles, fillEntry, inRoad, inView, openDemo, putPlace, settle, sideways,
+  chooseFile, closeRoad, dropFile, dropFiles, fillEntry, inRoad, inView, openDemo, phone, putPlace, settle, sideways,
   startBrowser, takePart, takeShot, toView,
 } from "./page.mjs";
 import { changedSentence, read } from "./read.mjs";

@@ -98,7 +98,7 @@ test("a converter asks for its lock-up, and the gear is to be held by hand", asy
   await openTruck(visit);
   assert.equal(await visit.byId("entry-lock_up_gear").count(), 0);
   await (await inTruck(visit, "transmission-converter")).click();
-  await visit.byId("entry-lock_up_gear").waitFor();
+  await (await inTruck(visit, "entry-lock_up_gear")).waitFor();
   await toView(visit, "road");
   await visit.byId("notes").filter({ hasText: "engage the gear by hand" }).waitFor();
   visit.assertClean();

@@ -3,8 +3,8 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import {
-  closeTruck, dropFile, dropFiles, fillEntry, inView, isAnswered, openDemo, settle, sideways, startBrowser, takeShot,
-  toView,
+  closeTruck, dropFile, dropFiles, fillEntry, inView, isAnswered, openDemo, phone, settle, sideways, startBrowser,
+  takeShot, toView,
 } from "./page.mjs";
 import { read } from "./read.mjs";
 import { hill, roadFile, webPage } from "./roads.mjs";
