@@ -6,7 +6,10 @@ import assert from "node:assert/strict";
 import { createRequire } from "node:module";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
-import { chooseFile, dropFile, openDemo, openPage, phone, settle, startBrowser, takeShot } from "./page.mjs";
+import {
+  chooseFile, closeRoad, closeTruck, dropFile, fillEntry, inRoad, inTruck, inView, openDemo, openPage, openTruck, phone, putPlace,
+  settle, sideways, startBrowser, takeShot, toView, truckIsOpen,
+} from "./page.mjs";
 import { roadFile, roadsFile, webPage } from "./roads.mjs";
 
 const TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
@@ -30,16 +33,25 @@ async function violations(visit, least = 15) {
   return found.violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target.join(" ")}: ${node.any[0]?.message ?? node.all[0]?.message ?? node.none[0]?.message ?? ""}`));
 }
 
+/** Chooses a theme where it is chosen, and comes back to what was in front. */
+async function chooseTheme(visit, theme) {
+  const truck = await truckIsOpen(visit);
+  const front = await visit.page.locator(".page").getAttribute("data-view");
+  await (await inView(visit, "more", theme)).click();
+  await toView(visit, front);
+  if (truck) await openTruck(visit);
+}
+
 const THEMES = {
   light: async (visit) => {
     await visit.page.emulateMedia({ forcedColors: "none" });
-    await visit.byId("theme-light").click();
+    await chooseTheme(visit, "theme-light");
   },
-  night: (visit) => visit.byId("theme-night").click(),
+  night: (visit) => chooseTheme(visit, "theme-night"),
   // On a light ground while the night is chosen, and the other way round: nothing of it may be left.
   "forced, light": (visit) => visit.page.emulateMedia({ forcedColors: "active", colorScheme: "light" }),
   "forced, dark": async (visit) => {
-    await visit.byId("theme-light").click();
+    await chooseTheme(visit, "theme-light");
     await visit.page.emulateMedia({ forcedColors: "active", colorScheme: "dark" });
   },
 };
@@ -54,7 +66,43 @@ async function inEveryTheme(visit, state, check) {
   return found;
 }
 
-const openFolds = (visit) => visit.page.evaluate(() => document.querySelectorAll("details").forEach((it) => (it.open = true)));
+/** Opens all that folds and is seen. */
+const openFolds = (visit) =>
+  visit.page.evaluate(() => {
+    for (const it of document.querySelectorAll("details")) if (it.checkVisibility()) it.open = true;
+  });
+
+/** What one sees one after the other: each view, truck and day, the panel of the road; and how it comes to the front. */
+const FRONTS = {
+  road: (visit) => toView(visit, "road"),
+  descents: (visit) => toView(visit, "descents"),
+  two: (visit) => toView(visit, "two"),
+  card: (visit) => toView(visit, "card"),
+  more: async (visit) => {
+    await toView(visit, "more");
+    await openFolds(visit);
+    await visit.byId("evidence-count").waitFor();
+  },
+  truck: openTruck,
+  "the panel of the road": async (visit) => {
+    await toView(visit, "road");
+    await inRoad(visit, "quality");
+  },
+};
+
+/** All of them with all folds open, one after the other; the faults found by `check`, with where. */
+async function inEveryFront(visit, check) {
+  const found = [];
+  for (const [front, bring] of Object.entries(FRONTS)) {
+    await bring(visit);
+    await openFolds(visit);
+    await settle(visit);
+    for (const fault of await check(visit)) found.push(`${front}: ${fault}`);
+    if (front !== "truck") await closeRoad(visit);
+  }
+  await closeTruck(visit);
+  return found;
+}
 
 const gentle = roadFile("Gentle way", [[2000, 0], [9000, -0.04], [2000, 0]]);
 const wall = roadFile("Wall", [[1000, 0], [4000, -0.15], [1000, 0]]);
@@ -62,16 +110,27 @@ const wall = roadFile("Wall", [[1000, 0], [4000, -0.15], [1000, 0]]);
 /** States of the page that differ in what is on it, and how they come about. */
 const STATES = {
   "the answer": async () => {},
-  "a descent in full": (visit) => visit.byId("descent-1").click(),
-  "all folds open": async (visit) => {
-    await visit.byId("descent-1").click();
+  "all questions open": openFolds,
+  "descents and what lies ahead": async (visit) => {
+    await toView(visit, "descents");
     await openFolds(visit);
-    await visit.byId("evidence-count").waitFor();
+  },
+  "the card": (visit) => toView(visit, "card"),
+  "settings and evidence": FRONTS.more,
+  "the panel of the road": async (visit) => {
+    await inRoad(visit, "quality");
+    await openFolds(visit);
+  },
+  "truck and day": openTruck,
+  "truck and day with all folds open": async (visit) => {
+    await openTruck(visit);
+    await openFolds(visit);
   },
   "two roads": async (visit) => {
-    await visit.byId("keep-beside").click();
+    await (await inView(visit, "two", "keep-beside")).click();
     await chooseFile(visit, gentle);
     await visit.byId("road-name").filter({ hasText: "Gentle way" }).waitFor();
+    await visit.byId("two-table").waitFor();
     await openFolds(visit);
   },
   "many roads": async (visit) => {
@@ -93,22 +152,24 @@ const STATES = {
     await visit.byId("ask-track").waitFor();
   },
   "no safe speed": async (visit) => {
-    await visit.byId("entry-gross_mass").fill("150");
+    await fillEntry(visit, "gross_mass", "150");
     await dropFile(visit, "drop-zone", wall);
     await visit.byId("road-name").filter({ hasText: "Wall" }).waitFor();
+    await toView(visit, "road");
     await visit.byId("verdict").filter({ hasText: "no safe speed" }).waitFor();
-    await visit.byId("descent-1").click();
   },
   "a file that cannot be used": async (visit) => {
     await dropFile(visit, "drop-zone", webPage);
     await visit.byId("file-error").waitFor();
   },
   "entries that cannot be": async (visit) => {
-    await visit.byId("entry-gross_mass").fill("5000");
-    await visit.byId("more-entries").evaluate((it) => (it.open = true));
-    await visit.byId("entry-gears").fill("3 2 x");
-    await visit.byId("put-at").fill("999");
-    await visit.byId("put").click();
+    await fillEntry(visit, "gross_mass", "5000");
+    await fillEntry(visit, "gears", "3 2 x");
+  },
+  "a place that cannot be, and an old answer": async (visit) => {
+    await fillEntry(visit, "gross_mass", "5000");
+    await putPlace(visit, "999");
+    await visit.byId("old-answer").waitFor();
   },
   "as printed": async (visit) => {
     await visit.page.emulateMedia({ media: "print" });
@@ -123,7 +184,7 @@ for (const [state, make] of Object.entries(STATES)) {
     if (state === "as printed") {
       // Themes are chosen before: what is printed has no buttons.
       for (const theme of ["theme-light", "theme-night"]) {
-        await visit.byId(theme).click();
+        await chooseTheme(visit, theme);
         await make(visit);
         await settle(visit, 250);
         for (const fault of await violations(visit)) found.push(`${theme}: ${fault}`);
@@ -143,10 +204,7 @@ for (const tag of ["es", "fr", "de"]) {
   test(`no rule is broken in the page in ${tag} in any theme, nor on a phone`, async () => {
     for (const viewport of [undefined, phone]) {
       const visit = await openDemo(browser, { path: `./${tag}.html`, viewport });
-      await visit.byId("descent-1").click();
-      await openFolds(visit);
-      await settle(visit);
-      assert.deepEqual(await inEveryTheme(visit, tag, violations), []);
+      assert.deepEqual(await inEveryTheme(visit, tag, (visit) => inEveryFront(visit, violations)), []);
       await visit.close();
     }
   });
@@ -154,10 +212,7 @@ for (const tag of ["es", "fr", "de"]) {
 
 test("no rule is broken on a phone, by the notice before the page, or without a road", async () => {
   const visit = await openDemo(browser, { viewport: phone, scheme: "dark" });
-  await visit.byId("descent-1").click();
-  await openFolds(visit);
-  await settle(visit);
-  assert.deepEqual(await violations(visit), []);
+  assert.deepEqual(await inEveryFront(visit, violations), []);
   await visit.close();
   const notice = await openDemo(browser, { parked: false });
   // All else rests behind it.
@@ -167,9 +222,10 @@ test("no rule is broken on a phone, by the notice before the page, or without a 
 
 test("the checkers can fail", async () => {
   const visit = await openDemo(browser);
+  await inTruck(visit, "engine-curves");
   await visit.page.evaluate(() => {
     document.querySelector("[data-testid=entry-gross_mass]").removeAttribute("id");
-    document.querySelector("[data-testid=verdict-sentence]").style.color = "#bbb";
+    document.querySelector("[data-testid=drawer] h2").style.color = "#bbb";
     document.querySelector(".engine text").style.fill = "#ddd";
     document.querySelector("[data-testid=zoom-in]").style.cssText = "min-width: 0; width: 14px; padding: 0; min-height: 14px; height: 14px";
     document.querySelector("[data-testid=zoom-out]").style.cssText = "min-width: 0; width: 14px; padding: 0; margin-right: -6px";
@@ -186,11 +242,13 @@ test("the checkers can fail", async () => {
 test("forced colours: labels and lines of the engine's curves stand out", async () => {
   for (const [colorScheme, theme] of [["light", "theme-night"], ["dark", "theme-light"]]) {
     const visit = await openDemo(browser);
-    await visit.byId(theme).click();
+    await chooseTheme(visit, theme);
     await visit.page.emulateMedia({ forcedColors: "active", colorScheme });
     await settle(visit);
     assert.deepEqual(await visit.page.evaluate(paleDrawings), []);
-    await visit.byId("engine-curves").scrollIntoViewIfNeeded();
+    await (await inTruck(visit, "engine-curves")).scrollIntoViewIfNeeded();
+    await settle(visit);
+    assert.deepEqual(await visit.page.evaluate(paleDrawings), []);
     await takeShot(visit, `forced-${colorScheme}`);
     await visit.close();
   }
@@ -255,20 +313,14 @@ function smallTargets(least) {
 for (const [name, options] of [["wide", {}], ["a phone of 390 px", { viewport: phone }], ["a phone of 360 px", { viewport: { width: 360, height: 740 } }]]) {
   test(`targets are large enough, ${name}: 24 px, and for gloves 48 px each way`, async () => {
     const visit = await openDemo(browser, options);
-    await visit.byId("descent-1").click();
-    await openFolds(visit);
-    await visit.byId("evidence-count").waitFor();
-    await visit.byId("keep-beside").click();
+    await (await inView(visit, "two", "keep-beside")).click();
     await visit.byId("two-table").waitFor();
-    await settle(visit);
-    await openFolds(visit);
+    const small = (least) => inEveryFront(visit, async (visit) => [...(await visit.page.evaluate(smallTargets, least)), ...(await sideways(visit))]);
     if (name === "wide") {
-      assert.deepEqual(await visit.page.evaluate(smallTargets, 24), []);
-      await visit.byId("targets-large").click();
+      assert.deepEqual(await small(24), []);
+      await (await inView(visit, "more", "targets-large")).click();
     }
-    assert.deepEqual(await visit.page.evaluate(smallTargets, 48), []);
-    const width = await visit.page.evaluate(() => [document.documentElement.scrollWidth, innerWidth]);
-    assert.equal(width[0], width[1]);
+    assert.deepEqual(await small(48), []);
     await visit.close();
   });
 }

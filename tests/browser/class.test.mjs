@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { SCREENS, openClass, show } from "./class.mjs";
-import { dropFile, openDemo, settle, startBrowser } from "./page.mjs";
+import { dropFile, inView, isAnswered, openDemo, settle, startBrowser } from "./page.mjs";
 import { pages, read } from "./read.mjs";
 import { hill, roadFile } from "./roads.mjs";
 
@@ -18,10 +18,10 @@ const unforgiving = roadFile("Unforgiving hill", [[2000, 0], [9000, -0.12], [200
 
 test("the road page leads to the class view and back", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("class-page").click();
+  await visit.byId("class-page").first().click();
   await visit.page.waitForURL(/class\.html$/);
   await visit.byId("road-page").click();
-  await visit.byId("descent-row").first().waitFor();
+  await isAnswered(visit);
   assert.doesNotMatch(visit.page.url(), /class/);
   visit.assertClean();
   await visit.close();
@@ -100,8 +100,8 @@ test("the crossing moves with hill, mass and stage, by pointer and by keys", asy
 
 test("in pounds and miles the picture has them on its axes", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("units-imperial").click();
-  await visit.byId("class-page").click();
+  await (await inView(visit, "more", "units-imperial")).click();
+  await visit.byId("class-page").first().click();
   await show(visit, "forces");
   const text = await read(visit, "force-picture");
   assert.match(text, /mph/);
@@ -193,7 +193,7 @@ test("each teaching road opens with its note; what happens is told when it is as
   await dropFile(visit, "drop-zone", hill);
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
   await settle(visit);
-  await visit.byId("class-page").click();
+  await visit.byId("class-page").first().click();
   await visit.byId("road-now").filter({ hasText: "Test hill" }).waitFor();
   const seen = new Set();
   for (const lesson of ["false-finish", "three-steps", "short-and-steep", "long-and-gentle", "hairpins"]) {

@@ -3,9 +3,12 @@
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
-import { chooseFile, dropFile, dropFiles, openDemo, openPage, settle, startBrowser } from "./page.mjs";
+import {
+  chooseFile, closeRoad, dropFile, dropFiles, fillEntry, inRoad, inTruck, inView, openDemo, openPage, settle,
+  startBrowser, takePart, toView, unfold,
+} from "./page.mjs";
 import { flatFile, hill, roadsFile, webPage } from "./roads.mjs";
-import { changedSentence, read, sameSentence } from "./read.mjs";
+import { changedSentence, plain, read, sameSentence } from "./read.mjs";
 
 let browser;
 before(async () => {
@@ -24,8 +27,11 @@ const shows = (visit, name) => visit.byId("road-name").filter({ hasText: name })
 test("the page opens with the invented demo worked out, and says that it is one", async () => {
   const visit = await openWorked();
   assert.match(await read(visit, "road-name"), /invented demo/);
-  assert.match(await read(visit, "demo"), /not a real pass/);
+  assert.match(await (await inRoad(visit, "demo")).innerText(), /not a real pass/);
+  await closeRoad(visit);
   assert.match(await sentence(visit), /gear \d+.*hold \d+ km\/h from the crest at [\d.]+ km/s);
+  assert.match(await read(visit, "cautions"), /Signs and law come first/);
+  await unfold(visit, "cautions");
   assert.match(await read(visit, "cautions"), /Not for use while driving/);
   visit.assertClean();
   await visit.close();
@@ -36,8 +42,10 @@ test("a dropped file takes the demo's place", async () => {
   await dropFile(visit, "drop-zone", hill);
   await shows(visit, "Test hill");
   assert.equal(await visit.byId("demo").count(), 0);
-  assert.equal(await visit.byId("descent-row").count(), 1);
   assert.match(await sentence(visit), /from the crest at 2\.0 km/);
+  assert.match(await read(visit, "say"), /Be in gear before the crest, km 2\.0\./);
+  await toView(visit, "descents");
+  assert.equal(await visit.byId("descent-row").count(), 1);
   visit.assertClean();
   await visit.close();
 });
@@ -73,7 +81,7 @@ for (const [file, expected] of [
     assert.equal(await sentence(visit), before);
     assert.match(await read(visit, "road-name"), /invented demo/);
     // The former road still answers to an entry.
-    await visit.byId("entry-speed_limit").fill("15");
+    await fillEntry(visit, "speed_limit", "15");
     await changedSentence(visit, before);
     await visit.byId("close-trouble").click();
     assert.equal(await box.count(), 0);
@@ -129,7 +137,7 @@ test("of several tracks in a file it is asked which one is meant", async () => {
   await visit.byId("track-1").click();
   await shows(visit, "Short one");
   assert.match(await read(visit, "road-ends"), /4\.0 km/);
-  await visit.byId("course").selectOption("0");
+  await (await inRoad(visit, "course")).selectOption("0");
   await shows(visit, "Long one");
   visit.assertClean();
   await visit.close();
@@ -140,26 +148,17 @@ test("a part of the road between the two handles is worked out alone, in either 
   await dropFile(visit, "drop-zone", hill);
   await shows(visit, "Test hill");
   await settle(visit);
-  assert.ok(await visit.byId("only-this").isDisabled());
-  await visit.byId("strip").scrollIntoViewIfNeeded();
-  const strip = await visit.byId("strip").locator(".strip-pad").boundingBox();
-  // The left handle, drawn to about a third of the road.
-  const handle = await visit.byId("window-from").locator(".knob").first().boundingBox();
-  await visit.page.mouse.move(handle.x + handle.width / 2, strip.y + strip.height / 2);
-  await visit.page.mouse.down();
-  await visit.page.mouse.move(strip.x + strip.width / 3, strip.y + strip.height / 2, { steps: 6 });
-  await visit.page.mouse.up();
-  await visit.byId("only-this").click();
-  await visit.byId("part").waitFor();
-  await settle(visit);
-  assert.match(await read(visit, "part"), /A part of the road: [23]\.\d.*9\.0 km as recorded/);
+  assert.equal(await visit.byId("only-this").isVisible(), false, "of the whole road there is no part to be taken");
+  await takePart(visit);
+  const part = visit.byId("notice").getByTestId("part");
+  assert.match(plain(await part.innerText()), /A part of the road: [23]\.\d.*9\.0 km as recorded/);
   assert.match(await read(visit, "road-ends"), /^[56]\.\d km/);
   await visit.byId("reverse").click();
   await settle(visit);
-  assert.match(await read(visit, "part"), /[23]\.\d.*9\.0 km as recorded/);
+  assert.match(plain(await part.innerText()), /[23]\.\d.*9\.0 km as recorded/);
   await visit.byId("reverse").click();
-  await visit.byId("whole-road").click();
-  await visit.byId("part").waitFor({ state: "detached" });
+  await visit.byId("notice").getByTestId("whole-road").click();
+  await part.waitFor({ state: "detached" });
   assert.match(await read(visit, "road-ends"), /9\.0 km/);
   visit.assertClean();
   await visit.close();
@@ -170,7 +169,7 @@ test("the worked road can be saved as GPX with its crests", async () => {
   await dropFile(visit, "drop-zone", hill);
   await shows(visit, "Test hill");
   const download = visit.page.waitForEvent("download");
-  await visit.byId("export").click();
+  await (await inView(visit, "card", "export")).click();
   const file = await download;
   assert.equal(file.suggestedFilename(), "Test-hill-descents.gpx");
   const text = await readFile(await file.path(), "utf8");
@@ -186,7 +185,7 @@ test("a long calculation shows its progress and can be cancelled; nothing entere
   // 1,200 km of hills keep the worker busy for a while.
   const pieces = Array.from({ length: 600 }, (_, i) => [2000, i % 2 ? 0.06 : -0.06]);
   const long = roadsFile("long.gpx", [["Long road", pieces]]);
-  await visit.byId("entry-gross_mass").fill("44");
+  await fillEntry(visit, "gross_mass", "44");
   await changedSentence(visit, before);
   await settle(visit);
   const heavier = await sentence(visit);
@@ -194,10 +193,10 @@ test("a long calculation shows its progress and can be cancelled; nothing entere
   await visit.byId("cancel").click();
   await visit.byId("cancelled").waitFor();
   assert.equal(await sentence(visit), heavier);
-  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "44");
+  assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "44");
   assert.match(await read(visit, "road-name"), /invented demo/);
   // The new worker holds no file: the next question takes the kept one along.
-  await visit.byId("entry-gross_mass").fill("36.287");
+  await fillEntry(visit, "gross_mass", "36.287");
   await sameSentence(visit, before);
   visit.assertClean();
   await visit.close();
@@ -218,15 +217,15 @@ test("a calculation that stops on an error is told, another one started, and not
       };
     });
   const visit = await openWorked({ before });
-  await visit.byId("entry-gross_mass").fill("30");
+  await fillEntry(visit, "gross_mass", "30");
   await settle(visit);
   const lighter = await sentence(visit);
   await visit.page.evaluate(() => globalThis.workers.at(-1).dispatchEvent(new ErrorEvent("error", { cancelable: true })));
   await visit.byId("worker-error").waitFor();
   assert.match(await read(visit, "worker-error"), /nothing that you entered is lost/);
-  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "30");
+  assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "30");
   assert.equal(await sentence(visit), lighter);
-  await visit.byId("entry-gross_mass").fill("60");
+  await fillEntry(visit, "gross_mass", "60");
   await changedSentence(visit, lighter);
   assert.equal(await visit.page.evaluate(() => globalThis.workers.length), 2);
   visit.assertClean();
@@ -261,7 +260,7 @@ test("a file on which the calculation stops is asked for once, and once more whe
   await settle(visit);
   assert.equal(await visit.page.evaluate(() => globalThis.asked), 2);
   // The page works on.
-  await visit.byId("entry-gross_mass").fill("44");
+  await fillEntry(visit, "gross_mass", "44");
   await changedSentence(visit, told);
   visit.assertClean();
   await visit.close();

@@ -2,7 +2,10 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { dropFile, openDemo, openPage, settle, startBrowser } from "./page.mjs";
+import {
+  dropFile, fillEntry, inTruck, inView, isAnswered, openDemo, openPage, openTruck, putPlace, settle, startBrowser,
+  toView,
+} from "./page.mjs";
 import { read } from "./read.mjs";
 import { hill } from "./roads.mjs";
 
@@ -17,9 +20,8 @@ test("the road last opened is back after a reload, turned as it was, with truck 
   await dropFile(visit, "drop-zone", hill);
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
   await settle(visit);
-  await visit.byId("entry-gross_mass").fill("30");
-  await visit.byId("put-at").fill("3");
-  await visit.byId("put").click();
+  await fillEntry(visit, "gross_mass", "30");
+  await putPlace(visit, "3");
   await visit.byId("reverse").click();
   await settle(visit);
   const before = await read(visit, "road-ends");
@@ -27,7 +29,7 @@ test("the road last opened is back after a reload, turned as it was, with truck 
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
   await settle(visit);
   assert.equal(await read(visit, "road-ends"), before);
-  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "30");
+  assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "30");
   assert.equal(await visit.byId("place").count(), 1);
   assert.ok(!(await read(visit, "road-name")).includes("demo"));
   visit.assertClean();
@@ -89,16 +91,14 @@ test("all that is kept is forgotten at the second press, and the page begins ane
   await dropFile(visit, "drop-zone", hill);
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
   await settle(visit);
-  await visit.byId("entry-gross_mass").fill("30");
-  await visit.byId("put-at").fill("3");
-  await visit.byId("put").click();
-  await visit.byId("targets-large").click();
-  await visit.byId("own-trucks").locator("summary").click();
-  await visit.byId("truck-name").fill("Heavy one");
-  await visit.byId("keep-truck").click();
+  await fillEntry(visit, "gross_mass", "30");
+  await putPlace(visit, "3");
+  await (await inView(visit, "more", "targets-large")).click();
+  await (await inTruck(visit, "truck-name")).fill("Heavy one");
+  await (await inTruck(visit, "keep-truck")).click();
   await visit.byId("take-truck").filter({ hasText: "Heavy one" }).waitFor();
-  await visit.byId("keep-beside").click();
-  await visit.byId("rate-hour").fill("60");
+  await (await inView(visit, "two", "keep-beside")).click();
+  await (await inView(visit, "two", "rate-hour")).fill("60");
   await visit.byId("rate-hour").press("Tab");
   await settle(visit);
   // Kept a moment after the last key.
@@ -111,22 +111,23 @@ test("all that is kept is forgotten at the second press, and the page begins ane
     assert.notEqual(full.storage[name], untouched.storage[name], kind);
   }
 
-  await visit.byId("forget").click();
+  await (await inView(visit, "more", "forget")).click();
   assert.match(await read(visit, "forget"), /once more/);
-  await visit.byId("entry-gross_mass").focus();
+  await visit.byId("units-metric").focus();
   assert.match(await read(visit, "forget"), /^Forget all/, "leaving it takes it back");
   await visit.byId("forget").click();
   await Promise.all([visit.page.waitForEvent("load"), visit.byId("forget").click()]);
-  await visit.byId("demo").waitFor();
+  await visit.byId("demo").waitFor({ state: "attached" });
   await settle(visit);
   assert.deepEqual(await keptHere(visit), untouched, "only what begins by itself, as on a new machine");
-  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "36.287");
-  assert.equal(await visit.byId("targets-large").getAttribute("aria-pressed"), "false");
+  assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "36.287");
+  assert.equal(await (await inView(visit, "more", "targets-large")).getAttribute("aria-pressed"), "false");
+  await toView(visit, "two");
   assert.equal(await visit.byId("two-table").count(), 0);
-  await visit.byId("own-trucks").locator("summary").click();
+  await openTruck(visit);
   assert.equal(await visit.byId("take-truck").count(), 0);
-  await visit.byId("keep-beside").click();
-  assert.equal(await visit.byId("rate-hour").inputValue(), "");
+  await (await inView(visit, "two", "keep-beside")).click();
+  assert.equal(await (await inView(visit, "two", "rate-hour")).inputValue(), "");
   visit.assertClean();
   await visit.close();
 });
@@ -143,7 +144,7 @@ test("what is typed is kept a moment later, not at each key, and at once when th
   });
   const writes = () => visit.page.evaluate(() => window.writes);
   // Five keys within one task: however slow the machine, no timer comes between them.
-  await visit.byId("entry-gross_mass").evaluate((field) => {
+  await (await inTruck(visit, "entry-gross_mass")).evaluate((field) => {
     for (const text of ["3", "30", "30.", "30.2", "30.25"]) {
       field.value = text;
       field.dispatchEvent(new InputEvent("input", { bubbles: true }));
@@ -161,8 +162,8 @@ test("what is typed is kept a moment later, not at each key, and at once when th
       location.reload();
     }),
   ]);
-  await visit.byId("descent-row").first().waitFor();
-  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "31.5");
+  await isAnswered(visit);
+  assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "31.5");
   visit.assertClean();
   await visit.close();
 });

@@ -3,8 +3,11 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { dropFile, openDemo, phone, settle, startBrowser, wide } from "./page.mjs";
-import { hill, roadsFile, webPage } from "./roads.mjs";
+import {
+  closeRoad, dropFile, inRoad, inTruck, inView, openDemo, openTruck, phone, putPlace, settle, startBrowser, toView,
+  unfold, wide,
+} from "./page.mjs";
+import { hill, roadsFile, twoHills, webPage } from "./roads.mjs";
 
 let browser;
 before(async () => {
@@ -29,9 +32,11 @@ const stop = (visit) =>
     const at = [[x, y], [box.x + 6, box.y + 6], [box.right - 6, box.bottom - 6]];
     const hits = at.map(([x, y]) => document.elementFromPoint(x, y)).filter(Boolean);
     // What takes the pointer over a slider of a drawing belongs to that drawing.
-    const part = element instanceof SVGElement ? seen.closest(".drawing, .strip") : seen;
+    const part = element instanceof SVGElement ? seen.closest(".drawing, .strip, .road-view") : seen;
     const free = hits.some((hit) => part.contains(hit) || hit.contains(part));
-    const mark = element.dataset.testid ?? (element.id || element.textContent.trim().slice(0, 30));
+    // A fold is called as what it opens.
+    const named = element.matches("summary") ? element.parentElement : element;
+    const mark = named.dataset.testid ?? (element.id || element.textContent.trim().slice(0, 30));
     return { mark, free, x: box.x, y: box.y, width: box.width, height: box.height, same: element === globalThis.last };
   });
 
@@ -59,7 +64,8 @@ async function isMarked(visit, { x, y, width, height }) {
 }
 
 /** Walks from the beginning of the page by Tab until it ends; the stops on the way. */
-async function walk(visit, { look = true } = {}) {
+async function walk(visit, { look = true, from = "#begin" } = {}) {
+  if (from) await visit.page.locator(from).focus();
   const session = await visit.context.newCDPSession(visit.page);
   await session.send("Accessibility.enable");
   const stops = [];
@@ -82,43 +88,84 @@ async function walk(visit, { look = true } = {}) {
   throw new Error(`the walk does not come to an end: … ${stops.slice(-12).join(", ")}`);
 }
 
-/** What must be reached in any case. */
-const MUST = [
-  "skip", "units-metric", "targets-large", "theme-night", "file-input", "reverse", "to-card", "fill-heat", "zoom-in",
-  "zoom-all", "cursor", "window-from", "window-to", "put-here", "descent-1", "export", "keep-beside",
-  "remove-place", "put-at", "put", "print-card", "save-picture", "entry-marker", "counts-down", "entry-gross_mass",
-  "entry-retarder", "forget", "save-page",
-];
+/** What must be reached in any case: in each view, in the panel of the road, in truck and day. */
+const MUST = {
+  road: [
+    "skip", "road-button", "reverse", "view-road", "view-descents", "view-two", "view-card", "view-more", "class-page", "to-truck",
+    "fill-gear", "fill-heat", "zoom-in", "zoom-out", "zoom-all", "only-this", "window-from", "window-to", "bar-1", "cursor",
+    "put-here", "stop-1", "to-card", "heavier", "governs", "heat", "other-mode", "lost", "sure", "about", "gears", "roadside",
+    "remove-place", "put-at", "put", "cautions",
+  ],
+  descents: ["descent-1", "road-table"],
+  two: ["keep-beside"],
+  card: ["print-card", "save-picture", "save-rows", "export", "save-project", "entry-marker", "counts-down"],
+  more: ["units-metric", "theme-night", "targets-large", "save-page", "forget", "evidence"],
+  "the panel of the road": ["close-road", "file-input", "show-demo"],
+  "truck and day": [
+    "usual-day", "close-drawer", "entry-gross_mass", "surface-wet", "expert-gearbox", "expert-retarder", "day-panel", "own-trucks", "done",
+  ],
+};
 
-test("by Tab alone every control is reached, named, seen and marked, and the walk ends", async () => {
+/** How each of them comes to the front. */
+const FRONTS = {
+  road: async (visit) => {
+    await toView(visit, "road");
+    await visit.byId("zoom-in").click();
+    await unfold(visit, "roadside");
+  },
+  descents: (visit) => toView(visit, "descents"),
+  two: (visit) => toView(visit, "two"),
+  card: (visit) => toView(visit, "card"),
+  more: (visit) => toView(visit, "more"),
+  "the panel of the road": async (visit) => {
+    await toView(visit, "road");
+    await inRoad(visit, "quality");
+  },
+  "truck and day": async (visit) => {
+    await closeRoad(visit);
+    await openTruck(visit);
+  },
+};
+
+test("by Tab alone every control of every view is reached, named, seen and marked, and the walk ends", async () => {
   const visit = await openDemo(browser);
-  const { stops, faults } = await walk(visit);
-  assert.deepEqual(faults, []);
-  assert.deepEqual(MUST.filter((mark) => !stops.includes(mark)), [], `of ${stops.length}`);
-  assert.equal(stops[0], "skip");
-  // In the order of the page: head, road, answer, picture, list, places, card, entries, foot.
-  const order = ["skip", "file-input", "units-metric", "class-page", "reverse", "to-card", "cursor", "descent-1", "put-at", "print-card", "entry-gross_mass", "forget"];
-  const places = order.map((mark) => stops.indexOf(mark));
-  assert.deepEqual(places, places.toSorted((a, b) => a - b));
+  for (const [front, bring] of Object.entries(FRONTS)) {
+    await bring(visit);
+    await settle(visit);
+    const { stops, faults } = await walk(visit);
+    assert.deepEqual(faults, [], front);
+    assert.deepEqual(MUST[front].filter((mark) => !stops.includes(mark)), [], `${front}: ${stops}`);
+    assert.equal(stops[0], "skip");
+    if (front !== "road") continue;
+    // In the order of the page: bar, picture, descents, answer.
+    const order = ["skip", "road-button", "reverse", "view-road", "to-truck", "fill-heat", "cursor", "put-here", "stop-1", "to-card", "heavier", "gears", "put-at", "cautions"];
+    const places = order.map((mark) => stops.indexOf(mark));
+    assert.deepEqual(places, places.toSorted((a, b) => a - b), `${stops}`);
+  }
   visit.assertClean();
   await visit.close();
 });
 
+/** On a phone, with all that folds open. */
+const MUST_ON_A_PHONE = {
+  road: ["road-button", "reverse", "fill-select", "cursor", "put-at", "tab-road", "tab-descents", "tab-truck", "tab-card", "tab-more"],
+  descents: ["descent-1"],
+  card: ["print-card"],
+  more: ["further-two", "class-page", "save-page", "forget"],
+  "truck and day": ["entry-rolling_radius", "truck-name", "keep-truck", "make-link", "measure", "done"],
+};
+
 test("the same at night on a phone with all that folds open, and in gloves", async () => {
   const visit = await openDemo(browser, { viewport: phone, scheme: "dark" });
-  await visit.byId("descent-1").click();
-  await visit.page.evaluate(() => document.querySelectorAll("details").forEach((it) => (it.open = true)));
-  await visit.byId("evidence-count").waitFor();
-  await settle(visit);
-  await visit.page.evaluate(() => document.activeElement.blur());
-  await visit.page.evaluate(() => scrollTo(0, 0));
-  await visit.byId("skip").count();
-  await visit.page.locator("#skip").focus();
-  await press(visit, "Shift+Tab");
-  const { stops, faults } = await walk(visit);
-  assert.deepEqual(faults, []);
-  for (const mark of ["entry-rolling_radius", "truck-name", "keep-truck", "make-link", "measure", "cursor", "window-to", "class-page-at-foot"]) {
-    assert.ok(stops.includes(mark), `${mark} of ${stops}`);
+  for (const [front, must] of Object.entries(MUST_ON_A_PHONE)) {
+    await (front === "truck and day" ? openTruck(visit) : toView(visit, front));
+    await visit.page.evaluate(() => document.querySelectorAll("details").forEach((it) => (it.open = true)));
+    if (front === "more") await visit.byId("evidence-count").waitFor();
+    await settle(visit);
+    // Over a page that rests there is nothing before the first control.
+    const { stops, faults } = await walk(visit, { from: front === "truck and day" ? "#truck-head" : "#begin" });
+    assert.deepEqual(faults, [], front);
+    assert.deepEqual(must.filter((mark) => !stops.includes(mark)), [], `${front}: ${stops}`);
   }
   visit.assertClean();
   await visit.close();
@@ -159,7 +206,7 @@ async function enter(visit, mark, nth = 0) {
 
 test("what removes itself hands the keyboard to its neighbour", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("put-at").fill("5");
+  await (await inView(visit, "road", "put-at")).fill("5");
   assert.match(await enter(visit, "put"), /^kind-/);
   // A row taken off: to that of the next row; the last one: to the button that puts another.
   const rows = await visit.byId("place").count();
@@ -176,6 +223,7 @@ test("what removes itself hands the keyboard to its neighbour", async () => {
   assert.equal(await enter(visit, "only-this"), "zoom-all");
   assert.equal(await enter(visit, "whole-road"), "reverse");
   // Two roads.
+  await toView(visit, "two");
   assert.equal(await enter(visit, "keep-beside"), "end-two");
   assert.equal(await enter(visit, "end-two"), "keep-beside");
   visit.assertClean();
@@ -190,13 +238,11 @@ test("messages and questions hand it to what follows, and kept trucks to each ot
   await dropFile(visit, "drop-zone", roadsFile("many.gpx", [["One", [[2000, -0.05]]], ["Two", [[3000, -0.06]]]]));
   await visit.byId("ask-track").waitFor();
   assert.equal(await enter(visit, "drop-choice"), "answer");
-  const trucks = visit.byId("own-trucks");
-  await trucks.locator("summary").click();
   for (const name of ["First", "Second"]) {
-    await visit.byId("truck-name").fill(name);
-    await visit.byId("keep-truck").click();
+    await (await inTruck(visit, "truck-name")).fill(name);
+    await (await inTruck(visit, "keep-truck")).click();
   }
-  await visit.byId("truck-name").fill("Third");
+  await (await inTruck(visit, "truck-name")).fill("Third");
   assert.equal(await enter(visit, "rename-truck"), "undo-trucks");
   assert.equal(await enter(visit, "remove-truck", 0), "remove-truck");
   assert.equal(await enter(visit, "remove-truck", 0), "save-truck");
@@ -207,8 +253,7 @@ test("messages and questions hand it to what follows, and kept trucks to each ot
 
 test("the keyboard is not taken from who left it, and a field is not given it unasked", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("put-at").fill("5");
-  await visit.byId("put").click();
+  await putPlace(visit, "5");
   await settle(visit);
   await visit.page.mouse.click(3, 500);
   assert.equal(await stop(visit), null);
@@ -221,11 +266,20 @@ test("the keyboard is not taken from who left it, and a field is not given it un
 
 test("the ends of the part shown move by keys", async () => {
   const visit = await openDemo(browser);
+  // Where is a handle, in km; the whole road has none.
   const at = async (mark) => Number(await visit.byId(mark).getAttribute("aria-valuenow"));
   const said = (mark) => visit.byId(mark).getAttribute("aria-valuetext");
+  assert.equal(await visit.byId("strip").count(), 0, "of the whole road no part is shown");
+  await visit.byId("zoom-in").click();
+  await visit.byId("strip").waitFor();
+  await settle(visit, 400);
   const length = Number(await visit.byId("window-from").getAttribute("aria-valuemax"));
-  assert.deepEqual([await at("window-from"), await at("window-to")], [0, length]);
+  const [from, to] = [await at("window-from"), await at("window-to")];
+  assert.ok(0 <= from && from < to && to <= length && to - from < length, `${from} to ${to} of ${length}`);
   await visit.byId("window-from").focus();
+  await press(visit, "Home");
+  await settle(visit, 200);
+  assert.equal(await at("window-from"), 0);
   await press(visit, "ArrowRight", "ArrowRight");
   await settle(visit, 200);
   const small = await at("window-from");
@@ -234,22 +288,72 @@ test("the ends of the part shown move by keys", async () => {
   await settle(visit, 200);
   assert.ok((await at("window-from")) > 2 * small);
   assert.match(await said("window-from"), /^[\d.]+\skm$/);
-  assert.equal(await at("window-to"), length, "the other end stays");
-  // To the crest of a descent, as its row in the list says it.
+  assert.equal(await at("window-to"), to, "the other end stays");
+  // To the crest of a descent, as the list of descents says it.
   await press(visit, "Home", "PageDown");
   await settle(visit, 200);
-  const crest = await visit.byId("descent-row").first().locator(".from dd").innerText();
-  assert.equal(await said("window-from"), crest);
+  const beginning = await said("window-from");
+  await toView(visit, "descents");
+  assert.equal(beginning, await visit.byId("descent-row").first().locator(".from dd").innerText());
+  await toView(visit, "road");
   await visit.byId("window-to").focus();
   await press(visit, "ArrowLeft");
   await settle(visit, 200);
-  assert.ok((await at("window-to")) < length);
+  assert.ok((await at("window-to")) < to);
   await press(visit, "Home");
   await settle(visit, 200);
   assert.ok((await at("window-to")) > (await at("window-from")), "the ends do not pass each other");
   await press(visit, "End");
   await settle(visit, 200);
   assert.equal(await at("window-to"), length);
+  visit.assertClean();
+  await visit.close();
+});
+
+/** What the picture shows by its keys, and what it answers. */
+test("keys of the picture: descents by their number, closer and back, the next colour, the picture alone, their list", async () => {
+  const visit = await openDemo(browser);
+  await dropFile(visit, "drop-zone", twoHills);
+  await visit.byId("road-name").filter({ hasText: "Two hills" }).waitFor();
+  await settle(visit);
+  await visit.byId("cursor").focus();
+  const km = async () => Number(await visit.byId("cursor").getAttribute("aria-valuenow"));
+  await press(visit, "Home", "ArrowRight");
+  await settle(visit, 200);
+  assert.ok(Math.abs((await km()) - 0.1) < 0.03, `100 m: ${await km()}`);
+  await press(visit, "Shift+ArrowRight");
+  await settle(visit, 200);
+  assert.ok(Math.abs((await km()) - 1.1) < 0.05, `1 km more: ${await km()}`);
+  await press(visit, "1");
+  assert.match(await visit.byId("in-hand").innerText(), /^Descent 1\b/);
+  await settle(visit, 200);
+  assert.equal(await visit.byId("bar-1").getAttribute("aria-pressed"), "true");
+  await press(visit, "2");
+  assert.match(await visit.byId("in-hand").innerText(), /^Descent 2\b/);
+  await press(visit, "Enter");
+  await visit.byId("strip").waitFor();
+  await press(visit, "0");
+  await visit.byId("strip").waitFor({ state: "detached" });
+  await press(visit, "+");
+  await visit.byId("strip").waitFor();
+  await press(visit, "-");
+  await visit.byId("strip").waitFor({ state: "detached" });
+  assert.equal(await visit.byId("fill-gear").getAttribute("aria-pressed"), "true");
+  await press(visit, "c");
+  assert.equal(await visit.byId("fill-stage").getAttribute("aria-pressed"), "true");
+  await press(visit, "f");
+  await visit.byId("in-hand").waitFor({ state: "hidden" });
+  assert.ok(await visit.byId("cursor").isVisible());
+  await press(visit, "Escape");
+  await visit.byId("in-hand").waitFor();
+  await press(visit, "?");
+  await visit.byId("keys").waitFor();
+  await press(visit, "Escape");
+  await visit.byId("keys").waitFor({ state: "hidden" });
+  const before = await visit.byId("place").count();
+  await press(visit, "p");
+  await visit.byId("place").nth(before).waitFor();
+  assert.match((await stop(visit)).mark, /^kind-/);
   visit.assertClean();
   await visit.close();
 });
@@ -276,8 +380,17 @@ test("Escape closes a message, leaves a question, hides a hint, and takes nothin
   await press(visit, "Escape");
   await visit.byId("ask-track").waitFor({ state: "detached" });
   assert.match(await visit.byId("road-name").innerText(), /invented demo/);
+  // It closes what lies over the page.
+  await inRoad(visit, "quality");
+  await press(visit, "Escape");
+  await visit.byId("road-panel").waitFor({ state: "hidden" });
+  await openTruck(visit);
+  await visit.byId("entry-gross_mass").focus();
+  await press(visit, "Escape");
+  await visit.byId("drawer").waitFor({ state: "hidden" });
+  assert.equal((await stop(visit)).mark, "to-truck", "the keyboard is back where it came from");
   // A hint lies over what follows the field: it can be put away.
-  await visit.byId("entry-top_gear_speed").focus();
+  await (await inTruck(visit, "entry-top_gear_speed")).focus();
   const hint = visit.page.locator(".entry:focus-within .about");
   assert.ok(await hint.isVisible());
   await press(visit, "Escape");
@@ -294,10 +407,14 @@ test("a handle is caught by a glove's width, at the edge of the drawing too", as
     const visit = await openDemo(browser, { viewport });
     const at = async (mark) => Number(await visit.byId(mark).getAttribute("aria-valuenow"));
     for (const [mark, other, side, way] of [["window-from", "window-to", 0.06, 1], ["window-to", "window-from", 0.94, -1]]) {
-      await visit.byId("zoom-all").click();
+      // A part in the middle, so that there is room on both sides.
+      await visit.byId("cursor").focus();
+      await press(visit, "0", "+");
+      await visit.byId("strip").waitFor();
+      await visit.byId(mark).focus();
+      await press(visit, mark === "window-from" ? "Home" : "End");
       await settle(visit, 200);
       const [before, rest] = [await at(mark), await at(other)];
-      await visit.byId(mark).scrollIntoViewIfNeeded();
       const box = await visit.byId(mark).boundingBox();
       assert.ok(box.width >= 48 && box.height >= 48, `${mark}: ${box.width} by ${box.height}`);
       const x = box.x + side * box.width;

@@ -4,7 +4,9 @@ import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
-import { openPage, park, settle, startBrowser } from "./page.mjs";
+import {
+  fillEntry, inTruck, inView, isAnswered, openPage, openTruck, park, settle, startBrowser, toView, unfold,
+} from "./page.mjs";
 import { read } from "./read.mjs";
 import { dist, startSite } from "./site.mjs";
 
@@ -22,9 +24,19 @@ before(async () => {
 after(() => browser?.close());
 
 const ready = async (visit) => {
-  await visit.byId("descent-row").first().waitFor();
+  await isAnswered(visit);
   await settle(visit);
 };
+
+/** All views, made one after the other, with truck and day. */
+async function makeAll(visit) {
+  for (const view of ["descents", "two", "card", "more"]) await toView(visit, view);
+  await (await inView(visit, "two", "keep-beside")).click();
+  await visit.byId("two-table").waitFor();
+  await openTruck(visit);
+  await toView(visit, "road");
+  await settle(visit);
+}
 
 /** All texts that a person or a screen reader is given on the page. */
 const texts = (visit) =>
@@ -44,6 +56,7 @@ const texts = (visit) =>
 test("each language says everything itself, and the figures are the same", async () => {
   const english = await openPage(browser);
   await ready(english);
+  await makeAll(english);
   const said = new Set(await texts(english));
   const figures = async (visit) => (await read(visit, "verdict-sentence")).match(/\d+/g);
   const numbers = await figures(english);
@@ -51,9 +64,11 @@ test("each language says everything itself, and the figures are the same", async
   for (const [tag, word] of LANGUAGES) {
     const visit = await openPage(browser, { path: `./${tag}.html` });
     await ready(visit);
+    await makeAll(visit);
     assert.equal(await visit.page.evaluate(() => document.documentElement.lang), tag);
     assert.match(await read(visit, "verdict-sentence"), word);
     assert.deepEqual((await figures(visit)).sort(), [...numbers].sort(), `${tag}: the same numbers`);
+    await unfold(visit, "cautions");
     await visit.byId("unread").first().waitFor();
     // Names from the demo's file are not translated.
     const names = await readFile(join(dist, (await readdirDemo())), "utf8");
@@ -73,17 +88,17 @@ async function readdirDemo() {
 test("numbers are typed and shown with the language's comma, and entries go along", async () => {
   const visit = await openPage(browser, { path: "./de.html" });
   await ready(visit);
-  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "36,287");
-  await visit.byId("entry-gross_mass").fill("22,5");
+  assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "36,287");
+  await fillEntry(visit, "gross_mass", "22,5");
   await settle(visit);
   await visit.page.goto(new URL("./", visit.page.url()).href);
   await ready(visit);
-  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "22.5");
+  assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "22.5");
   visit.assertClean();
   await visit.close();
 });
 
-test("the foot leads to the other languages, and who is set to one is offered it at the top", async () => {
+test("the settings lead to the other languages, and who is set to one is offered it at the top", async () => {
   const context = await browser.newContext({ locale: "fr-FR" });
   await park(context);
   const page = await context.newPage();
@@ -91,8 +106,10 @@ test("the foot leads to the other languages, and who is set to one is offered it
   await page.goto(visit.page.url());
   await page.locator(".page > .languages a").click();
   await page.waitForURL(/fr\.html$/);
-  await page.locator("[data-testid=descent-row]").first().waitFor();
+  await page.locator("[data-testid=hand-speed]").waitFor();
   assert.equal(await page.locator(".page > .languages a").count(), 0);
+  await page.locator("[data-testid=view-more]").click();
+  await page.locator("footer .languages a").first().waitFor();
   const foot = await page.locator("footer .languages a").evaluateAll((links) => links.map((it) => it.lang));
   assert.deepEqual(foot, ["en", "es", "de"]);
   await context.close();
@@ -104,6 +121,7 @@ test("a language that was opened works without a network, and only it is kept", 
   t.after(() => site.clear());
   const visit = await openPage(browser, { at: site.address(), path: "./de.html" });
   t.after(() => visit.close());
+  await toView(visit, "more");
   await visit.byId("kept").waitFor();
   const kept = () =>
     visit.page.evaluate(async () => {
@@ -122,7 +140,7 @@ test("a language that was opened works without a network, and only it is kept", 
   await site.stop();
   for (const tag of ["fr", "de"]) {
     await visit.page.goto(new URL(`./${tag}.html`, site.address()).href);
-    await visit.byId("descent-row").first().waitFor();
+    await isAnswered(visit);
     assert.equal(await visit.page.evaluate(() => document.documentElement.lang), tag);
   }
 });

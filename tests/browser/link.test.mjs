@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { openBeside, openPage, settle, startBrowser } from "./page.mjs";
+import { fillEntry, inTruck, isAnswered, openBeside, openPage, settle, startBrowser } from "./page.mjs";
 import { changedSentence, read, sameSentence } from "./read.mjs";
 
 let browser;
@@ -12,7 +12,7 @@ before(async () => {
 after(() => browser?.close());
 
 const ready = async (visit) => {
-  await visit.byId("descent-row").first().waitFor();
+  await isAnswered(visit);
   await settle(visit);
 };
 
@@ -21,12 +21,11 @@ async function makeLink() {
   const visit = await openPage(browser);
   await ready(visit);
   const before = await read(visit, "verdict-sentence");
-  await visit.byId("entry-gross_mass").fill("22");
-  await visit.byId("surface-wet").click();
+  await fillEntry(visit, "gross_mass", "22");
+  await (await inTruck(visit, "surface-wet")).click();
   await changedSentence(visit, before);
   await settle(visit);
-  await visit.byId("own-trucks").locator("summary").click();
-  await visit.byId("make-link").click();
+  await (await inTruck(visit, "make-link")).click();
   const link = await visit.byId("link").inputValue();
   const sentence = await read(visit, "verdict-sentence");
   visit.assertClean();
@@ -43,7 +42,7 @@ test("a link brings truck and day, asks first, and gives back what was entered",
 
   const visit = await openPage(browser);
   await ready(visit);
-  await visit.byId("entry-gross_mass").fill("30");
+  await fillEntry(visit, "gross_mass", "30");
   await settle(visit);
   const mine = await read(visit, "verdict-sentence");
   const opened = await openBeside(visit, link);
@@ -54,10 +53,10 @@ test("a link brings truck and day, asks first, and gives back what was entered",
   assert.ok(!opened.page.url().includes("with="), "a reload does not ask again");
   await opened.byId("take-link").click();
   await sameSentence(opened, sentence);
-  assert.equal(await opened.byId("entry-gross_mass").inputValue(), "22");
+  assert.equal(await (await inTruck(opened, "entry-gross_mass")).inputValue(), "22");
   await opened.byId("leave-link").click();
   await sameSentence(opened, mine);
-  assert.equal(await opened.byId("entry-gross_mass").inputValue(), "30");
+  assert.equal(await (await inTruck(opened, "entry-gross_mass")).inputValue(), "30");
   opened.assertClean();
   await visit.close();
 });
@@ -68,7 +67,7 @@ test("a link that was cut is told, and the entries stay", async () => {
     const visit = await openPage(browser, { path: broken });
     await visit.byId("link-broken").waitFor();
     await ready(visit);
-    assert.equal(await visit.byId("entry-gross_mass").inputValue(), "36.287");
+    assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "36.287");
     await visit.byId("leave-link").click();
     await visit.byId("link-broken").waitFor({ state: "detached" });
     visit.assertClean();

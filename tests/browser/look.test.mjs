@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { dropFile, openDemo, settle, startBrowser } from "./page.mjs";
+import { dropFile, inView, openDemo, openQuestion, openTruck, settle, sideways, startBrowser, toView } from "./page.mjs";
 import { hill, twoHills } from "./roads.mjs";
 import { read } from "./read.mjs";
 
@@ -65,34 +65,45 @@ test("the road can be driven the other way round, and back", async () => {
   await visit.close();
 });
 
-test("a descent opens to its table, with every gear and stage answered", async () => {
+test("all gears are one tap away, with every gear and stage answered", async () => {
   const visit = await openWorked();
-  await visit.byId("descent-1").click();
   const table = visit.byId("table-1");
+  assert.equal(await table.isVisible(), false);
+  await openQuestion(visit, "gears");
   await table.waitFor();
   assert.equal(await table.locator("tbody tr").count(), 10);
   assert.equal(await table.locator("tbody tr").first().locator("td").count(), 4 + 2);
   for (const cell of await table.locator("tbody td").allInnerTexts()) assert.notEqual(cell.trim(), "");
   assert.equal(await table.locator(".advised-stage").count(), 1);
+  await openQuestion(visit, "about");
   assert.match(await read(visit, "sign"), /\d+ %[\s\S]*(km|m)/);
-  await visit.byId("descent-1").click();
-  await table.waitFor({ state: "detached" });
+  await visit.byId("gears").locator("summary").first().click();
+  await table.waitFor({ state: "hidden" });
   visit.assertClean();
   await visit.close();
 });
 
-test("the list stands worst first, or along the road", async () => {
+test("the list stands worst first, or along the road, and leads to the road there", async () => {
   const visit = await openWorked();
   await dropFile(visit, "drop-zone", twoHills);
   await visit.byId("road-name").filter({ hasText: "Two hills" }).waitFor();
   await settle(visit);
+  // The hardest is in hand; few stand along the road below the picture.
+  assert.match(await read(visit, "in-hand"), /^Descent 2\b/);
+  assert.deepEqual(await visit.page.locator(".rail .disc").allInnerTexts(), ["1", "2"]);
+  await toView(visit, "descents");
   const first = visit.byId("descent-row").first().locator("h3");
   assert.match(await first.innerText(), /2/);
-  await visit.byId("order-road").click();
+  await (await inView(visit, "descents", "order-road")).click();
   const numbers = await visit.byId("descent-row").locator("h3").allInnerTexts();
   const sorted = [...numbers].sort((a, b) => a.match(/\d+/) - b.match(/\d+/));
   assert.deepEqual(numbers, sorted);
   assert.ok(numbers.length > 1);
+  await visit.byId("descent-1").click();
+  await visit.byId("road-view").waitFor();
+  assert.match(await read(visit, "in-hand"), /^Descent 1\b/);
+  assert.equal(await visit.byId("stop-1").getAttribute("aria-pressed"), "true");
+  assert.equal(await visit.byId("stop-2").getAttribute("aria-pressed"), "false");
   visit.assertClean();
   await visit.close();
 });
@@ -102,9 +113,9 @@ for (const scheme of ["light", "dark"]) {
     const visit = await openWorked({ scheme });
     const theme = () => visit.page.locator("html").getAttribute("data-theme");
     assert.equal(await theme(), scheme === "dark" ? "night" : "light");
-    await visit.byId("theme-night").click();
+    await (await inView(visit, "more", "theme-night")).click();
     assert.equal(await theme(), "night");
-    await visit.byId("theme-light").click();
+    await (await inView(visit, "more", "theme-light")).click();
     assert.equal(await theme(), "light");
     visit.assertClean();
     await visit.close();
@@ -112,31 +123,41 @@ for (const scheme of ["light", "dark"]) {
 
   test(`text stands out from its ground (${scheme})`, async () => {
     const visit = await openWorked({ scheme });
-    await visit.byId("descent-1").click();
-    const poor = await visit.page.evaluate(poorContrasts);
-    assert.deepEqual(poor, []);
+    for (const view of ["road", "descents", "two", "card", "more"]) {
+      await toView(visit, view);
+      await visit.page.evaluate(() => document.querySelectorAll("details").forEach((it) => (it.open = true)));
+      await settle(visit);
+      assert.deepEqual(await visit.page.evaluate(poorContrasts), [], view);
+    }
+    await openTruck(visit);
+    assert.deepEqual(await visit.page.evaluate(poorContrasts), [], "truck and day");
     await visit.close();
   });
 }
 
-test("a phone of 360 px has no sideways scroll, the answer first, and targets for fingers", async () => {
+test("a phone of 360 px has no sideways scroll, picture and answer at once, and targets for fingers", async () => {
   const visit = await openWorked({ viewport: { width: 360, height: 740 } });
-  await visit.byId("descent-1").click();
-  await visit.byId("truck-panel").locator("summary").first().click();
-  await visit.byId("day-panel").locator("summary").first().click();
-  await visit.byId("more-entries").locator("summary").click();
-  const widths = await visit.page.evaluate(() => [document.documentElement.scrollWidth, window.innerWidth]);
-  assert.equal(widths[0], widths[1]);
-  const top = async (id) => (await visit.byId(id).first().boundingBox()).y;
-  assert.ok((await top("verdict-sentence")) < (await top("road-view")));
-  assert.ok((await top("descent-row")) < (await top("entry-gross_mass")));
-  const small = await visit.page.evaluate(() =>
-    [...document.querySelectorAll("button, select, summary, .button.file, .entry input")]
-      .filter((it) => it.getClientRects().length > 0)
-      .map((it) => [it.textContent || it.id, it.getBoundingClientRect().height])
-      .filter(([, height]) => height < 44),
-  );
-  assert.deepEqual(small, []);
+  const small = () =>
+    visit.page.evaluate(() =>
+      [...document.querySelectorAll("button, select, summary, .button, .tabs a, .entry input")]
+        .filter((it) => it.getClientRects().length > 0 && it.checkVisibility())
+        .map((it) => [it.textContent || it.id, it.getBoundingClientRect().height])
+        .filter(([, height]) => height < 44),
+    );
+  const box = async (id) => {
+    const { y, height } = await visit.byId(id).first().boundingBox();
+    return [y, y + height];
+  };
+  // The picture, then what to do, and both in the window.
+  const [picture, hold] = [await box("road-view"), await box("hand-speed")];
+  assert.ok(picture[1] <= hold[0] && hold[1] <= 740, `${picture} ${hold}`);
+  for (const view of ["road", "descents", "two", "card", "more"]) {
+    await toView(visit, view);
+    assert.deepEqual([await sideways(visit), await small()], [[], []], view);
+  }
+  await openTruck(visit);
+  await visit.page.evaluate(() => document.querySelectorAll("details").forEach((it) => (it.open = true)));
+  assert.deepEqual([await sideways(visit), await small()], [[], []], "truck and day");
   visit.assertClean();
   await visit.close();
 });

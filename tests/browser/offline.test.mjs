@@ -5,7 +5,9 @@ import { mkdtemp, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
-import { dropFile, openBeside, openPage, startBrowser, startBrowserAt, takeShot } from "./page.mjs";
+import {
+  dropFile, fillEntry, inTruck, inView, isAnswered, openBeside, openPage, startBrowser, startBrowserAt, takeShot, toView,
+} from "./page.mjs";
 import { hill } from "./roads.mjs";
 import { pages, read } from "./read.mjs";
 import { changeBuild, changedTitle, dist, startSite } from "./site.mjs";
@@ -29,18 +31,23 @@ async function openKept(t, ...paths) {
   return { site, visit };
 }
 
-const isKept = (visit) => visit.byId("kept").waitFor();
+/** Waits until the settings say that the page is kept. */
+async function isKept(visit) {
+  await isAnswered(visit);
+  await toView(visit, "more");
+  await visit.byId("kept").waitFor();
+}
 
 async function reload(visit) {
   await visit.page.reload();
-  await visit.byId("descent-row").first().waitFor();
+  await isAnswered(visit);
 }
 
 const title = (visit) => visit.page.title();
 
 /** How many rows of evidence the page shows. */
 async function evidenceRows(visit) {
-  await visit.byId("evidence").locator("summary").click();
+  await inView(visit, "more", "evidence");
   await visit.byId("evidence-count").waitFor();
   return visit.byId("evidence").locator("tbody tr:not(:has(th))").count();
 }
@@ -88,7 +95,7 @@ test("kept after the first visit, the page works with its host switched off, in 
   await isKept(visit);
   await dropFile(visit, "drop-zone", hill);
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
-  await visit.byId("sure").first().filter({ hasText: "256 times" }).waitFor();
+  await visit.byId("sure").filter({ hasText: "256 times" }).waitFor({ state: "attached" });
   assert.match(await read(visit, "verdict-sentence"), /hold \d+ km\/h from the crest at 2\.0 km/);
   assert.equal(pages(await visit.page.pdf({ format: "A4" })), 1);
   assert.ok((await evidenceRows(visit)) > 200);
@@ -100,7 +107,7 @@ test("a newer version waits, says what loading it costs, and takes over when it 
   const { site, visit } = await openKept(t, FOLDER);
   const before = await title(visit);
   const sentence = await read(visit, "verdict-sentence");
-  await visit.byId("entry-gross_mass").fill("44");
+  await fillEntry(visit, "gross_mass", "44");
   await changeBuild(site.folder());
   // The browser looks for another version by itself.
   await reload(visit);
@@ -113,8 +120,8 @@ test("a newer version waits, says what loading it costs, and takes over when it 
   assert.equal(await title(visit), before);
   await visit.byId("load-newer").click();
   await visit.page.waitForFunction((title) => document.title === title, changedTitle);
-  await visit.byId("descent-row").first().waitFor();
-  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "44");
+  await isAnswered(visit);
+  assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "44");
   assert.notEqual(await read(visit, "verdict-sentence"), sentence);
   assert.equal(await evidenceRows(visit), 1);
   await keeps(visit, 1);
@@ -149,7 +156,7 @@ test("a window still open in the version before stays in it, whole, until it ask
   await lookForNewer(visit);
   await visit.byId("load-newer").click();
   await visit.page.waitForFunction((title) => document.title === title, changedTitle);
-  await visit.byId("descent-row").first().waitFor();
+  await isAnswered(visit);
   assert.equal(await evidenceRows(visit), 1);
   // The file is gone from the host, and is not in the version that is in charge now.
   assert.equal(await evidenceRows(other), rows);
@@ -192,7 +199,7 @@ test("a copy in another folder of the host keeps its own version", async (t) => 
   await keeps(visit, 2);
   await site.stop();
   await visit.page.goto(site.address(OTHER));
-  await visit.byId("descent-row").first().waitFor();
+  await isAnswered(visit);
   assert.equal(await title(visit), before);
   visit.assertClean();
 });
@@ -241,7 +248,7 @@ test("the class view that was not kept says so in the language of the road page"
 test("the page as one file is saved from the foot of the page", async (t) => {
   const { site, visit } = await openKept(t, FOLDER);
   const saving = visit.page.waitForEvent("download");
-  await visit.byId("save-page").click();
+  await (await inView(visit, "more", "save-page")).click();
   const saved = await saving;
   assert.equal(saved.suggestedFilename(), "steadygrade.html");
   assert.equal(saved.url(), `${site.address()}standalone.html`);

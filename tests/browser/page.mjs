@@ -169,9 +169,140 @@ export function withoutServiceWorkers(page) {
 /** Opens the page and waits until its demo is worked out. */
 export async function openDemo(browser, options) {
   const visit = await openPage(browser, options);
-  await visit.byId("descent-row").first().waitFor();
+  await visit.byId("hand-speed").waitFor();
   await settle(visit);
   return visit;
+}
+
+/** Waits until there is an answer, whatever view is in front. */
+export function isAnswered(visit) {
+  return visit.byId("verdict-sentence").waitFor({ state: "attached" });
+}
+
+/** Presses the first of these elements that is seen. */
+async function pressSeen(visit, ...ids) {
+  for (const id of ids) {
+    const element = visit.byId(id);
+    if (await element.isVisible()) return element.click();
+  }
+  throw new Error(`none of these is seen: ${ids.join(", ")}`);
+}
+
+/**
+ * Brings a view to the front ("road", "descents", "two", "card", "more"), as a person does: by the
+ * bar; on a phone by the row at the foot, or from there. Truck and day are closed before.
+ */
+export async function toView(visit, view) {
+  await closeTruck(visit);
+  const ids = [`view-${view}`, `tab-${view}`];
+  const seen = await Promise.all(ids.map((id) => visit.byId(id).isVisible()));
+  if (!seen.includes(true)) {
+    await pressSeen(visit, "tab-more");
+    ids.push(`further-${view}`);
+  }
+  await pressSeen(visit, ...ids);
+  await visit.page.locator(`.page[data-view=${view}]`).waitFor();
+}
+
+/** Brings a view to the front and opens the folds about this element in it; gives it. */
+export async function inView(visit, view, id) {
+  await toView(visit, view);
+  return unfold(visit, id);
+}
+
+/** Whether truck and day are open. */
+export const truckIsOpen = (visit) => visit.byId("drawer").isVisible();
+
+/** Opens truck and day. */
+export async function openTruck(visit) {
+  if (await truckIsOpen(visit)) return;
+  await pressSeen(visit, "to-truck", "tab-truck");
+  await visit.byId("entry-gross_mass").waitFor();
+}
+
+/** Closes truck and day. */
+export async function closeTruck(visit) {
+  if (!(await truckIsOpen(visit))) return;
+  await visit.byId("close-drawer").click();
+  await visit.byId("drawer").waitFor({ state: "hidden" });
+}
+
+/** Opens truck and day, and the folds about this element in them; gives it. */
+export async function inTruck(visit, id) {
+  await openTruck(visit);
+  return unfold(visit, id);
+}
+
+/** Types into an entry of truck or day. */
+export async function fillEntry(visit, key, text) {
+  await (await inTruck(visit, `entry-${key}`)).fill(text);
+}
+
+/** Puts a place on the road at this distance. */
+export async function putPlace(visit, at) {
+  await (await inView(visit, "road", "put-at")).fill(at);
+  await visit.byId("put").click();
+}
+
+/** Opens the folds about an element, from the outermost to its own; gives the element. */
+export async function unfold(visit, id) {
+  const element = visit.byId(id).first();
+  await element.waitFor({ state: "attached" });
+  const folded = element.locator("xpath=ancestor-or-self::details[not(@open)]").first();
+  while ((await folded.count()) > 0) {
+    const fold = await folded.elementHandle();
+    await folded.locator("summary").first().click();
+    await visit.page.waitForFunction((it) => it.open || !it.isConnected, fold);
+  }
+  return element;
+}
+
+/** Waits until the card says this, whatever view is in front: it is what the browser prints. */
+export function sheetSays(visit, what) {
+  return visit.byId("sheet").filter(what).waitFor({ state: "attached" });
+}
+
+/** Zooms in, draws the left end of the part shown to about a third of the road, the right one to its end, and has that worked out alone. */
+export async function takePart(visit) {
+  await toView(visit, "road");
+  await visit.byId("zoom-in").click();
+  await visit.byId("strip").waitFor();
+  await visit.byId("window-to").focus();
+  await visit.page.keyboard.press("End");
+  await settle(visit, 300);
+  const strip = await visit.byId("strip").locator(".strip-pad").boundingBox();
+  const handle = await visit.byId("window-from").locator(".knob").first().boundingBox();
+  await visit.page.mouse.move(handle.x + handle.width / 2, strip.y + strip.height / 2);
+  await visit.page.mouse.down();
+  await visit.page.mouse.move(strip.x + strip.width / 3, strip.y + strip.height / 2, { steps: 6 });
+  await visit.page.mouse.up();
+  await visit.byId("only-this").click();
+  await visit.byId("notice").getByTestId("part").waitFor();
+  await settle(visit);
+}
+
+/** Opens a question about the descent in hand; gives it. */
+export async function openQuestion(visit, key) {
+  await toView(visit, "road");
+  return unfold(visit, key);
+}
+
+/** Opens the panel of the road; gives the element with this data-testid in it. */
+export async function inRoad(visit, id) {
+  const panel = visit.byId("road-panel");
+  if (!(await panel.isVisible())) {
+    await closeTruck(visit);
+    await visit.byId("road-button").click();
+    await panel.waitFor();
+  }
+  return panel.getByTestId(id);
+}
+
+/** Closes it. */
+export async function closeRoad(visit) {
+  if (!(await visit.byId("road-panel").isVisible())) return;
+  await visit.byId("close-road").click();
+  await visit.byId("road-panel").waitFor({ state: "hidden" });
 }
 
 /** A file to give to the page: { name, bytes }. */
@@ -213,12 +344,30 @@ export function chooseFile(visit, { name, bytes, type = "application/gpx+xml" },
   return field.setInputFiles({ name, mimeType: type, buffer: Buffer.from(bytes) });
 }
 
+/**
+ * What is wider than its room: the page, or a part of it that scrolls up and down. Tables and the row
+ * of descents, which are meant to scroll sideways, are let be.
+ */
+export function sideways(visit) {
+  return visit.page.evaluate(() => {
+    const { scrollWidth, clientWidth } = document.documentElement;
+    const found = scrollWidth > clientWidth ? [`the page: ${scrollWidth} px in ${clientWidth}`] : [];
+    for (const it of document.querySelectorAll("body *")) {
+      if (!it.checkVisibility() || it.clientWidth === 0 || it.scrollWidth <= it.clientWidth + 1) continue;
+      const meant = it.closest(".wide-table, .rail-cards, .chips, textarea, .unseen");
+      if (meant || !/auto|scroll/.test(getComputedStyle(it).overflowX)) continue;
+      found.push(`${it.dataset.testid ?? (it.id || it.className)}: ${it.scrollWidth} px in ${it.clientWidth}`);
+    }
+    return found;
+  });
+}
+
 /** A picture of the page into the folder for pictures; gives its path. */
-export async function takeShot(visit, name, { fullPage = false } = {}) {
+export async function takeShot(visit, name) {
   const folder = fromEnvironment("STEADYGRADE_SHOTS");
   await mkdir(folder, { recursive: true });
   const path = join(folder, `${name}.png`);
-  await visit.page.screenshot({ path, fullPage });
+  await visit.page.screenshot({ path });
   return path;
 }
 
@@ -228,7 +377,8 @@ export function settle(visit, quietMs = 600, limitMs = 20_000) {
     ([quietMs, limitMs]) =>
       new Promise((resolve, reject) => {
         const late = setTimeout(() => reject(new Error("the page does not come to rest")), limitMs);
-        const studied = () => document.querySelector("[data-testid=studying]") === null;
+        // How sure the answer is comes last; until then its share of the work stands there.
+        const studied = () => !/^\d+\s%$|^…$/.test(document.querySelector("[data-testid=sure] .short")?.textContent ?? "");
         const done = () => {
           if (!studied()) {
             quiet = setTimeout(done, quietMs);

@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { dropFile, openBeside, openPage, phone, startBrowser, takeShot } from "./page.mjs";
+import { dropFile, isAnswered, openBeside, openPage, phone, startBrowser, takeShot } from "./page.mjs";
 import { pages, read } from "./read.mjs";
 import { hill } from "./roads.mjs";
 
@@ -25,7 +25,7 @@ test("the notice shows, has the keyboard, is no matter of Escape, and goes by En
   assert.match(await read(visit, "parked-notice"), /Plan while parked\.\s+Not for use while driving\./);
   assert.equal(await focused(visit), "parked");
   // The road is worked out behind it.
-  await visit.byId("descent-row").first().waitFor();
+  await isAnswered(visit);
   for (let round = 0; round < 3; round += 1) {
     await visit.page.keyboard.press("Escape");
     await visit.page.waitForTimeout(100);
@@ -119,10 +119,10 @@ test("it does not come again in the same session, and comes in a new one", async
   const visit = await open();
   await visit.byId("parked").click();
   await visit.page.reload();
-  await visit.byId("descent-row").first().waitFor();
+  await isAnswered(visit);
   assert.equal(await visit.byId("parked-notice").count(), 0);
   await visit.page.goto(new URL("./de.html", visit.page.url()).href);
-  await visit.byId("descent-row").first().waitFor();
+  await isAnswered(visit);
   assert.equal(await visit.byId("parked-notice").count(), 0);
   const other = await openBeside(visit);
   await other.byId("parked-notice").waitFor();
@@ -170,7 +170,7 @@ test("a browser that keeps nothing shows it each time, and it goes all the same"
 
 test("it is not printed, and does not keep the card from being", async () => {
   const visit = await open();
-  await visit.byId("sheet").waitFor();
+  await visit.byId("sheet").waitFor({ state: "attached" });
   assert.equal(pages(await visit.page.pdf({ format: "A4" })), 1);
   await visit.page.emulateMedia({ media: "print" });
   assert.ok(await visit.byId("sheet").isVisible());
@@ -181,7 +181,7 @@ test("it is not printed, and does not keep the card from being", async () => {
     [phone, "dark", "phone"],
   ]) {
     const shown = await open({ viewport, scheme });
-    await shown.byId("descent-row").first().waitFor();
+    await isAnswered(shown);
     await takeShot(shown, `parked-${name}`);
     await shown.close();
   }

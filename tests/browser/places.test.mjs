@@ -5,7 +5,10 @@ import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
 import { validateXML } from "xmllint-wasm";
-import { chooseFile, dropFile, openDemo, openPage, phone, settle, startBrowser, wide } from "./page.mjs";
+import {
+  chooseFile, dropFile, inView, isAnswered, openDemo, openPage, openTruck, phone, putPlace, settle, sheetSays, sideways,
+  startBrowser, toView, wide,
+} from "./page.mjs";
 import { read } from "./read.mjs";
 import { hill } from "./roads.mjs";
 
@@ -38,52 +41,49 @@ test("a place put at a distance is on the list, in the picture and on the card, 
   const visit = await openDemo(browser);
   const own = await rows(visit).count();
   assert.equal(own, 3, "the demo's waypoints");
-  await visit.byId("put-at").fill("12.34");
-  await visit.byId("put").click();
+  await putPlace(visit, "12.34");
   await rows(visit).nth(own).waitFor();
+  assert.match(await visit.byId("roadside").locator(".short").innerText(), /^4$/);
   const row = await rowWith(visit, "from", "12.34");
   await row.locator("select").selectOption("EscapeRamp");
   await fill(row, "name", "Old quarry");
-  await visit.byId("sheet").filter({ hasText: "Escape ramp at km 12.3" }).waitFor();
-  await visit.byId("sheet").filter({ hasText: /km\s12\.3 \(mile\s7\.7\): Old quarry/ }).waitFor();
+  await sheetSays(visit, { hasText: "Escape ramp at km 12.3" });
+  await sheetSays(visit, { hasText: /km\s12\.3 \(mile\s7\.7\): Old quarry/ });
   assert.ok(await visit.page.locator(".road-view svg text", { hasText: "Old quarry" }).count());
   for (let left = 3; left > 0; left -= 1) await visit.byId("undo-places").click();
   await visit.byId("undo-places").waitFor({ state: "detached" });
   assert.equal(await rows(visit).count(), own);
-  await visit.byId("sheet").filter({ hasNotText: "Old quarry" }).waitFor();
+  await sheetSays(visit, { hasNotText: "Old quarry" });
   visit.assertClean();
   await visit.close();
 });
 
 test("a distance that is not on the road is refused with the road's ends, as the marker has them", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("entry-marker").fill("100");
-  await visit.byId("put-at").fill("12");
-  await visit.byId("put").click();
+  await (await inView(visit, "card", "entry-marker")).fill("100");
+  await putPlace(visit, "12");
   const refused = visit.page.locator(".put .problem");
   await refused.filter({ hasText: /not on this road: it goes from 100 to 12\d\.\d+ km/ }).waitFor();
   assert.equal(await visit.byId("put-at").inputValue(), "12", "what was typed stays");
-  await visit.byId("put-at").fill("110");
-  await visit.byId("put").click();
+  await putPlace(visit, "110");
   const row = await rowWith(visit, "from", "110");
   await fill(row, "from", "99");
   await row.locator(".problem").filter({ hasText: "not on this road" }).waitFor();
   await fill(row, "from", "111.5");
-  await visit.byId("sheet").filter({ hasText: "km 111.5" }).waitFor();
+  await sheetSays(visit, { hasText: "km 111.5" });
   visit.assertClean();
   await visit.close();
 });
 
 test("places and limits come back after a reload, on their road only", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("put-at").fill("5");
-  await visit.byId("put").click();
+  await putPlace(visit, "5");
   await fill(await rowWith(visit, "from", "5"), "name", "Mill bend");
-  await visit.byId("sheet").filter({ hasText: "Mill bend" }).waitFor();
+  await sheetSays(visit, { hasText: "Mill bend" });
   await visit.page.reload();
-  await visit.byId("sheet").filter({ hasText: "Mill bend" }).waitFor();
+  await sheetSays(visit, { hasText: "Mill bend" });
   await dropFile(visit, "drop-zone", hill);
-  await visit.byId("sheet").filter({ hasNotText: "Mill bend" }).waitFor();
+  await sheetSays(visit, { hasNotText: "Mill bend" });
   visit.assertClean();
   await visit.close();
 });
@@ -91,8 +91,7 @@ test("places and limits come back after a reload, on their road only", async () 
 test("a posted limit slows its stretch, may decide the gear, and is gone when it is removed", async () => {
   const visit = await openDemo(browser);
   const before = await read(visit, "verdict-sentence");
-  await visit.byId("put-at").fill("10.7");
-  await visit.byId("put").click();
+  await putPlace(visit, "10.7");
   const row = await rowWith(visit, "from", "10.7");
   await fill(row, "name", "Old bridge");
   await row.locator("select").selectOption("limit");
@@ -106,9 +105,8 @@ test("a posted limit slows its stretch, may decide the gear, and is gone when it
   await fill(row, "limit", "20");
   await row.locator(".kind-caution").filter({ hasText: "sign says" }).waitFor({ state: "detached" });
   await settle(visit);
-  await visit.byId("sheet").filter({ hasText: "Posted 20 km/h, km 10.7 – 22.0" }).waitFor();
-  const first = visit.byId("descent-row").filter({ hasText: /20\skm\/h/ });
-  assert.ok(await first.count(), "the first descent is held to the limit posted on it");
+  await sheetSays(visit, { hasText: "Posted 20 km/h, km 10.7 – 22.0" });
+  assert.match(await read(visit, "hand-speed"), /^20 km\/h$/, "the descent is held to the limit posted on it");
   assert.ok((await visit.page.locator(".road-view path.posted").getAttribute("d")).length > 10);
   await fill(row, "to", "9");
   await row.locator(".problem").filter({ hasText: "must end behind" }).waitFor();
@@ -123,14 +121,13 @@ test("a posted limit slows its stretch, may decide the gear, and is gone when it
 
 test("the other direction mirrors the distances, and zoom and cursor stay when a place is put", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("put-at").fill("5");
-  await visit.byId("put").click();
+  await putPlace(visit, "5");
   await visit.byId("zoom-in").click();
   await settle(visit);
-  assert.ok(await visit.byId("only-this").isEnabled());
+  assert.ok(await visit.byId("only-this").isVisible());
   await visit.byId("put-here").click();
   await settle(visit);
-  assert.ok(await visit.byId("only-this").isEnabled(), "still zoomed in");
+  assert.ok(await visit.byId("only-this").isVisible(), "still zoomed in");
   await visit.byId("reverse").click();
   await settle(visit);
   const length = Number((await read(visit, "road-ends")).match(/(\d+\.\d) km/)[1]);
@@ -142,14 +139,13 @@ test("the other direction mirrors the distances, and zoom and cursor stay when a
 
 test("the file that leaves fits the GPX 1.1 schema, and its places come back without its advice", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("put-at").fill("12.34");
-  await visit.byId("put").click();
+  await putPlace(visit, "12.34");
   const row = await rowWith(visit, "from", "12.34");
   await row.locator("select").selectOption("ChainUp");
   await fill(row, "name", "Lay-by & more");
   await settle(visit);
   const saving = visit.page.waitForEvent("download");
-  await visit.byId("export").click();
+  await (await inView(visit, "card", "export")).click();
   const bytes = await readFile(await (await saving).path());
   const schema = await readFile(new URL("../data/gpx-1.1.xsd", import.meta.url), "utf8");
   const check = (contents) => validateXML({ xml: [{ fileName: "out.gpx", contents }], schema: [schema] });
@@ -173,32 +169,31 @@ test("with one thumb at 360 px: a file chosen, the road tapped, a place put, the
     scheme: "dark",
     before: (page) => page.addInitScript(() => (globalThis.print = () => (globalThis.printed = true))),
   });
-  await visit.byId("descent-row").first().waitFor();
+  await isAnswered(visit);
   await chooseFile(visit, hill);
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
   await settle(visit);
-  // What decides comes first, then the picture, then the worst descent.
-  const tops = [];
-  for (const id of ["verdict-sentence", "road-view", "descent-1"]) tops.push((await visit.byId(id).boundingBox()).y);
-  assert.deepEqual(tops, tops.toSorted((a, b) => a - b));
-  const drawing = visit.page.locator(".road-view .drawing").first();
-  await drawing.scrollIntoViewIfNeeded();
-  const box = await drawing.boundingBox();
-  await visit.page.touchscreen.tap(box.x + box.width * 0.6, box.y + box.height * 0.3);
+  // The picture, and what decides below it: both whole in the window.
+  const boxes = [];
+  for (const id of ["road-view", "hand-gear", "hand-speed"]) boxes.push(await visit.byId(id).boundingBox());
+  for (const box of boxes) assert.ok(box.y >= 0 && box.y + box.height <= phone.height, JSON.stringify(box));
+  assert.ok(boxes[0].y + boxes[0].height <= boxes[1].y);
+  await visit.page.touchscreen.tap(boxes[0].x + boxes[0].width * 0.6, boxes[0].y + boxes[0].height * 0.3);
   const before = await rows(visit).count();
-  await visit.byId("put-here").tap();
+  await (await inView(visit, "road", "put-here")).tap();
   await rows(visit).nth(before).waitFor();
   const row = rows(visit).nth(before);
   await row.locator("select").selectOption("BrakeCheck");
-  await visit.byId("sheet").filter({ hasText: "brake check" }).waitFor();
-  await visit.byId("print-card").tap();
+  await sheetSays(visit, { hasText: "brake check" });
+  await (await inView(visit, "card", "print-card")).tap();
   assert.ok(await visit.page.evaluate(() => globalThis.printed));
   const saving = visit.page.waitForEvent("download");
-  await visit.byId("save-picture").tap();
+  await (await inView(visit, "card", "save-picture")).tap();
   assert.match((await saving).suggestedFilename(), /Test-hill-card\.png/);
-  const wide = await visit.page.evaluate(() => document.documentElement.scrollWidth);
-  assert.ok(wide <= 360, `${wide}`);
-  assert.deepEqual(await smallTargets(visit), []);
+  for (const view of ["card", "road"]) {
+    await toView(visit, view);
+    assert.deepEqual([await sideways(visit), await smallTargets(visit)], [[], []], view);
+  }
   visit.assertClean();
   await visit.close();
 });
@@ -207,7 +202,7 @@ test("with one thumb at 360 px: a file chosen, the road tapped, a place put, the
 function smallTargets(visit) {
   return visit.page.evaluate(() => {
     const found = [];
-    for (const it of document.querySelectorAll("button, select, input:not([type=file]), textarea, summary, label.file, nav a")) {
+    for (const it of document.querySelectorAll("button, select, input:not([type=file]), textarea, summary, label.file, nav a, a.button, a.boxed")) {
       const box = it.getBoundingClientRect();
       if (box.width === 0 || !it.checkVisibility()) continue;
       // A box to tick is pressed by its label too.
@@ -221,15 +216,18 @@ function smallTargets(visit) {
 test("gloves make every target 48 px high, and are kept", async () => {
   const visit = await openDemo(browser, { viewport: wide });
   assert.notDeepEqual(await smallTargets(visit), []);
-  await visit.byId("targets-large").click();
-  await visit.byId("descent-1").click();
-  for (const panel of ["more-entries", "own-trucks", "evidence"]) {
-    await visit.byId(panel).locator("summary").first().click();
+  await (await inView(visit, "more", "targets-large")).click();
+  for (const view of ["more", "card", "two", "descents", "road"]) {
+    await toView(visit, view);
+    await visit.page.evaluate(() => document.querySelectorAll("details").forEach((it) => (it.open = true)));
+    assert.deepEqual(await smallTargets(visit), [], view);
   }
-  assert.deepEqual(await smallTargets(visit), []);
+  await openTruck(visit);
+  await visit.page.evaluate(() => document.querySelectorAll("details").forEach((it) => (it.open = true)));
+  assert.deepEqual(await smallTargets(visit), [], "truck and day");
   await visit.page.reload();
-  await visit.byId("descent-row").first().waitFor();
-  assert.equal(await visit.byId("targets-large").getAttribute("aria-pressed"), "true");
+  await isAnswered(visit);
+  assert.equal(await (await inView(visit, "more", "targets-large")).getAttribute("aria-pressed"), "true");
   visit.assertClean();
   await visit.close();
 });
@@ -237,7 +235,7 @@ test("gloves make every target 48 px high, and are kept", async () => {
 test("the card is saved as a picture of a sheet of A4, black on white at night too", async () => {
   const visit = await openDemo(browser, { scheme: "dark", viewport: { ...phone, width: 360 } });
   const saving = visit.page.waitForEvent("download");
-  await visit.byId("save-picture").click();
+  await (await inView(visit, "card", "save-picture")).click();
   const file = await saving;
   assert.match(file.suggestedFilename(), /Kestrel.*-card\.png$/);
   const bytes = await readFile(await file.path());

@@ -3,7 +3,10 @@
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
-import { dropFile, dropFiles, openDemo, openPage, settle, startBrowser } from "./page.mjs";
+import {
+  dropFile, dropFiles, fillEntry, inTruck, inView, isAnswered, openDemo, openPage, putPlace, settle, startBrowser,
+  toView,
+} from "./page.mjs";
 import { read, sameSentence } from "./read.mjs";
 import { hill, roadFile } from "./roads.mjs";
 
@@ -19,7 +22,7 @@ before(async () => {
 after(() => browser?.close());
 
 const ready = async (visit) => {
-  await visit.byId("descent-row").first().waitFor();
+  await isAnswered(visit);
   await settle(visit);
 };
 
@@ -37,21 +40,26 @@ async function joinBoth(visit) {
   await settle(visit);
 }
 
+/** What the card says. */
+async function cardText(visit) {
+  await toView(visit, "card");
+  return read(visit, "sheet");
+}
+
 /** Such a road, a place, a marker, 22 t in the wet: saved. */
 async function save() {
   const visit = await openPage(browser);
   await ready(visit);
   await joinBoth(visit);
-  await visit.byId("entry-gross_mass").fill("22");
-  await visit.byId("surface-wet").click();
+  await fillEntry(visit, "gross_mass", "22");
+  await (await inTruck(visit, "surface-wet")).click();
   await settle(visit);
-  await visit.byId("put-at").fill("4.5");
-  await visit.byId("put").click();
+  await putPlace(visit, "4.5");
   await settle(visit);
-  await visit.byId("entry-marker").fill("12.4");
+  await (await inView(visit, "card", "entry-marker")).fill("12.4");
   await settle(visit);
   const saving = visit.page.waitForEvent("download");
-  await visit.byId("save-project").click();
+  await (await inView(visit, "card", "save-project")).click();
   const download = await saving;
   const project = {
     name: download.suggestedFilename(),
@@ -59,7 +67,7 @@ async function save() {
     type: TYPE,
     sentence: await read(visit, "verdict-sentence"),
     things: await places(visit).count(),
-    sheet: await read(visit, "sheet"),
+    sheet: await cardText(visit),
     ends: await read(visit, "road-ends"),
   };
   assert.match(project.ends, /14\.0 km/);
@@ -85,20 +93,20 @@ test("a project brings back road, places, marker, truck and day, and what was en
 
   const visit = await openPage(browser);
   await ready(visit);
-  await visit.byId("entry-gross_mass").fill("30");
+  await fillEntry(visit, "gross_mass", "30");
   await settle(visit);
   await dropFile(visit, "drop-zone", project);
   await visit.byId("project-opened").waitFor();
   await sameSentence(visit, project.sentence);
   await settle(visit);
-  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "22");
+  assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "22");
   const same = async () => {
     assert.match(await read(visit, "road-name"), /Test hill \+ Upper side/);
     assert.equal(await read(visit, "road-ends"), project.ends, "from the same end");
     assert.equal(await places(visit).count(), project.things);
   };
   await same();
-  assert.equal(await read(visit, "sheet"), project.sheet, "the same card");
+  assert.equal(await cardText(visit), project.sheet, "the same card");
   // A reload keeps it, places too; what was typed for the marker it does not.
   await visit.page.reload();
   await ready(visit);
@@ -111,6 +119,7 @@ test("a project brings back road, places, marker, truck and day, and what was en
 
 /** Texts of the table of two roads: kept, shown, difference of each row. */
 async function table(visit) {
+  await toView(visit, "two");
   await visit.byId("two-table").waitFor();
   return visit.byId("two-table").locator("tbody tr").allInnerTexts();
 }
@@ -123,21 +132,20 @@ async function savePair() {
     await dropFile(visit, "drop-zone", file);
     await visit.byId("road-name").filter({ hasText: name }).waitFor();
     await settle(visit);
-    await visit.byId("entry-gross_mass").fill(tonnes);
+    await fillEntry(visit, "gross_mass", tonnes);
     await settle(visit);
   };
   await choose(hill, "Test hill", "22");
-  await visit.byId("put-at").fill("4.5");
-  await visit.byId("put").click();
-  await visit.byId("entry-marker").fill("7");
+  await putPlace(visit, "4.5");
+  await (await inView(visit, "card", "entry-marker")).fill("7");
   await settle(visit);
-  await visit.byId("keep-beside").click();
+  await (await inView(visit, "two", "keep-beside")).click();
   await choose(gentle, "Gentle way", "30");
   await visit.byId("reverse").click();
   await settle(visit);
   const rows = await table(visit);
   const saving = visit.page.waitForEvent("download");
-  await visit.byId("save-project").click();
+  await (await inView(visit, "card", "save-project")).click();
   const download = await saving;
   const bytes = await readFile(await download.path());
   return { visit, rows, project: { name: download.suggestedFilename(), bytes, type: TYPE } };
@@ -154,6 +162,7 @@ test("a project brings back both roads, each with its truck; so does a reload; t
   await ready(visit);
   const same = async () => {
     await visit.byId("road-name").filter({ hasText: "Gentle way" }).waitFor();
+    await toView(visit, "two");
     await visit.byId("two-0").locator("h3").filter({ hasText: "Test hill" }).waitFor();
     await settle(visit);
     assert.deepEqual(await table(visit), rows);
@@ -163,25 +172,26 @@ test("a project brings back both roads, each with its truck; so does a reload; t
   await visit.page.reload();
   await same();
 
-  await visit.byId("swap-two").click();
+  await (await inView(visit, "two", "swap-two")).click();
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
   await visit.byId("two-0").locator("h3").filter({ hasText: "Gentle way" }).waitFor();
   await settle(visit);
-  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "22");
-  assert.equal(await visit.byId("entry-marker").inputValue(), "7");
+  assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "22");
+  assert.equal(await (await inView(visit, "card", "entry-marker")).inputValue(), "7");
   assert.equal(await places(visit).count(), 1);
   const values = (rows) => rows.map((row) => row.split("\t").slice(1, 3));
   assert.deepEqual(values(await table(visit)), values(rows).map(([kept, shown]) => [shown, kept]));
-  await visit.byId("swap-two").click();
+  await (await inView(visit, "two", "swap-two")).click();
   await same();
 
   // Put away it stays away.
-  await visit.byId("end-two").click();
+  await (await inView(visit, "two", "end-two")).click();
   await visit.byId("two-table").waitFor({ state: "detached" });
   await settle(visit);
   await visit.page.reload();
   await visit.byId("road-name").filter({ hasText: "Gentle way" }).waitFor();
   await settle(visit);
+  await toView(visit, "two");
   assert.equal(await visit.byId("two-table").count(), 0);
   visit.assertClean();
   await visit.close();
@@ -194,10 +204,11 @@ test("a road kept here stays beside the road of a project that brings none", asy
   await dropFile(visit, "drop-zone", gentle);
   await visit.byId("road-name").filter({ hasText: "Gentle way" }).waitFor();
   await settle(visit);
-  await visit.byId("keep-beside").click();
+  await (await inView(visit, "two", "keep-beside")).click();
   await dropFile(visit, "drop-zone", project);
   await sameSentence(visit, project.sentence);
   await settle(visit);
+  await toView(visit, "two");
   assert.match(await visit.byId("two-0").locator("h3").innerText(), /Gentle way/);
   assert.match(await visit.byId("two-1").locator("h3").innerText(), /Test hill/);
   visit.assertClean();
@@ -206,17 +217,19 @@ test("a road kept here stays beside the road of a project that brings none", asy
 
 test("an invented road stays one in a project, alone and beside another", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("keep-beside").click();
+  await (await inView(visit, "two", "keep-beside")).click();
   await settle(visit);
   const saving = visit.page.waitForEvent("download");
-  await visit.byId("save-project").click();
+  await (await inView(visit, "card", "save-project")).click();
   const project = { name: "both.steadygrade", bytes: await readFile(await (await saving).path()), type: TYPE };
   await dropFile(visit, "drop-zone", hill);
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
   await settle(visit);
+  await toView(visit, "two");
   assert.match(await visit.byId("two-0").locator("h3").innerText(), /invented/);
   await dropFile(visit, "drop-zone", project);
-  await visit.byId("demo").waitFor();
+  await visit.byId("demo").waitFor({ state: "attached" });
+  await toView(visit, "two");
   await settle(visit);
   for (const index of [0, 1]) {
     assert.match(await visit.byId(`two-${index}`).locator("h3").innerText(), /invented/);
@@ -231,8 +244,7 @@ test("back to mine gives truck and day back; undo gives back the places put ther
   await ready(visit);
   await joinBoth(visit);
   for (const at of ["1.0", "2.0", "3.0"]) {
-    await visit.byId("put-at").fill(at);
-    await visit.byId("put").click();
+    await putPlace(visit, at);
   }
   await settle(visit);
   await dropFile(visit, "drop-zone", project);
@@ -242,8 +254,8 @@ test("back to mine gives truck and day back; undo gives back the places put ther
   assert.equal(await places(visit).count(), 1);
   await visit.byId("leave-link").click();
   await settle(visit);
-  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "36.287");
-  await visit.byId("undo-places").click();
+  assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "36.287");
+  await (await inView(visit, "road", "undo-places")).click();
   await settle(visit);
   assert.equal(await places(visit).count(), 3);
   visit.assertClean();

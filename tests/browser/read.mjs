@@ -1,6 +1,6 @@
 // What a person reads.
 
-/** The text of the element with this data-testid, with plain blanks for those that do not break. */
+/** The text of the element with this data-testid, in plain blanks. */
 export async function read(visit, id) {
   return plain(await visit.byId(id).first().innerText());
 }
@@ -20,7 +20,8 @@ export function pages(pdf) {
   return (pdf.toString("latin1").match(/\/Type\s*\/Page[^s]/g) ?? []).length;
 }
 
-function plain(text) {
+/** A text with plain blanks for those that do not break. */
+export function plain(text) {
   return text.replaceAll("\u00a0", " ");
 }
 

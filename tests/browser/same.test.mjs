@@ -3,7 +3,10 @@
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
-import { chooseFile, dropFile, dropFiles, openDemo, phone, settle, startBrowser, takeShot } from "./page.mjs";
+import {
+  chooseFile, closeRoad, dropFile, dropFiles, fillEntry, inRoad, inView, openDemo, phone, putPlace, settle, sideways,
+  startBrowser, takePart, takeShot, toView,
+} from "./page.mjs";
 import { changedSentence, read } from "./read.mjs";
 import { hill, roadFile } from "./roads.mjs";
 
@@ -37,16 +40,23 @@ async function open(visit, file, name) {
 async function combine(visit, files) {
   await dropFiles(visit, "drop-zone", files);
   await visit.byId("combine").click();
-  await visit.byId("combined").waitFor();
+  await isCombined(visit);
+}
+
+/** Waits until the road shown is one of several recordings. */
+async function isCombined(visit, what = { hasText: /recordings/ }) {
+  await visit.byId("combined").filter(what).waitFor({ state: "attached" });
   await settle(visit);
 }
 
-const findings = async (visit) => {
-  await visit.page.evaluate(() => {
-    for (const id of ["road-panel", "findings"]) document.querySelector(`[data-testid=${id}]`).open = true;
-  });
-  return await visit.byId("findings").innerText();
-};
+/** What was found out about the road. */
+async function findings(visit) {
+  const list = await inRoad(visit, "findings");
+  if (!(await list.evaluate((it) => it.open))) await list.locator("summary").click();
+  const text = await list.innerText();
+  await closeRoad(visit);
+  return text;
+}
 
 test("files dropped together that lie on each other are asked about, and nothing is combined by itself", async () => {
   const visit = await openDemo(browser);
@@ -56,9 +66,9 @@ test("files dropped together that lie on each other are asked about, and nothing
   // All three choices are there, and the road before stands.
   for (const choice of ["rank", "join", "combine"]) assert.ok(await visit.byId(choice).isVisible(), choice);
   assert.match(await read(visit, "road-name"), /demo/);
-  await takeShot(visit, "same-asked", { fullPage: true });
+  await takeShot(visit, "same-asked");
   await visit.byId("combine").click();
-  await visit.byId("combined").waitFor();
+  await isCombined(visit);
   assert.match(await read(visit, "combined"), /One road of 2 recordings: Hill again\.gpx \+ Test hill\.gpx/);
   assert.match(await read(visit, "road-name"), /Hill again \+ Test hill/);
   assert.match(await read(visit, "road-ends"), /9\.0 km/);
@@ -75,11 +85,15 @@ test("where the recordings differ it is told with the place, and the steeper is 
   await combine(visit, [hill, pitched]);
   const text = await findings(visit);
   assert.match(text, /The two recordings differ by up to \d+ m of height over \d+ m; the steeper one is used/);
-  const place = visit.byId("findings").locator("li", { hasText: "differ by up to" }).getByTestId("show-place");
+  const place = (await inRoad(visit, "findings")).locator("li", { hasText: "differ by up to" }).getByTestId("show-place");
   assert.match(await place.first().innerText(), /[345]\.\d.*km/);
+  // It leads there.
+  await place.first().click();
+  await visit.byId("road-panel").waitFor({ state: "hidden" });
+  await visit.byId("strip").waitFor();
   const speed = (sentence) => Number(sentence.match(/hold (\d+) km/)[1]);
   assert.ok(speed(await read(visit, "verdict-sentence")) <= speed(alone));
-  await takeShot(visit, "same-combined", { fullPage: true });
+  await takeShot(visit, "same-combined");
   visit.assertClean();
   await visit.close();
 });
@@ -92,48 +106,39 @@ test("a combined road outlives truck, direction, part, reload and project, and i
   await visit.byId("reverse").click();
   const down = await changedSentence(visit, climbing);
   assert.match(await read(visit, "combined"), /2 recordings/);
-  await visit.byId("entry-gross_mass").fill("20");
+  await fillEntry(visit, "gross_mass", "20");
   const lighter = await changedSentence(visit, down);
   await settle(visit);
   assert.match(await read(visit, "combined"), /2 recordings/);
   await visit.page.reload();
-  await visit.byId("combined").waitFor();
-  await settle(visit);
+  await isCombined(visit);
   assert.equal(await read(visit, "verdict-sentence"), lighter);
   assert.match(await findings(visit), /2 recordings of this road combined/);
   // A part of it, and the whole again.
-  await visit.byId("strip").scrollIntoViewIfNeeded();
-  const strip = await visit.byId("strip").locator(".strip-pad").boundingBox();
-  const handle = await visit.byId("window-from").locator(".knob").first().boundingBox();
-  await visit.page.mouse.move(handle.x + handle.width / 2, strip.y + strip.height / 2);
-  await visit.page.mouse.down();
-  await visit.page.mouse.move(strip.x + strip.width / 3, strip.y + strip.height / 2, { steps: 6 });
-  await visit.page.mouse.up();
-  await visit.byId("only-this").click();
-  await visit.byId("part").waitFor();
-  await settle(visit);
+  await takePart(visit);
   assert.match(await read(visit, "combined"), /2 recordings/);
   assert.match(await read(visit, "road-ends"), /^[56]\.\d km/);
-  await visit.byId("whole-road").click();
-  await visit.byId("part").waitFor({ state: "detached" });
+  await visit.byId("notice").getByTestId("whole-road").click();
+  await visit.byId("notice").getByTestId("part").waitFor({ state: "detached" });
   await settle(visit);
   const saved = visit.page.waitForEvent("download");
-  await visit.byId("save-project").click();
+  await (await inView(visit, "card", "save-project")).click();
   const bytes = await readFile(await (await saved).path());
   const header = JSON.parse(bytes.subarray(0, bytes.indexOf(10)).toString());
   assert.deepEqual(header.project.road.also.map((it) => it.from), [1]);
   await open(visit, other, "Other road");
   assert.equal(await visit.byId("combined").count(), 0);
   await chooseFile(visit, { name: "both.steadygrade", bytes }, "file-input");
-  await visit.byId("combined").waitFor();
-  await settle(visit);
+  await isCombined(visit);
   assert.equal(await read(visit, "verdict-sentence"), lighter);
   // Taken apart: the files are in hand, the road stays until it is decided.
-  await visit.byId("take-apart").click();
+  await (await inRoad(visit, "take-apart")).click();
+  await closeRoad(visit);
   await visit.byId("alike").waitFor();
   assert.match(await read(visit, "leg-1"), /Test hill/);
   assert.equal(await read(visit, "verdict-sentence"), lighter);
   await visit.byId("rank").click();
+  await toView(visit, "two");
   await visit.byId("ranked-head").filter({ hasText: /^2 roads$/ }).waitFor();
   await visit.byId("ranked-row").filter({ hasText: "Test hill" }).getByTestId("open-ranked").click();
   await shows(visit, /^Test hill/);
@@ -151,12 +156,13 @@ test("a file that lies on the road before is asked about: left, compared, joined
   await open(visit, again, "Hill again");
   await visit.byId("ask-same").waitFor();
   assert.match(await read(visit, "ask-same"), /Hill again\.gpx lies on Test hill\.gpx\. Do they show the same road\?/);
-  await takeShot(visit, "same-second", { fullPage: true });
+  await takeShot(visit, "same-second");
   await visit.byId("leave-same").click();
   await visit.byId("ask-same").waitFor({ state: "detached" });
   assert.match(await read(visit, "road-name"), /^Hill again/);
   await open(visit, hill, "Test hill");
   await visit.byId("compare-both").click();
+  await toView(visit, "two");
   await visit.byId("two-table").waitFor();
   assert.match(await visit.byId("two-0").locator("h3").innerText(), /Hill again/);
   // With one kept beside, a third file is asked about, too.
@@ -167,13 +173,13 @@ test("a file that lies on the road before is asked about: left, compared, joined
   await visit.byId("leave-legs").click();
   await open(visit, hill, "Test hill");
   await visit.byId("ask-same").getByTestId("combine").click();
-  await visit.byId("combined").waitFor();
+  await isCombined(visit);
   assert.match(await read(visit, "combined"), /2 recordings: Hill with a pitch\.gpx \+ Test hill\.gpx/);
   await settle(visit);
   // A third recording joins the two.
   await open(visit, again, /^Hill again$/);
   await visit.byId("ask-same").getByTestId("combine").click();
-  await visit.byId("combined").filter({ hasText: "3 recordings" }).waitFor();
+  await isCombined(visit, { hasText: "3 recordings" });
   visit.assertClean();
   await visit.close();
 });
@@ -182,8 +188,7 @@ test("what was put on either road by hand comes along, and is there after a relo
   const visit = await openDemo(browser);
   await open(visit, hill, "Test hill");
   const places = visit.byId("place");
-  await visit.byId("put-at").fill("3.5");
-  await visit.byId("put").click();
+  await putPlace(visit, "3.5");
   await places.first().waitFor();
   const row = places.first();
   await row.locator("select").selectOption("EscapeRamp");
@@ -192,8 +197,7 @@ test("what was put on either road by hand comes along, and is there after a relo
   await settle(visit);
   await open(visit, again, "Hill again");
   await visit.byId("ask-same").getByTestId("combine").click();
-  await visit.byId("combined").waitFor();
-  await settle(visit);
+  await isCombined(visit);
   const kept = async () => {
     assert.equal(await places.count(), 1);
     assert.equal(await row.locator("[data-testid^=name-]").inputValue(), "Old quarry");
@@ -201,8 +205,7 @@ test("what was put on either road by hand comes along, and is there after a relo
   };
   await kept();
   await visit.page.reload();
-  await visit.byId("combined").waitFor();
-  await settle(visit);
+  await isCombined(visit);
   await kept();
   visit.assertClean();
   await visit.close();
@@ -230,14 +233,14 @@ test("on a phone at night the question fits the width", async () => {
   const visit = await openDemo(browser, { viewport: { ...phone, width: 360 }, scheme: "dark" });
   await dropFiles(visit, "drop-zone", [hill, again]);
   await visit.byId("combine").waitFor();
-  const width = () => visit.page.evaluate(() => document.documentElement.scrollWidth);
-  assert.ok((await width()) <= 360, `${await width()}`);
+  assert.deepEqual(await sideways(visit), []);
   await takeShot(visit, "same-phone-asked");
   await visit.byId("combine").tap();
-  await visit.byId("combined").waitFor();
-  await settle(visit);
-  assert.ok((await width()) <= 360, `${await width()}`);
-  await takeShot(visit, "same-phone", { fullPage: true });
+  await isCombined(visit);
+  assert.deepEqual(await sideways(visit), []);
+  await inRoad(visit, "combined");
+  assert.deepEqual(await sideways(visit), []);
+  await takeShot(visit, "same-phone");
   visit.assertClean();
   await visit.close();
 });

@@ -1,6 +1,6 @@
-// Pictures of the main view: light and night, wide and phone. `cargo xtask shots` runs this.
+// Pictures of all views: light and night, wide and phone. `cargo xtask shots` runs this.
 
-import { openPage, phone, settle, startBrowser, takeShot, wide } from "./page.mjs";
+import { openPage, openTruck, phone, settle, startBrowser, takeShot, toView, wide } from "./page.mjs";
 
 const browser = await startBrowser();
 try {
@@ -10,7 +10,14 @@ try {
       await settle(visit);
       await visit.page.getByTestId("lane-gear").waitFor();
       console.log(await takeShot(visit, `${size}-${theme}`));
-      console.log(await takeShot(visit, `${size}-${theme}-whole`, { fullPage: true }));
+      for (const view of ["descents", "two", "card", "more"]) {
+        await toView(visit, view);
+        await settle(visit);
+        console.log(await takeShot(visit, `${size}-${theme}-${view}`));
+      }
+      await toView(visit, "road");
+      await openTruck(visit);
+      console.log(await takeShot(visit, `${size}-${theme}-truck`));
       for (const complaint of visit.complaints) console.log(`  complaint: ${complaint}`);
       await visit.close();
     }

@@ -6,7 +6,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
 import { pathToFileURL } from "node:url";
-import { dropFile, openPage, phone, settle, startBrowser } from "./page.mjs";
+import { dropFile, fillEntry, inTruck, inView, openPage, phone, settle, startBrowser, toView } from "./page.mjs";
 import { hill } from "./roads.mjs";
 import { changedSentence, pages, read } from "./read.mjs";
 import { dist } from "./site.mjs";
@@ -34,7 +34,7 @@ async function openFromDisk(t, options) {
   return visit;
 }
 
-const isSure = (visit) => visit.byId("sure").first().filter({ hasText: "256 times" }).waitFor();
+const isSure = (visit) => visit.byId("sure").filter({ hasText: "256 times" }).waitFor({ state: "attached" });
 
 /** Fails when anything but the file itself was asked for, or the page complains. */
 function assertAlone(visit) {
@@ -51,6 +51,7 @@ test("from a disk the demo is worked out and looked into, wide and on a phone", 
     const faces = await visit.page.evaluate(() => [...document.fonts].map((face) => face.status));
     assert.deepEqual(faces, ["loaded", "loaded"]);
     // It does not offer to save what it is, and has no newer version.
+    await toView(visit, "more");
     assert.equal(await visit.byId("save-page").count(), 0);
     assert.equal(await visit.byId("kept").count(), 0);
     assertAlone(visit);
@@ -62,23 +63,22 @@ test("from a disk a dropped file is worked out, studied, printed and saved", asy
   await dropFile(visit, "drop-zone", hill);
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
   const before = await read(visit, "verdict-sentence");
-  await visit.byId("entry-gross_mass").fill("20");
+  await fillEntry(visit, "gross_mass", "20");
   await changedSentence(visit, before);
   await settle(visit);
   await isSure(visit);
   assert.equal(pages(await visit.page.pdf({ format: "A4" })), 1);
-  const road = await savedBy(visit, "export");
+  const road = await savedBy(visit, await inView(visit, "card", "export"));
   assert.match(road, /<wpt[\s\S]*<\/gpx>/);
-  await visit.byId("own-trucks").locator("summary").click();
-  await visit.byId("truck-name").fill("Stick");
-  const truck = JSON.parse(await savedBy(visit, "save-truck"));
+  await (await inTruck(visit, "truck-name")).fill("Stick");
+  const truck = JSON.parse(await savedBy(visit, await inTruck(visit, "save-truck")));
   assert.equal(truck.steadygrade_truck, 1);
   assertAlone(visit);
 });
 
 async function savedBy(visit, button) {
   const saving = visit.page.waitForEvent("download");
-  await visit.byId(button).click();
+  await button.click();
   return readFile(await (await saving).path(), "utf8");
 }
 
@@ -102,14 +102,14 @@ test("from a disk the class view has its teaching roads and drives them", async 
 
 test("from a disk the evidence is there, and entries are kept", async (t) => {
   const visit = await openFromDisk(t);
-  await visit.byId("evidence").locator("summary").click();
+  await inView(visit, "more", "evidence");
   await visit.byId("evidence-count").waitFor();
   assert.match(await read(visit, "evidence-count"), /^\d{3} values/);
-  await visit.byId("entry-gross_mass").fill("20");
+  await fillEntry(visit, "gross_mass", "20");
   await settle(visit);
   await visit.page.reload();
   await isSure(visit);
-  assert.equal(await visit.byId("entry-gross_mass").inputValue(), "20");
+  assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "20");
 });
 
 test("the file's own policy stops what would leave the machine, and scripts that are not its own", async (t) => {

@@ -3,7 +3,10 @@
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
-import { dropFile, openDemo, openPage, phone, settle, startBrowser, withoutServiceWorkers } from "./page.mjs";
+import {
+  dropFile, fillEntry, inTruck, inView, isAnswered, openDemo, openPage, openQuestion, openTruck, phone, settle,
+  startBrowser, toView, withoutServiceWorkers,
+} from "./page.mjs";
 import { hill, roadFile } from "./roads.mjs";
 import { changedSentence, read } from "./read.mjs";
 
@@ -13,27 +16,30 @@ before(async () => {
 });
 after(() => browser?.close());
 
-const sure = (visit) => visit.byId("sure").first().filter({ hasText: "256 times" });
+const sure = (visit) => visit.byId("sure").filter({ hasText: "256 times" });
 
 /** The demo with its study. */
 async function openStudied(options) {
   const visit = await openDemo(browser, options);
-  await sure(visit).waitFor();
+  await sure(visit).waitFor({ state: "attached" });
   return visit;
-}
-
-async function openFolded(visit, id) {
-  const panel = visit.byId(id);
-  if (!(await panel.evaluate((it) => it.open))) await panel.locator("summary").first().click();
 }
 
 test("how sure it is, the lost retarder and what lies ahead come by themselves, on a phone as well", async () => {
   for (const viewport of [undefined, phone]) {
     const visit = await openStudied(viewport && { viewport });
+    // In a few words at once, in full behind one tap.
+    assert.match(await visit.byId("sure").locator(".short").innerText(), /^\d+ of 256$/);
+    assert.notEqual(await visit.byId("lost").locator(".short").innerText(), "…");
+    await openQuestion(visit, "lost");
     assert.match(await read(visit, "lost"), /Braking hard within two seconds/);
+    await toView(visit, "descents");
     assert.match(await visit.byId("slowing").innerText(), /Brake check area/);
     assert.match(await visit.byId("adjustment").innerText(), /Trailer: about \d+/);
-    assert.ok((await visit.page.locator("path.sureness").count()) >= 2, "bands of speed and temperature");
+    await toView(visit, "road");
+    await (viewport ? visit.byId("fill-select").selectOption("heat") : visit.byId("fill-heat").click());
+    await settle(visit);
+    assert.ok((await visit.page.locator("path.sureness").count()) >= 1, "the band of the temperature");
     visit.assertClean();
     await visit.close();
   }
@@ -42,31 +48,30 @@ test("how sure it is, the lost retarder and what lies ahead come by themselves, 
 test("another entry is studied anew, and a study at work is given up for it", async () => {
   const visit = await openStudied();
   const before = await read(visit, "verdict-sentence");
-  await visit.byId("entry-gross_mass").fill("60");
+  await fillEntry(visit, "gross_mass", "60");
   await changedSentence(visit, before);
-  await visit.byId("entry-gross_mass").fill("61");
+  await fillEntry(visit, "gross_mass", "61");
   await settle(visit);
-  await sure(visit).waitFor();
+  await sure(visit).waitFor({ state: "attached" });
   visit.assertClean();
   await visit.close();
 });
 
 test("a retarder of every kind can be chosen, and its numbers entered", async () => {
   const visit = await openPage(browser);
-  await visit.byId("descent-row").first().waitFor();
-  await openFolded(visit, "more-entries");
-  const kinds = await visit.byId("entry-retarder").locator("option").evaluateAll((all) => all.map((it) => it.value));
+  await isAnswered(visit);
+  const kinds = await (await inTruck(visit, "entry-retarder")).locator("option").evaluateAll((all) => all.map((it) => it.value));
   assert.equal(kinds.length, 5);
   const engineBrakes = ["none", "exhaust-valve", "compression-release"];
   for (const kind of kinds) {
-    await visit.byId("entry-retarder").selectOption(kind);
+    await (await inTruck(visit, "entry-retarder")).selectOption(kind);
     const isTable = kind.endsWith("table");
     assert.equal(await visit.byId("engine-brake").count(), isTable ? 0 : 1, "a table says it all");
     for (const engineBrake of isTable ? [undefined] : engineBrakes) {
       if (engineBrake) await visit.byId(`engine-brake-${engineBrake}`).click();
       const both = `${kind} and ${engineBrake}`;
       await settle(visit);
-      assert.equal(await visit.byId("entry-retarder").inputValue(), kind, both);
+      assert.equal(await (await inTruck(visit, "entry-retarder")).inputValue(), kind, both);
       assert.match(await read(visit, "verdict-sentence"), /^(The descent|Descent \d+ of \d+ decides): /);
       const has = async (id) => (await visit.byId(`entry-${id}`).count()) === 1;
       assert.equal(await has("sustained_power"), kind.includes("hydrodynamic"), both);
@@ -77,10 +82,10 @@ test("a retarder of every kind can be chosen, and its numbers entered", async ()
     }
   }
   // A table that cannot be read keeps what was typed and says what is asked for.
-  await visit.byId("entry-retarder_table").fill("900: 800 400");
+  await fillEntry(visit, "retarder_table", "900: 800 400");
   await visit.page.locator("#entry-retarder_table-wrong").filter({ hasText: "2 to 24 rows" }).waitFor();
   const before = await read(visit, "verdict-sentence");
-  await visit.byId("entry-retarder_table").fill("500: 400 900\n2500: 500 1500");
+  await fillEntry(visit, "retarder_table", "500: 400 900\n2500: 500 1500");
   await visit.byId("former").waitFor({ state: "detached" });
   assert.notEqual(before, "");
   visit.assertClean();
@@ -89,11 +94,12 @@ test("a retarder of every kind can be chosen, and its numbers entered", async ()
 
 test("a converter asks for its lock-up, and the gear is to be held by hand", async () => {
   const visit = await openPage(browser);
-  await visit.byId("descent-row").first().waitFor();
-  await openFolded(visit, "more-entries");
+  await isAnswered(visit);
+  await openTruck(visit);
   assert.equal(await visit.byId("entry-lock_up_gear").count(), 0);
-  await visit.byId("transmission-converter").click();
-  await visit.byId("entry-lock_up_gear").waitFor();
+  await (await inTruck(visit, "transmission-converter")).click();
+  await (await inTruck(visit, "entry-lock_up_gear")).waitFor();
+  await toView(visit, "road");
   await visit.byId("notes").filter({ hasText: "engage the gear by hand" }).waitFor();
   visit.assertClean();
   await visit.close();
@@ -101,11 +107,13 @@ test("a converter asks for its lock-up, and the gear is to be held by hand", asy
 
 test("empty on a wet road no stage is advised, and it is said why", async () => {
   const visit = await openPage(browser);
-  await visit.byId("descent-row").first().waitFor();
-  await visit.byId("surface-wet").click();
+  await isAnswered(visit);
+  await (await inTruck(visit, "surface-wet")).click();
+  await toView(visit, "road");
   await visit.byId("notes").filter({ hasText: "half of what the driven axles grip" }).waitFor();
   const before = await read(visit, "verdict-sentence");
-  await visit.byId("load-empty").click();
+  await (await inTruck(visit, "load-empty")).click();
+  await toView(visit, "road");
   await visit.byId("notes").filter({ hasText: "No retarder stage is advised empty on a wet road" }).waitFor();
   await settle(visit);
   const sentence = await changedSentence(visit, before);
@@ -116,23 +124,21 @@ test("empty on a wet road no stage is advised, and it is said why", async () => 
 
 test("what held today scales the retarder, and the way back is there", async () => {
   const visit = await openStudied();
-  await openFolded(visit, "measured-panel");
-  await visit.byId("measure").click();
+  await (await inTruck(visit, "measure")).click();
   await visit.byId("measured-panel").filter({ hasText: "all as numbers" }).waitFor();
   const seen = { gear: "5", stage: "3", engine: "1900", speed: "27", grade: "8" };
-  for (const [field, text] of Object.entries(seen)) await visit.byId(`seen-${field}`).fill(text);
-  await visit.byId("measure").click();
+  for (const [field, text] of Object.entries(seen)) await (await inTruck(visit, `seen-${field}`)).fill(text);
+  await (await inTruck(visit, "measure")).click();
   await visit.byId("measured").filter({ hasText: "it held with" }).waitFor();
-  await visit.byId("use-measured").click();
+  await (await inTruck(visit, "use-measured")).click();
   await visit.byId("undo-measured").waitFor();
   await settle(visit);
-  await openFolded(visit, "more-entries");
-  assert.notEqual(await visit.byId("entry-retarding_scale").inputValue(), "100");
-  await visit.byId("undo-measured").click();
+  assert.notEqual(await (await inTruck(visit, "entry-retarding_scale")).inputValue(), "100");
+  await (await inTruck(visit, "undo-measured")).click();
   await visit.byId("undo-measured").waitFor({ state: "detached" });
-  assert.equal(await visit.byId("entry-retarding_scale").inputValue(), "100");
-  await visit.byId("seen-engine").fill("1100");
-  await visit.byId("measure").click();
+  assert.equal(await (await inTruck(visit, "entry-retarding_scale")).inputValue(), "100");
+  await (await inTruck(visit, "seen-engine")).fill("1100");
+  await (await inTruck(visit, "measure")).click();
   await visit.byId("not-measured").filter({ hasText: "the engine would turn at about" }).waitFor();
   visit.assertClean();
   await visit.close();
@@ -140,12 +146,12 @@ test("what held today scales the retarder, and the way back is there", async () 
 
 test("the file is saved at once, studied or not", async () => {
   const visit = await openPage(browser);
-  await visit.byId("descent-row").first().waitFor();
+  await isAnswered(visit);
   await dropFile(visit, "drop-zone", hill);
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
   await settle(visit);
   const saving = visit.page.waitForEvent("download");
-  await visit.byId("export").click();
+  await (await inView(visit, "card", "export")).click();
   const text = await readFile(await (await saving).path(), "utf8");
   assert.match(text, /<wpt[\s\S]*<\/gpx>/);
   assert.match(text, /Test hill/);
@@ -166,13 +172,15 @@ test("a truck, a project and a link asked for behind a long study come, though a
   const pieces = Array.from({ length: 12 }, () => [[1500, 0], [4000, -0.06], [1500, 0.05]]).flat();
   await dropFile(visit, "drop-zone", roadFile("Many hills", pieces, { start: 3000 }));
   await visit.byId("road-name").filter({ hasText: "Many hills" }).waitFor();
-  // What is asked for now is posted behind its 256 runs.
+  // All of it is at hand: what is asked for now is posted behind its 256 runs.
+  await toView(visit, "card");
+  await inTruck(visit, "make-link");
   await visit.page.evaluate(
     () =>
       new Promise((resolve) => {
         const byId = (id) => document.querySelector(`[data-testid=${id}]`);
         const act = () => {
-          if (!/[1-9].?%/.test(byId("studying")?.textContent ?? "")) return;
+          if (!/^[1-9]\d?\s%$/.test(document.querySelector("[data-testid=sure] .short")?.textContent ?? "")) return;
           observer.disconnect();
           for (const id of ["save-truck", "save-project", "make-link"]) byId(id).click();
           const field = byId("entry-gross_mass");
@@ -185,9 +193,9 @@ test("a truck, a project and a link asked for behind a long study come, though a
         act();
       }),
   );
-  await visit.byId("made-for").filter({ hasText: /30\.0.t/ }).waitFor();
+  await visit.byId("made-for").filter({ hasText: /30\.0.t/ }).waitFor({ state: "attached" });
   await visit.byId("link").waitFor({ state: "attached" });
-  await sure(visit).waitFor({ timeout: 60_000 });
+  await sure(visit).waitFor({ state: "attached", timeout: 60_000 });
   assert.equal(others, 1, "the worker was ended");
   assert.equal(saved.filter((name) => name.endsWith("-truck.json")).length, 1, `${saved}`);
   assert.equal(saved.filter((name) => name.endsWith(".steadygrade")).length, 1, `${saved}`);
@@ -197,7 +205,7 @@ test("a truck, a project and a link asked for behind a long study come, though a
 
 test("the evidence lists every row that the tests read, and marks what differs", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("evidence").locator("summary").click();
+  await inView(visit, "more", "evidence");
   await visit.byId("evidence-count").waitFor();
   const rows = JSON.parse(await readFile(new URL("../../public/evidence.json", import.meta.url), "utf8"));
   const known = rows.filter((row) => row.known_difference).length;
@@ -220,16 +228,15 @@ test("without the study worker the answer stands, and saving tells that it canno
     await page.route(/study[^/]*\.js$/, (route) => route.abort());
   };
   const visit = await openDemo(browser, { before });
-  await visit.byId("export").click();
+  await (await inView(visit, "card", "export")).click();
   await visit.byId("export-error").waitFor();
   assert.match(await read(visit, "verdict-sentence"), /^(The descent|Descent \d+ of \d+ decides): /);
-  await visit.byId("lost").waitFor({ state: "detached" });
+  assert.equal(await visit.byId("lost").locator(".short").textContent(), "–", "what is not known is not said");
   await visit.byId("close-trouble").click();
-  await visit.byId("save-project").click();
+  await (await inView(visit, "card", "save-project")).click();
   await visit.byId("export-error").waitFor();
   await visit.byId("close-trouble").click();
-  await visit.byId("own-trucks").locator("summary").click();
-  await visit.byId("make-link").click();
+  await (await inTruck(visit, "make-link")).click();
   await visit.byId("start-error").waitFor();
   await visit.close();
 });

@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { dropFile, openDemo, phone, settle, startBrowser, takeShot } from "./page.mjs";
+import { dropFile, inTruck, inView, openDemo, phone, settle, sideways, startBrowser, takeShot, toView } from "./page.mjs";
 import { flatFile, hill } from "./roads.mjs";
 
 let browser;
@@ -14,7 +14,7 @@ after(() => browser?.close());
 /** Heads and rows of a folded table, opened. */
 async function opened(visit, id, nth = 0) {
   const fold = visit.byId(id).nth(nth);
-  await fold.locator("summary").click();
+  if (!(await fold.evaluate((it) => it.open))) await fold.locator("summary").click();
   await fold.locator("table").waitFor();
   return fold.locator("table").evaluate((table) => ({
     caption: table.caption.textContent,
@@ -28,6 +28,7 @@ const ends = (text) => text.match(/[\d.]+/g).map(Number);
 
 test("the road as a table tiles the road, and says what the list of descents says", async () => {
   const visit = await openDemo(browser);
+  await toView(visit, "descents");
   assert.equal(await visit.byId("road-table").locator("table").count(), 0, "nothing is made while it is folded");
   const { caption, heads, rows, first } = await opened(visit, "road-table");
   assert.equal(caption, "The road as a table");
@@ -41,7 +42,7 @@ test("the road as a table tiles the road, and says what the list of descents say
   const listed = await visit.byId("descent-row").evaluateAll((all) =>
     all.map((row) => {
       const figure = (key) => row.querySelector(`.${key} dd`).textContent.replaceAll("\u00a0", " ");
-      const number = row.querySelector(".number").textContent;
+      const number = row.querySelector("h3").textContent.match(/\d+/)[0];
       return { number, gear: figure("gear"), stage: figure("stage"), from: figure("from"), heat: figure("heat") };
     }),
   );
@@ -54,7 +55,8 @@ test("the road as a table tiles the road, and says what the list of descents say
     assert.ok(own.every(([at]) => ends(at)[0] < ends(at)[1]), "nothing shorter than is told");
     assert.ok(own.every((row) => /km\/h$/.test(row[5]) && /^(cool|warm|hot|over the limit)$/.test(row[6])));
   }
-  await visit.byId("units-imperial").click();
+  await (await inView(visit, "more", "units-imperial")).click();
+  await toView(visit, "descents");
   await visit.byId("road-table").getByText("mph").first().waitFor();
   assert.match(await visit.byId("road-table").locator("tbody th").first().innerText(), /mi$/);
   await visit.byId("road-table").locator("summary").click();
@@ -65,6 +67,7 @@ test("the road as a table tiles the road, and says what the list of descents say
 
 test("the table follows the road, and says nothing where nothing is known", async () => {
   const visit = await openDemo(browser);
+  await toView(visit, "descents");
   await visit.byId("road-table").locator("summary").click();
   await dropFile(visit, "drop-zone", hill);
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
@@ -83,7 +86,7 @@ test("the table follows the road, and says nothing where nothing is known", asyn
 
 test("two roads beside each other have a table each", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("keep-beside").click();
+  await (await inView(visit, "two", "keep-beside")).click();
   await dropFile(visit, "drop-zone", hill);
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
   await settle(visit);
@@ -101,6 +104,7 @@ test("two roads beside each other have a table each", async () => {
 
 test("the engine's curves as a table: what pulls, and what each stage holds", async () => {
   const visit = await openDemo(browser);
+  await inTruck(visit, "power-table");
   const { caption, heads, rows } = await opened(visit, "power-table");
   assert.equal(caption, "Power as a table, kW");
   const names = heads.map(([, , text]) => text);
@@ -111,10 +115,10 @@ test("the engine's curves as a table: what pulls, and what each stage holds", as
   for (const [, , ...holding] of numbers) assert.deepEqual(holding, holding.toSorted((a, b) => a - b));
   assert.ok(Math.max(...numbers.map((row) => row.at(-1))) > 100, "kilowatts, not watts and not megawatts");
   // It stays open while the truck is changed.
-  await visit.byId("engine-brake-none").click();
+  await (await inTruck(visit, "engine-brake-none")).click();
   await settle(visit);
-  assert.equal(await visit.byId("power-table").getAttribute("open"), "");
-  assert.notDeepEqual(await visit.byId("power-table").locator("thead th").allInnerTexts(), names);
+  assert.equal(await (await inTruck(visit, "power-table")).getAttribute("open"), "");
+  assert.notDeepEqual(await (await inTruck(visit, "power-table")).locator("thead th").allInnerTexts(), names);
   visit.assertClean();
   await visit.close();
 });
@@ -137,13 +141,10 @@ test("what has no table says in its name what it shows, in each language", async
 test("the tables fit a phone at night and a wide page by day", async () => {
   for (const [name, options] of [["wide", {}], ["phone", { viewport: phone, scheme: "dark" }]]) {
     const visit = await openDemo(browser, options);
-    await opened(visit, "road-table");
-    if (name === "phone") await visit.byId("truck-panel").locator("summary").first().click();
-    await opened(visit, "power-table");
-    const width = await visit.page.evaluate(() => [document.documentElement.scrollWidth, innerWidth]);
-    assert.equal(width[0], width[1]);
-    for (const id of ["road-table", "power-table"]) {
-      await visit.byId(id).locator("summary").scrollIntoViewIfNeeded();
+    for (const [id, bring] of [["road-table", () => toView(visit, "descents")], ["power-table", () => inTruck(visit, "power-table")]]) {
+      await bring();
+      await opened(visit, id);
+      assert.deepEqual(await sideways(visit), [], id);
       await visit.byId(id).evaluate((it) => it.scrollIntoView());
       await takeShot(visit, `${id}-${name}`);
     }

@@ -2,7 +2,10 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { dropFile, dropFiles, openDemo, phone, settle, startBrowser, takeShot } from "./page.mjs";
+import {
+  closeTruck, dropFile, dropFiles, fillEntry, inView, isAnswered, openDemo, phone, settle, sideways, startBrowser,
+  takeShot, toView,
+} from "./page.mjs";
 import { read } from "./read.mjs";
 import { hill, roadFile, webPage } from "./roads.mjs";
 
@@ -19,6 +22,7 @@ after(() => browser?.close());
 
 /** Kept, shown and difference of a row. */
 async function row(visit, name) {
+  await toView(visit, "two");
   const cells = await visit.byId(`two-${name}`).locator("td").allInnerTexts();
   assert.equal(cells.length, 3, name);
   return cells.map((text) => text.replaceAll("\u00a0", " "));
@@ -35,7 +39,7 @@ async function choose(visit, file, name) {
 test("a road kept stands beside the next one: both on one scale, with their differences", async () => {
   const visit = await openDemo(browser);
   await choose(visit, hill, "Test hill");
-  await visit.byId("keep-beside").click();
+  await (await inView(visit, "two", "keep-beside")).click();
   await visit.byId("two-next").filter({ hasText: "same still" }).waitFor();
   assert.deepEqual((await row(visit, "Time"))[2], "the same");
   await choose(visit, gentle, "Gentle way");
@@ -64,8 +68,8 @@ test("a road kept stands beside the next one: both on one scale, with their diff
     const ticks = await visit.byId(`two-${index}`).locator("svg.over text").allTextContents();
     assert.ok(ticks.some((text) => /^1[0-3]/.test(text)), `${ticks}`);
   }
-  await takeShot(visit, "two-wide", { fullPage: true });
-  await visit.byId("end-two").click();
+  await takeShot(visit, "two-wide");
+  await (await inView(visit, "two", "end-two")).click();
   await visit.byId("two-table").waitFor({ state: "detached" });
   visit.assertClean();
   await visit.close();
@@ -74,8 +78,9 @@ test("a road kept stands beside the next one: both on one scale, with their diff
 test("the cursor stands at the same distance on both, and where one road has ended it stays at its end", async () => {
   const visit = await openDemo(browser);
   await choose(visit, hill, "Test hill");
-  await visit.byId("keep-beside").click();
+  await (await inView(visit, "two", "keep-beside")).click();
   await choose(visit, gentle, "Gentle way");
+  await toView(visit, "two");
   const at = (index) => visit.byId(`two-${index}`).getByTestId("readout-at");
   const pad = (index) => visit.byId(`two-${index}`).locator(".drawing [tabindex='0']");
   await pad(1).focus();
@@ -93,8 +98,8 @@ test("the cursor stands at the same distance on both, and where one road has end
 
 test("the same road for two trucks, the other way round, and on another day", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("keep-beside").click();
-  await visit.byId("entry-gross_mass").fill("18");
+  await (await inView(visit, "two", "keep-beside")).click();
+  await fillEntry(visit, "gross_mass", "18");
   await settle(visit);
   const truck = await row(visit, "Truck");
   assert.match(truck[0], /^36\.3 t/);
@@ -111,20 +116,22 @@ test("the same road for two trucks, the other way round, and on another day", as
 
 test("money comes of the rates entered, and is kept", async () => {
   const visit = await openDemo(browser);
-  await visit.byId("keep-beside").click();
+  await (await inView(visit, "two", "keep-beside")).click();
   assert.equal(await visit.byId("two-Cost").count(), 0);
-  await visit.byId("rate-hour").fill("60");
+  await (await inView(visit, "two", "rate-hour")).fill("60");
   const minutes = (await row(visit, "Time"))[0].match(/(?:(\d+) h )?(\d+) min/);
   const whole = Number(minutes[1] ?? 0) * 60 + Number(minutes[2]);
   const cost = Number((await row(visit, "Cost"))[0]);
   assert.ok(Math.abs(cost - whole) <= 1, `${cost} for ${whole} min at one a minute`);
-  await visit.byId("rate-fuel").fill("2");
+  await (await inView(visit, "two", "rate-fuel")).fill("2");
   const litres = km((await row(visit, "Fuel"))[0]);
   assert.ok(Math.abs(Number((await row(visit, "Cost"))[0]) - cost - 2 * litres) <= 2);
   // The road beside is back by itself, and the rates with it.
   await visit.page.reload();
+  await isAnswered(visit);
+  await toView(visit, "two");
   await visit.byId("two-table").waitFor();
-  assert.equal(await visit.byId("rate-fuel").inputValue(), "2");
+  assert.equal(await (await inView(visit, "two", "rate-fuel")).inputValue(), "2");
   visit.assertClean();
   await visit.close();
 });
@@ -133,6 +140,7 @@ test("many files become a list, the worst first; any two of them stand side by s
   const visit = await openDemo(browser);
   await dropFiles(visit, "drop-zone", [level, gentle, { ...webPage, name: "saved.gpx" }, steep, hill]);
   await visit.byId("rank").click();
+  await toView(visit, "two");
   await visit.byId("ranked-head").filter({ hasText: /^5 roads$/ }).waitFor();
   const names = await visit.byId("ranked-row").locator("h3 .file").allInnerTexts();
   assert.equal(names.length, 5);
@@ -150,21 +158,23 @@ test("many files become a list, the worst first; any two of them stand side by s
   await rank("Steep way").getByTestId("open-ranked").click();
   await visit.byId("road-name").filter({ hasText: "Steep way" }).waitFor();
   await settle(visit);
+  const box = await visit.page.locator("#answer").boundingBox();
+  assert.ok(box.y < visit.page.viewportSize().height && box.y + box.height > 0, "the answer is in sight");
+  await toView(visit, "two");
   await rank("Steep way").getByTestId("ranked-shown").waitFor();
   assert.equal(await rank("Steep way").getAttribute("aria-current"), "true");
   assert.equal(await visit.byId("ranked-shown").count(), 1);
-  const box = await visit.page.locator("#answer").boundingBox();
-  assert.ok(box.y < visit.page.viewportSize().height && box.y + box.height > 0, "the answer is in sight");
   assert.match(await visit.byId("two-0").locator("h3").innerText(), /Gentle way/);
   assert.match(await visit.byId("two-1").locator("h3").innerText(), /Steep way/);
   // Another truck: the list says that it is for the former one, and can be worked out again.
   const before = await rank("Gentle way").innerText();
-  await visit.byId("entry-gross_mass").fill("20");
-  await visit.byId("rank-again").click();
+  await fillEntry(visit, "gross_mass", "20");
+  await closeTruck(visit);
+  await (await inView(visit, "two", "rank-again")).click();
   await visit.byId("rank-again").waitFor({ state: "detached" });
   await visit.byId("ranked-head").filter({ hasText: /^5 roads$/ }).waitFor();
   assert.notEqual(await rank("Gentle way").innerText(), before);
-  await visit.byId("end-ranking").click();
+  await (await inView(visit, "two", "end-ranking")).click();
   await visit.byId("ranked-row").first().waitFor({ state: "detached" });
   assert.ok(await read(visit, "verdict-sentence"));
   visit.assertClean();
@@ -175,13 +185,13 @@ test("on a phone at night the list and the pair fit the width", async () => {
   const visit = await openDemo(browser, { viewport: { ...phone, width: 360 }, scheme: "dark" });
   await dropFiles(visit, "drop-zone", [gentle, steep]);
   await visit.byId("rank").tap();
+  await toView(visit, "two");
   await visit.byId("ranked-head").filter({ hasText: /^2 roads$/ }).waitFor();
   await visit.byId("beside-ranked").first().tap();
   await visit.byId("two-table").waitFor();
   await settle(visit);
-  const width = await visit.page.evaluate(() => document.documentElement.scrollWidth);
-  assert.ok(width <= 360, `${width}`);
-  await takeShot(visit, "two-phone", { fullPage: true });
+  assert.deepEqual(await sideways(visit), []);
+  await takeShot(visit, "two-phone");
   visit.assertClean();
   await visit.close();
 });
