@@ -2,6 +2,7 @@
 //! without storage still works, it only forgets.
 
 pub(crate) mod database;
+pub(crate) mod dialog;
 pub(crate) mod download;
 pub(crate) mod file;
 pub(crate) mod focus;
@@ -86,6 +87,11 @@ fn target(event: &web_sys::Event) -> Option<web_sys::Element> {
 /// Whether there is room for two columns.
 pub(crate) fn is_wide() -> bool {
     media("(min-width: 70rem)").unwrap_or(true)
+}
+
+/// Whether there is room for the drawer beside the picture: as in `style/drawer.css`.
+pub(crate) fn has_room_beside() -> bool {
+    media("(min-width: 75rem)").unwrap_or(true)
 }
 
 /// Loads the page anew.

@@ -2,11 +2,11 @@
 
 use super::card;
 use super::detail::{changes, curves, other_ways};
+use super::drawer;
 use super::part::{fact, list};
 use super::result::of_result;
 use super::study::sure_and_lost;
 use super::verdict::chip;
-use crate::browser;
 use crate::format::Units;
 use crate::outline;
 use crate::state::{State, Worked};
@@ -85,7 +85,7 @@ fn level(state: State, worked: &Arc<Worked>, units: Units) -> AnyView {
         <p class="say" data-testid="verdict-sentence" aria-live="polite">{words().no_descent(partly)}</p>
         {climbs(state, worked, units)}
         {doubts(worked)}
-        {made_for(worked, units)}
+        {made_for(state, worked, units)}
     }
     .into_any()
 }
@@ -110,13 +110,14 @@ fn climbs(state: State, worked: &Arc<Worked>, units: Units) -> Option<AnyView> {
 
 /// For which truck and which day the answer is, and the way to enter others: on a phone the entries
 /// are folded, and far below.
-fn made_for(worked: &Arc<Worked>, units: Units) -> AnyView {
+fn made_for(state: State, worked: &Arc<Worked>, units: Units) -> AnyView {
     let w = words();
     view! {
         <p class="made-for" data-testid="made-for">
             {w.made_for(&card::facts(worked, units))}" "
-            <a href="#truck" data-testid="to-truck" on:click=move |_| browser::unfold("truck")>{w.to_truck()}</a>
+            <a href="#truck" data-testid="to-truck" on:click=move |_| state.open_drawer(None)>{w.to_truck()}</a>
         </p>
+        {drawer::not_yours(state)}
     }
     .into_any()
 }
@@ -138,7 +139,7 @@ fn decided(state: State, descent: &Descent, worked: &Arc<Worked>, units: Units) 
         {list("touched", "touched", w.touched(descent, units))}
         {snub.map(|snub| view! { <p class="snub" data-testid="snub">{snub}</p> })}
         {along(worked, units)}
-        {made_for(worked, units)}
+        {made_for(state, worked, units)}
         <p class="to-card"><a href="#card" data-testid="to-card">{w.to_card()}</a></p>
         <dl class="facts">
             {facts(descent, worked, units)}

@@ -9,6 +9,7 @@ mod choice;
 mod day;
 mod descents;
 mod detail;
+mod drawer;
 mod entry;
 mod evidence;
 mod header;
@@ -85,12 +86,11 @@ pub(crate) fn page() -> impl IntoView {
                     {evidence::evidence()}
                 </div>
                 <aside class="entries">
-                    {truck::truck(state)}
-                    {day::day(state)}
-                    {measured::measured(state)}
+                    {drawer::opener(state)}
                     {road::facts(state)}
                 </aside>
             </main>
+            {drawer::drawer(state, state.entered.drawer)}
             {offline::foot(state)}
             {offline::newer(state)}
             <p class="drop-hint" aria-hidden="true">{words().drop_here()}</p>

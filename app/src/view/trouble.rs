@@ -1,7 +1,6 @@
 //! What goes wrong, in a clear box; and what goes on, with a way to stop it.
 
 use super::entry;
-use crate::browser;
 use crate::state::State;
 use crate::trouble::WorkTrouble;
 use crate::words::words;
@@ -91,7 +90,7 @@ fn wrong(state: State) -> AnyView {
             }
         };
         let address = format!("#{id}");
-        let go = move |_| browser::go_to(&id);
+        let go = move |_| state.open_drawer(Some(id.clone()));
         Some(view! { {w.check_entry()}" "<a href=address data-testid="to-wrong" on:click=go>{name}</a> })
     })
     .into_any()
