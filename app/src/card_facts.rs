@@ -21,6 +21,8 @@ pub struct CardOf<'a> {
     pub plan: &'a Plan,
     /// Truck and day.
     pub truck: &'a TruckSpec,
+    /// Whether the truck is the example that nobody said is theirs.
+    pub is_example: bool,
     /// The day.
     pub day: &'a Day,
     /// Places along the road.
@@ -188,14 +190,17 @@ impl<'a> CardOf<'a> {
     }
 
     /// The descents as a table for other programs, by what stands on the markers, with the direction
-    /// of travel in the last column.
+    /// of travel and whose truck it is in the last columns.
     #[must_use]
     pub fn csv(&self) -> String {
         let way = if self.reversed { "against recording" } else { "as recorded" };
         let text = solver::report::csv::descents(self.plan, &|metres| self.marker.at(metres));
-        let with_way =
-            |(row, line): (usize, &str)| format!("{line},{}\r\n", if row == 0 { "direction" } else { way });
-        text.lines().enumerate().map(with_way).collect()
+        let truck = if self.is_example { "example truck not yours" } else { "as entered" };
+        let more = |(row, line): (usize, &str)| match row {
+            0 => format!("{line},direction,truck\r\n"),
+            _ => format!("{line},{way},{truck}\r\n"),
+        };
+        text.lines().enumerate().map(more).collect()
     }
 
     /// Places of a kind, along the road.

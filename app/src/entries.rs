@@ -9,11 +9,20 @@ use solver::truck::{Preset, Retarder, TableRow, TruckError, TruckSpec};
 mod choices;
 mod retarder;
 
-pub use retarder::{AtEngine, OnShaft, answers};
+pub use retarder::{AtEngine, InShort, OnShaft, answers};
+
+/// The truck that the page begins with.
+pub const EXAMPLE: Preset = Preset::FiveAxle36;
 
 /// A truck with more than this on each axle may be a loaded one, kg: 60 % of the 7.3 t of the first
 /// preset. Assumed.
 const LADEN_FROM_KG: f64 = 4_400.0;
+
+/// Whether a truck is, number for number and by its name, the one that the page begins with.
+#[must_use]
+pub fn is_example(truck: &TruckSpec) -> bool {
+    *truck == EXAMPLE.spec()
+}
 
 /// Why an entry is not taken.
 #[derive(Debug, Clone, Copy, PartialEq)]

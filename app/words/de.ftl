@@ -481,15 +481,15 @@ preset = { $preset ->
     }
 }
 retarder = { $kind ->
-    [none] keine
-    [compression-release] Motorbremse, Dekompression
+    [none] keine Dauerbremse
+    [compression-release] Motorbremse
     [exhaust-valve] Auspuffklappenbremse
-    [hydrodynamic] Retarder, hydrodynamisch
-    [electromagnetic] Retarder, elektromagnetisch
-    [compression-and-hydrodynamic] Dekompression und Retarder, hydrodynamisch
-    [exhaust-and-hydrodynamic] Auspuffklappe und Retarder, hydrodynamisch
-    [compression-and-electromagnetic] Dekompression und Retarder, elektromagnetisch
-    [exhaust-and-electromagnetic] Auspuffklappe und Retarder, elektromagnetisch
+    [hydrodynamic] hydrodynamischer Retarder
+    [electromagnetic] elektrischer Retarder
+    [compression-and-hydrodynamic] Motorbremse und hydrodynamischer Retarder
+    [exhaust-and-hydrodynamic] Auspuffklappe und hydrodynamischer Retarder
+    [compression-and-electromagnetic] Motorbremse und elektrischer Retarder
+    [exhaust-and-electromagnetic] Auspuffklappe und elektrischer Retarder
     [engine-power-table] eigene Tabelle, am Motor
    *[shaft-torque-table] eigene Tabelle, an der Kardanwelle
 }

@@ -664,15 +664,15 @@ preset = { $preset ->
 # A kind of retarder.
 # Arguments: $kind solver::truck::RetarderKind
 retarder = { $kind ->
-    [none] none
-    [compression-release] engine brake, compression release
+    [none] no retarder
+    [compression-release] engine brake
     [exhaust-valve] exhaust brake
-    [hydrodynamic] driveline, hydrodynamic
-    [electromagnetic] driveline, electromagnetic
-    [compression-and-hydrodynamic] compression release and hydrodynamic
-    [exhaust-and-hydrodynamic] exhaust brake and hydrodynamic
-    [compression-and-electromagnetic] compression release and electromagnetic
-    [exhaust-and-electromagnetic] exhaust brake and electromagnetic
+    [hydrodynamic] hydrodynamic retarder
+    [electromagnetic] electric retarder
+    [compression-and-hydrodynamic] engine brake and hydrodynamic retarder
+    [exhaust-and-hydrodynamic] exhaust brake and hydrodynamic retarder
+    [compression-and-electromagnetic] engine brake and electric retarder
+    [exhaust-and-electromagnetic] exhaust brake and electric retarder
     [engine-power-table] my own table, at the engine
    *[shaft-torque-table] my own table, at the shaft
 }

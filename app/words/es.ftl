@@ -488,15 +488,15 @@ preset = { $preset ->
     }
 }
 retarder = { $kind ->
-    [none] ninguno
-    [compression-release] freno motor por descompresión
+    [none] sin ralentizador
+    [compression-release] freno motor
     [exhaust-valve] freno de escape
-    [hydrodynamic] en la transmisión, hidrodinámico
-    [electromagnetic] en la transmisión, electromagnético
-    [compression-and-hydrodynamic] por descompresión e hidrodinámico
-    [exhaust-and-hydrodynamic] freno de escape e hidrodinámico
-    [compression-and-electromagnetic] por descompresión y electromagnético
-    [exhaust-and-electromagnetic] freno de escape y electromagnético
+    [hydrodynamic] ralentizador hidrodinámico
+    [electromagnetic] ralentizador eléctrico
+    [compression-and-hydrodynamic] freno motor y ralentizador hidrodinámico
+    [exhaust-and-hydrodynamic] freno de escape y ralentizador hidrodinámico
+    [compression-and-electromagnetic] freno motor y ralentizador eléctrico
+    [exhaust-and-electromagnetic] freno de escape y ralentizador eléctrico
     [engine-power-table] tabla propia, en el motor
    *[shaft-torque-table] tabla propia, en el árbol de transmisión
 }

@@ -489,15 +489,15 @@ preset = { $preset ->
     }
 }
 retarder = { $kind ->
-    [none] aucun
-    [compression-release] frein moteur à décompression
+    [none] aucun ralentisseur
+    [compression-release] frein moteur
     [exhaust-valve] frein sur échappement
-    [hydrodynamic] sur la transmission, hydrodynamique
-    [electromagnetic] sur la transmission, électromagnétique
-    [compression-and-hydrodynamic] à décompression et hydrodynamique
-    [exhaust-and-hydrodynamic] sur échappement et hydrodynamique
-    [compression-and-electromagnetic] à décompression et électromagnétique
-    [exhaust-and-electromagnetic] sur échappement et électromagnétique
+    [hydrodynamic] ralentisseur hydrodynamique
+    [electromagnetic] ralentisseur électrique
+    [compression-and-hydrodynamic] frein moteur et ralentisseur hydrodynamique
+    [exhaust-and-hydrodynamic] frein sur échappement et ralentisseur hydrodynamique
+    [compression-and-electromagnetic] frein moteur et ralentisseur électrique
+    [exhaust-and-electromagnetic] frein sur échappement et ralentisseur électrique
     [engine-power-table] mon propre tableau, au moteur
    *[shaft-torque-table] mon propre tableau, à l’arbre
 }

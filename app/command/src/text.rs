@@ -262,5 +262,5 @@ fn of_answer(answer: &Answer) -> String {
 
 /// The road with its plan as GPX 1.1.
 pub(crate) fn as_gpx(road: &Road, plan: &Plan, lanes: &Lanes) -> Option<String> {
-    annotated(road, plan, &captions(plan, &lanes.gear, Units::Metric))
+    annotated(road, plan, &captions(plan, &lanes.gear, Units::Metric, None))
 }

@@ -3,6 +3,7 @@
 
 pub(crate) mod address;
 pub(crate) mod database;
+pub(crate) mod dialog;
 pub(crate) mod download;
 pub(crate) mod file;
 pub(crate) mod focus;
@@ -83,9 +84,9 @@ fn target(event: &web_sys::Event) -> Option<web_sys::Element> {
     event.target()?.dyn_into().ok()
 }
 
-/// Whether there is room for two columns.
-pub(crate) fn is_wide() -> bool {
-    media("(min-width: 70rem)").unwrap_or(true)
+/// Whether there is room for the drawer beside the picture: as in `style/drawer.css`.
+pub(crate) fn has_room_beside() -> bool {
+    media("(min-width: 75rem)").unwrap_or(true)
 }
 
 /// Loads the page anew.

@@ -310,15 +310,15 @@ impl RoadPicture {
         Some(Pitch { from, to: from + over, grade: -fall / (over as f64 * self.step()) })
     }
 
-    /// The weakest and the strongest stage between two grid points, 0 is off, as the stage lane shows them;
-    /// `None` where nothing is said.
+    /// The weakest and the strongest stage between two grid points, as the stage lane shows them; `None` where
+    /// nothing is said. Off, 0, counts only where nothing else is asked for: on a short easing the lever rests.
     #[must_use]
     pub(crate) fn stages_in(&self, from: usize, to: usize) -> Option<(u8, u8)> {
         let all = (from..to).filter(|index| self.is_assessed(*index));
-        let all = all.filter_map(|index| small(&self.stage, index));
-        all.fold(None, |ends: Option<(u8, u8)>, stage| {
-            Some(ends.map_or((stage, stage), |(low, high)| (low.min(stage), high.max(stage))))
-        })
+        let all: Vec<u8> = all.filter_map(|index| small(&self.stage, index)).collect();
+        let high = *all.iter().max()?;
+        let low = all.into_iter().filter(|stage| *stage > 0).min().unwrap_or(high);
+        Some((low, high))
     }
 
     /// The legs of a descent with their ends, by grid points.

@@ -84,9 +84,100 @@ pub fn answers(kind: RetarderKind) -> (OnShaft, AtEngine) {
     found.unwrap_or((OnShaft::Nothing, AtEngine::Nothing))
 }
 
+/// The retarder in one answer, as a driver gives it at once.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum InShort {
+    /// An engine brake alone.
+    EngineBrake,
+    /// A flap in the exhaust pipe alone.
+    ExhaustBrake,
+    /// A hydrodynamic retarder alone.
+    Hydrodynamic,
+    /// An electric retarder alone.
+    Electric,
+    /// One at the engine and one on the shaft.
+    Both,
+    /// None.
+    Nothing,
+}
+
+impl InShort {
+    /// All of them.
+    pub const ALL: [Self; 6] = [
+        Self::EngineBrake,
+        Self::ExhaustBrake,
+        Self::Hydrodynamic,
+        Self::Electric,
+        Self::Both,
+        Self::Nothing,
+    ];
+
+    /// The answer that a kind stands for; `None` for a table.
+    #[must_use]
+    pub fn of(kind: RetarderKind) -> Option<Self> {
+        match answers(kind) {
+            (shaft, _) if shaft.is_table() => None,
+            (OnShaft::Nothing, AtEngine::Nothing) => Some(Self::Nothing),
+            (OnShaft::Nothing, AtEngine::ExhaustFlap) => Some(Self::ExhaustBrake),
+            (OnShaft::Nothing, AtEngine::Compression) => Some(Self::EngineBrake),
+            (OnShaft::Hydrodynamic, AtEngine::Nothing) => Some(Self::Hydrodynamic),
+            (OnShaft::Electromagnetic, AtEngine::Nothing) => Some(Self::Electric),
+            _ => Some(Self::Both),
+        }
+    }
+
+    /// Its key in the page.
+    #[must_use]
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::EngineBrake => "engine",
+            Self::ExhaustBrake => "exhaust",
+            Self::Hydrodynamic => "hydrodynamic",
+            Self::Electric => "electric",
+            Self::Both => "both",
+            Self::Nothing => "none",
+        }
+    }
+
+    /// The kind that it stands for on a truck that has `now`. Of two together the one that is there stays; the
+    /// other is the one that holds less.
+    #[must_use]
+    pub fn kind(self, now: RetarderKind) -> RetarderKind {
+        let (shaft, engine) = answers(now);
+        match self {
+            Self::EngineBrake => OnShaft::Nothing.with(AtEngine::Compression),
+            Self::ExhaustBrake => OnShaft::Nothing.with(AtEngine::ExhaustFlap),
+            Self::Hydrodynamic => OnShaft::Hydrodynamic.with(AtEngine::Nothing),
+            Self::Electric => OnShaft::Electromagnetic.with(AtEngine::Nothing),
+            Self::Both => {
+                let shaft =
+                    if matches!(shaft, OnShaft::Electromagnetic) { shaft } else { OnShaft::Hydrodynamic };
+                let engine = if engine == AtEngine::Nothing { AtEngine::ExhaustFlap } else { engine };
+                shaft.with(engine)
+            }
+            Self::Nothing => RetarderKind::None,
+        }
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn every_short_answer_is_given_back_whatever_was_fitted_before() {
+        for now in RetarderKind::ALL {
+            for answer in InShort::ALL {
+                let kind = answer.kind(now);
+                assert_eq!(InShort::of(kind), Some(answer), "{now:?}");
+                // What is pressed already changes nothing.
+                assert!(InShort::of(now) != Some(answer) || kind == now, "{now:?}");
+            }
+        }
+        assert_eq!(InShort::of(RetarderKind::ShaftTorqueTable), None);
+        let both = InShort::Both.kind(RetarderKind::CompressionRelease);
+        assert_eq!(both, RetarderKind::CompressionAndHydrodynamic);
+    }
 
     #[test]
     fn every_kind_is_two_answers_and_back() {

@@ -43,6 +43,7 @@ impl Entered {
             roadside,
             marker: self.marker.clone(),
             counts_down: self.counts_down,
+            note: String::new(),
             invented: source.origin != Origin::Given,
             files: source.legs.iter().map(file).collect(),
             also: source

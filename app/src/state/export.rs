@@ -15,7 +15,8 @@ impl Signals {
     pub(crate) fn export(&'static self) {
         let Some((truck, day)) = study::shown(self, |_| true) else { return };
         let Some(worked) = self.shown.worked.get_untracked() else { return };
-        let captions = captions(&worked.plan, &worked.picture.gear, self.units.get_untracked());
+        let example = untrack(|| self.is_not_yours(&worked.truck)).then(|| words().example_export());
+        let captions = captions(&worked.plan, &worked.picture.gear, self.units.get_untracked(), example);
         let request = StudyRequest::Export(truck, day, captions);
         study_worker::ask_about_road(self, request, move |told| match told {
             Told::Reply(StudyReply::Exported(text), _) => self.save_export(&worked.road.name, &text),

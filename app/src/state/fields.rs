@@ -7,12 +7,25 @@ use solver::day::Day;
 use solver::limits;
 use solver::truck::Preset;
 
-/// Changes all entries at once; what was typed and not taken is dropped.
+/// Changes all entries at once; what was typed and not taken is dropped. Whether the truck is one's own is
+/// not asked here.
 pub(super) fn put_entries(state: State, change: impl FnOnce(&mut Entries)) {
     for field in Field::all() {
         state.field(field).problem.set(None);
     }
-    state.change_truck(change);
+    change_entries(state, change);
+}
+
+fn change_entries(state: State, change: impl FnOnce(&mut Entries)) {
+    state.entered.entries.update(change);
+    for field in Field::all() {
+        if !state.entered.entries.with_untracked(|entries| entries.has(field)) {
+            state.field(field).problem.set(None);
+        }
+    }
+    state.fill_fields();
+    state.keep();
+    state.work_out_later();
 }
 
 impl Signals {
@@ -25,6 +38,13 @@ impl Signals {
     pub(crate) fn type_in(&'static self, field: Field, text: String) {
         self.field(field).text.set(text);
         self.read_field(field);
+        let of_truck = match field {
+            Field::Number(entry) => Day::USUAL.get(entry).is_none(),
+            Field::Gears | Field::Stages | Field::Table => true,
+        };
+        if of_truck && self.field(field).problem.with_untracked(Option::is_none) {
+            self.confirm_truck();
+        }
         // The mass on the driven axles follows the gross mass, and the marks may change.
         self.fill_fields_but(Some(field));
         self.keep();
@@ -33,20 +53,14 @@ impl Signals {
 
     /// Changes the truck otherwise than by a field.
     pub(crate) fn change_truck(&'static self, change: impl FnOnce(&mut Entries)) {
-        self.entered.entries.update(change);
-        for field in Field::all() {
-            if !self.entered.entries.with_untracked(|entries| entries.has(field)) {
-                self.field(field).problem.set(None);
-            }
-        }
-        self.fill_fields();
-        self.keep();
-        self.work_out_later();
+        change_entries(self, change);
+        self.confirm_truck();
     }
 
     /// Takes a preset.
     pub(crate) fn take_preset(&'static self, preset: Preset) {
         self.entered.entries.update(|entries| entries.take_preset(preset));
+        self.confirm_truck();
         let truck = preset.spec();
         for field in Field::all() {
             let of_truck = match field {

@@ -4,11 +4,11 @@
 use super::former;
 use crate::browser::storage;
 use crate::browser::theme::Theme;
-use crate::entries::Entries;
+use crate::entries::{EXAMPLE, Entries};
 use crate::format::Units;
 use serde::{Deserialize, Serialize};
 use solver::road::Roadside;
-use solver::truck::{Preset, TruckSpec};
+use solver::truck::TruckSpec;
 
 /// The name carries a number: it counts up when the shape of [`Kept`] changes, and what was
 /// kept in the old shape is then forgotten rather than misread. The line for a newer version
@@ -18,6 +18,8 @@ const NAME: &str = "steadygrade.kept.4";
 const BEFORE: [(&str, bool); 2] = [("steadygrade.kept.3", true), ("steadygrade.kept.2", false)];
 /// Whether targets are large.
 const GLOVES: &str = "steadygrade.gloves.1";
+/// Whether the truck that the page begins with was said to be one's own.
+const EXAMPLE_IS_MINE: &str = "steadygrade.example-is-mine.1";
 /// The rates entered, as typed.
 const RATES: &str = "steadygrade.rates.1";
 /// What was put on roads, under a number of its own.
@@ -42,7 +44,7 @@ pub(super) struct Kept {
 /// now are given up alone: trucks of one's own stay, and what is wrong with one is told when it is
 /// taken.
 pub(super) fn recall() -> Kept {
-    let usual = || Entries::of(Preset::FiveAxle36);
+    let usual = || Entries::of(EXAMPLE);
     let now = storage::recall(NAME).and_then(|bytes| postcard::from_bytes::<Kept>(&bytes).ok());
     let before = || {
         let anew = |(name, has_lead)| former::kept(&storage::recall(name)?, has_lead);
@@ -74,6 +76,16 @@ pub(super) fn gloves() -> bool {
 /// Remembers that.
 pub(super) fn keep_gloves(gloves: bool) {
     storage::keep(GLOVES, &[u8::from(gloves)]);
+}
+
+/// Whether the truck that the page begins with was said to be one's own.
+pub(super) fn example_is_mine() -> bool {
+    storage::recall(EXAMPLE_IS_MINE).is_some_and(|bytes| bytes == [1])
+}
+
+/// Remembers that.
+pub(super) fn keep_example_is_mine() {
+    storage::keep(EXAMPLE_IS_MINE, &[1]);
 }
 
 /// Rates kept on this machine: fuel, hour; as they were typed.

@@ -1,4 +1,4 @@
-//! What Escape leaves: a message, a question, a hint.
+//! What Escape leaves: a message, a question, the drawer, a hint.
 
 use super::signals::{Carried, Signals};
 use crate::browser::focus;
@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 impl Signals {
     /// Leaves one thing that was said or asked, without deciding anything; where there is none,
-    /// the hint at the field that has the keyboard is hidden. What holds something of the person's
+    /// the drawer is closed, or else the hint at the field that has the keyboard is hidden. What holds something of the person's
     /// stays: files being put in order, a link that was opened, the way back to former entries.
     pub(crate) fn leave(&'static self) {
         if self.talk.trouble.with_untracked(Option::is_some) {
@@ -17,6 +17,8 @@ impl Signals {
             self.files.meeting.set(None);
         } else if self.entered.carried.with_untracked(|carried| *carried == Some(Carried::Broken)) {
             self.entered.carried.set(None);
+        } else if self.entered.drawer.get_untracked() {
+            self.entered.drawer.set(false);
         } else {
             focus::hush();
         }

@@ -76,6 +76,7 @@ impl Signals {
                 entries.take_own(truck);
                 entries.day = day;
             });
+            self.confirm_truck();
             self.entered.carried.set(Some(Carried::Taken(Box::new(mine))));
         }
     }

@@ -48,6 +48,7 @@ mod views;
 mod wants;
 mod work;
 mod worth;
+mod yours;
 
 pub(crate) use asked::{Leg, Origin};
 
@@ -67,7 +68,12 @@ use std::rc::Rc;
 /// Makes the state from what this machine remembers, starts the worker and fetches the demo.
 pub(crate) fn start() -> State {
     // Leaked on purpose: signals that callbacks of timer and worker read must never go away.
-    let state: State = Box::leak(Box::new(Signals::new(kept::recall(), kept::gloves(), kept::rates())));
+    let state: State = Box::leak(Box::new(Signals::new(
+        kept::recall(),
+        kept::gloves(),
+        kept::rates(),
+        kept::example_is_mine(),
+    )));
     theme::show(state.settings.theme.get_untracked());
     theme::show_gloves(state.settings.gloves.get_untracked());
     theme::watch(move || theme::show(state.settings.theme.get_untracked()));

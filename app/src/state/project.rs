@@ -14,7 +14,7 @@ use crate::browser::file::{self, GivenFile};
 use crate::trouble::WorkTrouble;
 use crate::words::words;
 use leptos::prelude::*;
-use solver::report::project::{Project, ProjectFile};
+use solver::report::project::{Project, ProjectFile, ProjectRoad};
 use solver::report::truck_file::TruckFileError;
 use workers::message::study::{StudyReply, StudyRequest};
 
@@ -70,7 +70,16 @@ impl Signals {
     pub(crate) fn save_project(&'static self) {
         let Some(road) = self.entered_for_shown() else { return };
         let beside = self.beside.road.with_untracked(|other| other.as_ref().map(Beside::entered));
-        let project = Project { road: road.to_project(), beside: beside.as_ref().map(Entered::to_project) };
+        let noted = |mut road: ProjectRoad| {
+            if untrack(|| self.is_not_yours(&road.truck)) {
+                words().example_export().clone_into(&mut road.note);
+            }
+            road
+        };
+        let project = Project {
+            road: noted(road.to_project()),
+            beside: beside.as_ref().map(|it| noted(it.to_project())),
+        };
         let files: Vec<GivenFile> = road.files().chain(beside.iter().flat_map(Entered::files)).collect();
         let name = self.shown.worked.with_untracked(|worked| worked.as_ref().map(|it| it.road.name.clone()));
         let name = name.unwrap_or_default();

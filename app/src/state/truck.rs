@@ -30,6 +30,7 @@ impl Signals {
     pub(crate) fn take_own_truck(&'static self, truck: TruckSpec) {
         self.talk.trouble.set(None);
         fields::put_entries(self, |entries| entries.take_own(truck));
+        self.confirm_truck();
     }
 
     /// Writes the truck entered as a file.

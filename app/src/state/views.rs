@@ -44,19 +44,17 @@ impl View {
 /// Behind `#` while truck and day are open: they lie over the view in front.
 const TRUCK: &str = "truck";
 
-/// Which view is in front, and what lies over it.
+/// Which view is in front.
 pub(crate) struct ViewSignals {
     /// The view in front.
     pub(crate) front: RwSignal<View>,
-    /// Whether truck and day are open.
-    pub(crate) truck: RwSignal<bool>,
     /// Whether the picture of the road has the window to itself.
     pub(crate) alone: RwSignal<bool>,
 }
 
 impl ViewSignals {
     pub(super) fn new() -> Self {
-        Self { front: RwSignal::new(View::Road), truck: RwSignal::new(false), alone: RwSignal::new(false) }
+        Self { front: RwSignal::new(View::Road), alone: RwSignal::new(false) }
     }
 }
 
@@ -64,7 +62,7 @@ impl ViewSignals {
 pub(super) fn follow(state: State) {
     let read = move || {
         let key = address::key();
-        state.views.truck.set(key == TRUCK);
+        state.entered.drawer.set(key == TRUCK);
         // Another key leads to a place within a view; without one the page begins.
         if let Some(view) = View::of(&key).or((key.is_empty()).then_some(View::Road)) {
             state.views.front.set(view);
@@ -73,7 +71,7 @@ pub(super) fn follow(state: State) {
     read();
     address::watch(read);
     // Closed by a button, truck and day leave the address as well.
-    Effect::new(move |_| match (state.views.truck.get(), address::key() == TRUCK) {
+    Effect::new(move |_| match (state.entered.drawer.get(), address::key() == TRUCK) {
         (true, false) => address::go(TRUCK),
         (false, true) => address::go(state.views.front.get_untracked().key()),
         (true, true) | (false, false) => {}
@@ -84,7 +82,7 @@ impl Signals {
     /// Brings a view to the front.
     pub(crate) fn go(&self, view: View) {
         address::go(view.key());
-        self.views.truck.set(false);
+        self.entered.drawer.set(false);
         self.views.front.set(view);
     }
 

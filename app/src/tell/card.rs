@@ -18,10 +18,12 @@ impl Spoken {
         if card.reversed { format!("{way} · {}", self.reversed_mark()) } else { way }
     }
 
-    /// What holds for the whole plan and is said with it.
+    /// What holds for the whole plan and is said with it; before all that the truck is but an example.
     #[must_use]
     pub fn card_notes(&self, card: CardOf<'_>) -> Vec<String> {
-        card.plan.notes.iter().map(|note| self.note(*note).to_owned()).collect()
+        let example = card.is_example.then(|| self.example_export());
+        let notes = card.plan.notes.iter().map(|note| self.note(*note));
+        example.into_iter().chain(notes).map(str::to_owned).collect()
     }
 
     /// Where no safe speed was found: what is read first, and for which descents.

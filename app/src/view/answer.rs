@@ -7,7 +7,7 @@ use super::part::list;
 use super::questions;
 use super::result::of_result;
 use super::verdict::chip;
-use super::{bar, roadside};
+use super::{bar, drawer, roadside};
 use crate::format::{self, Units, place};
 use crate::state::{State, Worked};
 use crate::words::{Piece, words};
@@ -48,6 +48,7 @@ pub(super) fn answer(state: State, look: Look) -> AnyView {
             <div class="answer-scroll">
                 {content}
                 {empty}
+                {drawer::not_yours(state)}
                 {roadside::roadside(state)}
             </div>
             <p class="truck-line">
@@ -182,7 +183,7 @@ fn one_gear(look: Look, descent: &Descent, advice: &Advice, units: Units) -> Any
     view! {
         <dl class="trio">
             <div><dt>{gear_head}</dt><dd data-testid="hand-gear">{gear_square(look, gear)}</dd></div>
-            <div><dt>{stage_head}</dt><dd data-testid="hand-stage">{stage_square(descent, stage)}</dd></div>
+            <div><dt>{stage_head}</dt><dd data-testid="hand-stage">{stage_square(look, stage, descent.from, descent.to)}</dd></div>
             <div>
                 <dt>{hold_head}</dt>
                 <dd class="speed" data-testid="hand-speed">
@@ -228,7 +229,7 @@ fn legs(look: Look, descent: &Descent, advice: &Advice, units: Units) -> AnyView
             <tr data-testid="leg-row">
                 <th scope="row">{from}</th>
                 <td>{gear_square(look, leg.gear)}</td>
-                <td>{stage_square(descent, leg.stage)}</td>
+                <td>{stage_square(look, leg.stage, leg.from, leg.slows_from)}</td>
                 <td class="speed">{speed}" "<small>{units.speed()}</small></td>
             </tr>
         }

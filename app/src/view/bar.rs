@@ -39,7 +39,7 @@ const IN_BAR: [View; 4] = [View::Road, View::Descents, View::Two, View::Card];
 pub(super) fn tabs(state: State) -> AnyView {
     let w = words();
     let truck = view! {
-        <a href="#truck" data-testid="tab-truck" aria-current=move || state.views.truck.get().then_some("page")>
+        <a href="#truck" data-testid="tab-truck" aria-current=move || state.entered.drawer.get().then_some("page")>
             {mark("M2 5h9v9H2zM11 8h4l3 3v3h-7zM5 14.2a1.8 1.8 0 1 0 .01 0zM14 14.2a1.8 1.8 0 1 0 .01 0z")}
             {w.truck_tab()}
         </a>

@@ -1,5 +1,6 @@
 //! The card for the cab: one page, black on white, that needs no screen.
 
+use super::drawer;
 use super::part::{list, text_field};
 use crate::browser::{self, download, picture};
 use crate::card_facts::CardOf;
@@ -34,7 +35,7 @@ pub(super) fn card(state: State) -> AnyView {
         let rows = state.shown.listed.with_untracked(|worked| {
             worked.as_ref().map(|it| {
                 let marker = marker.get_untracked();
-                let rows = card_of(it, marker, units).csv();
+                let rows = untrack(|| card_of(state, it, marker, units)).csv();
                 (w.rows_name(&it.road.name, it.road.reversed), rows)
             })
         });
@@ -78,6 +79,7 @@ pub(super) fn card(state: State) -> AnyView {
                 </div>
             </div>
             <p class="not-printed">{w.card_sentence()}</p>
+            <div class="not-printed">{drawer::not_yours(state)}</div>
             <div class="entry not-printed">
                 {text_field("entry-marker".to_owned(), w.marker_label(), "decimal", text.into(), unit, Box::new(move |it| text.set(it)))}
                 <label class="check">
@@ -97,11 +99,16 @@ pub(super) fn card(state: State) -> AnyView {
     .into_any()
 }
 
-/// What a card of a result is made of.
-pub(super) fn card_of(worked: &Worked, marker: Marker, units: Units) -> CardOf<'_> {
+/// What a card of a result is made of. Whose truck it is, is tracked.
+fn card_of(state: State, worked: &Worked, marker: Marker, units: Units) -> CardOf<'_> {
+    CardOf { is_example: state.is_not_yours(&worked.truck), ..card_for(worked, marker, units) }
+}
+
+fn card_for(worked: &Worked, marker: Marker, units: Units) -> CardOf<'_> {
     CardOf {
         plan: &worked.plan,
         truck: &worked.truck,
+        is_example: false,
         day: &worked.day,
         places: &worked.road.places,
         limits: &worked.road.limits,
@@ -116,13 +123,13 @@ pub(super) fn card_of(worked: &Worked, marker: Marker, units: Units) -> CardOf<'
 
 /// What a result was worked out for: truck and day in one line.
 pub(super) fn facts(worked: &Worked, units: Units) -> String {
-    words().card_facts(card_of(worked, Marker::NONE, units))
+    words().card_facts(card_for(worked, Marker::NONE, units))
 }
 
 /// The page that is printed.
 fn sheet(state: State, worked: &Arc<Worked>, marker: Marker, units: Units) -> AnyView {
     let w = words();
-    let card = card_of(worked, marker, units);
+    let card = card_of(state, worked, marker, units);
     let name = worked.name().to_owned();
     let texts = w.card_texts(card);
     let fit = card_fit::fit(&texts);

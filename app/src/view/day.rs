@@ -1,6 +1,6 @@
 //! The day's entries.
 
-use super::choice::labelled_choice;
+use super::choice::{choice, labelled_choice};
 use super::entry::entry;
 use crate::browser;
 use crate::entries::Field;
@@ -11,7 +11,8 @@ use leptos::prelude::*;
 use solver::day::{Lead, Load, ServiceBrakes, Surface};
 use solver::limits::Entry;
 
-const FIELDS: [Entry; 8] = [
+/// Its numbers.
+pub(super) const FIELDS: [Entry; 8] = [
     Entry::SpeedLimit,
     Entry::BrakesAtStart,
     Entry::AirTemperature,
@@ -22,15 +23,20 @@ const FIELDS: [Entry; 8] = [
     Entry::Superelevation,
 ];
 
-/// The day's panel.
-pub(super) fn day(state: State) -> AnyView {
+/// What is seldom entered: which way down leads, and the numbers.
+pub(super) fn rest(state: State) -> AnyView {
+    view! {
+        {lead(state)}
+        {FIELDS.into_iter().map(|it| entry(state, Field::Number(it))).collect_view()}
+    }
+    .into_any()
+}
+
+/// That the mass is still that of a loaded truck: the load takes stages away on slippery roads, all else
+/// follows from the mass.
+pub(super) fn mass_stays(state: State) -> AnyView {
     let w = words();
-    let now = move || {
-        let day = state.entered.entries.with(|entries| entries.day);
-        format!("{}, {}", w.surface(day.surface), w.service_brakes(day.service_brakes))
-    };
-    // The load takes stages away on slippery roads; all else follows from the mass.
-    let mass_stays = move || {
+    let told = move || {
         let mass = state.entered.entries.with(|it| it.weighs_as_laden().then_some(it.truck.gross_mass_kg))?;
         let mass = format::mass(mass, state.units.get());
         let go = move |_| browser::go_to("entry-gross_mass");
@@ -39,24 +45,11 @@ pub(super) fn day(state: State) -> AnyView {
             <a href="#entry-gross_mass" data-testid="to-mass" on:click=go>{w.entry(Entry::GrossMass)}</a>
         })
     };
-    view! {
-        <details class="card panel" open=browser::is_wide() data-testid="day-panel">
-            <summary><h2>{w.day_head()}</h2><span class="now">{now}</span></summary>
-            {surface(state)}
-            {load(state)}
-            <p class="problem" role="status" data-testid="mass-stays">{mass_stays}</p>
-            {service_brakes(state)}
-            {lead(state)}
-            {FIELDS.into_iter().map(|it| entry(state, Field::Number(it))).collect_view()}
-            <button type="button" class="button small" data-testid="usual-day" on:click=move |_| state.take_usual_day()>
-                {w.usual_day()}
-            </button>
-        </details>
-    }
-    .into_any()
+    view! { <p class="problem" role="status" data-testid="mass-stays">{told}</p> }.into_any()
 }
 
-fn surface(state: State) -> AnyView {
+/// The surface.
+pub(super) fn surface(state: State) -> AnyView {
     let w = words();
     let options = Surface::ALL.into_iter().map(|surface| {
         let key = match surface {
@@ -69,10 +62,11 @@ fn surface(state: State) -> AnyView {
     });
     let chosen = move || state.entered.entries.with(|entries| entries.day.surface);
     let choose = move |surface| state.change_day(|day| day.surface = surface);
-    labelled_choice(w.surface_label(), "surface", options.collect(), chosen, choose)
+    choice(w.what_surface(), "surface", options.collect(), chosen, choose)
 }
 
-fn load(state: State) -> AnyView {
+/// What is loaded.
+pub(super) fn load(state: State) -> AnyView {
     let w = words();
     let options = Load::ALL.into_iter().map(|load| {
         let key = match load {
@@ -84,18 +78,18 @@ fn load(state: State) -> AnyView {
     });
     let chosen = move || state.entered.entries.with(|entries| entries.day.load);
     let choose = move |load| state.change_day(|day| day.load = load);
-    labelled_choice(w.load_label(), "load", options.collect(), chosen, choose)
+    choice(w.load_label(), "load", options.collect(), chosen, choose)
 }
 
-fn service_brakes(state: State) -> AnyView {
+/// What the service brakes may do.
+pub(super) fn service_brakes(state: State) -> AnyView {
     let w = words();
-    let options = vec![
-        (ServiceBrakes::InReserve, "reserve", w.service_brakes(ServiceBrakes::InReserve)),
-        (ServiceBrakes::MaySnub, "snub", w.service_brakes(ServiceBrakes::MaySnub)),
-    ];
+    let [reserve, snub] = w.brakes_may();
+    let options =
+        vec![(ServiceBrakes::InReserve, "reserve", reserve), (ServiceBrakes::MaySnub, "snub", snub)];
     let chosen = move || state.entered.entries.with(|entries| entries.day.service_brakes);
     let choose = move |it| state.change_day(|day| day.service_brakes = it);
-    labelled_choice(w.service_brakes_label(), "service-brakes", options, chosen, choose)
+    choice(w.service_brakes_label(), "service-brakes", options, chosen, choose)
 }
 
 fn lead(state: State) -> AnyView {

@@ -84,7 +84,7 @@ fn card(state: State, look: Look, descent: &Descent, hand: Memo<Option<usize>>, 
                 let (gear, stage, hold) = down::first(descent, advice);
                 view! {
                     {gear_square(look, gear)}
-                    {stage_square(descent, stage)}
+                    {stage_square(look, stage, descent.from, descent.to)}
                     <b>{speed(hold.0)}</b>
                 }
                 .into_any()
@@ -123,9 +123,9 @@ pub(super) fn gear_square(look: Look, gear: Gear) -> AnyView {
     view! { <span class=format!("square gear {class}")>{gear.number()}</span> }.into_any()
 }
 
-/// A stage in its hatching; a range where it changes on the way.
-pub(super) fn stage_square(descent: &Descent, stage: Stage) -> AnyView {
-    let text = words().stage_range(descent);
+/// The strongest stage from one grid point to another in its hatching; a range where it changes on the way.
+pub(super) fn stage_square(look: Look, stage: Stage, from: usize, to: usize) -> AnyView {
+    let text = look.picture().map(|picture| words().stage_range(&picture, from, to));
     view! { <span class=format!("square stage stage-{}", stage.number())><i>{text}</i></span> }.into_any()
 }
 

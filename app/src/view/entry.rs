@@ -1,19 +1,83 @@
 //! One entry: name, mark, field, unit, range, and what is wrong with it.
 
 use crate::entries::Field;
-use crate::format::{Units, shown_as};
+use crate::format::{NO_BREAK, Units, parse_number, shown_as, typed, whole};
 use crate::state::{State, WorthTold};
 use crate::words::words;
 use leptos::prelude::*;
-use solver::limits::{self, Entry};
+use solver::limits::{self, Entry, Quantity};
 
 /// The field of one entry; nothing where the truck does not have it.
 pub(super) fn entry(state: State, field: Field) -> AnyView {
     let has = Memo::new(move |_| state.entered.entries.with(|entries| entries.has(field)));
-    (move || has.get().then(|| field_view(state, field))).into_any()
+    (move || has.get().then(|| field_view(state, field, Around::nothing()))).into_any()
 }
 
-fn field_view(state: State, field: Field) -> AnyView {
+/// The field of the gross mass between two buttons that make it lighter or heavier, with what stands beside.
+pub(super) fn gross_mass(state: State, beside: AnyView) -> AnyView {
+    let [before, after] = [false, true].map(|up| step(state, up));
+    field_view(state, Field::Number(Entry::GrossMass), Around { before, after, beside })
+}
+
+/// What stands around a field: in its box, and behind the box.
+struct Around {
+    before: AnyView,
+    after: AnyView,
+    beside: AnyView,
+}
+
+impl Around {
+    fn nothing() -> Self {
+        let [before, after, beside] = [(); 3].map(IntoAny::into_any);
+        Self { before, after, beside }
+    }
+}
+
+/// One of those buttons: to the next whole step.
+fn step(state: State, up: bool) -> AnyView {
+    let w = words();
+    let shown = move || shown_as(Quantity::Mass, state.units.get());
+    let label = move || {
+        let by = format!("{}{NO_BREAK}{}", whole(step_of(state.units.get())), shown().unit);
+        if up { w.heavier_by(&by) } else { w.lighter_by(&by) }
+    };
+    let take = move |_| {
+        let (shown, step) = untrack(|| (shown(), step_of(state.units.get())));
+        let now = state.entered.entries.with_untracked(|entries| entries.get(Entry::GrossMass));
+        let next = now.and_then(|now| next_step(parse_number(&shown.text(now))?, step, up));
+        let in_range = |next: &f64| limits::of(Entry::GrossMass).check(shown.stored(*next)).is_ok();
+        if let Some(next) = next.filter(in_range) {
+            state.type_in(Field::Number(Entry::GrossMass), typed(next));
+        }
+    };
+    let (testid, sign) = if up { ("heavier-step", "+") } else { ("lighter-step", "−") };
+    view! {
+        <button type="button" class="step" data-testid=testid aria-label=label title=label on:click=take>
+            <span aria-hidden="true">{sign}</span>
+        </button>
+    }
+    .into_any()
+}
+
+/// t or lb.
+fn step_of(units: Units) -> f64 {
+    match units {
+        Units::Metric => 1.0,
+        Units::Imperial => 2_000.0,
+    }
+}
+
+/// The next whole step above or below; `None` at 0.
+fn next_step(now: f64, step: f64, up: bool) -> Option<f64> {
+    /// A number that was entered in other units may lie a hair beside a step.
+    const HAIR: f64 = 1e-3;
+    let steps = now / step;
+    let next = if up { (steps + HAIR).floor() + 1.0 } else { (steps - HAIR).ceil() - 1.0 };
+    (next > 0.0).then_some(next * step)
+}
+
+fn field_view(state: State, field: Field, around: Around) -> AnyView {
+    let Around { before, after, beside } = around;
     let w = words();
     let at = state.field(field);
     let id = format!("entry-{}", field.key());
@@ -35,9 +99,12 @@ fn field_view(state: State, field: Field) -> AnyView {
                 })}
             </label>
             <span class="box">
+                {before}
                 {input(state, field, id, described)}
                 <span class="unit">{move || unit(field, state)}</span>
+                {after}
             </span>
+            {beside}
             <p class="about" id=about>{move || about_text(field, state)}</p>
             <p class="problem" id=wrong role="status">{problem}</p>
             {follows(state, field)}
@@ -152,5 +219,29 @@ fn about_text(field: Field, state: State) -> String {
         Field::Table => w
             .retarder_table_hint(state.entered.entries.with(|entries| entries.truck.retarder.kind()))
             .to_owned(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::next_step;
+
+    #[test]
+    fn steps_of_the_mass_are_whole_tonnes() {
+        let cases = [
+            (36.287, true, Some(37.0)),
+            (36.287, false, Some(36.0)),
+            (36.0, true, Some(37.0)),
+            (36.0, false, Some(35.0)),
+            // As a number of pounds comes back.
+            (36.000_03, true, Some(37.0)),
+            (35.999_97, true, Some(37.0)),
+            (36.000_03, false, Some(35.0)),
+            (0.7, false, None),
+        ];
+        for (now, up, next) in cases {
+            assert_eq!(next_step(now, 1.0, up), next, "{now} {up}");
+        }
+        assert_eq!(next_step(80_000.3, 2_000.0, true), Some(82_000.0));
     }
 }

@@ -1,6 +1,8 @@
 //! What held today: a steady speed that was seen, and what it says of the retarder.
 
+use super::entry::entry;
 use super::part::text_field;
+use crate::entries::Field;
 use crate::format::{self, parse_number, shown_as};
 use crate::state::State;
 use crate::words::words;
@@ -12,7 +14,7 @@ use solver::units::{Grade, Metres, MetresPerSecond, RevPerMin};
 /// The fields: gear, stage, engine speed, steady speed, grade, place.
 const FIELDS: [&str; 6] = ["gear", "stage", "engine", "speed", "grade", "place"];
 
-/// The panel.
+/// What is seen is entered here; below it what it came to, and the entry that it changes.
 pub(super) fn measured(state: State) -> AnyView {
     let w = words();
     let texts = FIELDS.map(|_| RwSignal::new(String::new()));
@@ -43,20 +45,21 @@ pub(super) fn measured(state: State) -> AnyView {
         }
     };
     view! {
-        <details class="card panel" data-testid="measured-panel" hidden=move || no_retarder(state)>
-            <summary><h2>{w.measured_head()}</h2></summary>
-            <p class="about">{w.measured_sentence()}</p>
-            {(0..FIELDS.len()).map(field).collect_view()}
-            <p class="about">{w.measured_place_hint()}</p>
+        <p class="about">{w.measured_sentence()}</p>
+        {(0..FIELDS.len()).map(field).collect_view()}
+        <p class="about">{w.measured_place_hint()}</p>
+        <div class="buttons">
             <button type="button" class="button small" data-testid="measure" on:click=work_out>{w.measure()}</button>
-            <p class="problem" role="status">{move || missing.get().then(|| w.measured_missing())}</p>
-            {result(state)}
-        </details>
+        </div>
+        <p class="problem" role="status">{move || missing.get().then(|| w.measured_missing())}</p>
+        {result(state)}
+        {entry(state, Field::Number(Entry::RetardingScale))}
     }
     .into_any()
 }
 
-fn no_retarder(state: State) -> bool {
+/// Without one nothing can be tuned.
+pub(super) fn no_retarder(state: State) -> bool {
     state.entered.entries.with(|entries| entries.get(Entry::RetardingScale).is_none())
 }
 

@@ -9,6 +9,7 @@ mod chart;
 mod choice;
 mod day;
 mod descents;
+mod drawer;
 mod entry;
 mod evidence;
 mod link;
@@ -97,11 +98,7 @@ pub(crate) fn page() -> impl IntoView {
                 {in_view(state, View::Card, move || card::card(state))}
                 {in_view(state, View::More, move || more::more(state))}
             </main>
-            <aside class="entries panel-over" id="truck-panel" hidden=move || !state.views.truck.get()>
-                {truck::truck(state)}
-                {day::day(state)}
-                {measured::measured(state)}
-            </aside>
+            {drawer::drawer(state, state.entered.drawer)}
             {trouble::progress(state)}
             {offline::newer(state)}
             {bar::tabs(state)}

@@ -1,7 +1,6 @@
 //! What goes wrong, in a clear box; and what goes on, with a way to stop it.
 
 use super::entry;
-use crate::browser;
 use crate::state::State;
 use crate::trouble::WorkTrouble;
 use crate::words::words;
@@ -90,10 +89,7 @@ fn wrong(state: State) -> AnyView {
                 ("truck-problem".to_owned(), w.truck_head())
             }
         };
-        let go = move |_| {
-            state.views.truck.set(true);
-            browser::go_to(&id);
-        };
+        let go = move |_| state.open_drawer(Some(id.clone()));
         Some(view! {
             {w.check_entry()}" "
             <button type="button" class="link" data-testid="to-wrong" on:click=go>{name}</button>

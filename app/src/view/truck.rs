@@ -1,4 +1,4 @@
-//! The truck's form: what stands on plates, then what its driver knows; the rest is assumed and folded.
+//! The truck's entries but for its mass: gearbox, engine, retarder, and what it rolls on.
 
 mod axles;
 mod lists;
@@ -6,36 +6,27 @@ mod lists;
 use super::chart::power_table;
 use super::entry::entry;
 use super::part::list;
-use super::trucks::trucks;
-use crate::browser;
-use crate::entries::{EntryProblem, Field};
+use crate::entries::Field;
 use crate::format::shown_as;
 use crate::state::State;
 use crate::words::words;
-use leptos::ev::Event;
 use leptos::prelude::*;
-use lists::{at_engine, gear_set, lever, on_shaft, presets, shape, transmission, tyre};
+use lists::{at_engine, gear_set, lever, on_shaft, shape, transmission, tyre};
 use solver::limits::{Entry, Quantity};
-use solver::truck::{Preset, Truck};
+use solver::truck::Truck;
 
-/// On plates and in papers.
-const ENGINE: [Entry; 2] = [Entry::Displacement, Entry::RatedPower];
+pub(super) const GEARBOX: [Entry; 5] =
+    [Entry::TopGearSpeed, Entry::AxleRatio, Entry::ShiftsUpSpeed, Entry::LockUpGear, Entry::LockUpSpeed];
 
-/// In the driver's head, behind the lists.
-const SPEEDS: [Entry; 2] = [Entry::HighestEngineSpeed, Entry::GovernedSpeed];
-
-/// The entries that are in sight when the panel is open.
-const IN_SIGHT: [Entry; 6] = [
-    Entry::GrossMass,
+pub(super) const ENGINE: [Entry; 5] = [
     Entry::Displacement,
     Entry::RatedPower,
-    Entry::TopGearSpeed,
     Entry::HighestEngineSpeed,
     Entry::GovernedSpeed,
+    Entry::LowestEngineSpeed,
 ];
 
-/// Folded away; a truck has some of them.
-const REST: [Entry; 26] = [
+pub(super) const RETARDER: [Entry; 13] = [
     Entry::RetarderPeakPower,
     Entry::RetarderPeakSpeed,
     Entry::RetarderExponent,
@@ -49,12 +40,9 @@ const REST: [Entry; 26] = [
     Entry::SustainedSpeed,
     Entry::HotShare,
     Entry::WarmUpTime,
-    Entry::RetardingScale,
-    Entry::LockUpGear,
-    Entry::LockUpSpeed,
-    Entry::ShiftsUpSpeed,
-    Entry::LowestEngineSpeed,
-    Entry::AxleRatio,
+];
+
+pub(super) const ROLLING: [Entry; 7] = [
     Entry::DriveAxleMass,
     Entry::RollingRadius,
     Entry::RollingResistance,
@@ -64,76 +52,54 @@ const REST: [Entry; 26] = [
     Entry::WheelInertia,
 ];
 
-/// The truck's panel.
-pub(super) fn truck(state: State) -> AnyView {
-    let w = words();
-    let together = move || {
-        let problem = state.entered.entries.with(|entries| entries.problem());
-        problem.map(|problem| w.problem(EntryProblem::Truck(problem), "", state.units.get()))
-    };
-    let name = move || preset_name(state);
-    let open = browser::is_wide();
-    state.show_worths("truck", &IN_SIGHT, open);
-    let toggled = move |event: Event| state.show_worths("truck", &IN_SIGHT, browser::is_open(&event));
+fn numbers(state: State, entries: &[Entry]) -> AnyView {
+    entries.iter().map(|it| entry(state, Field::Number(*it))).collect_view().into_any()
+}
+
+/// Gearbox and axle ratio.
+pub(super) fn gearbox(state: State) -> AnyView {
     view! {
-        <details class="card panel" id="truck" open=open data-testid="truck-panel" on:toggle=toggled>
-            <summary><h2>{w.truck_head()}</h2><span class="now">{name}</span></summary>
-            {presets(state)}
-            <h3>{w.on_plate()}</h3>
-            {number(state, Entry::GrossMass)}
-            {axles::groups(state)}
-            {tyre(state)}
-            {ENGINE.map(|it| number(state, it)).into_iter().collect_view()}
-            <h3>{w.in_head()}</h3>
-            {transmission(state)}
-            {gear_set(state)}
-            {number(state, Entry::TopGearSpeed)}
-            {on_shaft(state)}
-            {at_engine(state)}
-            {lever(state)}
-            {SPEEDS.map(|it| number(state, it)).into_iter().collect_view()}
-            <p class="problem" role="status" id="truck-problem" tabindex="-1" data-testid="truck-problem">{together}</p>
-            {curves(state)}
-            {rest(state)}
-            {trucks(state)}
-            <p class="about">{w.kept_here()}</p>
-        </details>
+        {transmission(state)}
+        {gear_set(state)}
+        {entry(state, Field::Gears)}
+        {numbers(state, &GEARBOX)}
     }
     .into_any()
 }
 
-fn number(state: State, it: Entry) -> AnyView {
-    entry(state, Field::Number(it))
+/// The engine, with its curves.
+pub(super) fn engine(state: State) -> AnyView {
+    view! { {numbers(state, &ENGINE)} {curves(state)} }.into_any()
 }
 
-/// What is assumed until somebody enters it.
-fn rest(state: State) -> AnyView {
+/// The retarder in full.
+pub(super) fn retarder(state: State) -> AnyView {
+    view! {
+        {on_shaft(state)}
+        {at_engine(state)}
+        {lever(state)}
+        {shape(state)}
+        {entry(state, Field::Stages)}
+        {entry(state, Field::Table)}
+        {numbers(state, &RETARDER)}
+    }
+    .into_any()
+}
+
+/// Tyres, axles and brakes, and what else resists.
+pub(super) fn rolling(state: State) -> AnyView {
     let w = words();
-    let toggled = move |event: Event| state.show_worths("rest", &REST, browser::is_open(&event));
     let shares = move || {
         let all = state.entered.entries.with(|entries| entries.truck.axle_groups.clone());
         list("axles", "axle-groups", all.iter().map(|it| w.braked_axles(it)).collect())
     };
     view! {
-        <details class="more" data-testid="more-entries" on:toggle=toggled>
-            <summary>{w.more_entries()}</summary>
-            <p class="about">{w.rest_sentence()}</p>
-            {entry(state, Field::Gears)}
-            {entry(state, Field::Table)}
-            {entry(state, Field::Stages)}
-            {shape(state)}
-            {REST.map(|it| number(state, it)).into_iter().collect_view()}
-            <h3>{w.axle_groups()}</h3>
-            {shares}
-            <p class="about">{w.assumed_sentence()}</p>
-        </details>
+        {tyre(state)}
+        {axles::groups(state)}
+        {shares}
+        {numbers(state, &ROLLING)}
     }
     .into_any()
-}
-
-fn preset_name(state: State) -> &'static str {
-    let preset = state.entered.entries.with(|entries| entries.preset.as_deref().and_then(Preset::by_key));
-    preset.map_or(words().own_truck(), |preset| words().preset(preset, state.units.get()))
 }
 
 /// Pulling and holding power by engine speed; nothing while the entries do not fit together.

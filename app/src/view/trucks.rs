@@ -6,7 +6,7 @@ use crate::state::State;
 use crate::words::words;
 use leptos::prelude::*;
 
-/// The part of the truck's panel.
+/// The entries of their row.
 pub(super) fn trucks(state: State) -> AnyView {
     let w = words();
     let name = Memo::new(move |_| state.entered.entries.with(|entries| entries.truck.name.clone()));
@@ -54,8 +54,6 @@ pub(super) fn trucks(state: State) -> AnyView {
         })
     };
     view! {
-        <details class="more" data-testid="own-trucks">
-            <summary>{w.own_trucks()}</summary>
             <div class="entry list">
                 {text_field("truck-name".to_owned(), w.truck_name(), "text", name.into(), "".into(), Box::new(move |it| state.name_truck(it)))}
             </div>
@@ -73,7 +71,6 @@ pub(super) fn trucks(state: State) -> AnyView {
                 {open(state)}
             </div>
             {super::link::make(state)}
-        </details>
     }
     .into_any()
 }

@@ -782,9 +782,6 @@ show-all-places = Alle { NUMBER($count) } anzeigen
 
 truck-head = Fahrzeug
 day-head = Bedingungen
-preset-label = Mit einem ähnlichen Fahrzeug beginnen
-own-truck = Ihre eigenen Eingaben
-more-entries = Für dieses Fahrzeug angenommen
 assumed = angenommen
 assumed-sentence = Werte mit dem Vermerk „angenommen“ haben für dieses Fahrzeug keine gedruckte Quelle: Geben Sie Ihre eigenen ein.
 hint = { $entry ->
@@ -868,7 +865,6 @@ open-truck = Fahrzeugdatei öffnen
 truck-file-stem = eigenes
 truck-file-name-ending = -fahrzeug.json
 axle-groups = Gebremste Achsen
-surface-label = Fahrbahn
 service-brakes-label = Betriebsbremse
 lead-label = Art der Abfahrt
 lead-hint = { $lead ->
@@ -876,7 +872,7 @@ lead-hint = { $lead ->
     [one-gear] Ein Gang von der Kuppe bis zum Fuß, mit seiner Geschwindigkeit.
    *[untouched] Ein Gang, in dem die Dauerbremse allein auf jedem aufgezeichneten Stück hält, auch wo die Höhen unsicher sind.
 }
-usual-day = Zurück zu den üblichen Bedingungen
+usual-day = Übliche Bedingungen
 kept-here = Eingaben werden nur in diesem Browser gespeichert.
 
 ## Words of the road: its quality, what was repaired, what was not assessed.
@@ -902,10 +898,6 @@ left-blank-lower = { $length } konnten nicht beurteilt werden; dahinter liegt di
 
 ## Words of the form that do not name an entry.
 
-preset-hint = Nehmen Sie das Fahrzeug, das Ihrem am ähnlichsten ist. Seine Werte gelten, bis Sie eigene eingeben.
-on-plate = Auf Typenschildern und in den Papieren
-in-head = Was Sie als Fahrer wissen
-rest-sentence = Das ist angenommen, bis Sie es eingeben. Bei jedem Wert steht, was ein falscher auf der gezeigten Strecke kostet, am entscheidenden Gefälle.
 top-gear-speed = { $units ->
     [metric] Motordrehzahl bei 80 km/h im höchsten Gang
    *[imperial] Motordrehzahl bei 50 mph im höchsten Gang
@@ -1019,3 +1011,59 @@ settings-head = Einstellungen
 change-truck = Ändern
 show-blank = Zeigen
 finding-descents = Gefälle werden gesucht
+
+## Words of the drawer of truck and day.
+
+drawer-head = Ihr Lkw, Ihr Tag
+which-truck = Welcher Lkw?
+how-heavy = Wie schwer?
+which-retarder = Welche Dauerbremse?
+what-surface = Welche Fahrbahn?
+truck-type = { $preset ->
+    [five-axle36] Fünf Achsen, Trommeln
+    [five-axle40] Fünf Achsen, Scheiben
+    [five-axle40-both] Fünf Achsen, zwei Dauerbremsen
+    [five-axle-empty] Fünf Achsen, leer
+    [six-axle44] Sechs Achsen
+    [drawbar40] Gliederzug
+    [rigid18] Zwei Achsen
+    [tipper26] Kipper
+    [refuse26] Müllwagen
+    [b-double] Zwei Auflieger
+    [coach] Reisebus
+   *[coach-converter] Reisebus, Wandler
+}
+my-trucks = Meine Lkw
+lighter-by = { $by } leichter
+heavier-by = { $by } schwerer
+retarder-answers =
+    .engine = Motorbremse
+    .exhaust = Auspuffklappe
+    .hydrodynamic = hydrodynamischer Retarder
+    .electric = elektrischer Retarder
+    .both = zwei zusammen
+    .none = keine Dauerbremse
+retarder-change = ändern
+brakes-may =
+    .reserve = nur zum Anhalten
+    .snub = kurze Bremsungen erlaubt
+experts = Für Fachleute
+experts-about = * angenommen: Tragen Sie Ihren Wert ein. Bei jedem steht, was ein falscher am schwersten Gefälle kostet.
+expert-rows =
+    .gearbox = Getriebe
+    .engine = Motor
+    .retarder = Dauerbremsleistung
+    .rolling = Reifen, Achsen und Bremsen
+    .tune = Abgleichen
+gears-now = { $gears } Gänge · Achse { $ratio }
+axles-now = { $count ->
+    [one] { $count } Achse
+   *[other] { $count } Achsen
+}
+day-now = Luft { $air } · Bremsen { $brakes } am Anfang
+trucks-now = speichern, öffnen, weitergeben
+done = Fertig
+example-truck = Beispiel-Lkw. Nicht Ihrer?
+enter-yours = Ihren eingeben
+this-is-mine = Das ist mein Lkw
+example-export = Beispiel-Lkw, vielleicht nicht Ihrer. Fahren Sie nicht danach: Geben Sie zuerst Ihren ein.

@@ -25,6 +25,7 @@
 ### $on-shaft crate::entries::OnShaft
 ### $overdrive bool
 ### $phase workers::message::Phase
+### $preset solver::truck::Preset
 ### $reading crate::chart::Reading
 ### $reversed bool
 ### $route bool
@@ -1220,12 +1221,6 @@ show-all-places = Show all { NUMBER($count) }
 truck-head = Truck
 # Head of the day's entries.
 day-head = Day
-# Label of the presets.
-preset-label = Begin with a truck like yours
-# A preset that was changed.
-own-truck = Your own entries
-# The folded rest.
-more-entries = Assumed for this truck
 # Mark of an assumed value.
 assumed = assumed
 # What the mark means.
@@ -1348,8 +1343,6 @@ truck-file-stem = own
 truck-file-name-ending = -truck.json
 # Label of the axle groups.
 axle-groups = Braked axles
-# Label of the surface.
-surface-label = Surface
 # Label of the service brakes.
 service-brakes-label = Service brakes
 # Label of the way down that leads.
@@ -1361,7 +1354,7 @@ lead-hint = { $lead ->
    *[untouched] One gear in which the retarder alone holds every recorded pitch, also where the heights are in doubt.
 }
 # Back to the usual day.
-usual-day = Back to the usual day
+usual-day = Usual day
 # Where entries are kept.
 kept-here = Entries are kept in this browser only.
 
@@ -1396,14 +1389,6 @@ left-blank-lower = { $length } could not be assessed; the road is { $lower } low
 
 ## Words of the form that do not name an entry.
 
-# Help with the presets.
-preset-hint = Take the truck most like yours. Its values stand until you enter your own.
-# Head of what stands on plates and in papers.
-on-plate = On the plates and in the papers
-# Head of what a driver knows without looking.
-in-head = What you know as its driver
-# What is folded away below them, and why.
-rest-sentence = These are assumed until you enter them. Behind each stands what a wrong value costs on the road shown, on the descent that decides.
 # Name of the engine speed in top gear, with the road speed at which it is read.
 top-gear-speed = { $units ->
     [metric] Engine speed at 80 km/h in top gear
@@ -1573,3 +1558,79 @@ change-truck = Change
 show-blank = Show them
 # Stands where the first answer will be.
 finding-descents = Finding the descents
+
+## Words of the drawer of truck and day.
+
+# Its head.
+drawer-head = Your truck, your day
+# Questions a driver answers.
+which-truck = Which truck?
+how-heavy = How heavy?
+which-retarder = Which retarder?
+what-surface = What surface?
+# A truck to begin with, without its mass.
+truck-type = { $preset ->
+    [five-axle36] Five axles, drums
+    [five-axle40] Five axles, discs
+    [five-axle40-both] Five axles, two retarders
+    [five-axle-empty] Five axles, empty
+    [six-axle44] Six axles
+    [drawbar40] Drawbar trailer
+    [rigid18] Two axles
+    [tipper26] Tipper
+    [refuse26] Refuse truck
+    [b-double] Double
+    [coach] Coach
+   *[coach-converter] Coach, converter
+}
+# Leads to the trucks that a person kept.
+my-trucks = My trucks
+# Buttons beside the mass.
+lighter-by = { $by } lighter
+heavier-by = { $by } heavier
+# Answers to the question which retarder.
+retarder-answers =
+    .engine = engine brake
+    .exhaust = exhaust brake
+    .hydrodynamic = hydrodynamic retarder
+    .electric = electric retarder
+    .both = two together
+    .none = no retarder
+# Leads to the entries of the retarder, where two work together or a table says it all.
+retarder-change = change it
+# Answers to the question what the service brakes may do.
+brakes-may =
+    .reserve = for stopping only
+    .snub = short applications allowed
+# Head of the rows of all other entries.
+experts = For experts
+# What the star means, and what stands behind the entries.
+experts-about = * assumed: put in your own. Each entry says what a wrong value costs on the hardest descent.
+# Rows of entries.
+expert-rows =
+    .gearbox = Gearbox
+    .engine = Engine
+    .retarder = Retarder power
+    .rolling = Tyres, axles and brakes
+    .tune = Tune it
+# What a row says of its entries: gears and axle ratio.
+gears-now = { $gears } gears · axle { $ratio }
+# Braked axles.
+axles-now = { $count ->
+    [one] { $count } axle
+   *[other] { $count } axles
+}
+# Air, and brakes at the start.
+day-now = air { $air } · brakes { $brakes } at the start
+# Its own trucks, the truck file, the link.
+trucks-now = keep, open, hand on
+# Closes the drawer: truck and day are as they should be.
+done = Done
+# Stands with the answer until a truck was chosen or entered.
+example-truck = Example truck. Not your truck?
+# Button beside it, which opens the drawer.
+enter-yours = Enter yours
+# Button that takes the example as one's own truck.
+this-is-mine = This is my truck
+# Stands on the card and in files until a truck was chosen or entered.
+example-export = Example truck, perhaps not yours. Do not drive by this: enter your truck first.

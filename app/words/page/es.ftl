@@ -782,9 +782,6 @@ show-all-places = Mostrar los { NUMBER($count) }
 
 truck-head = Camión
 day-head = Condiciones
-preset-label = Empezar con un camión parecido
-own-truck = Sus propios datos
-more-entries = Supuesto para este camión
 assumed = supuesto
 assumed-sentence = Los valores marcados «supuesto» no tienen fuente impresa para este camión: ponga los suyos.
 hint = { $entry ->
@@ -868,7 +865,6 @@ open-truck = Abrir un archivo de camión
 truck-file-stem = propio
 truck-file-name-ending = -camion.json
 axle-groups = Ejes con freno
-surface-label = Calzada
 service-brakes-label = Frenos de servicio
 lead-label = Forma de bajar
 lead-hint = { $lead ->
@@ -876,7 +872,7 @@ lead-hint = { $lead ->
     [one-gear] Una sola marcha desde la cima hasta el pie, con su velocidad.
    *[untouched] Una marcha en la que el ralentizador retiene solo en todas las pendientes grabadas, también donde las altitudes están en duda.
 }
-usual-day = Volver a las condiciones habituales
+usual-day = Condiciones habituales
 kept-here = Los datos se guardan solo en este navegador.
 
 ## Words of the road: its quality, what was repaired, what was not assessed.
@@ -902,10 +898,6 @@ left-blank-lower = No se pudieron evaluar { $length }; detrás, la carretera que
 
 ## Words of the form that do not name an entry.
 
-preset-hint = Tome el camión más parecido al suyo. Sus valores quedan hasta que ponga los suyos.
-on-plate = En las placas y en los papeles
-in-head = Lo que usted sabe como conductor
-rest-sentence = Son supuestos hasta que usted los ponga. Junto a cada uno se dice lo que cuesta un valor equivocado en la carretera mostrada, en la bajada que decide.
 top-gear-speed = { $units ->
     [metric] Revoluciones a 80 km/h en la marcha más alta
    *[imperial] Revoluciones a 50 mph en la marcha más alta
@@ -1019,3 +1011,59 @@ settings-head = Ajustes
 change-truck = Cambiar
 show-blank = Mostrarlos
 finding-descents = Buscando las bajadas
+
+## Words of the drawer of truck and day.
+
+drawer-head = Su camión, su día
+which-truck = ¿Qué camión?
+how-heavy = ¿Cuánto pesa?
+which-retarder = ¿Qué ralentizador?
+what-surface = ¿Qué calzada?
+truck-type = { $preset ->
+    [five-axle36] Cinco ejes, tambores
+    [five-axle40] Cinco ejes, discos
+    [five-axle40-both] Cinco ejes, dos ralentizadores
+    [five-axle-empty] Cinco ejes, vacío
+    [six-axle44] Seis ejes
+    [drawbar40] Rígido con remolque
+    [rigid18] Dos ejes
+    [tipper26] Volquete
+    [refuse26] Camión de basuras
+    [b-double] Conjunto doble
+    [coach] Autobús
+   *[coach-converter] Autobús, convertidor
+}
+my-trucks = Mis camiones
+lighter-by = { $by } menos
+heavier-by = { $by } más
+retarder-answers =
+    .engine = freno motor
+    .exhaust = freno de escape
+    .hydrodynamic = ralentizador hidrodinámico
+    .electric = ralentizador eléctrico
+    .both = dos juntos
+    .none = sin ralentizador
+retarder-change = cambiarlo
+brakes-may =
+    .reserve = solo para parar
+    .snub = frenadas cortas permitidas
+experts = Para expertos
+experts-about = * supuesto: ponga el suyo. Cada dato dice lo que cuesta un valor equivocado en la bajada más difícil.
+expert-rows =
+    .gearbox = Caja de cambios
+    .engine = Motor
+    .retarder = Potencia del ralentizador
+    .rolling = Neumáticos, ejes y frenos
+    .tune = Ajustar
+gears-now = { $gears } marchas · eje { $ratio }
+axles-now = { $count ->
+    [one] { $count } eje
+   *[other] { $count } ejes
+}
+day-now = aire { $air } · frenos { $brakes } al inicio
+trucks-now = guardar, abrir, entregar
+done = Listo
+example-truck = Camión de ejemplo. ¿No es el suyo?
+enter-yours = Ponga el suyo
+this-is-mine = Este es mi camión
+example-export = Camión de ejemplo, quizá no el suyo. No conduzca según esto: ponga primero el suyo.

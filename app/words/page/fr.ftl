@@ -424,7 +424,7 @@ no-speed-for = Aucune vitesse sûre n’a été trouvée pour { $count ->
     [one] la descente
    *[other] les descentes
 } { $numbers }. Prenez une autre route, ou planifiez de nouveau avec moins de chargement ou par un meilleur jour. La signalisation en place et les règles de la conduite professionnelle passent en premier.
-facts-of = { $mass } · ralentisseur : { $retarder } · chaussée : { $surface } · { $load } · air : { $air } · freins au départ : { $brakes }
+facts-of = { $mass } · { $retarder } · chaussée : { $surface } · { $load } · air : { $air } · freins au départ : { $brakes }
 card-heads =
     .descent = descente, de – à
     .grade = pente
@@ -783,9 +783,6 @@ show-all-places = Afficher les { NUMBER($count) }
 
 truck-head = Véhicule
 day-head = Conditions du jour
-preset-label = Partir d’un véhicule semblable
-own-truck = Vos propres données
-more-entries = Hypothèses pour ce véhicule
 assumed = hypothèse
 assumed-sentence = Les valeurs marquées « hypothèse » n’ont pas de source imprimée pour ce véhicule : saisissez les vôtres.
 hint = { $entry ->
@@ -869,7 +866,6 @@ open-truck = Ouvrir un fichier de véhicule
 truck-file-stem = perso
 truck-file-name-ending = -vehicule.json
 axle-groups = Essieux freinés
-surface-label = Chaussée
 service-brakes-label = Freins de service
 lead-label = Façon de descendre
 lead-hint = { $lead ->
@@ -877,7 +873,7 @@ lead-hint = { $lead ->
     [one-gear] Un seul rapport du sommet au pied, avec sa vitesse.
    *[untouched] Un rapport sur lequel le ralentisseur retient seul sur toutes les pentes enregistrées, même là où les altitudes sont incertaines.
 }
-usual-day = Revenir aux conditions habituelles
+usual-day = Conditions habituelles
 kept-here = Les données saisies ne sont conservées que dans ce navigateur.
 
 ## Words of the road: its quality, what was repaired, what was not assessed.
@@ -903,10 +899,6 @@ left-blank-lower = { $length } n’ont pas pu être évalués ; au-delà, la ro
 
 ## Words of the form that do not name an entry.
 
-preset-hint = Prenez le véhicule le plus proche du vôtre. Ses valeurs restent jusqu’à ce que vous saisissiez les vôtres.
-on-plate = Sur les plaques et les papiers
-in-head = Ce que vous savez comme conducteur
-rest-sentence = Ces valeurs sont des hypothèses jusqu’à ce que vous les saisissiez. Pour chacune, on lit ce que coûte une valeur fausse sur la route affichée, dans la descente qui décide.
 top-gear-speed = { $units ->
     [metric] Régime moteur à 80 km/h sur le rapport le plus haut
    *[imperial] Régime moteur à 50 mph sur le rapport le plus haut
@@ -1020,3 +1012,59 @@ settings-head = Réglages
 change-truck = Changer
 show-blank = Les montrer
 finding-descents = Recherche des descentes
+
+## Words of the drawer of truck and day.
+
+drawer-head = Votre véhicule, votre jour
+which-truck = Quel véhicule ?
+how-heavy = Quelle masse ?
+which-retarder = Quel ralentisseur ?
+what-surface = Quelle chaussée ?
+truck-type = { $preset ->
+    [five-axle36] Cinq essieux, tambours
+    [five-axle40] Cinq essieux, disques
+    [five-axle40-both] Cinq essieux, deux ralentisseurs
+    [five-axle-empty] Cinq essieux, à vide
+    [six-axle44] Six essieux
+    [drawbar40] Porteur et remorque
+    [rigid18] Deux essieux
+    [tipper26] Camion-benne
+    [refuse26] Benne à ordures
+    [b-double] Train double
+    [coach] Autocar
+   *[coach-converter] Autocar, convertisseur
+}
+my-trucks = Mes véhicules
+lighter-by = { $by } de moins
+heavier-by = { $by } de plus
+retarder-answers =
+    .engine = frein moteur
+    .exhaust = frein sur échappement
+    .hydrodynamic = ralentisseur hydrodynamique
+    .electric = ralentisseur électrique
+    .both = deux ensemble
+    .none = aucun ralentisseur
+retarder-change = modifier
+brakes-may =
+    .reserve = seulement pour s’arrêter
+    .snub = freinages courts permis
+experts = Pour spécialistes
+experts-about = * hypothèse : entrez la vôtre. Chaque donnée dit ce que coûte une valeur fausse dans la descente la plus difficile.
+expert-rows =
+    .gearbox = Boîte de vitesses
+    .engine = Moteur
+    .retarder = Puissance du ralentisseur
+    .rolling = Pneus, essieux et freins
+    .tune = Ajuster
+gears-now = { $gears } rapports · pont { $ratio }
+axles-now = { $count ->
+    [one] { $count } essieu
+   *[other] { $count } essieux
+}
+day-now = air { $air } · freins { $brakes } au départ
+trucks-now = garder, ouvrir, transmettre
+done = Terminé
+example-truck = Véhicule d’exemple. Ce n’est pas le vôtre ?
+enter-yours = Entrez le vôtre
+this-is-mine = C’est mon véhicule
+example-export = Véhicule d’exemple, peut-être pas le vôtre. Ne roulez pas avec ceci : entrez d’abord le vôtre.

@@ -48,17 +48,19 @@ impl Spoken {
     }
 }
 
-/// The words for a plan, in the language and the units chosen.
+/// The words for a plan, in the language and the units chosen. `first` stands before the caution of each
+/// mark.
 #[must_use]
-pub fn captions(plan: &Plan, gears: &[u8], units: Units) -> Captions {
-    Captions::of(plan, gears, &Chosen(units))
+pub fn captions(plan: &Plan, gears: &[u8], units: Units, first: Option<&'static str>) -> Captions {
+    Captions::of(plan, gears, &Chosen(units, first))
 }
 
-struct Chosen(Units);
+struct Chosen(Units, Option<&'static str>);
 
 impl Wording for Chosen {
     fn caution(&self) -> String {
-        words().mark_caution().to_owned()
+        let caution = words().mark_caution();
+        self.1.map_or_else(|| caution.to_owned(), |first| format!("{first} {caution}"))
     }
     fn crest(&self, descent: &Descent) -> String {
         words().mark_crest(descent, self.0)

@@ -47,6 +47,9 @@ pub struct ProjectRoad {
     pub marker: String,
     /// Markers count down.
     pub counts_down: bool,
+    /// What a reader of this line has to know of the truck; empty where there is nothing.
+    #[serde(default)]
+    pub note: String,
     /// Whether it is an invented road that nobody can drive.
     #[serde(default)]
     pub invented: bool,
@@ -176,6 +179,7 @@ mod tests {
             }),
             marker: "12.4".to_owned(),
             counts_down: true,
+            note: "An example".to_owned(),
             invented: false,
             files: vec![file("up.gpx", 7), file("down.gpx", 5)],
             also: vec![ProjectRecording { from: 1, course: Some(2) }],

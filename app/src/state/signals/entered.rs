@@ -13,6 +13,10 @@ pub(crate) struct EnteredSignals {
     /// Entries taken.
     pub(crate) entries: RwSignal<Entries>,
     pub(in crate::state) fields: Vec<FieldState>,
+    /// Whether a person said that the truck which the page begins with is theirs.
+    pub(in crate::state) example_is_mine: RwSignal<bool>,
+    /// Whether the drawer of truck and day is open.
+    pub(crate) drawer: RwSignal<bool>,
     /// Trucks of one's own.
     pub(crate) trucks: RwSignal<Trucks>,
     /// A link that was opened, until it is decided.
@@ -55,7 +59,7 @@ pub(crate) struct Written {
 }
 
 impl EnteredSignals {
-    pub(super) fn new(entries: Entries, units: Units, trucks: Vec<TruckSpec>) -> Self {
+    pub(super) fn new(entries: Entries, units: Units, trucks: Vec<TruckSpec>, example_is_mine: bool) -> Self {
         let fields = Field::all().map(|field| FieldState {
             text: RwSignal::new(entries.text(field, units)),
             problem: RwSignal::new(None),
@@ -63,6 +67,8 @@ impl EnteredSignals {
         Self {
             fields: fields.collect(),
             entries: RwSignal::new(entries),
+            example_is_mine: RwSignal::new(example_is_mine),
+            drawer: RwSignal::new(false),
             trucks: RwSignal::new(Trucks { kept: trucks, before: None }),
             carried: RwSignal::new(None),
             link: RwSignal::new(None),

@@ -58,11 +58,11 @@ pub(crate) type State = &'static Signals;
 
 impl Signals {
     /// As they are at the start, from what this machine remembers.
-    pub(super) fn new(kept: Kept, gloves: bool, rates: [String; 2]) -> Self {
+    pub(super) fn new(kept: Kept, gloves: bool, rates: [String; 2], example_is_mine: bool) -> Self {
         Self {
             units: RwSignal::new(kept.units),
             settings: Settings::new(kept.theme, gloves),
-            entered: EnteredSignals::new(kept.entries, kept.units, kept.trucks),
+            entered: EnteredSignals::new(kept.entries, kept.units, kept.trucks, example_is_mine),
             files: FileSignals::new(),
             talk: TalkSignals::new(),
             shown: AnswerSignals::new(),

@@ -241,7 +241,7 @@ impl Look {
     }
 
     /// The picture, read without following it.
-    pub(super) fn picture(self) -> Option<Arc<RoadPicture>> {
+    pub(crate) fn picture(self) -> Option<Arc<RoadPicture>> {
         self.prepared.with_untracked(|it| it.as_ref().map(|it| Arc::clone(&it.picture)))
     }
 

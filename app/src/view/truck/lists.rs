@@ -7,22 +7,7 @@ use crate::view::pick::helped_pick;
 use crate::words::words;
 use leptos::prelude::*;
 use solver::limits::bounds;
-use solver::truck::{Preset, RetarderKind, TYRE_SIZES, Transmission, TyreSize, gear_sets};
-
-pub(super) fn presets(state: State) -> AnyView {
-    let w = words();
-    let name = move |preset: Preset, units| (preset.key().to_owned(), w.preset(preset, units).to_owned());
-    let options = Signal::derive(move || Preset::ALL.map(|it| name(it, state.units.get())).to_vec());
-    let chosen =
-        Memo::new(move |_| state.entered.entries.with(|entries| entries.preset.clone()).unwrap_or_default());
-    let choose = move |key: String| {
-        if let Some(preset) = Preset::by_key(&key) {
-            state.take_preset(preset);
-        }
-    };
-    let texts = [w.preset_label(), w.preset_hint()];
-    helped_pick("entry-preset", texts, w.own_truck(), options, chosen.into(), choose)
-}
+use solver::truck::{RetarderKind, TYRE_SIZES, Transmission, TyreSize, gear_sets};
 
 /// Common gear sets; the gears themselves stand below and can be typed.
 pub(super) fn gear_set(state: State) -> AnyView {

@@ -49,6 +49,7 @@ impl Case {
         CardOf {
             plan: &self.plan,
             truck: &self.truck,
+            is_example: false,
             day: &self.day,
             places: &self.road.places,
             limits: &self.road.limits,
@@ -96,6 +97,18 @@ fn no_safe_speed_stands_above_the_rows_in_every_language() {
         .collect();
     let [_, why] = words().card_stop(CardOf { plan: &many, ..ice.card() }).expect("it is said");
     assert!(why.contains("descents 1, 2, ") && why.contains("12, …") && !why.contains("13"), "{why}");
+}
+
+#[test]
+fn an_example_is_told_before_all_notes_in_every_language() {
+    let ice = Case::of(hill(), true, Surface::Ice, false);
+    for language in LANGUAGES {
+        let own = language.card_notes(ice.card());
+        let example = language.card_notes(CardOf { is_example: true, ..ice.card() });
+        assert_eq!(example[0], language.example_export());
+        assert_eq!(example[1..], own[..]);
+        assert!(!own.contains(&example[0]) && example[0].ends_with('.'));
+    }
 }
 
 #[test]
@@ -214,7 +227,10 @@ fn the_card_says_which_way_it_goes() {
         let csv = case.card().csv();
         let rows: Vec<&str> = csv.split_terminator("\r\n").collect();
         assert_eq!(rows.len(), 2, "{csv}");
-        assert!(rows[0].ends_with(",direction") && rows[1].ends_with(&format!(",{way}")), "{csv}");
+        assert!(rows[0].ends_with(",direction,truck"), "{csv}");
+        assert!(rows[1].ends_with(&format!(",{way},as entered")), "{csv}");
+        let example = CardOf { is_example: true, ..case.card() }.csv();
+        assert!(example.ends_with(&format!(",{way},example truck not yours\r\n")), "{example}");
         assert_eq!(rows[0].split(',').count(), rows[1].split(',').count());
     }
 }

@@ -219,9 +219,13 @@ fn the_card_has_a_row_for_each_change_and_the_first_gear_before_the_crest() {
 fn the_saved_road_marks_each_change_of_gear() {
     let case = two_hills(Lead::Usual);
     let leg = only(&case).legs[1];
-    let marks = format!("{:?}", ::words::captions(&case.plan, &[], Metric));
+    let marks = format!("{:?}", ::words::captions(&case.plan, &[], Metric, None));
     let gear = leg.gear.number();
     assert!(marks.contains(&format!("\"By here: gear {gear}, ")), "{marks}");
+    let example = words().example_export();
+    assert!(!marks.contains(example));
+    let marks_of_example = format!("{:?}", ::words::captions(&case.plan, &[], Metric, Some(example)));
+    assert!(marks_of_example.contains(&format!("caution: \"{example} ")), "{marks_of_example}");
     assert!(marks.contains(&format!("\"Gear {}, ", only(&case).legs[0].gear.number())), "{marks}");
 }
 
