@@ -21,7 +21,7 @@ impl Spoken {
     /// What holds for the whole plan and is said with it.
     #[must_use]
     pub fn card_notes(&self, card: CardOf<'_>) -> Vec<String> {
-        card.plan.notes.iter().map(|note| self.note(*note).to_owned()).collect()
+        card.plan.notes.iter().map(|note| self.note_at(*note, |metres| self.at(card, metres))).collect()
     }
 
     /// Where no safe speed was found: what is read first, and for which descents.

@@ -73,7 +73,7 @@ impl Spoken {
     /// What the cursor stands on, in one sentence.
     #[must_use]
     pub fn spoken(&self, here: &Here, units: Units) -> String {
-        let at = format::distance(here.at_m, units);
+        let at = format::place(here.at_m, units);
         if !here.assessed {
             return format!("{at}{}{}.", self.colon(), self.not_assessed());
         }
@@ -105,12 +105,9 @@ impl Spoken {
         let temperature = |celsius: Option<f64>| or_unknown(celsius, |it| format::temperature(it, units));
         match cell {
             ReadoutCell::At => {
-                let kilometres = format::distance(here.at_m, Units::Metric);
-                format!(
-                    "{kilometres} · {} {}",
-                    self.mile(),
-                    format::distance_number(here.at_m, Units::Imperial)
-                )
+                let kilometres = format::place(here.at_m, Units::Metric);
+                let miles = format::distance_number(here.at_m, Units::Imperial);
+                format!("{kilometres} · {}\u{a0}{miles}", self.mile())
             }
             ReadoutCell::Grade => or_unknown(here.grade, |it| {
                 format!("{} ± {}", format::grade(it.grade), format::tenths(100.0 * it.plus_minus))

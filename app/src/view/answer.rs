@@ -48,7 +48,7 @@ fn content(state: State, worked: &Arc<Worked>, units: Units) -> AnyView {
         None => level(state, worked, units),
     };
     let notes = plan.notes.iter().filter(|note| !is_doubt(**note));
-    vec![blank(worked, units), deciding, list("notes", "notes", said(notes))].into_any()
+    vec![blank(worked, units), deciding, list("notes", "notes", said(notes, units))].into_any()
 }
 
 /// What could not be assessed, before the sentence that decides: the worst hill may lie in it.
@@ -61,7 +61,9 @@ fn blank(worked: &Arc<Worked>, units: Units) -> AnyView {
 /// Of what is blank the first line of all tells more than its note.
 fn is_doubt(note: Note) -> bool {
     match note {
-        Note::StartsInDescent | Note::PartlyUnassessed | Note::PoorHeights | Note::HotElsewhere => true,
+        Note::StartsInDescent | Note::PartlyUnassessed | Note::PoorHeights | Note::HotElsewhere { .. } => {
+            true
+        }
         Note::StagesWithheld(_)
         | Note::WetCap
         | Note::HoldByHand
@@ -70,13 +72,13 @@ fn is_doubt(note: Note) -> bool {
     }
 }
 
-fn doubts(worked: &Arc<Worked>) -> AnyView {
+fn doubts(worked: &Arc<Worked>, units: Units) -> AnyView {
     let told = |note: &&Note| is_doubt(**note) && **note != Note::PartlyUnassessed;
-    list("notes", "doubts", said(worked.plan.notes.iter().filter(told)))
+    list("notes", "doubts", said(worked.plan.notes.iter().filter(told), units))
 }
 
-fn said<'a>(notes: impl Iterator<Item = &'a Note>) -> Vec<String> {
-    notes.map(|note| words().note(*note).to_owned()).collect()
+fn said<'a>(notes: impl Iterator<Item = &'a Note>, units: Units) -> Vec<String> {
+    notes.map(|note| words().note(*note, units)).collect()
 }
 
 fn level(state: State, worked: &Arc<Worked>, units: Units) -> AnyView {
@@ -84,7 +86,7 @@ fn level(state: State, worked: &Arc<Worked>, units: Units) -> AnyView {
     view! {
         <p class="say" data-testid="verdict-sentence" aria-live="polite">{words().no_descent(partly)}</p>
         {climbs(state, worked, units)}
-        {doubts(worked)}
+        {doubts(worked, units)}
         {made_for(worked, units)}
     }
     .into_any()
@@ -95,7 +97,7 @@ fn level(state: State, worked: &Arc<Worked>, units: Units) -> AnyView {
 fn climbs(state: State, worked: &Arc<Worked>, units: Units) -> Option<AnyView> {
     let w = words();
     let ends = worked.ends_m();
-    outline::climbs(ends).then(|| {
+    outline::climbs(ends, worked.plan.totals.fall.0).then(|| {
         view! {
             <p class="snub climbs" data-testid="climbs">
                 {w.climbs(ends.0, ends.1, units)}" "
@@ -129,7 +131,7 @@ fn decided(state: State, descent: &Descent, worked: &Arc<Worked>, units: Units) 
         <p class="say" data-testid="verdict-sentence" aria-live="polite">
             {sentence.into_iter().map(piece).collect_view()}
         </p>
-        {doubts(worked)}
+        {doubts(worked, units)}
         {climbs(state, worked, units)}
         <p class="verdict-line">
             <span data-testid="verdict">{chip(&descent.choice)}</span>
@@ -194,7 +196,7 @@ fn facts(descent: &Descent, worked: &Arc<Worked>, units: Units) -> AnyView {
     let others = others.into_iter().filter(|(.., lines)| !lines.is_empty());
     let mut facts: Vec<AnyView> = others.map(|(label, testid, lines)| fact(label, testid, lines)).collect();
     facts.extend([
-        fact(w.governs_label(), "governs", vec![w.governs(descent, day, units)]),
+        fact(w.governs_label(descent), "governs", vec![w.governs(descent, day, units)]),
         fact(w.other_mode_label(day.service_brakes), "other-mode", vec![w.other_mode(descent, day, units)]),
         fact(w.heavier_label(), "heavier", vec![w.heavier(descent.heavier.as_ref(), units)]),
     ]);

@@ -57,7 +57,7 @@ fn facts(worked: &Arc<Worked>, descent: &Descent, units: Units) -> Vec<AnyView> 
         (w.legs_label(), w.legs(descent, worked.road.step_m, units)),
         (w.touches_label(), w.touches(descent, units)),
         (w.grades_label(), w.grades(descent, worked.road.base_length_m, units)),
-        (w.governs_label(), vec![w.governs(descent, day, units)]),
+        (w.governs_label(descent), vec![w.governs(descent, day, units)]),
         (w.change_label(), changes(descent, day, units)),
         (w.curves_label(), curves(worked, descent, units)),
         (w.heat_label(), heat.unwrap_or_default()),
