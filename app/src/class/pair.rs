@@ -117,7 +117,7 @@ fn end(class: Class, rides: Memo<Wanted>, slip: Slip) -> AnyView {
             if !done.get() {
                 let part = parted
                     .get()
-                    .map_or(c.nowhere_apart().to_owned(), |at| c.they_part(&format::distance(at, units())));
+                    .map_or(c.nowhere_apart().to_owned(), |at| c.they_part(&format::place(at, units())));
                 return vec![part];
             }
             c.pair_end(&right.end, &wrong.end, slip, units())

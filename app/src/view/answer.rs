@@ -119,7 +119,7 @@ fn of_descent(
         {do_this}
         <p class="verdict-line" data-testid="verdict">{chip(&descent.choice)}</p>
         {list("touched", "touched", w.touched(descent, units))}
-        {list("notes", "notes", notes.map(|note| w.note(*note).to_owned()).collect())}
+        {list("notes", "notes", notes.map(|note| w.note(*note, units)).collect())}
         {four(worked, descent, units)}
         {way(worked, descent, units)}
         {questions::questions(state, worked, descent, units, open)}
@@ -309,7 +309,9 @@ fn way(worked: &Arc<Worked>, descent: &Descent, units: Units) -> AnyView {
 /// Whether a note is about the road rather than about the way down: such notes stand below the picture.
 pub(super) fn is_of_road(note: Note) -> bool {
     match note {
-        Note::StartsInDescent | Note::PartlyUnassessed | Note::PoorHeights | Note::HotElsewhere => true,
+        Note::StartsInDescent | Note::PartlyUnassessed | Note::PoorHeights | Note::HotElsewhere { .. } => {
+            true
+        }
         Note::StagesWithheld(_)
         | Note::WetCap
         | Note::HoldByHand

@@ -10,7 +10,7 @@ impl Spoken {
     /// “3.5 to 200 t”.
     #[must_use]
     pub fn range(&self, low: &str, high: &str, unit: &str) -> String {
-        let gap = if stands_apart(unit) { " " } else { "" };
+        let gap = if stands_apart(unit) { "\u{a0}" } else { "" };
         format!("{low} {} {high}{gap}{unit}", self.numerals().to)
     }
 

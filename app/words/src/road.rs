@@ -27,7 +27,7 @@ impl Spoken {
     pub fn where_found(&self, from_m: f64, to_m: Option<f64>, units: Units) -> String {
         match to_m.filter(|to_m| *to_m > from_m) {
             Some(to_m) => format::span(from_m, to_m, units),
-            None => self.onward_from(&format::distance(from_m, units)),
+            None => self.onward_from(&format::place(from_m, units)),
         }
     }
 }

@@ -15,7 +15,7 @@ impl Spoken {
         let mut pieces = self.decided_first(descent, count, first, units);
         if first.is_some() {
             for (change, leg) in down::changes(descent) {
-                let by = capital(&self.by_place(change.how, &format::distance(change.at.0, units)));
+                let by = capital(&self.by_place(change.how, &format::place(change.at.0, units)));
                 pieces.push(plain(format!(". {by}{}", self.colon())));
                 pieces.push(strong(self.leg(leg, units)));
             }
@@ -34,7 +34,7 @@ impl Spoken {
         first: Option<Told>,
         units: Units,
     ) -> Vec<Piece> {
-        let (number, crest) = (descent.number, format::distance(descent.crest.0, units));
+        let (number, crest) = (descent.number, format::place(descent.crest.0, units));
         let at_start = descent.from == 0;
         let Some((gear, stage, speed)) = first else {
             return match at_start {
@@ -66,7 +66,7 @@ impl Spoken {
     pub fn gears_down(&self, descent: &Descent, advice: &Advice, units: Units) -> String {
         let mut told = self.told(down::first(descent, advice), units);
         for (change, leg) in down::changes(descent) {
-            let by = self.by_place(change.how, &format::distance(change.at.0, units));
+            let by = self.by_place(change.how, &format::place(change.at.0, units));
             told += &format!("{}{by}{}{}", self.semicolon(), self.colon(), self.leg(leg, units));
         }
         told
@@ -75,7 +75,7 @@ impl Spoken {
     /// One of all descents in road order: where it begins, gear, stage, speed.
     #[must_use]
     pub fn along(&self, descent: &Descent, units: Units) -> String {
-        let crest = format::distance(descent.crest.0, units);
+        let crest = format::place(descent.crest.0, units);
         let how = match &descent.choice {
             Choice::Held(advice) => self.gears_down(descent, advice, units),
             Choice::NoSafeSpeed(_) => self.no_safe_speed().to_owned(),
@@ -90,11 +90,11 @@ impl Spoken {
         let asks = self.asks(
             &format::grade(sustained.grade.0),
             &format::length(sustained.length.0, units),
-            &format::distance(sustained.from.0, units),
+            &format::place(sustained.from.0, units),
         );
         let engage = match &descent.choice {
             Choice::Held(_) if down::in_legs(descent) => self.engage_first(descent.from == 0).to_owned(),
-            Choice::Held(_) => self.engage(descent.from == 0, &format::distance(descent.foot.0, units)),
+            Choice::Held(_) => self.engage(descent.from == 0, &format::place(descent.foot.0, units)),
             Choice::NoSafeSpeed(_) => return self.ruled_out_by(&asks),
         };
         format!("{engage} {}", self.chosen(down::in_legs(descent), &asks))
