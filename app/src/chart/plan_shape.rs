@@ -17,6 +17,8 @@ const BARE_MARGIN: f64 = 8.0;
 const WORDS_FROM: f64 = 110.0;
 /// A lower drawing has no curves, and no names of ends that lie together, px.
 const NAMES_FROM: f64 = 150.0;
+/// A shape narrower than this is hidden by names, px.
+const NARROW: f64 = 90.0;
 /// Text size, px.
 const TEXT: f64 = 13.0;
 /// Marks of curves nearer than this are one, px.
@@ -192,8 +194,11 @@ impl Shape {
         } else {
             7.0
         };
-        // Names of ends that lie together would hide the shape of a small drawing.
-        let named = labels.filter(|_| !close || self.size.1 >= NAMES_FROM);
+        // Names would hide a narrow shape, or one whose ends lie together.
+        let ends = |ends: (f64, f64), it: &(usize, f64, f64)| (ends.0.min(it.1), ends.1.max(it.1));
+        let (x0, x1) = self.kept.iter().fold((f64::INFINITY, f64::NEG_INFINITY), ends);
+        let hidden = close || x1 - x0 < NARROW;
+        let named = labels.filter(|_| !hidden || self.size.1 >= NAMES_FROM);
         let [from, to] = named.map_or(["", ""], Labels::ends);
         for ((_, x, y), shift, name, class) in
             [(last, -shift, to, "plan-end last"), (first, shift, from, "plan-end")]
