@@ -472,8 +472,8 @@ surface = { $surface ->
    *[ice] Eis
 }
 service-brakes = { $service-brakes ->
-    [in-reserve] nur als Reserve
-   *[may-snub] Intervallbremsung erlaubt
+    [in-reserve] nur zum Anhalten
+   *[may-snub] kurze Bremsungen erlaubt
 }
 lead = { $lead ->
     [usual] die schnellste

@@ -629,8 +629,8 @@ surface = { $surface ->
 }
 # A use of them.
 service-brakes = { $service-brakes ->
-    [in-reserve] kept in reserve
-   *[may-snub] may snub
+    [in-reserve] for stopping only
+   *[may-snub] short applications allowed
 }
 # A way down that may lead.
 lead = { $lead ->

@@ -479,8 +479,8 @@ surface = { $surface ->
    *[ice] hielo
 }
 service-brakes = { $service-brakes ->
-    [in-reserve] en reserva
-   *[may-snub] frenadas cortas e intermitentes permitidas
+    [in-reserve] solo para parar
+   *[may-snub] frenadas cortas permitidas
 }
 lead = { $lead ->
     [usual] la más rápida

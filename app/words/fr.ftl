@@ -480,8 +480,8 @@ surface = { $surface ->
    *[ice] verglas
 }
 service-brakes = { $service-brakes ->
-    [in-reserve] gardés en réserve
-   *[may-snub] freinage intermittent permis
+    [in-reserve] seulement pour s’arrêter
+   *[may-snub] freinages courts permis
 }
 lead = { $lead ->
     [usual] la plus rapide
