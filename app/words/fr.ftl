@@ -543,7 +543,7 @@ surface = { $surface ->
    *[ice] verglas
 }
 service-brakes = { $service-brakes ->
-    [in-reserve] pour s’arrêter seulement
+    [in-reserve] seulement pour s’arrêter
    *[may-snub] freinages courts permis
 }
 lead = { $lead ->

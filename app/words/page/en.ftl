@@ -1593,10 +1593,6 @@ retarder-answers =
     .none = no retarder
 # Leads to the entries of the retarder, where two work together or a table says it all.
 retarder-change = change it
-# Answers to the question what the service brakes may do.
-brakes-may =
-    .reserve = for stopping only
-    .snub = short applications allowed
 # Head of the rows of all other entries.
 experts = For experts
 # What the star means, and what stands behind the entries.
