@@ -15,8 +15,8 @@ const MOST_FALL: f64 = 0.25;
 pub struct Blank {
     /// Length, m.
     pub length_m: f64,
-    /// How much lower the road is behind such stretches, m: each for itself, and none set off by
-    /// one that ends higher.
+    /// How much lower the road is behind such stretches, m. Each counts for itself: a stretch that ends
+    /// higher takes nothing off.
     pub drop_m: f64,
 }
 

@@ -28,9 +28,9 @@
 ### | exhaust brake | Auspuffklappenbremse |
 ### | stage, full stage, off | Stufe, volle Stufe, Dauerbremse aus |
 ### | service brakes | Betriebsbremse (singular); their heat: Bremsen |
-### | to snub, snub braking | Intervallbremsung |
+### | to snub, snub braking | kurze Bremsung |
 ### | to drag the brakes | die Bremse schleifen lassen |
-### | hard stop | kräftige Bremsung bis zum Stillstand; short: Stopp |
+### | hard stop | kräftige Bremsung bis zum Stillstand; short: harter Stopp |
 ### | brake check (a place) | Bremskontrollplatz |
 ### | escape ramp | Notfallspur |
 ### | chain-up area | Kettenanlegeplatz |

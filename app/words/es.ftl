@@ -20,7 +20,7 @@
 ### | easing | tramo en que se suaviza |
 ### | hairpin; teaching road | curva de herradura; carretera para la enseñanza |
 ### | heights | altitudes |
-### | at a distance along the road | en el punto |
+### | at a place along the road | en el km 13,5 |
 ### | truck (coaches too) | camión; in verdicts and reasons: vehículo |
 ### | combination, rigid, tipper | conjunto, camión rígido, volquete |
 ### | no trailer, bobtail | sin remolque; in sentences: sin remolque ni semirremolque |
@@ -33,9 +33,9 @@
 ### | stage, full stage, off | posición, posición máxima, ralentizador desconectado |
 ### | service brakes | frenos de servicio |
 ### | in reserve | en reserva |
-### | to snub, snub braking | frenadas cortas e intermitentes |
+### | to snub, snub braking | frenada corta |
 ### | to drag the brakes | bajar pisando el freno de forma continua |
-### | hard stop | frenada fuerte hasta parar; in heads: tras parar |
+### | hard stop | frenada fuerte hasta parar; in heads: tras frenada fuerte |
 ### | brake heat: cool, warm, hot, over the limit | fríos, templados, calientes, por encima del límite |
 ### | brake check (a place) | zona de comprobación de frenos |
 ### | escape ramp | rampa de escape |

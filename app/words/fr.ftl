@@ -30,9 +30,9 @@
 ### | exhaust brake | frein sur échappement |
 ### | stage, full stage, off | cran, plein cran, ralentisseur coupé |
 ### | service brakes | freins de service |
-### | snub braking, a snub | freinage intermittent, freinage |
+### | snub braking, a snub | freinage court |
 ### | to drag the brakes | freiner en continu |
-### | hard stop | freinage énergique jusqu'à l'arrêt; in heads: après arrêt |
+### | hard stop | freinage énergique jusqu'à l'arrêt; in heads: après freinage énergique |
 ### | brake check (a place) | aire de vérification des freins |
 ### | escape ramp | voie de détresse |
 ### | chain-up area | aire de chaînage |

@@ -62,7 +62,7 @@ lane = { $lane ->
     [speed] Tempo
    *[temperature] Bremsen
 }
-after-stop = nach Vollbremsung
+after-stop = nach hartem Stopp
 bend-caps = in Kurven
 only-this = Nur dieser Teil
 not-assessed = nicht beurteilt
@@ -78,7 +78,7 @@ cell-head = { $cell ->
     [engine] Motor
     [carried] Dauerbremse trägt
     [brakes] Bremsen
-   *[if-stopped] nach Vollbremsung hier
+   *[if-stopped] nach hartem Stopp hier
 }
 engine-carries = Motor trägt
 grade-over = Neigung über { $length }
@@ -186,7 +186,7 @@ lesson-three-steps =
     .name = Drei Stufen im Gelände
     .shows = Drei gleiche Gefällestrecken mit kurzen ebenen Stücken dazwischen.
     .believed = Ging das erste Gefälle gut, so geht das dritte ebenso gut.
-    .happens = Mit der Dauerbremse allein lassen sich alle drei auf gleiche Weise hinunterfahren, und die Betriebsbremse bleibt kühl. Wo Intervallbremsungen erlaubt sind, beginnt jedes Gefälle mit wärmeren Bremsen als das davor, und das dritte kann nicht mehr so schnell gefahren werden wie das erste. Für sich allein könnte es das.
+    .happens = Mit der Dauerbremse allein lassen sich alle drei auf gleiche Weise hinunterfahren, und die Betriebsbremse bleibt kühl. Wo kurze Bremsungen erlaubt sind, beginnt jedes Gefälle mit wärmeren Bremsen als das davor, und das dritte kann nicht mehr so schnell gefahren werden wie das erste. Für sich allein könnte es das.
     .question = Wie warm dürfen die Bremsen an der dritten Kuppe sein, wenn noch eine kräftige Bremsung bis zum Stillstand möglich sein muss?
 lesson-short-and-steep =
     .name = Kurz und steil
@@ -276,7 +276,7 @@ gauge-stage = Stufe
 gauge-engine = Motor
 gauge-power = Bremsleistung
 gauge-brakes = Bremsen
-class-after-stop = nach Vollbremsung
+class-after-stop = nach hartem Stopp
 exercise-back = Vorige Aufgabe
 exercise-on = Nächste Aufgabe
 slips = Was das zweite Fahrzeug anders macht
@@ -612,7 +612,7 @@ columns =
     .gear = Gang
     .stage = Stufe
     .hold = Tempo
-    .if-stopped = nach Vollbremsung
+    .if-stopped = nach hartem Stopp
 descent = Gefälle { $number }
 details-of = Gefälle { $number }: Einzelheiten
 
@@ -739,7 +739,7 @@ beside-ranked = Daneben behalten
 ranked-ends = Richtung
 ranked-labels =
     .length = Länge
-    .brakes = Bremsen nach Vollbremsung
+    .brakes = Bremsen nach hartem Stopp
     .hold = niedrigstes Tempo
     .time = Zeit
 rank-again = Fahrzeug oder Bedingungen haben sich geändert: Strecken neu berechnen

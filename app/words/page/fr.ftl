@@ -62,7 +62,7 @@ lane = { $lane ->
     [speed] vitesse
    *[temperature] freins
 }
-after-stop = après arrêt énergique
+after-stop = après freinage énergique
 bend-caps = en virage
 only-this = Seulement cette partie
 not-assessed = non évalué
@@ -78,7 +78,7 @@ cell-head = { $cell ->
     [engine] moteur
     [carried] part du ralentisseur
     [brakes] freins
-   *[if-stopped] après arrêt énergique ici
+   *[if-stopped] après freinage énergique ici
 }
 engine-carries = part du moteur
 grade-over = pente sur { $length }
@@ -186,7 +186,7 @@ lesson-three-steps =
     .name = Trois marches
     .shows = Trois descentes semblables, séparées par de courts tronçons plats.
     .believed = Si la première s’est bien passée, la troisième se passera aussi bien.
-    .happens = Avec le ralentisseur seul, les trois se descendent de la même façon, et les freins de service restent froids. Là où le freinage intermittent est permis, chaque descente commence avec des freins plus chauds que la précédente, et la troisième ne peut plus être prise aussi vite que la première. À elle seule, elle le pourrait.
+    .happens = Avec le ralentisseur seul, les trois se descendent de la même façon, et les freins de service restent froids. Là où les freinages courts sont permis, chaque descente commence avec des freins plus chauds que la précédente, et la troisième ne peut plus être prise aussi vite que la première. À elle seule, elle le pourrait.
     .question = Quelle chaleur des freins est encore acceptable au troisième sommet, s’il doit rester de quoi faire un freinage énergique jusqu’à l’arrêt ?
 lesson-short-and-steep =
     .name = Courte et raide
@@ -276,7 +276,7 @@ gauge-stage = cran
 gauge-engine = moteur
 gauge-power = retenue
 gauge-brakes = freins
-class-after-stop = après arrêt énergique
+class-after-stop = après freinage énergique
 exercise-back = Exercice précédent
 exercise-on = Exercice suivant
 slips = Ce que le second véhicule fait autrement
@@ -609,7 +609,7 @@ columns =
     .gear = rapport
     .stage = cran
     .hold = à tenir
-    .if-stopped = après arrêt énergique
+    .if-stopped = après freinage énergique
 descent = Descente { $number }
 details-of = Descente { $number } : détails
 
@@ -740,7 +740,7 @@ beside-ranked = Garder à côté
 ranked-ends = sens
 ranked-labels =
     .length = longueur
-    .brakes = freins après arrêt énergique
+    .brakes = freins après freinage énergique
     .hold = vitesse à tenir la plus basse
     .time = temps
 rank-again = Le véhicule ou les conditions du jour ont changé : recalculer les routes

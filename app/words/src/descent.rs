@@ -23,7 +23,7 @@ pub struct Curves {
 }
 
 impl Curves {
-    /// Those of a descent, where there are any. Without an advised speed there is none that a
+    /// The slow curves of a descent, where there are any. Without an advised speed there is none that a
     /// curve could ask for less than.
     #[must_use]
     pub fn of(plan: &Plan, descent: &Descent, step_m: f64) -> Option<Self> {

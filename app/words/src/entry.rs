@@ -23,7 +23,7 @@ impl Spoken {
         self.range(&low, &high, shown.unit)
     }
 
-    /// Which entry is out of its range, and the range.
+    /// That an entry is out of its range, with the range.
     #[must_use]
     pub fn entry_error(&self, error: &OutOfRange, units: Units) -> String {
         self.truck_entry(self.entry(error.entry), &self.asked(error.entry, units))

@@ -16,7 +16,7 @@ impl Spoken {
         self.both_ends(&format::height(start_m, units), &format::height(end_m, units))
     }
 
-    /// That it climbs between these heights, m.
+    /// That the road climbs between these heights, m.
     #[must_use]
     pub fn climbs(&self, start_m: f64, end_m: f64, units: Units) -> String {
         self.climbs_between(&format::height(start_m, units), &format::height(end_m, units))

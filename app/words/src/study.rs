@@ -52,7 +52,7 @@ impl Spoken {
         first.into_iter().chain(matters).collect()
     }
 
-    /// What is left then.
+    /// What is left when the retarder is lost.
     #[must_use]
     pub fn lost(&self, lost: &Lost, crest_m: f64, foot_m: f64, units: Units) -> Vec<String> {
         let place = |at: Metres| format::place(at.0, units);
@@ -77,7 +77,7 @@ impl Spoken {
         first.chain(ramps).chain(none).collect()
     }
 
-    /// What comes of it, a sentence a group.
+    /// What brakes out of adjustment come to, a sentence for each axle group.
     #[must_use]
     pub fn adjustment(&self, all: &[Adjustment], units: Units) -> Vec<String> {
         let one = |it: &Adjustment| {
@@ -94,7 +94,7 @@ impl Spoken {
         drums.into_iter().chain(discs).chain(all.iter().map(one)).collect()
     }
 
-    /// One row of it.
+    /// One row of the table of what to slow for.
     #[must_use]
     pub fn slowing(&self, slowing: &Slowing, units: Units) -> [String; 6] {
         let place = |at: Metres| format::place(at.0, units);

@@ -111,7 +111,7 @@ impl Spoken {
         certain.into_iter().chain(doubt).collect()
     }
 
-    /// All those places.
+    /// All places where the service brakes are asked for, certain or in doubt.
     #[must_use]
     pub fn touches(&self, descent: &Descent, units: Units) -> Vec<String> {
         let held = descent.choice.advice().is_some_and(|it| it.snub.is_none());
@@ -119,7 +119,7 @@ impl Spoken {
         all.map(|it| self.touch(it, units) + if it.certain { "" } else { self.doubted() }).collect()
     }
 
-    /// One of them: where, how steep, and by how much the brakes get warmer.
+    /// One such place: where, how steep, and by how much the brakes get warmer.
     #[must_use]
     pub fn touch(&self, touch: &Touch, units: Units) -> String {
         let span = format::span(touch.from.0, touch.to.0, units);
@@ -146,7 +146,7 @@ impl Spoken {
         descent.legs.iter().map(one).chain([between]).collect()
     }
 
-    /// That way.
+    /// The way down that never touches the service brakes.
     #[must_use]
     pub fn untouched(&self, descent: &Descent, advice: &Advice, units: Units) -> String {
         // One gear whose own run gains nothing is such a way, whatever others there are.
@@ -157,7 +157,7 @@ impl Spoken {
         descent.untouched.as_ref().map_or_else(none, |it| self.other_way(descent, advice, it, units))
     }
 
-    /// That way, where another leads.
+    /// The way down in one gear, where the advice changes gears.
     #[must_use]
     pub fn one_gear(&self, descent: &Descent, advice: &Advice, units: Units) -> Option<String> {
         let none = || format!("{}.", capital(self.no_safe_speed()));
