@@ -46,15 +46,19 @@ pub(super) fn answer(state: State, look: Look) -> AnyView {
             aria-busy=move || if state.talk.progress.with(Option::is_some) { "true" } else { "false" }
         >
             <div class="answer-scroll">
-                {content}
-                {empty}
-                {drawer::not_yours(state)}
-                {roadside::roadside(state)}
+                <div class="answer-flow">
+                    {content}
+                    {empty}
+                    {roadside::roadside(state)}
+                </div>
             </div>
-            <p class="truck-line">
-                <span data-testid="made-for">{move || bar::truck(state).join(" · ")}</span>" "
-                <a href="#truck" data-testid="change-truck">{w.change_truck()}</a>
-            </p>
+            <div class="truck-line">
+                <p>
+                    <span data-testid="made-for">{move || bar::truck(state).join(" · ")}</span>
+                    <a href="#truck" data-testid="change-truck">{w.change_truck()}</a>
+                </p>
+                {drawer::not_yours(state)}
+            </div>
             {cautions()}
         </section>
     }
