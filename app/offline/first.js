@@ -83,7 +83,10 @@
   function fail(why) {
     clearTimeout(waiting);
     for (const name of ["first-cut", "first-slow", "first-unable"]) part(name).hidden = name !== why;
+    // Only what stands still may go on.
+    part("first-loading").hidden = why !== "first-slow";
     part("first-failed").hidden = false;
+    part("first-failed").scrollIntoView({ block: "nearest" });
   }
 
   /** Loads the page anew and passes by every cache that may hold what is not whole. */

@@ -42,6 +42,7 @@ for (const [what, answer] of [
     const failed = visit.byId("first-failed");
     await failed.filter({ hasText: "did not arrive whole" }).waitFor();
     assert.match(await failed.innerText(), /^The page did not arrive whole\. Check the connection, then load it again\.\s+Load again$/);
+    assert.ok(!(await visit.byId("first-loading").isVisible()), "nothing is loading any more");
     await visit.byId("first-again").click();
     await visit.byId("descent-row").first().waitFor();
     assert.equal(await visit.byId("first").count(), 0);

@@ -183,6 +183,9 @@ test("it is not printed, and does not keep the card from being", async () => {
     const shown = await open({ viewport, scheme });
     await isAnswered(shown);
     await takeShot(shown, `parked-${name}`);
+    const paper = await shown.byId("first").evaluate((dialog) => getComputedStyle(dialog).backgroundColor);
+    const [red] = paper.match(/\d+/);
+    assert.equal(Number(red) < 128, scheme === "dark", `${scheme}: ${paper}`);
     await shown.close();
   }
   await visit.close();
