@@ -27,9 +27,9 @@ pub struct CardOf<'a> {
     pub day: &'a Day,
     /// Places along the road.
     pub places: &'a [Place],
-    /// Limits posted on stretches of it.
+    /// Limits posted on stretches of the road.
     pub limits: &'a [PostedLimit],
-    /// Stretches of it that were not assessed.
+    /// Stretches of the road that were not assessed.
     pub unassessed: &'a [Span],
     /// Distance of grid points, m.
     pub step_m: f64,
@@ -46,38 +46,38 @@ pub struct CardOf<'a> {
 /// One thing to know of a descent. Places are m from the start of the road.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Know {
-    /// How it is held, always the first.
+    /// How the descent is held; always the first fact.
     Verdict(Choice),
-    /// It begins where a stretch that was not assessed ends.
+    /// The descent begins where a stretch that was not assessed ends.
     BeginsUnknown,
-    /// A part of it was not assessed.
+    /// A part of the descent was not assessed.
     NotAssessed {
-        /// Where that begins.
+        /// Where the part begins.
         from_m: f64,
-        /// Where it ends.
+        /// Where the part ends.
         to_m: f64,
     },
     /// How the service brakes are used.
     Snub(Snub),
     /// Where the service brakes are needed, or only touch.
     Brakes {
-        /// Needed.
+        /// The service brakes are needed there, not only touched.
         needed: bool,
         /// The worst of the places, where they begin.
         at_m: Vec<f64>,
-        /// So many more.
+        /// How many more places there are.
         more: usize,
     },
     /// Steep bits up to this grade cannot be ruled out.
     InDoubt(Grade),
-    /// It eases here, but is not over.
+    /// The descent eases here, but is not over.
     Easing {
         /// Where.
         at_m: f64,
     },
     /// The curve that asks for most.
     SlowCurve {
-        /// Its speed, m/s.
+        /// Speed, m/s.
         speed: f64,
         /// Where it begins.
         at_m: f64,
@@ -86,11 +86,11 @@ pub enum Know {
     },
     /// A limit posted on the way.
     Posted {
-        /// Its speed, m/s.
+        /// Speed, m/s.
         speed: f64,
-        /// Where it begins and ends, within the descent.
+        /// Where the limit begins, within the descent.
         from_m: f64,
-        /// Its end.
+        /// Where the limit ends, within the descent.
         to_m: f64,
     },
     /// An escape ramp.
@@ -215,7 +215,7 @@ impl<'a> CardOf<'a> {
         first.choice.advice().map(|advice| (first, advice))
     }
 
-    /// How fast the engine turns in a gear at a speed, 1/min, by what it does at an advice.
+    /// Engine speed in a gear at a road speed, 1/min, from the engine speed of an advice.
     #[must_use]
     pub fn engine_speed(&self, advice: &Advice, gear: Gear, speed: MetresPerSecond) -> f64 {
         let ratio = |gear: Gear| self.truck.gears.get(usize::from(gear.number()) - 1).copied().unwrap_or(1.0);

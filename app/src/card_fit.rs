@@ -14,7 +14,7 @@ const MOST_ROWS: usize = 9;
 pub enum Size {
     /// As large as it is read best.
     Ease,
-    /// Smaller.
+    /// A smaller type.
     Dense,
     /// As small as it may be, with a lower picture of the road.
     Tight,
@@ -41,9 +41,9 @@ pub struct Texts {
 /// What fits.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Fit {
-    /// So many of the worst descents.
+    /// How many of the worst descents fit.
     pub rows: usize,
-    /// In this size.
+    /// The size of type in which they fit.
     pub size: Size,
 }
 
@@ -62,11 +62,11 @@ pub fn fit(texts: &Texts) -> Fit {
 struct Type {
     /// Height of a line of text, and letters across the page.
     line: (f64, usize),
-    /// Those of the notes.
+    /// Line height and letters of the notes.
     note: (f64, usize),
-    /// Those of what to know of a descent.
+    /// Line height and letters of what to know of a descent.
     know: (f64, usize),
-    /// Those of the lists.
+    /// Line height and letters of the lists.
     list: (f64, usize),
     /// A row at least, and what stands about its lines.
     row: (f64, f64),

@@ -38,7 +38,7 @@ pub struct Figures {
     pub crawl: Option<f64>,
     /// All that the road rises, m.
     pub rise_m: f64,
-    /// All that it falls, m.
+    /// All that the road falls, m.
     pub fall_m: f64,
     /// Length, m.
     pub length_m: f64,
@@ -53,7 +53,7 @@ pub struct Figures {
 }
 
 impl Figures {
-    /// Of a road worked out.
+    /// The figures of a road that was worked out.
     #[must_use]
     pub fn of(road: &RoadFacts, plan: &Plan, picture: &RoadPicture) -> Self {
         let advices = plan.descents.iter().filter_map(|it| it.choice.advice());
@@ -111,7 +111,7 @@ impl Drive {
             let heights = value(&picture.heights_m, cell).zip(value(&picture.heights_m, cell + 1));
             let Some((here, next)) = heights else { continue };
             let rise = next - here;
-            // As the fall: all of the road, also where it is not assessed.
+            // Like the fall, the rise counts all of the road, also where it is not assessed.
             drive.rise_m += rise.max(0.0);
             let Some(speed) = value(&picture.speed, cell) else { continue };
             let time = if speed > 0.1 { step / speed } else { 0.0 };

@@ -60,7 +60,7 @@ impl Field {
         numbers.chain([Self::Gears, Self::Stages, Self::Table])
     }
 
-    /// Its place among [`Field::all`].
+    /// The place of the field among [`Field::all`].
     #[must_use]
     pub fn index(self) -> usize {
         match self {
@@ -71,7 +71,7 @@ impl Field {
         }
     }
 
-    /// Its key in the page, as in the truck file's spelling.
+    /// The key of the field in the page, spelt as in the truck file.
     #[must_use]
     pub fn key(self) -> &'static str {
         match self {
@@ -159,7 +159,7 @@ impl Entries {
         self.truck.get(entry).or_else(|| self.day.get(entry))
     }
 
-    /// Whether its value is assumed.
+    /// Whether the value of the entry is assumed.
     #[must_use]
     pub fn is_assumed(&self, field: Field) -> bool {
         match field {
@@ -303,7 +303,7 @@ fn rows(retarder: &Retarder) -> String {
     table.rows.iter().map(line).collect::<Vec<_>>().join("\n")
 }
 
-/// Reads it back; `None` where a line has no speed or no value.
+/// Reads such a text back; `None` where a line has no speed or no value.
 fn table_rows(text: &str) -> Option<Vec<TableRow>> {
     let row = |line: &str| {
         let (first, rest) = line.split_once(':').or_else(|| line.trim().split_once(char::is_whitespace))?;

@@ -17,7 +17,7 @@ const HAIR_M: f64 = 10.0;
 /// From distances along the road to what stands on the markers.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Marker {
-    /// What it shows at the start of the road, m.
+    /// What the marker shows at the start of the road, m.
     pub at_start_m: f64,
     /// Markers count down in the direction of travel.
     pub counts_down: bool,
@@ -45,7 +45,7 @@ impl Marker {
         }
     }
 
-    /// Whether they are nowhere below zero on a road of this length, m: no such markers stand
+    /// Whether no marker is below zero on a road of this length, m: no such markers stand
     /// anywhere.
     #[must_use]
     pub fn reach_over(self, length_m: f64) -> bool {

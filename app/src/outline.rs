@@ -7,13 +7,16 @@ use workers::message::RoadFacts;
 /// that somebody would come down it for.
 const CLIMBS_FROM_M: f64 = 100.0;
 
+/// The most that a climb may fall on the way, as a share of what it rises. Assumed.
+const MOST_FALL: f64 = 0.25;
+
 /// What was not assessed of a road, taken together.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Blank {
     /// Length, m.
     pub length_m: f64,
-    /// How much lower the road is behind such stretches, m: each for itself, and none set off by
-    /// one that ends higher.
+    /// How much lower the road is behind such stretches, m. Each counts for itself: a stretch that ends
+    /// higher takes nothing off.
     pub drop_m: f64,
 }
 
@@ -31,10 +34,12 @@ impl Blank {
     }
 }
 
-/// Whether a road between these heights, m, climbs as a whole: who comes down it has to turn it.
+/// Whether a road climbs as a whole, so that whoever comes down it has to turn it. A tour that goes up and
+/// down does not, however much higher it ends. Given are the heights of its ends and all of its fall, m.
 #[must_use]
-pub fn climbs((start_m, end_m): (f64, f64)) -> bool {
-    end_m - start_m >= CLIMBS_FROM_M
+pub fn climbs((start_m, end_m): (f64, f64), fall_m: f64) -> bool {
+    let gained = end_m - start_m;
+    gained >= CLIMBS_FROM_M && fall_m <= MOST_FALL * (gained + fall_m)
 }
 
 #[cfg(test)]
@@ -79,11 +84,11 @@ mod tests {
         let text = words().blank(&Blank { length_m: 6_200.0, drop_m: 400.0 }, Metric);
         assert_eq!(
             text.replace('\u{a0}', " "),
-            "6.2 km could not be assessed; the road is 400 m lower behind them. Nothing is advised there."
+            "Heights missing or wrong on 6.2 km (400 m of drop). No advice there."
         );
         // A drop that is none is not told.
         let text = words().blank(&Blank { length_m: 6_200.0, drop_m: 0.4 }, Metric);
-        assert_eq!(text.replace('\u{a0}', " "), "6.2 km could not be assessed. Nothing is advised there.");
+        assert_eq!(text.replace('\u{a0}', " "), "Heights missing or wrong on 6.2 km. No advice there.");
     }
 
     #[test]
@@ -114,10 +119,12 @@ mod tests {
 
     #[test]
     fn a_road_recorded_uphill_is_told_from_one_that_only_ends_a_little_higher() {
-        assert!(climbs((313.0, 1_878.0)));
-        assert!(climbs((0.0, 100.0)));
-        assert!(!climbs((0.0, 99.0)));
-        assert!(!climbs((1_878.0, 313.0)));
+        assert!(climbs((313.0, 1_878.0), 200.0));
+        assert!(climbs((0.0, 100.0), 0.0));
+        assert!(!climbs((0.0, 99.0), 0.0));
+        assert!(!climbs((1_878.0, 313.0), 1_565.0));
+        // A tour over several hills that ends higher than it starts.
+        assert!(!climbs((313.0, 513.0), 1_400.0));
         let text = words().climbs(313.0, 1_878.0, Metric);
         assert!(text.replace('\u{a0}', " ").contains("from 313 m to 1,878 m"), "{text}");
         assert!(words().climbs(313.0, 1_878.0, Imperial).contains("ft"));

@@ -28,9 +28,9 @@
 ### | exhaust brake | Auspuffklappenbremse |
 ### | stage, full stage, off | Stufe, volle Stufe, Dauerbremse aus |
 ### | service brakes | Betriebsbremse (singular); their heat: Bremsen |
-### | to snub, snub braking | Intervallbremsung |
+### | to snub, snub braking | kurze Bremsung |
 ### | to drag the brakes | die Bremse schleifen lassen |
-### | hard stop | kräftige Bremsung bis zum Stillstand; short: Stopp |
+### | hard stop | kräftige Bremsung bis zum Stillstand; short: harter Stopp |
 ### | brake check (a place) | Bremskontrollplatz |
 ### | escape ramp | Notfallspur |
 ### | chain-up area | Kettenanlegeplatz |
@@ -62,7 +62,7 @@
 
 ## Words that stand in a file saved for a device.
 
-mark-caution = Aus Eingaben und aufgezeichneten Höhen berechnet, die fehlerhaft sind. Keine Erlaubnis hinunterzufahren: Verkehrszeichen, geltendes Recht und die Grenzwerte des Fahrzeugherstellers gehen vor.
+mark-caution = Aus Eingaben und aufgezeichneten Höhen berechnet, die Fehler enthalten. Keine Erlaubnis hinunterzufahren: Verkehrszeichen, geltendes Recht und die Grenzwerte des Fahrzeugherstellers gehen vor.
 by-here = { $how ->
     [down] spätestens hier
    *[up] erst ab hier
@@ -79,7 +79,7 @@ minutes = { $count } { $count ->
     [one] Minute
    *[other] Minuten
 }
-hours-and-minutes = { $hours } h { $count } min
+hours-and-minutes = { $hours } h { $count } min
 
 ## Words of the way down: the sentence that decides, legs, where the service brakes are asked for, and other ways down.
 
@@ -87,7 +87,7 @@ by-place = { $how ->
     [down] spätestens bei { $at }
    *[up] erst ab { $at }
 }
-asks = gleichmäßige { $grade }: So viel verlangt das Gefälle, am meisten auf { $length } ab { $from }
+asks = gleichmäßige { $grade }. Am meisten verlangt das Gefälle auf { $length } ab { $from }
 engage = Legen Sie den Gang vor { $at-start ->
     [true] dem Losfahren
    *[false] der Kuppe
@@ -113,63 +113,70 @@ between-legs = Dazwischen wird das Fahrzeug für den nächsten Gang langsamer, o
 slowest-leg = Das langsamste Stück
 no-untouched = Kein Gang hält allein auf jedem aufgezeichneten Stück.
 deciding = { $count ->
-    [one] Die Gefällestrecke:
-   *[other] Maßgebend ist Gefällestrecke { $number } von { $count }:
+    [one] Die Gefällestrecke
+   *[other] Schwerste Gefällestrecke ({ $number } von { $count })
 }
-decided = { deciding } <strong>{ $gear }</strong>, <strong>{ $stage }</strong>, <strong>{ $speed }</strong> halten, ab der Kuppe bei <strong>{ $crest }</strong>
-decided-at-start = { deciding } <strong>{ $gear }</strong>, <strong>{ $stage }</strong>, <strong>{ $speed }</strong> halten, ab dem <strong>Anfang der Strecke</strong>
-none-decided = { deciding } <strong>keine sichere Geschwindigkeit gefunden</strong> ab der Kuppe bei <strong>{ $crest }</strong>. Fahren Sie mit diesem Fahrzeug, so wie eingegeben, dort nicht hinunter.
-none-decided-at-start = { deciding } <strong>keine sichere Geschwindigkeit gefunden</strong> ab dem <strong>Anfang der Strecke</strong>. Fahren Sie mit diesem Fahrzeug, so wie eingegeben, dort nicht hinunter.
+decided = { deciding }, ab <strong>{ $crest }</strong>: <strong>{ $gear }</strong>, <strong>{ $stage }</strong>, <strong>{ $speed }</strong>
+decided-at-start = { deciding }, ab dem <strong>Anfang der Strecke</strong>: <strong>{ $gear }</strong>, <strong>{ $stage }</strong>, <strong>{ $speed }</strong>
+none-decided = { deciding }, ab <strong>{ $crest }</strong>: <strong>keine sichere Geschwindigkeit gefunden</strong>. Fahren Sie mit diesem Fahrzeug, so wie eingegeben, dort nicht hinunter.
+none-decided-at-start = { deciding }, ab dem <strong>Anfang der Strecke</strong>: <strong>keine sichere Geschwindigkeit gefunden</strong>. Fahren Sie mit diesem Fahrzeug, so wie eingegeben, dort nicht hinunter.
 
 ## Words of the reasons.
 
+why-label = { $held ->
+    [true] Warum nicht schneller
+   *[false] Warum keine Geschwindigkeit sicher ist
+}
 untouched-governs = Ihre Wahl unter „Bedingungen“: Schneller würde ein aufgezeichnetes Stück die Betriebsbremse verlangen.
 governed-by = { $governs ->
     [speed-limit] Die eingegebene Höchstgeschwindigkeit, { $limit }.
-    [posted] Ein Tempolimit unterwegs: Entweder wird es auf der ganzen Gefällestrecke eingehalten, oder der Gang für eine höhere Geschwindigkeit würde das Fahrzeug bei diesem Tempolimit nicht halten.
+    [posted] Ein Tempolimit unterwegs. Die ganze Gefällestrecke hält es ein, oder ein schnellerer Gang würde dort nicht halten.
     [engine-speed] Die höchste zulässige Motordrehzahl.
     [control] { $off ->
         [true] { $verdict ->
-            [retarder-holds] Haltekraft: In jedem schnelleren Gang würde das Fahrzeug nicht mehr mit { $reserve } Reserve gehalten, oder ein kurzes steiles Stück würde der Betriebsbremse zu viel abverlangen.
-            [little-in-reserve] Haltekraft: In jedem schnelleren Gang würde das Fahrzeug überhaupt nicht gehalten. Schon hier ist die Reserve von { $reserve } nicht vorhanden.
-            [needs-service-brakes] Haltekraft: Bei höherer Geschwindigkeit würde der Motor allein weniger als die Hälfte der nötigen Haltekraft aufbringen, gleich wie heiß die Bremsen sind.
-           *[no-safe-speed] Haltekraft: Bei höherer Geschwindigkeit würde der Motor allein weniger als die Hälfte der nötigen Haltekraft aufbringen, gleich wie heiß die Bremsen sind.
+            [retarder-holds] Haltekraft, mit dem Motor allein. Ein schnellerer Gang ließe keine { $reserve } Reserve, oder ein steiles Stück würde der Betriebsbremse zu viel abverlangen.
+            [little-in-reserve] Haltekraft, mit dem Motor allein. Ein schnellerer Gang würde gar nicht halten. Schon hier fehlt die Reserve von { $reserve }.
+            [needs-service-brakes] Haltekraft, mit dem Motor allein. Schneller würde er weniger als die Hälfte aufbringen, gleich wie heiß die Bremsen sind.
+           *[no-safe-speed] Haltekraft, mit dem Motor allein. Schneller würde er weniger als die Hälfte aufbringen, gleich wie heiß die Bremsen sind.
         }
        *[false] { $verdict ->
-            [retarder-holds] Haltekraft: In jedem schnelleren Gang würde die Dauerbremse das Fahrzeug nicht mehr mit { $reserve } Reserve halten, oder ein kurzes steiles Stück würde der Betriebsbremse zu viel abverlangen.
-            [little-in-reserve] Haltekraft: Bei keiner Geschwindigkeit sind { $reserve } Reserve vorhanden; schneller würde die Dauerbremse noch weniger halten.
-            [needs-service-brakes] Haltekraft: Hier halten Motor und Dauerbremse das Fahrzeug nicht allein; schneller würden sie noch weniger davon aufbringen.
-           *[no-safe-speed] Haltekraft: Hier halten Motor und Dauerbremse das Fahrzeug nicht allein; schneller würden sie noch weniger davon aufbringen.
+            [retarder-holds] Haltekraft. In einem schnelleren Gang fehlt der Dauerbremse die Reserve von { $reserve }, oder ein steiles Stück würde der Betriebsbremse zu viel abverlangen.
+            [little-in-reserve] Haltekraft. Bei keiner Geschwindigkeit sind { $reserve } Reserve vorhanden. Schneller würde die Dauerbremse noch weniger halten.
+            [needs-service-brakes] Haltekraft. Motor und Dauerbremse halten das Fahrzeug nicht allein. Schneller würden sie noch weniger aufbringen.
+           *[no-safe-speed] Haltekraft. Motor und Dauerbremse halten das Fahrzeug nicht allein. Schneller würden sie noch weniger aufbringen.
         }
     }
-    [curve] Kurven: Zwischen ihnen könnte das Fahrzeug kein höheres Tempo erreichen, oder der nötige Gang wäre in der langsamsten Kurve zu hoch.
+    [curve] Kurven. Zwischen ihnen könnte das Fahrzeug nicht schneller werden, oder sein Gang wäre in der langsamsten Kurve zu hoch.
     [grip] Die Haftung der Antriebsachsen auf dieser Fahrbahn.
-   *[heat] Bremsenhitze: Bei höherer Geschwindigkeit würden die Bremsen nach einer kräftigen Bremsung bis zum Stillstand heißer als { $heat-limit }.
+   *[heat] Bremsenhitze. Schneller würden die Bremsen nach einer kräftigen Bremsung bis zum Stillstand heißer als { $heat-limit }.
 }
 no-speed-because = { $because ->
     [speed-limit] Schon die niedrigste geprüfte Geschwindigkeit, { $slowest }, liegt über der eingegebenen Höchstgeschwindigkeit.
     [posted] Selbst bei { $slowest }, der niedrigsten geprüften Geschwindigkeit, würde der Gang nicht zum niedrigsten Tempolimit passen.
     [engine-speed] Selbst bei { $slowest }, der niedrigsten geprüften Geschwindigkeit, würde der Motor zu schnell drehen.
-    [control] Selbst bei { $slowest }, der niedrigsten geprüften Geschwindigkeit, hält die Dauerbremse das Fahrzeug nicht.
+    [control] { $fitted ->
+        [true] Selbst bei { $slowest }, der niedrigsten geprüften Geschwindigkeit, hält die Dauerbremse das Fahrzeug nicht.
+       *[false] Ohne Dauerbremse hält der Motor das Fahrzeug nicht, selbst bei { $slowest }, der niedrigsten geprüften Geschwindigkeit.
+    }
     [curve] Selbst bei { $slowest }, der niedrigsten geprüften Geschwindigkeit, ist jeder Gang für die langsamste Kurve zu hoch.
     [grip] Selbst bei { $slowest }, der niedrigsten geprüften Geschwindigkeit, fehlt den Antriebsachsen die Haftung, um das Fahrzeug zu halten.
-   *[heat] Selbst bei { $slowest }, der niedrigsten geprüften Geschwindigkeit, würden die Bremsen nach einer kräftigen Bremsung bis zum Stillstand etwa { $reached } erreichen; die Grenze ist { $limit }.
+   *[heat] Selbst bei { $slowest }, der niedrigsten geprüften Geschwindigkeit, würde eine kräftige Bremsung bis zum Stillstand die Bremsen auf { $reached } erhitzen. Die Grenze ist { $limit }.
 }
-force-falls-short = Nötig sind hier { $asks } an den Rädern; Motor und Dauerbremse halten höchstens { $holds }, bei { $speed }.
+force-falls-short = Das Gefälle verlangt { $asks } an den Rädern. Das Fahrzeug hält höchstens { $holds }, bei { $speed }.
 else-another-road = Wenn sich das nicht ändern lässt, nehmen Sie eine andere Strecke.
 note-stages-withheld = { $why ->
-    [snow] Auf Schnee oder Eis wird keine Stufe der Dauerbremse (Motorbremse, Retarder) empfohlen: Die Antriebsachsen könnten ausbrechen. Die Anleitungen widersprechen sich (manche Hersteller erlauben die schwächste Stufe); hier gilt die vorsichtige Auslegung. Gänge und Geschwindigkeiten rechnen hier nur mit dem Motor im Schubbetrieb, ohne Dauerbremse. Fahren Sie im Zweifel gar nicht erst hinunter: Warten Sie, bis die Straße geräumt und gestreut ist.
-    [ice] Auf Schnee oder Eis wird keine Stufe der Dauerbremse (Motorbremse, Retarder) empfohlen: Die Antriebsachsen könnten ausbrechen. Die Anleitungen widersprechen sich (manche Hersteller erlauben die schwächste Stufe); hier gilt die vorsichtige Auslegung. Gänge und Geschwindigkeiten rechnen hier nur mit dem Motor im Schubbetrieb, ohne Dauerbremse. Fahren Sie im Zweifel gar nicht erst hinunter: Warten Sie, bis die Straße geräumt und gestreut ist.
-    [empty-in-the-wet] Leer auf nasser Straße wird keine Stufe der Dauerbremse (Motorbremse, Retarder) empfohlen: Die Antriebsachsen tragen wenig und könnten ausbrechen. Die Anleitungen widersprechen sich (manche erlauben schwache Stufen); hier gilt die vorsichtige Auslegung. Gänge und Geschwindigkeiten rechnen hier nur mit dem Motor im Schubbetrieb, ohne Dauerbremse.
-   *[no-trailer-in-the-wet] Ohne Anhänger oder Auflieger auf nasser Straße wird keine Stufe der Dauerbremse (Motorbremse, Retarder) empfohlen: Die Antriebsachsen tragen wenig, und das Zugfahrzeug könnte ins Schleudern geraten. Die Anleitungen widersprechen sich (manche erlauben schwache Stufen); hier gilt die vorsichtige Auslegung. Gänge und Geschwindigkeiten rechnen hier nur mit dem Motor im Schubbetrieb, ohne Dauerbremse.
+    [snow] Auf Schnee oder Eis wird keine Stufe der Dauerbremse (Motorbremse, Retarder) empfohlen: Die Antriebsachsen könnten ausbrechen. Die Anleitungen widersprechen sich: Manche Hersteller erlauben die schwächste Stufe. Hier gilt die vorsichtige Auslegung. Gänge und Geschwindigkeiten rechnen hier nur mit dem Motor im Schubbetrieb, ohne Dauerbremse. Fahren Sie im Zweifel gar nicht erst hinunter: Warten Sie, bis die Straße geräumt und gestreut ist.
+    [ice] Auf Schnee oder Eis wird keine Stufe der Dauerbremse (Motorbremse, Retarder) empfohlen: Die Antriebsachsen könnten ausbrechen. Die Anleitungen widersprechen sich: Manche Hersteller erlauben die schwächste Stufe. Hier gilt die vorsichtige Auslegung. Gänge und Geschwindigkeiten rechnen hier nur mit dem Motor im Schubbetrieb, ohne Dauerbremse. Fahren Sie im Zweifel gar nicht erst hinunter: Warten Sie, bis die Straße geräumt und gestreut ist.
+    [empty-in-the-wet] Leer auf nasser Straße wird keine Stufe der Dauerbremse (Motorbremse, Retarder) empfohlen: Die Antriebsachsen tragen wenig und könnten ausbrechen. Die Anleitungen widersprechen sich: Manche erlauben schwache Stufen. Hier gilt die vorsichtige Auslegung. Gänge und Geschwindigkeiten rechnen hier nur mit dem Motor im Schubbetrieb, ohne Dauerbremse.
+   *[no-trailer-in-the-wet] Ohne Anhänger oder Auflieger auf nasser Straße wird keine Stufe der Dauerbremse (Motorbremse, Retarder) empfohlen: Die Antriebsachsen tragen wenig, und das Zugfahrzeug könnte ins Schleudern geraten. Die Anleitungen widersprechen sich: Manche erlauben schwache Stufen. Hier gilt die vorsichtige Auslegung. Gänge und Geschwindigkeiten rechnen hier nur mit dem Motor im Schubbetrieb, ohne Dauerbremse.
 }
-note-wet-cap = Nässe: Die Dauerbremse wird mit höchstens der Hälfte dessen gerechnet, was die Haftung der Antriebsachsen hergibt. Wenn die Antriebsräder rutschen, stellen Sie die Dauerbremse eine Stufe schwächer; manche Anleitungen sagen: ganz aus.
-note-hold-by-hand = Dieses Getriebe würde die Gänge selbst wählen: Stellen Sie es so ein, dass es den Gang hält, und legen Sie den Gang vor jeder Kuppe von Hand ein.
-note-shifts-up-by-itself = Dreht der Motor zu hoch, schaltet dieses Getriebe selbst hoch, und der Retarder fällt aus: Die genannten Geschwindigkeiten bleiben darunter.
-note-starts-in-descent = Die Strecke beginnt mitten in einem Gefälle. Was die Bremsen vorher mitgemacht haben, ist nicht bekannt: Geben Sie ihre Temperatur unter „Bedingungen“ ein.
-note-partly-unassessed = Ein Teil der Strecke konnte nicht beurteilt werden. Er bleibt leer, und dort wird nichts empfohlen.
+note-wet-cap = Nässe: Die Dauerbremse zählt höchstens mit der halben Haftung der Antriebsachsen. Wenn die Antriebsräder rutschen, stellen Sie sie eine Stufe schwächer. Manche Anleitungen sagen: ganz aus.
+note-hold-by-hand = Dieses Getriebe würde die Gänge selbst wählen. Stellen Sie es auf Halten, und legen Sie den Gang vor jeder Kuppe von Hand ein.
+note-shifts-up-by-itself = Dreht der Motor zu hoch, schaltet dieses Getriebe selbst hoch. Dann fällt die Dauerbremse aus. Die genannten Geschwindigkeiten bleiben darunter.
+note-starts-in-descent = Diese Strecke beginnt im Gefälle. Was die Bremsen vorher mitgemacht haben, ist nicht bekannt. Geben Sie ihre Temperatur unter „Bedingungen“ ein.
+note-partly-unassessed = Auf einem Teil der Strecke fehlen Höhen oder sind falsch. Dort wird nichts empfohlen.
 note-poor-heights = Die Höhen dieser Datei sind schlecht: Neigungen sind nur ein Anhaltspunkt. Vergleichen Sie sie mit den Schildern.
-note-hot-elsewhere = Außerhalb der Gefälle gibt es eine Stelle, an der eine kräftige Bremsung bis zum Stillstand die Grenze der Bremsen überschreiten würde. Suchen Sie die Stelle im Bild, und fahren Sie dort langsamer.
+note-hot-elsewhere = Bei { $place }, außerhalb der Gefälle, würde eine kräftige Bremsung bis zum Stillstand die Grenze der Bremsen überschreiten. Fahren Sie dort langsamer.
 note-cannot-climb = Unter Volllast kommt dieses Fahrzeug einen Teil dieser Strecke in keinem Gang hinauf.
 
 ## Short answers, of five words at most: one line beside a question.
@@ -220,7 +227,7 @@ short-curve-count = { $all-hairpins ->
 }, { $speed }
 short-none-found = keiner gefunden
 short-no-gear = kein Gang
-short-minutes = { $minutes } min
+short-minutes = { $minutes } min
 short-cool = Bremsen unter { $at }
 short-mass = höchstens { $mass }
 short-retarding = { $share } mehr Dauerbremsleistung
@@ -266,21 +273,21 @@ no-descent = { $partly-unassessed ->
 }
 no-safe-speed = keine sichere Geschwindigkeit gefunden
 other-mode-label = { $service-brakes ->
-    [in-reserve] Wenn Sie Intervallbremsungen erlauben
-   *[may-snub] Mit der Betriebsbremse nur als Reserve
+    [in-reserve] Kurze Bremsungen erlaubt
+   *[may-snub] Betriebsbremse nur zum Anhalten
 }
 same-choice = Derselbe Gang, dieselbe Stufe und dieselbe Geschwindigkeit.
-choice-apart = { $choice }; dauert { $time } { $less ->
+choice-apart = { $choice }; { $time } { $less ->
     [true] kürzer
    *[false] länger
 }.
 mass-out-of-range = Dieses Gewicht liegt außerhalb des Bereichs.
 brakes-at = Etwa { $hottest }, wenn sie am heißesten ist; { $after-stop } nach einer kräftigen Bremsung bis zum Stillstand (Grenze { $limit }).
-snub-between = Intervallbremsung: Bremsen Sie bei { $from } in etwa { $on } s auf { $to } ab, lösen Sie die Bremse, und bremsen Sie dann wieder, wo das Gefälle am meisten verlangt, nach etwa { $off } s; insgesamt etwa { $count }-mal. Lassen Sie die Bremse nicht schleifen.
+snub-between = Kurze Bremsungen: von { $from } auf { $to } in etwa { $on } s, dann lösen. Wieder nach etwa { $off } s, wo das Gefälle am meisten verlangt; insgesamt etwa { $count }-mal. Lassen Sie die Bremse nicht schleifen.
 parked = Planen Sie nur bei geparktem Fahrzeug. Nicht während der Fahrt benutzen.
 cautions =
     .aid = Ein Hilfsmittel für Planung und Unterricht: keine Anweisung und keine Freigabe einer Strecke.
-    .worked-out = Berechnet aus Ihren Eingaben und aus aufgezeichneten Höhen, die fehlerhaft sind.
+    .worked-out = Berechnet aus Ihren Eingaben und aus aufgezeichneten Höhen, die Fehler enthalten.
     .unseen = Das Programm sieht nicht: Bremseneinstellung, Reifen, Fahrbahn, Wetter, Verkehr, Sperrungen und wie die Ladung sitzt.
     .first = Verkehrszeichen, das Gesetz, die Vorschriften Ihres Arbeitgebers und die Grenzwerte des Herstellers gehen vor.
     .means = Die Betriebsbremse bleibt das Mittel zum Anhalten.
@@ -332,8 +339,9 @@ fall-in-part = { $all } (davon { $blank } nicht beurteilt)
 no-work-counted = Auf { $length } ohne Beurteilung ist keine Bremsarbeit mitgezählt.
 whole-way = Ganze Strecke: { $time }, { $fall } hinunter. Dauerbremse und Motor nehmen { $holding } auf, die Betriebsbremse { $service }.
 slowest-climb = Am langsamsten an einer Steigung: etwa { $speed }.
-less-than = weniger als { $share }
-share-and-fuel = Das sind { $share } der Bremsarbeit für die Betriebsbremse. Kraftstoff: etwa { $fuel }.
+less-than = unter { $share }
+about = etwa { $quantity }
+share-and-fuel = Die Betriebsbremse leistet { $share } der Bremsarbeit. Kraftstoff: { $fuel }.
 table-legend =
     .speed = eine Geschwindigkeit
     .speed-means = dort pendelt sich das Fahrzeug ein, darunter steht die Motordrehzahl
@@ -374,16 +382,16 @@ input = { $input ->
    *[cooling] wie viel Wärme die Bremsen speichern und abgeben
 }
 and-then = , dann{" "}
-stops-anywhere = Beginnt kräftiges Bremsen innerhalb von zwei Sekunden, kommt das Fahrzeug von jeder Stelle aus innerhalb der Wärmegrenze zum Stehen.
-stops-until = Beginnt kräftiges Bremsen innerhalb von zwei Sekunden, kommt das Fahrzeug bis { $until } innerhalb der Wärmegrenze zum Stehen; dahinter nicht mehr.
+stops-anywhere = Bei kräftigem Bremsen innerhalb von zwei Sekunden kommt das Fahrzeug von jeder Stelle aus innerhalb der Wärmegrenze zum Stehen.
+stops-until = Bei kräftigem Bremsen innerhalb von zwei Sekunden kommt das Fahrzeug bis { $until } innerhalb der Wärmegrenze zum Stehen, dahinter nicht mehr.
 stops-nowhere = Nicht einmal an der Kuppe würde eine kräftige Bremsung bis zum Stillstand die Wärmegrenze einhalten.
 brakes-hold = Die Betriebsbremse könnte es auch bis zum Fuß innerhalb der Grenze bei seiner Geschwindigkeit halten.
-brakes-hold-from = Erst ab { $from } könnte die Betriebsbremse es bis zum Fuß bei seiner Geschwindigkeit halten; davor: anhalten.
+brakes-hold-from = Erst ab { $from } könnte die Betriebsbremse es bis zum Fuß bei seiner Geschwindigkeit halten. Davor: anhalten.
 brakes-hold-nowhere = Die Betriebsbremse könnte es nicht bis zum Fuß halten: anhalten.
 neither-from = Ab { $from } würde weder das eine noch das andere die Grenze einhalten.
-ramp-met = Notfallspur bei { $at }: Von { $lost-at } an ganz ohne Bremsen rollend, würde es sie mit etwa { $speed } erreichen; ein ebenes Bett aus losem Rundkies müsste etwa { $needs } lang sein.
-no-ramp-entered = Auf dieser Gefällestrecke ist keine Notfallspur eingetragen; das heißt nicht, dass es keine gibt.
-long-stroke = Hätten die Trommelbremsen einer Achsgruppe kalt einen Hub von 1¾ Zoll (44 mm), käme ein Bremszylinder der Größe 30 bei { $at } an seine Grenze von 2 Zoll (51 mm): Darüber zählen sie hier nicht, und die anderen sind heißer. Bei 1⅝ Zoll (41 mm) sind es { $shorter }, bei 1½ Zoll (38 mm) { $short }.
+ramp-met = Notfallspur bei { $at }. Ab { $lost-at } ohne Bremsen rollend, würde das Fahrzeug sie mit etwa { $speed } erreichen. Ein ebenes Bett aus losem Rundkies müsste etwa { $needs } lang sein.
+no-ramp-entered = Auf dieser Gefällestrecke ist keine Notfallspur eingetragen. Das heißt nicht, dass es keine gibt.
+long-stroke = Angenommen: Die Trommelbremsen einer Achsgruppe haben kalt einen Hub von 1¾ Zoll (44 mm). Ein Bremszylinder der Größe 30 kommt dann bei { $at } an seine Grenze von 2 Zoll (51 mm). Darüber zählen sie hier nicht, und die anderen sind heißer. Bei 1⅝ Zoll (41 mm) sind es { $shorter }, bei 1½ Zoll (38 mm) { $short }.
 half-braked = Würden die Scheibenbremsen einer Achsgruppe nur halb so stark bremsen, wären die anderen auf der ganzen Strecke heißer.
 out-of-adjustment = { $axles }: etwa { $heat } nach einer kräftigen Bremsung bis zum Stillstand{ $over }.
 axles = { $axle-place ->
@@ -432,52 +440,52 @@ posted-limit = Tempolimit
 
 preset = { $preset ->
     [five-axle36] { $units ->
-        [metric] Fünfachsiger Sattelzug, 36,3 t
-       *[imperial] Fünfachsiger Sattelzug, 80 000 lb
+        [metric] Fünfachsiger Sattelzug, 36,3 t
+       *[imperial] Fünfachsiger Sattelzug, 80 000 lb
     }
     [five-axle40] { $units ->
-        [metric] Fünfachsiger Sattelzug, 40 t
-       *[imperial] Fünfachsiger Sattelzug, 88 200 lb
+        [metric] Fünfachsiger Sattelzug, 40 t
+       *[imperial] Fünfachsiger Sattelzug, 88 200 lb
     }
     [five-axle40-both] { $units ->
-        [metric] Fünfachsiger Sattelzug, 40 t, hydrodynamisch und Motorbremse
-       *[imperial] Fünfachsiger Sattelzug, 88 200 lb, hydrodynamisch und Motorbremse
+        [metric] Fünfachsiger Sattelzug, 40 t, hydrodynamisch und Motorbremse
+       *[imperial] Fünfachsiger Sattelzug, 88 200 lb, hydrodynamisch und Motorbremse
     }
     [five-axle-empty] { $units ->
-        [metric] Fünfachsiger Sattelzug, leer, 14,5 t
-       *[imperial] Fünfachsiger Sattelzug, leer, 32 000 lb
+        [metric] Fünfachsiger Sattelzug, leer, 14,5 t
+       *[imperial] Fünfachsiger Sattelzug, leer, 32 000 lb
     }
     [six-axle44] { $units ->
-        [metric] Sechsachsiger Sattelzug, 44 t
-       *[imperial] Sechsachsiger Sattelzug, 97 000 lb
+        [metric] Sechsachsiger Sattelzug, 44 t
+       *[imperial] Sechsachsiger Sattelzug, 97 000 lb
     }
     [drawbar40] { $units ->
-        [metric] Gliederzug, 40 t
-       *[imperial] Gliederzug, 88 200 lb
+        [metric] Gliederzug, 40 t
+       *[imperial] Gliederzug, 88 200 lb
     }
     [refuse26] { $units ->
-        [metric] Müllwagen mit Wandlerautomatik, 26 t
-       *[imperial] Müllwagen mit Wandlerautomatik, 57 300 lb
+        [metric] Müllwagen mit Wandlerautomatik, 26 t
+       *[imperial] Müllwagen mit Wandlerautomatik, 57 300 lb
     }
     [rigid18] { $units ->
-        [metric] Zweiachsiger Solo-Lkw, 18 t
-       *[imperial] Zweiachsiger Solo-Lkw, 39 700 lb
+        [metric] Zweiachsiger Solo-Lkw, 18 t
+       *[imperial] Zweiachsiger Solo-Lkw, 39 700 lb
     }
     [tipper26] { $units ->
-        [metric] Dreiachsiger Kipper, 26 t
-       *[imperial] Dreiachsiger Kipper, 57 300 lb
+        [metric] Dreiachsiger Kipper, 26 t
+       *[imperial] Dreiachsiger Kipper, 57 300 lb
     }
     [b-double] { $units ->
-        [metric] Neunachsiger Zug mit zwei Aufliegern, 62,5 t
-       *[imperial] Neunachsiger Zug mit zwei Aufliegern, 137 800 lb
+        [metric] Neunachsiger Zug mit zwei Aufliegern, 62,5 t
+       *[imperial] Neunachsiger Zug mit zwei Aufliegern, 137 800 lb
     }
     [coach] { $units ->
-        [metric] Reisebus, 19 t
-       *[imperial] Reisebus, 41 900 lb
+        [metric] Reisebus, 19 t
+       *[imperial] Reisebus, 41 900 lb
     }
    *[coach-converter] { $units ->
-        [metric] Reisebus mit Wandler, 19 t
-       *[imperial] Reisebus mit Wandler, 41 900 lb
+        [metric] Reisebus mit Wandler, 19 t
+       *[imperial] Reisebus mit Wandler, 41 900 lb
     }
 }
 retarder = { $kind ->
@@ -519,7 +527,7 @@ axle-group = { $axles } { $axle-place ->
 }, { $brake ->
     [drum] Trommelbremsen
    *[disc] Scheibenbremsen
-}, { $share } % der Bremswirkung
+}, { $share } % der Bremswirkung
 surface = { $surface ->
     [dry] trocken
     [wet] nass
@@ -527,8 +535,8 @@ surface = { $surface ->
    *[ice] Eis
 }
 service-brakes = { $service-brakes ->
-    [in-reserve] nur als Reserve
-   *[may-snub] Intervallbremsung erlaubt
+    [in-reserve] nur zum Anhalten
+   *[may-snub] kurze Bremsungen erlaubt
 }
 lead = { $lead ->
     [usual] die schnellste
@@ -590,8 +598,8 @@ onward-from = ab { $place }
 truck-drive-axle-mass = Das Gewicht auf den Antriebsachsen ist größer als das tatsächliche Gesamtgewicht; geben Sie ein kleineres ein.
 truck-engine-speeds = Die niedrigste nutzbare Motordrehzahl muss unter der höchsten zulässigen Motordrehzahl liegen.
 truck-gears = Die Gänge müssen 1 bis { $most } Übersetzungen von { $low } bis { $high } sein, jede kleiner als die davor.
-truck-full-load = Die Volllastkurve braucht 2 bis { $most } Punkte mit steigender Motordrehzahl ({ $low } bis { $high }/min), Drehmoment 0 bis { $torque } N·m.
-truck-stages = Die Stufen der Dauerbremse müssen 1 bis { $most } Anteile über 0 sein, ansteigend, der letzte 1 (100 %).
+truck-full-load = Die Volllastkurve braucht 2 bis { $most } Punkte mit steigender Motordrehzahl ({ $low } bis { $high }/min), Drehmoment 0 bis { $torque } N·m.
+truck-stages = Die Stufen der Dauerbremse müssen 1 bis { $most } Anteile über 0 sein, ansteigend, der letzte 1 (100 %).
 truck-table = Die Tabelle der Dauerbremse braucht 2 bis { $rows } Zeilen mit steigender Drehzahl ({ $low } bis { $high }/min), alle mit gleich vielen Werten (1 bis { $most }), keiner kleiner als der davor in seiner Zeile.
 truck-axle-groups = Nötig sind 1 bis { $most } Achsgruppen mit je 1 bis { $axles } Achsen, deren Anteile an der Bremswirkung zusammen 1 ergeben.
 truck-file-broken = Fehler in Zeile { $line } (Meldung auf Englisch: { $what }). Berichtigen Sie das dort, oder speichern Sie die Datei noch einmal.
@@ -620,7 +628,7 @@ file-waypoints-only = Die Datei enthält nur Wegpunkte ({ $count }): Orte, aber 
 file-heights-unreadable = Keiner der { $points } Punkte hat eine Höhe in einfachen Metern. Höhen, die nicht lesbar sind oder eine Einheit tragen, die nicht geraten wird: { $unreadable }. Exportieren Sie die Höhen in Metern, als einfache Zahlen.
 file-heights-constant = Alle Höhen in der Datei sind dieselbe Zahl, sie kennt also die Steigungen und Gefälle nicht ({ $points } Punkte). { -ask-heights }
 file-no-heights = Keiner der { $points } Punkte hat eine Höhe, deshalb kann die Strecke nicht beurteilt werden. { -ask-heights }
-file-too-coarse = Die Punkte liegen zu weit auseinander: etwa { $found } m; höchstens { $most } m sind zulässig, um die Neigungen zu erkennen. Exportieren Sie einen Track mit allen Punkten, nicht eine Route mit wenigen Abbiegepunkten.
+file-too-coarse = Die Punkte liegen zu weit auseinander: etwa { $found } m; höchstens { $most } m sind zulässig, um die Neigungen zu erkennen. Exportieren Sie einen Track mit allen Punkten, nicht eine Route mit wenigen Abbiegepunkten.
 file-bad-points = { $bad } von { $points } Punkten { $bad ->
     [one] hat
    *[other] haben
@@ -628,21 +636,21 @@ file-bad-points = { $bad } von { $points } Punkten { $bad ->
     [true] Anscheinend sind Breite und Länge vertauscht; berichtigen Sie das dort, wo die Datei erstellt wird, und exportieren Sie sie noch einmal.
    *[false] Exportieren Sie den Track noch einmal.
 }
-file-too-short = Die Strecke ist nur { $found } m lang; mindestens { $least } m sind nötig. Wählen Sie einen längeren Track.
-file-nothing-left = Auf keinem der { $length } km sind die Höhen verlässlich, deshalb kann keine Neigung angegeben werden. { -ask-heights }
-file-too-many-bytes = Die Datei hat { $found } MB; höchstens { $most } MB können gelesen werden. Exportieren Sie einen kürzeren Teil des Tracks oder weniger Punkte.
+file-too-short = Die Strecke ist nur { $found } m lang; mindestens { $least } m sind nötig. Wählen Sie einen längeren Track.
+file-nothing-left = Auf keinem der { $length } km sind die Höhen verlässlich, deshalb kann keine Neigung angegeben werden. { -ask-heights }
+file-too-many-bytes = Die Datei hat { $found } MB; höchstens { $most } MB können gelesen werden. Exportieren Sie einen kürzeren Teil des Tracks oder weniger Punkte.
 file-too-many-points = Die Datei hat mehr als { $most } Millionen Punkte. Exportieren Sie einen kürzeren Teil des Tracks oder weniger Punkte.
 file-too-many-courses = Die Datei hat mehr als { $most } Tracks oder weit auseinander liegende Stücke. Exportieren Sie nur die Strecke, die Sie brauchen.
-file-too-long = Die Strecke ist { $found } km lang; höchstens { $most } km können berechnet werden. Exportieren Sie einen kürzeren Teil davon.
+file-too-long = Die Strecke ist { $found } km lang; höchstens { $most } km können berechnet werden. Exportieren Sie einen kürzeren Teil davon.
 file-refused = Die Datei wird in Zeile { $line } abgelehnt: { $refusal ->
     [entities] Sie deklariert eigene Entitäten
     [nesting] Elemente sind mehr als { $most } Ebenen tief verschachtelt
-   *[long-tag] Ein XML-Tag ist länger als { $most } kB
+   *[long-tag] Ein XML-Tag ist länger als { $most } kB
 }. Das braucht kein Track. Exportieren Sie den Track dort, wo er erstellt wurde, noch einmal.
-file-bad-heights = Höhe Nummer { $number } ist nicht verwendbar: Nötig sind mindestens zwei endliche Höhen im Abstand von mehr als 0 m und höchstens 50 m.
+file-bad-heights = Höhe Nummer { $number } ist nicht verwendbar: Nötig sind mindestens zwei endliche Höhen im Abstand von mehr als 0 m und höchstens 50 m.
 file-no-such-course = Verlangt wurde Track Nummer { $number }, die Datei hat aber nur { $count }. Wählen Sie einen davon.
-file-legs-apart = Datei { $number } beginnt { $gap } km entfernt von der Stelle, an der Datei { $previous } endet; deshalb führt keine Strecke von der einen zur anderen. Ändern Sie die Reihenfolge, oder drehen Sie eine der beiden um.
-file-not-one-road = Aufzeichnung { $number } ist keine weitere Aufzeichnung derselben Strecke: Zu wenig von ihr liegt auf den vorigen, ihre Höhen sind ganz andere, oder sie ist eine davon noch einmal. Vergleichen Sie die Dateien, oder verbinden Sie sie.
+file-legs-apart = Datei { $number } beginnt { $gap } km entfernt von der Stelle, an der Datei { $previous } endet; deshalb führt keine Strecke von der einen zur anderen. Ändern Sie die Reihenfolge, oder drehen Sie eine der beiden um.
+file-not-one-road = Aufzeichnung { $number } zeigt nicht dieselbe Strecke. Zu wenig von ihr liegt auf den vorigen, ihre Höhen weichen zu stark ab, oder sie ist eine Kopie. Vergleichen Sie die Dateien, oder verbinden Sie sie.
 file-cancelled = Wie gewünscht abgebrochen; wählen Sie eine Datei, um neu zu beginnen.
 
 ## Findings: what was noticed or repaired in a file. Places along the road stand beside them.
@@ -699,7 +707,7 @@ found-route-shape = { $count ->
 found-segments-joined = { $count ->
     [one] { $count } Teilstück
    *[other] { $count } Teilstücke
-} des Tracks verbunden; die größte Lücke ist { $widest } m.
+} des Tracks verbunden; die größte Lücke ist { $widest } m.
 found-stops-merged = { $count ->
     [one] { $count } Punkt
    *[other] { $count } Punkte
@@ -715,11 +723,11 @@ found-zero-heights = { $count ->
 found-spikes = { $count ->
     [one] { $count } Höhe
    *[other] { $count } Höhen
-} als Ausreißer erkannt, um bis zu { $largest } m; als fehlend behandelt.
+} als Ausreißer erkannt, um bis zu { $largest } m; als fehlend behandelt.
 found-heights-filled = Fehlende Höhen an { $count ->
     [one] { $count } Stelle
    *[other] { $count } Stellen
-} durch gerade Linien ergänzt, die längste über { $longest } m.
+} durch gerade Linien ergänzt, die längste über { $longest } m.
 unassessed-because = { $unassessed ->
     [gap] Die Datei hat dort keine Punkte
     [no-heights] Die Datei hat dort keine Höhen
@@ -727,18 +735,18 @@ unassessed-because = { $unassessed ->
    *[sliver] Der Abschnitt zwischen zwei anderen ohne Beurteilung ist zu kurz
 }.
 found-not-assessed = Keine Neigung und keine Empfehlung auf diesem Abschnitt: { unassessed-because }
-found-tunnel = Die Höhen steigen um { $rise } m und fallen wieder, wie über einem Tunnel; verwendet wird eine gerade Linie.
-found-viaduct = Die Höhen fallen um { $drop } m und steigen wieder, wie unter einer Brücke; verwendet wird eine gerade Linie.
+found-tunnel = Die Höhen steigen um { $rise } m und fallen wieder, wie über einem Tunnel; verwendet wird eine gerade Linie.
+found-viaduct = Die Höhen fallen um { $drop } m und steigen wieder, wie unter einer Brücke; verwendet wird eine gerade Linie.
 found-very-steep = An { $count ->
     [one] { $count } Stelle
    *[other] { $count } Stellen
-} steiler als die meisten Straßen für schwere Fahrzeuge, mit bis zu { $grade } % auf 200 m; vergleichen Sie das mit den Schildern.
-found-combined = { $count } Aufzeichnungen dieser Strecke zu einer zusammengeführt; mindestens zwei von ihnen kennen { $common } km davon.
-found-disagree = Die beiden Aufzeichnungen unterscheiden sich um bis zu { $apart } m Höhe auf { $length } m; verwendet wird die steilere.
+} steiler als die meisten Straßen für schwere Fahrzeuge, mit bis zu { $grade } % auf 200 m; vergleichen Sie das mit den Schildern.
+found-combined = { $count } Aufzeichnungen dieser Strecke zu einer zusammengeführt; mindestens zwei von ihnen kennen { $common } km davon.
+found-disagree = Die beiden Aufzeichnungen unterscheiden sich um bis zu { $apart } m Höhe auf { $length } m; verwendet wird die steilere.
 found-rough = { $from-terrain ->
     [true] Die Höhen stammen anscheinend aus einem Geländemodell, nicht von der Straße
    *[false] Die Höhen sind unruhig
-} ({ $points } Prozentpunkte zwischen benachbarten 100 m); eine Neigung gilt erst ab { $base } m Länge{ $poor ->
+} ({ $points } Prozentpunkte zwischen benachbarten 100 m); eine Neigung gilt erst ab { $base } m Länge{ $poor ->
     [true] { "" } und ist nur ein Anhaltspunkt
    *[false] { "" }
 }.

@@ -48,7 +48,7 @@
 ## Words that stand in a file saved for a device.
 
 # With every advice: what it is not, and who comes first.
-mark-caution = Worked out from entries and recorded heights, which err. Not permission to descend: posted signs, local law and the vehicle maker's limits come first.
+mark-caution = Worked out from entries and recorded heights, which contain errors. Not permission to descend: posted signs, local law and the vehicle maker's limits come first.
 # By here, or from here on.
 by-here = { $how ->
     [down] by here
@@ -75,7 +75,7 @@ minutes = { $count } { $count ->
 }
 # A longer one.
 # Arguments: $hours usize, $count
-hours-and-minutes = { $hours } h { $count } min
+hours-and-minutes = { $hours } h { $count } min
 
 ## Words of the way down: the sentence that decides, legs, where the service brakes are asked for, and other ways down.
 
@@ -85,7 +85,7 @@ by-place = { $how ->
    *[up] from { $at } on
 }
 # The even grade that the hill asks for as much as, and the stretch on which it asks for most.
-asks = an even { $grade }: the hill asks for as much, most of all over { $length } from { $from }
+asks = an even { $grade }. The hill asks for most over { $length } from { $from }
 # To engage the gear before the crest, or before setting off, and how far to keep it.
 engage = Engage the gear before { $at-start ->
     [true] setting off
@@ -100,7 +100,7 @@ engage-first = { $at-start ->
 chosen = { $lowest ->
     [true] The lowest gear
    *[false] It
-} is chosen for { $asks }.
+} is chosen as for { $asks }.
 # That this rules it out.
 ruled-out-by = What rules it out is { $asks }.
 # By how much the brakes get warmer.
@@ -124,86 +124,95 @@ slowest-leg = The slowest part
 no-untouched = No gear holds every recorded pitch by itself.
 # Which of `count` descents decides, before what is said of it.
 deciding = { $count ->
-    [one] The descent:
-   *[other] Descent { $number } of { $count } decides:
+    [one] The descent
+   *[other] Hardest descent ({ $number } of { $count })
 }
 # The sentence that decides as far as the crest: gear, stage and speed there, without the full stop.
 # Arguments: $number, $count, $gear, $stage, $speed, $crest
-decided = { deciding } <strong>{ $gear }</strong>, <strong>{ $stage }</strong>, hold <strong>{ $speed }</strong> from the crest at <strong>{ $crest }</strong>
+decided = { deciding }, from <strong>{ $crest }</strong>: <strong>{ $gear }</strong>, <strong>{ $stage }</strong>, <strong>{ $speed }</strong>
 # The same where the road starts in that descent.
 # Arguments: $number, $count, $gear, $stage, $speed
-decided-at-start = { deciding } <strong>{ $gear }</strong>, <strong>{ $stage }</strong>, hold <strong>{ $speed }</strong> from the <strong>start of the road</strong>
+decided-at-start = { deciding }, from the <strong>start of the road</strong>: <strong>{ $gear }</strong>, <strong>{ $stage }</strong>, <strong>{ $speed }</strong>
 # The whole sentence where no speed is safe.
 # Arguments: $number, $count, $crest
-none-decided = { deciding } <strong>no safe speed was found</strong> from the crest at <strong>{ $crest }</strong>. As entered, do not take this truck down it.
+none-decided = { deciding }, from <strong>{ $crest }</strong>: <strong>no safe speed found</strong>. As entered, do not take this truck down it.
 # The same where the road starts in that descent.
 # Arguments: $number, $count
-none-decided-at-start = { deciding } <strong>no safe speed was found</strong> from the <strong>start of the road</strong>. As entered, do not take this truck down it.
+none-decided-at-start = { deciding }, from the <strong>start of the road</strong>: <strong>no safe speed found</strong>. As entered, do not take this truck down it.
 
 ## Words of the reasons.
 
+# The question why the speed is not higher, or where none is `held`, why none is safe.
+# Arguments: $held bool
+why-label = { $held ->
+    [true] Why not faster
+   *[false] Why no speed is safe
+}
 # Faster, the service brakes would not stay untouched, which the day asks for.
-untouched-governs = Your choice under Day: faster, a recorded pitch would ask for the service brakes.
+untouched-governs = Your choice under Day. Faster, a recorded pitch would need the service brakes.
 # What governs this advice; the limit, the reserve and the heat limit entered.
 # Arguments: $governs, $verdict, $off, $limit, $reserve, $heat-limit
 governed-by = { $governs ->
     [speed-limit] The speed limit entered, { $limit }.
-    [posted] A limit posted on the way: the whole descent is held to it, or the gear for more would not hold at that limit.
+    [posted] A limit posted on the way. The whole descent keeps to it, or a faster gear would not hold there.
     [engine-speed] The highest allowed engine speed.
     [control] { $off ->
         [true] { $verdict ->
-            [retarder-holds] Control: in any faster gear it would not be held with { $reserve } in reserve, or a steep bit would ask too much of the service brakes.
-            [little-in-reserve] Control: in any faster gear it would not be held at all. Even here the { $reserve } in reserve is not there.
-            [needs-service-brakes] Control: faster, the engine alone would carry less than half of it, whatever the brake heat.
-           *[no-safe-speed] Control: faster, the engine alone would carry less than half of it, whatever the brake heat.
+            [retarder-holds] Control by the engine alone. A faster gear would not keep { $reserve } in reserve, or a steep bit would overwork the service brakes.
+            [little-in-reserve] Control by the engine alone. A faster gear would not hold it at all. Even here { $reserve } in reserve is not there.
+            [needs-service-brakes] Control by the engine alone. Faster, it would carry less than half, whatever the brake heat.
+           *[no-safe-speed] Control by the engine alone. Faster, it would carry less than half, whatever the brake heat.
         }
        *[false] { $verdict ->
-            [retarder-holds] Control: in any faster gear the retarder would not hold with { $reserve } in reserve, or a steep bit would ask too much of the service brakes.
-            [little-in-reserve] Control: at no speed is there { $reserve } in reserve; faster, the retarder would hold still less.
-            [needs-service-brakes] Control: engine and retarder do not hold it alone here; faster, they would carry still less of it.
-           *[no-safe-speed] Control: engine and retarder do not hold it alone here; faster, they would carry still less of it.
+            [retarder-holds] Control. In a faster gear the retarder lacks { $reserve } in reserve, or a steep bit overworks the service brakes.
+            [little-in-reserve] Control. No speed keeps { $reserve } in reserve. Faster, the retarder would hold still less.
+            [needs-service-brakes] Control. Engine and retarder do not hold it alone. Faster, they would carry still less.
+           *[no-safe-speed] Control. Engine and retarder do not hold it alone. Faster, they would carry still less.
         }
     }
-    [curve] Curves: between them the truck could not reach a faster speed, or the gear for it would be too high in the slowest curve.
+    [curve] Curves. Between them the truck could not get faster, or its gear would be too high in the slowest curve.
     [grip] Grip of the driven axles on this surface.
-   *[heat] Brake heat: faster, a hard stop would pass { $heat-limit }.
+   *[heat] Brake heat. Faster, a hard stop would pass { $heat-limit }.
 }
 # What rules out the slowest speed tried; how hot the brakes would be after a hard stop, and their limit.
-# Arguments: $because, $slowest, $reached, $limit
+# Arguments: $because, $fitted bool, $slowest, $reached, $limit
 no-speed-because = { $because ->
     [speed-limit] Even the slowest speed tried, { $slowest }, is above the speed limit entered.
     [posted] Even at { $slowest }, the slowest speed tried, the gear would not suit the lowest posted limit.
     [engine-speed] Even at { $slowest }, the slowest speed tried, the engine would turn too fast.
-    [control] Even at { $slowest }, the slowest speed tried, the retarder does not hold it.
+    [control] { $fitted ->
+        [true] Even at { $slowest }, the slowest speed tried, the retarder does not hold it.
+       *[false] Without a retarder the engine does not hold it, even at { $slowest }, the slowest speed tried.
+    }
     [curve] Even at { $slowest }, the slowest speed tried, every gear is too high for the slowest curve.
     [grip] Even at { $slowest }, the slowest speed tried, the driven axles lack the grip to hold it.
-   *[heat] Even at { $slowest }, the slowest speed tried, the brakes would reach about { $reached } after a hard stop; the limit is { $limit }.
+   *[heat] Even at { $slowest }, the slowest speed tried, a hard stop would heat the brakes to { $reached }. The limit is { $limit }.
 }
 # How much force a hill asks for at the wheels, the most that engine and retarder hold, and at which speed.
-force-falls-short = Needed here are { $asks } at the wheels; engine and retarder hold { $holds } at most, at { $speed }.
+force-falls-short = The hill needs { $asks } at the wheels. The truck holds { $holds } at most, at { $speed }.
 # What follows where that cannot be changed.
 else-another-road = Unless that can be changed, take another road.
 # A note of the plan.
 note-stages-withheld = { $why ->
-    [snow] No retarder stage is advised on snow or ice: the driven axles could break away. Guidance conflicts (some makers allow the weakest stage), and the cautious reading is taken. Gears and speeds here count on the unfuelled engine alone. In doubt do not start down: wait until the road is treated.
-    [ice] No retarder stage is advised on snow or ice: the driven axles could break away. Guidance conflicts (some makers allow the weakest stage), and the cautious reading is taken. Gears and speeds here count on the unfuelled engine alone. In doubt do not start down: wait until the road is treated.
-    [empty-in-the-wet] No retarder stage is advised empty on a wet road: the driven axles carry little and could break away. Guidance conflicts (some allow weak stages), and the cautious reading is taken. Gears and speeds here count on the unfuelled engine alone.
-   *[no-trailer-in-the-wet] No retarder stage is advised without a trailer on a wet road: the driven axles carry little and the tractor could spin. Guidance conflicts (some allow weak stages), and the cautious reading is taken. Gears and speeds here count on the unfuelled engine alone.
+    [snow] No retarder stage is advised on snow or ice: the driven axles could break away. Guidance differs: some makers allow the weakest stage. The cautious reading is taken. Gears and speeds here count on the unfuelled engine alone. In doubt do not start down: wait until the road is treated.
+    [ice] No retarder stage is advised on snow or ice: the driven axles could break away. Guidance differs: some makers allow the weakest stage. The cautious reading is taken. Gears and speeds here count on the unfuelled engine alone. In doubt do not start down: wait until the road is treated.
+    [empty-in-the-wet] No retarder stage is advised empty on a wet road: the driven axles carry little and could break away. Guidance differs: some allow weak stages. The cautious reading is taken. Gears and speeds here count on the unfuelled engine alone.
+   *[no-trailer-in-the-wet] No retarder stage is advised without a trailer on a wet road: the driven axles carry little and the tractor could spin. Guidance differs: some allow weak stages. The cautious reading is taken. Gears and speeds here count on the unfuelled engine alone.
 }
 # On a wet road.
-note-wet-cap = Wet: the retarder is counted with half of what the driven axles grip at most. If the driven wheels slip, go a stage down; some guidance says off altogether.
+note-wet-cap = Wet road: the retarder counts with at most half the grip of the driven axles. If the driven wheels slip, go a stage down. Some guidance says off altogether.
 # A box that chooses gears by itself has to be held in the one told.
-note-hold-by-hand = This gearbox would choose gears by itself: set it to hold, and engage the gear by hand before each crest.
+note-hold-by-hand = This gearbox would choose gears by itself. Set it to hold, and engage the gear by hand before each crest.
 # The gear told lies where the box shifts up by itself.
-note-shifts-up-by-itself = This gearbox shifts up by itself when the engine turns too fast, and then the retarder lets go: the speeds told keep below that.
+note-shifts-up-by-itself = This gearbox shifts up by itself when the engine turns too fast. Then the retarder lets go. The speeds told stay below that.
 # The file begins on a hill.
-note-starts-in-descent = The road starts in the middle of a descent. What the brakes went through before is not known: enter their temperature under Day.
+note-starts-in-descent = This road starts on the hill. What the brakes went through before is not known. Enter their temperature under Day.
 # A descent has stretches that are not assessed.
-note-partly-unassessed = Part of the road could not be assessed. It is left blank, and nothing is advised there.
+note-partly-unassessed = Heights are missing or wrong on a part of the road. No advice there.
 # The heights are poor.
-note-poor-heights = The heights of this file are poor: grades are advisory only. Check them against the signs.
-# The brakes get hottest off the descents.
-note-hot-elsewhere = Away from the descents there is a place where a hard stop would take the brakes past their limit. Look for it in the picture, and go slower there.
+note-poor-heights = The heights of this file are poor: grades are a rough guide only. Check them against the signs.
+# The brakes get hottest off the descents, at this place.
+note-hot-elsewhere = At { $place }, away from the descents, a hard stop would take the brakes past their limit. Go slower there.
 # The truck cannot climb what the road climbs.
 note-cannot-climb = At full load this truck cannot climb a part of this road in any gear.
 
@@ -275,7 +284,7 @@ short-none-found = none found
 # No gear does.
 short-no-gear = no gear does
 # A time.
-short-minutes = { $minutes } min
+short-minutes = { $minutes } min
 # The retarder would hold it with brakes no warmer than this at the crest.
 short-cool = brakes below { $at }
 # The retarder would hold it at this mass.
@@ -348,10 +357,10 @@ no-descent = { $partly-unassessed ->
 }
 # In place of gear, stage and speed.
 no-safe-speed = no safe speed found
-# Label of the other way to use the service brakes.
+# Label of the other way to use the service brakes: what the day does not allow now.
 other-mode-label = { $service-brakes ->
-    [in-reserve] If you allowed snubs
-   *[may-snub] With the service brakes in reserve
+    [in-reserve] Short applications allowed
+   *[may-snub] Service brakes for stopping only
 }
 # The other way comes to the same.
 same-choice = The same gear, stage and speed.
@@ -367,16 +376,16 @@ mass-out-of-range = That mass is out of range.
 brakes-at = About { $hottest } at the hottest; { $after-stop } after one hard stop (limit { $limit }).
 # From which speed down to which, s of braking and s between, and how often in all.
 # Arguments: $from, $to, $on, $off text, $count u32
-snub-between = Snub: at { $from } brake down to { $to } in about { $on } s, release, and again after about { $off } s where the hill asks for most; about { $count ->
-    [one] 1 snub
-   *[other] { $count } snubs
+snub-between = Short applications: brake from { $from } to { $to } in about { $on } s, then release. Again after about { $off } s where the hill asks for most; about { $count ->
+    [one] 1 application
+   *[other] { $count } applications
 } in all. Do not drag the brakes.
 # Parked use.
 parked = Plan while parked. Not for use while driving.
 # Cautions, each a sentence.
 cautions =
     .aid = A planning and teaching aid: no instruction, and no approval of a road.
-    .worked-out = Worked out from your entries and from recorded heights, which err.
+    .worked-out = Worked out from your entries and from recorded heights, which contain errors.
     .unseen = It cannot see brake adjustment, tyres, surface, weather, traffic, closures, or how the load sits.
     .first = Posted signs, the law, your employer’s rules and the maker’s limits come first.
     .means = The service brakes remain the means to stop.
@@ -400,7 +409,7 @@ mean-grade = { $grade } on average.
 # The steepest grade over a length, where it begins, and what is to be doubted of it.
 steepest-over = { $grade } over the steepest { $length }, from { $from }{ $doubt }.
 # That the heights do not hold over so short a length, at the end of a sentence.
-too-short-for-heights = ; the heights do not hold over so short a way
+too-short-for-heights = ; too short for these heights
 # How many curves and hairpins ask for less than the speed.
 curve-count = { $count ->
     [one] { $hairpins ->
@@ -417,7 +426,7 @@ curve-count = { $count ->
 # The slowest of them: its speed, where, to which side, its radius.
 slowest-curve = The slowest: at most { $speed } at { $at }, { $side }, radius about { $radius }.
 # What is not known of curves.
-curves-estimated = Radii are estimates from the track; superelevation, sight and surface are not known.
+curves-estimated = Radii are estimates from the track; banking, sight and surface are not known.
 # To the left or to the right.
 # Arguments: $left bool
 side = { $left ->
@@ -457,10 +466,12 @@ no-work-counted = On the { $length } that are not assessed no braking is counted
 whole-way = Whole road: { $time }, { $fall } down. Retarder and engine take { $holding }, the service brakes { $service }.
 # The slowest speed on a climb.
 slowest-climb = Slowest on a climb: about { $speed }.
-# Less than this share, in that sentence.
-less-than = less than { $share }
+# Less than this share or quantity, in that sentence.
+less-than = under { $share }
+# About this quantity, in that sentence.
+about = about { $quantity }
 # The share of the braking work that the service brakes take, and the fuel.
-share-and-fuel = That is { $share } of the braking for the service brakes. Fuel: about { $fuel }.
+share-and-fuel = The service brakes do { $share } of the braking. Fuel: { $fuel }.
 # What the answers in the table mean: a word of it, and its meaning.
 table-legend =
     .speed = a speed
@@ -522,24 +533,24 @@ and-then = , then{" "}
 # Braking hard stops it from anywhere.
 stops-anywhere = Braking hard within two seconds stops the truck within the heat limit from anywhere on the way.
 # It does so as far as this place, and not behind it.
-stops-until = Braking hard within two seconds stops the truck within the heat limit as far as { $until }; not behind it.
+stops-until = Braking hard within two seconds stops the truck within the heat limit as far as { $until }, not beyond.
 # It does so nowhere.
 stops-nowhere = Not even at the crest would a hard stop keep the heat limit.
 # The service brakes hold it to the foot.
 brakes-hold = The service brakes could also hold it at its speed to the foot within the limit.
 # They do so from this place on.
-brakes-hold-from = Only from { $from } on could the service brakes hold it at its speed to the foot; before that, stop.
+brakes-hold-from = Only from { $from } on could the service brakes hold it to the foot at its speed. Before that, stop.
 # They do so from nowhere.
 brakes-hold-nowhere = The service brakes could not hold it to the foot: stop.
 # From where on neither would do.
-neither-from = From { $from } on neither would keep the limit.
+neither-from = From { $from } on, neither would keep the limit.
 # An escape ramp: with which speed it would be met, rolling from where, and which length of bed that needs.
-ramp-met = Escape ramp at { $at }: rolling from { $lost-at } without any brakes it would be met with about { $speed }; a level bed of loose round gravel would need about { $needs }.
+ramp-met = Escape ramp at { $at }. Rolling without brakes from { $lost-at }, the truck would meet it at about { $speed }. A level bed of loose round gravel would need about { $needs }.
 # None is entered, and what that does not mean.
-no-ramp-entered = No escape ramp is entered on this descent; that does not mean that there is none.
+no-ramp-entered = No escape ramp is entered on this descent. That does not mean that there is none.
 # What is taken to be the case with drums: at which temperature a cold stroke of 1¾ in reaches the limit of 2 in,
 # and one of 1⅝ and 1½.
-long-stroke = If the drum brakes of one axle group had a cold stroke of 1¾ in (44 mm), a size 30 chamber would reach its limit of 2 in (51 mm) at { $at }: above that they are not counted here, and the others are hotter. At 1⅝ in (41 mm) that is { $shorter }, at 1½ in (38 mm) { $short }.
+long-stroke = Taken here: the drum brakes of one axle group have a cold stroke of 1¾ in (44 mm). A size 30 chamber then reaches its limit of 2 in (51 mm) at { $at }. Above that they are not counted here, and the others are hotter. At 1⅝ in (41 mm) that is { $shorter }, at 1½ in (38 mm) { $short }.
 # What is taken to be the case.
 half-braked = If the disc brakes of one axle group braked only half as much, the others would be hotter on the whole road.
 # How hot a group would be after a hard stop, and whether that is over the limit.
@@ -613,52 +624,52 @@ posted-limit = posted limit
 # A preset's name in these units.
 preset = { $preset ->
     [five-axle36] { $units ->
-        [metric] Five-axle combination, 36.3 t
-       *[imperial] Five-axle combination, 80,000 lb
+        [metric] Five-axle combination, 36.3 t
+       *[imperial] Five-axle combination, 80,000 lb
     }
     [five-axle40] { $units ->
-        [metric] Five-axle combination, 40 t
-       *[imperial] Five-axle combination, 88,200 lb
+        [metric] Five-axle combination, 40 t
+       *[imperial] Five-axle combination, 88,200 lb
     }
     [five-axle40-both] { $units ->
-        [metric] Five-axle combination, 40 t, hydrodynamic and engine brake
-       *[imperial] Five-axle combination, 88,200 lb, hydrodynamic and engine brake
+        [metric] Five-axle combination, 40 t, hydrodynamic and engine brake
+       *[imperial] Five-axle combination, 88,200 lb, hydrodynamic and engine brake
     }
     [five-axle-empty] { $units ->
-        [metric] Five-axle combination, empty, 14.5 t
-       *[imperial] Five-axle combination, empty, 32,000 lb
+        [metric] Five-axle combination, empty, 14.5 t
+       *[imperial] Five-axle combination, empty, 32,000 lb
     }
     [six-axle44] { $units ->
-        [metric] Six-axle combination, 44 t
-       *[imperial] Six-axle combination, 97,000 lb
+        [metric] Six-axle combination, 44 t
+       *[imperial] Six-axle combination, 97,000 lb
     }
     [drawbar40] { $units ->
-        [metric] Rigid with drawbar trailer, 40 t
-       *[imperial] Rigid with drawbar trailer, 88,200 lb
+        [metric] Rigid with drawbar trailer, 40 t
+       *[imperial] Rigid with drawbar trailer, 88,200 lb
     }
     [refuse26] { $units ->
-        [metric] Refuse truck, automatic, 26 t
-       *[imperial] Refuse truck, automatic, 57,300 lb
+        [metric] Refuse truck, automatic, 26 t
+       *[imperial] Refuse truck, automatic, 57,300 lb
     }
     [rigid18] { $units ->
-        [metric] Two-axle rigid, 18 t
-       *[imperial] Two-axle rigid, 39,700 lb
+        [metric] Two-axle rigid, 18 t
+       *[imperial] Two-axle rigid, 39,700 lb
     }
     [tipper26] { $units ->
-        [metric] Three-axle tipper, 26 t
-       *[imperial] Three-axle tipper, 57,300 lb
+        [metric] Three-axle tipper, 26 t
+       *[imperial] Three-axle tipper, 57,300 lb
     }
     [b-double] { $units ->
-        [metric] Nine-axle double, 62.5 t
-       *[imperial] Nine-axle double, 137,800 lb
+        [metric] Nine-axle double, 62.5 t
+       *[imperial] Nine-axle double, 137,800 lb
     }
     [coach] { $units ->
-        [metric] Intercity coach, 19 t
-       *[imperial] Intercity coach, 41,900 lb
+        [metric] Intercity coach, 19 t
+       *[imperial] Intercity coach, 41,900 lb
     }
    *[coach-converter] { $units ->
-        [metric] Intercity coach, converter, 19 t
-       *[imperial] Intercity coach, converter, 41,900 lb
+        [metric] Intercity coach, converter, 19 t
+       *[imperial] Intercity coach, converter, 41,900 lb
     }
 }
 # A kind of retarder.
@@ -699,7 +710,7 @@ axle-group = { $axles } { $axle-place ->
 }, { $brake ->
     [drum] drum
    *[disc] disc
-}, { $share } % of the braking
+}, { $share } % of the braking
 # A surface.
 surface = { $surface ->
     [dry] dry
@@ -709,8 +720,8 @@ surface = { $surface ->
 }
 # A use of them.
 service-brakes = { $service-brakes ->
-    [in-reserve] kept in reserve
-   *[may-snub] may snub
+    [in-reserve] for stopping only
+   *[may-snub] short applications allowed
 }
 # A way down that may lead.
 lead = { $lead ->
@@ -747,7 +758,7 @@ entry = { $entry ->
     [speed-limit] Speed limit
     [reserve] Reserve of holding force
     [heat-limit] Highest brake temperature
-    [superelevation] Superelevation of curves
+    [superelevation] Banking of curves
     [retarder-delay] Delay of the retarder after a shift
     [retarding-scale] Measured over assumed retarding
     [shaft-torque] Retarder torque at the propeller shaft
@@ -782,7 +793,7 @@ truck-engine-speeds = The lowest useful engine speed must be below the highest a
 # The list of gears cannot be used.
 truck-gears = Gears must be 1 to { $most } ratios from { $low } to { $high }, each smaller than the one before.
 # The curve of the engine's torque cannot be used.
-truck-full-load = The full-load curve needs 2 to { $most } points by rising engine speed ({ $low } to { $high }/min), torque 0 to { $torque } N·m.
+truck-full-load = The full-load curve needs 2 to { $most } points by rising engine speed ({ $low } to { $high }/min), torque 0 to { $torque } N·m.
 # The list of stages cannot be used.
 truck-stages = Retarder stages must be 1 to { $most } shares above 0, rising, the last one 1.
 # A table of retarding cannot be used.
@@ -832,7 +843,7 @@ file-heights-constant = All heights in the file are the same number, so it does 
 # No height at all.
 file-no-heights = None of the { $points } points has a height, so the road cannot be assessed. { -ask-heights }
 # Its points are too far apart; both in m.
-file-too-coarse = The points are too far apart: about { $found } m, and { $most } m at most is needed to see the grades. Export it as a track with all points, not as a route of a few turns.
+file-too-coarse = The points are too far apart: about { $found } m, and { $most } m at most is needed to see the grades. Export it as a track with all points, not as a route of a few turns.
 # Many points lie nowhere; the line of the first, and whether latitude and longitude changed places.
 file-bad-points = { $bad } of { $points } points { $bad ->
     [one] has
@@ -842,31 +853,31 @@ file-bad-points = { $bad } of { $points } points { $bad ->
    *[false] Export the track again.
 }
 # The road is too short; both in m.
-file-too-short = The road is only { $found } m long; at least { $least } m is needed. Choose a longer track.
+file-too-short = The road is only { $found } m long; at least { $least } m is needed. Choose a longer track.
 # Its heights can be trusted nowhere; its length, km.
-file-nothing-left = On none of the { $length } km could the heights be trusted, so no grade can be given. { -ask-heights }
+file-nothing-left = On none of the { $length } km could the heights be trusted, so no grade can be given. { -ask-heights }
 # Too large; both in MB.
-file-too-many-bytes = The file has { $found } MB; at most { $most } MB can be read. Export a shorter part of the track, or fewer points.
+file-too-many-bytes = The file has { $found } MB; at most { $most } MB can be read. Export a shorter part of the track, or fewer points.
 # Too many points; in millions.
 file-too-many-points = The file has more than { $most } million points. Export a shorter part of the track, or fewer points.
 # Too many tracks and pieces of tracks.
 file-too-many-courses = The file has more than { $most } tracks, or pieces of a track far apart. Export the road that you want alone.
 # The road is too long; both in km.
-file-too-long = The road is { $found } km long; at most { $most } km can be worked out. Export a shorter part of it.
+file-too-long = The road is { $found } km long; at most { $most } km can be worked out. Export a shorter part of it.
 # Refused as harmful: where and why, with the most that is allowed.
 file-refused = The file is refused at line { $line }: { $refusal ->
     [entities] the file declares entities of its own
     [nesting] elements are nested more than { $most } deep
-   *[long-tag] one tag is longer than { $most } kB
+   *[long-tag] one tag is longer than { $most } kB
 }, which no track needs. Export the track again from where it was made.
 # A road of heights alone: the number of the first that cannot be used, from 1.
-file-bad-heights = Height number { $number } cannot be used: at least two finite heights at a step above 0 m and at most 50 m are needed.
+file-bad-heights = Height number { $number } cannot be used: at least two finite heights at a step above 0 m and at most 50 m are needed.
 # A track was asked for that the file lacks.
 file-no-such-course = Track number { $number } was asked for, but the file has { $count }. Choose one of those.
 # A file begins too far, in km, from where the one before it ends.
-file-legs-apart = File { $number } begins { $gap } km from where file { $previous } ends, so no road leads from the one to the other. Change the order, or turn one of them round.
+file-legs-apart = File { $number } begins { $gap } km from where file { $previous } ends, so no road leads from the one to the other. Change the order, or turn one of them round.
 # Recordings that are to be of one road are not; the number of the one that is not.
-file-not-one-road = Recording { $number } is no second recording of the same road: too little of it lies on the ones before, its heights are quite others, or it is one of them again. Compare the files, or join them.
+file-not-one-road = Recording { $number } does not show the same road. Too little of it lies on the ones before, its heights differ too much, or it is a copy. Compare the files, or join them.
 # The person stopped it.
 file-cancelled = Stopped as asked; choose a file to start again.
 
@@ -942,7 +953,7 @@ found-route-shape = { $count ->
 found-segments-joined = { $count ->
     [one] { $count } segment
    *[other] { $count } segments
-} of the track joined; the widest gap is { $widest } m.
+} of the track joined; the widest gap is { $widest } m.
 # Points at one place.
 found-stops-merged = { $count ->
     [one] { $count } point
@@ -962,12 +973,12 @@ found-zero-heights = { $count ->
 found-spikes = { $count ->
     [one] { $count } height
    *[other] { $count } heights
-} sticking out by up to { $largest } m; taken as missing.
+} sticking out by up to { $largest } m; taken as missing.
 # Places where heights were filled, and the longest of them, m.
 found-heights-filled = Missing heights filled by straight lines at { $count ->
     [one] { $count } place
    *[other] { $count } places
-}, the longest over { $longest } m.
+}, the longest over { $longest } m.
 # Why a stretch is not assessed: behind a colon, or behind the button that shows its place.
 unassessed-because = { $unassessed ->
     [gap] the file has no points there
@@ -978,27 +989,27 @@ unassessed-because = { $unassessed ->
 # Nothing is said of a stretch.
 found-not-assessed = No grade and no advice on this stretch: { unassessed-because }
 # Heights of the hill above a tunnel; m.
-found-tunnel = Heights rise by { $rise } m and fall again, as above a tunnel; a straight line is used.
+found-tunnel = Heights rise by { $rise } m and fall again, as above a tunnel; a straight line is used.
 # Heights of the valley below a bridge; m.
-found-viaduct = Heights fall by { $drop } m and rise again, as below a bridge; a straight line is used.
+found-viaduct = Heights fall by { $drop } m and rise again, as below a bridge; a straight line is used.
 # Places steeper than most roads, and the steepest, per cent.
 found-very-steep = Steeper than most roads for trucks at { $count ->
     [one] { $count } place
    *[other] { $count } places
-}, by up to { $grade } % over 200 m; check it against the signs.
+}, by up to { $grade } % over 200 m; check it against the signs.
 # Recordings of one road, and how much of it two of them know, km.
 found-combined = { $count ->
     [one] { $count } recording
    *[other] { $count } recordings
-} of this road combined to one; at least two of them know { $common } km of it.
+} of this road combined to one; at least two of them know { $common } km of it.
 # Two recordings differ in height on so long a way; both in m.
-found-disagree = The two recordings differ by up to { $apart } m of height over { $length } m; the steeper one is used.
+found-disagree = The two recordings differ by up to { $apart } m of height over { $length } m; the steeper one is used.
 # Heights are rough, by so many percentage points; over which length, m, a grade holds.
 # Arguments: $points text, $base, $from-terrain, $poor
 found-rough = { $from-terrain ->
     [true] Heights seem to come from a terrain model, not from the road
    *[false] Heights are rough
-} ({ $points } points between neighbouring 100 m); a grade holds over { $base } m or more{ $poor ->
+} ({ $points } points between neighbouring 100 m); a grade holds over { $base } m or more{ $poor ->
     [true] , and is advisory only
    *[false] { "" }
 }.

@@ -20,7 +20,7 @@
 ### | easing | tramo en que se suaviza |
 ### | hairpin; teaching road | curva de herradura; carretera para la enseñanza |
 ### | heights | altitudes |
-### | at a distance along the road | en el punto |
+### | at a place along the road | en el km 13,5 |
 ### | truck (coaches too) | camión; in verdicts and reasons: vehículo |
 ### | combination, rigid, tipper | conjunto, camión rígido, volquete |
 ### | no trailer, bobtail | sin remolque; in sentences: sin remolque ni semirremolque |
@@ -33,9 +33,9 @@
 ### | stage, full stage, off | posición, posición máxima, ralentizador desconectado |
 ### | service brakes | frenos de servicio |
 ### | in reserve | en reserva |
-### | to snub, snub braking | frenadas cortas e intermitentes |
+### | to snub, snub braking | frenada corta |
 ### | to drag the brakes | bajar pisando el freno de forma continua |
-### | hard stop | frenada fuerte hasta parar; in heads: tras parar |
+### | hard stop | frenada fuerte hasta parar; in heads: tras frenada fuerte |
 ### | brake heat: cool, warm, hot, over the limit | fríos, templados, calientes, por encima del límite |
 ### | brake check (a place) | zona de comprobación de frenos |
 ### | escape ramp | rampa de escape |
@@ -83,19 +83,19 @@ minutes = { $count } { $count ->
     [one] minuto
    *[other] minutos
 }
-hours-and-minutes = { $hours } h { $count } min
+hours-and-minutes = { $hours } h { $count } min
 
 ## Words of the way down: the sentence that decides, legs, where the service brakes are asked for, and other ways down.
 
 by-place = { $how ->
-    [down] a más tardar en { $at }
-   *[up] desde { $at }
+    [down] a más tardar en el { $at }
+   *[up] desde el { $at }
 }
-asks = una pendiente constante de { $grade }: eso es lo que exige la bajada, y más que en ningún otro sitio a lo largo de { $length } desde el punto { $from }
+asks = una pendiente constante de { $grade }. La bajada exige más a lo largo de { $length } desde el { $from }
 engage = Ponga la marcha antes de { $at-start ->
     [true] arrancar
    *[false] la cima
-} y consérvela hasta el pie de la bajada, en el punto { $foot }.
+} y consérvela hasta el pie de la bajada, en el { $foot }.
 engage-first = { $at-start ->
     [true] Ponga la primera de estas marchas antes de arrancar. Baje de marcha antes del lugar indicado; suba de marcha solo después.
    *[false] Ponga la primera de estas marchas antes de la cima. Baje de marcha antes del lugar indicado; suba de marcha solo después.
@@ -103,7 +103,7 @@ engage-first = { $at-start ->
 chosen = { $lowest ->
     [true] La marcha más baja se
    *[false] Se
-} ha elegido para { $asks }.
+} ha elegido como para { $asks }.
 ruled-out-by = Lo que impide esta bajada es { $asks }.
 brakes-warmer = frenos { $by } más calientes
 doubted = , en duda: el error de las altitudes puede ser igual de grande
@@ -117,63 +117,70 @@ between-legs = Entre una y otra, el vehículo reduce la velocidad para la marcha
 slowest-leg = La parte más lenta
 no-untouched = Ninguna marcha retiene sola el vehículo en todas las pendientes grabadas.
 deciding = { $count ->
-    [one] La bajada:
-   *[other] Decide la bajada { $number } de { $count }:
+    [one] La bajada
+   *[other] Bajada más difícil ({ $number } de { $count })
 }
-decided = { deciding } <strong>{ $gear }</strong>, <strong>{ $stage }</strong>, mantenga <strong>{ $speed }</strong> desde la cima en el punto <strong>{ $crest }</strong>
-decided-at-start = { deciding } <strong>{ $gear }</strong>, <strong>{ $stage }</strong>, mantenga <strong>{ $speed }</strong> desde el <strong>inicio de la carretera</strong>
-none-decided = { deciding } <strong>no se encontró ninguna velocidad segura</strong> desde la cima en el punto <strong>{ $crest }</strong>. Con los datos introducidos, no baje por ella con este camión.
-none-decided-at-start = { deciding } <strong>no se encontró ninguna velocidad segura</strong> desde el <strong>inicio de la carretera</strong>. Con los datos introducidos, no baje por ella con este camión.
+decided = { deciding }, desde el <strong>{ $crest }</strong>: <strong>{ $gear }</strong>, <strong>{ $stage }</strong>, <strong>{ $speed }</strong>
+decided-at-start = { deciding }, desde el <strong>inicio de la carretera</strong>: <strong>{ $gear }</strong>, <strong>{ $stage }</strong>, <strong>{ $speed }</strong>
+none-decided = { deciding }, desde el <strong>{ $crest }</strong>: <strong>no se encontró ninguna velocidad segura</strong>. Con los datos introducidos, no baje por ella con este camión.
+none-decided-at-start = { deciding }, desde el <strong>inicio de la carretera</strong>: <strong>no se encontró ninguna velocidad segura</strong>. Con los datos introducidos, no baje por ella con este camión.
 
 ## Words of the reasons.
 
-untouched-governs = Su elección en «Condiciones»: a más velocidad, alguna pendiente grabada exigiría los frenos de servicio.
+why-label = { $held ->
+    [true] Por qué no más rápido
+   *[false] Por qué ninguna velocidad es segura
+}
+untouched-governs = Su elección en «Condiciones». Más rápido, alguna pendiente grabada exigiría los frenos de servicio.
 governed-by = { $governs ->
     [speed-limit] El límite de velocidad introducido, { $limit }.
-    [posted] Un límite señalizado en el camino: toda la bajada se hace sin superarlo, o bien la marcha para ir más rápido no retendría el vehículo a ese límite.
+    [posted] Un límite señalizado en el camino. Toda la bajada lo respeta, o una marcha más rápida no retendría allí.
     [engine-speed] Las revoluciones máximas permitidas del motor.
     [control] { $off ->
         [true] { $verdict ->
-            [retarder-holds] El control de la velocidad: en cualquier marcha más rápida, el vehículo no quedaría retenido con { $reserve } en reserva, o un tramo corto exigiría demasiado de los frenos de servicio.
-            [little-in-reserve] El control de la velocidad: en cualquier marcha más rápida, el vehículo no quedaría retenido, ni siquiera sin reserva. Ya aquí no se alcanza la reserva de { $reserve }.
-            [needs-service-brakes] El control de la velocidad: a más velocidad, el motor solo haría menos de la mitad de la retención, sea cual sea el calor de los frenos.
-           *[no-safe-speed] El control de la velocidad: a más velocidad, el motor solo haría menos de la mitad de la retención, sea cual sea el calor de los frenos.
+            [retarder-holds] El control de la velocidad, con el motor solo. Una marcha más rápida no conservaría { $reserve } en reserva, o un tramo empinado exigiría demasiado de los frenos de servicio.
+            [little-in-reserve] El control de la velocidad, con el motor solo. Una marcha más rápida no retendría el vehículo en absoluto. Ni siquiera aquí hay { $reserve } en reserva.
+            [needs-service-brakes] El control de la velocidad, con el motor solo. Más rápido, haría menos de la mitad de la retención, sea cual sea el calor de los frenos.
+           *[no-safe-speed] El control de la velocidad, con el motor solo. Más rápido, haría menos de la mitad de la retención, sea cual sea el calor de los frenos.
         }
        *[false] { $verdict ->
-            [retarder-holds] El control de la velocidad: en cualquier marcha más rápida, el ralentizador no retendría el vehículo con { $reserve } en reserva, o un tramo corto exigiría demasiado de los frenos de servicio.
-            [little-in-reserve] El control de la velocidad: a ninguna velocidad hay { $reserve } en reserva; más rápido, el ralentizador retendría aún menos.
-            [needs-service-brakes] El control de la velocidad: aquí el motor y el ralentizador no retienen solos el vehículo; más rápido, harían aún menos.
-           *[no-safe-speed] El control de la velocidad: aquí el motor y el ralentizador no retienen solos el vehículo; más rápido, harían aún menos.
+            [retarder-holds] El control de la velocidad. En una marcha más rápida al ralentizador le faltaría la reserva de { $reserve }, o un tramo empinado exigiría demasiado de los frenos de servicio.
+            [little-in-reserve] El control de la velocidad. A ninguna velocidad hay { $reserve } en reserva. Más rápido, el ralentizador retendría aún menos.
+            [needs-service-brakes] El control de la velocidad. El motor y el ralentizador no retienen solos el vehículo. Más rápido, harían aún menos.
+           *[no-safe-speed] El control de la velocidad. El motor y el ralentizador no retienen solos el vehículo. Más rápido, harían aún menos.
         }
     }
-    [curve] Las curvas: entre ellas el vehículo no podría alcanzar una velocidad mayor, o la marcha para ella sería demasiado alta en la curva más lenta.
+    [curve] Las curvas. Entre ellas el vehículo no podría ir más rápido, o la marcha sería demasiado alta en la curva más lenta.
     [grip] La adherencia de los ejes motrices en esta calzada.
-   *[heat] El calor de los frenos: a más velocidad, una frenada fuerte hasta parar los llevaría a más de { $heat-limit }.
+   *[heat] El calor de los frenos. Más rápido, una frenada fuerte hasta parar los llevaría a más de { $heat-limit }.
 }
 no-speed-because = { $because ->
     [speed-limit] Incluso la velocidad más baja probada, { $slowest }, supera el límite de velocidad introducido.
     [posted] Incluso a { $slowest }, la velocidad más baja probada, la marcha no serviría para el límite señalizado más bajo.
     [engine-speed] Incluso a { $slowest }, la velocidad más baja probada, el motor giraría demasiado rápido.
-    [control] Incluso a { $slowest }, la velocidad más baja probada, el ralentizador no retiene el vehículo.
+    [control] { $fitted ->
+        [true] Incluso a { $slowest }, la velocidad más baja probada, el ralentizador no retiene el vehículo.
+       *[false] Sin ralentizador, el motor no retiene el vehículo, ni siquiera a { $slowest }, la velocidad más baja probada.
+    }
     [curve] Incluso a { $slowest }, la velocidad más baja probada, todas las marchas son demasiado altas para la curva más lenta.
     [grip] Incluso a { $slowest }, la velocidad más baja probada, a los ejes motrices les falta adherencia para retener el vehículo.
-   *[heat] Incluso a { $slowest }, la velocidad más baja probada, los frenos alcanzarían aproximadamente { $reached } tras una frenada fuerte hasta parar; el límite es { $limit }.
+   *[heat] Incluso a { $slowest }, la velocidad más baja probada, una frenada fuerte hasta parar calentaría los frenos a { $reached }. El límite es { $limit }.
 }
-force-falls-short = Aquí hacen falta { $asks } en las ruedas; el motor y el ralentizador retienen como máximo { $holds }, a { $speed }.
+force-falls-short = La bajada exige { $asks } en las ruedas. El vehículo retiene como máximo { $holds }, a { $speed }.
 else-another-road = Si eso no se puede cambiar, tome otra carretera.
 note-stages-withheld = { $why ->
-    [snow] Con nieve o hielo no se aconseja ninguna posición del ralentizador: los ejes motrices podrían perder la adherencia. Las recomendaciones no coinciden (algunos fabricantes admiten la posición más débil), y aquí se sigue la más prudente. Las marchas y velocidades de este plan cuentan solo con la retención del motor sin inyección. En caso de duda, no empiece a bajar: espere a que la carretera haya sido tratada.
-    [ice] Con nieve o hielo no se aconseja ninguna posición del ralentizador: los ejes motrices podrían perder la adherencia. Las recomendaciones no coinciden (algunos fabricantes admiten la posición más débil), y aquí se sigue la más prudente. Las marchas y velocidades de este plan cuentan solo con la retención del motor sin inyección. En caso de duda, no empiece a bajar: espere a que la carretera haya sido tratada.
-    [empty-in-the-wet] Con el vehículo vacío y la calzada mojada no se aconseja ninguna posición del ralentizador: los ejes motrices llevan poco peso y podrían perder la adherencia. Las recomendaciones no coinciden (algunas admiten posiciones débiles), y aquí se sigue la más prudente. Las marchas y velocidades de este plan cuentan solo con la retención del motor sin inyección.
-   *[no-trailer-in-the-wet] Sin remolque ni semirremolque y con la calzada mojada no se aconseja ninguna posición del ralentizador: los ejes motrices llevan poco peso y el vehículo tractor podría girar sobre sí mismo. Las recomendaciones no coinciden (algunas admiten posiciones débiles), y aquí se sigue la más prudente. Las marchas y velocidades de este plan cuentan solo con la retención del motor sin inyección.
+    [snow] Con nieve o hielo no se aconseja ninguna posición del ralentizador: los ejes motrices podrían perder la adherencia. Las recomendaciones no coinciden: algunos fabricantes admiten la posición más débil. Aquí se sigue la más prudente. Las marchas y velocidades de este plan cuentan solo con la retención del motor sin inyección. En caso de duda, no empiece a bajar: espere a que la carretera haya sido tratada.
+    [ice] Con nieve o hielo no se aconseja ninguna posición del ralentizador: los ejes motrices podrían perder la adherencia. Las recomendaciones no coinciden: algunos fabricantes admiten la posición más débil. Aquí se sigue la más prudente. Las marchas y velocidades de este plan cuentan solo con la retención del motor sin inyección. En caso de duda, no empiece a bajar: espere a que la carretera haya sido tratada.
+    [empty-in-the-wet] Con el vehículo vacío y la calzada mojada no se aconseja ninguna posición del ralentizador: los ejes motrices llevan poco peso y podrían perder la adherencia. Las recomendaciones no coinciden: algunas admiten posiciones débiles. Aquí se sigue la más prudente. Las marchas y velocidades de este plan cuentan solo con la retención del motor sin inyección.
+   *[no-trailer-in-the-wet] Sin remolque ni semirremolque y con la calzada mojada no se aconseja ninguna posición del ralentizador: los ejes motrices llevan poco peso y el vehículo tractor podría girar sobre sí mismo. Las recomendaciones no coinciden: algunas admiten posiciones débiles. Aquí se sigue la más prudente. Las marchas y velocidades de este plan cuentan solo con la retención del motor sin inyección.
 }
-note-wet-cap = Calzada mojada: del ralentizador se cuenta, como máximo, con una fuerza igual a la mitad de la adherencia de los ejes motrices. Si las ruedas motrices patinan, baje una posición del ralentizador; algunas recomendaciones dicen que se desconecte del todo.
-note-hold-by-hand = Esta caja de cambios elegiría las marchas por sí sola: póngala en modo manual para que conserve la marcha, y ponga la marcha a mano antes de cada cima.
-note-shifts-up-by-itself = Si el motor gira demasiado rápido, esta caja sube de marcha por sí sola y el ralentizador se desconecta: las velocidades indicadas quedan por debajo.
-note-starts-in-descent = La carretera empieza en medio de una bajada. No se sabe qué han soportado los frenos antes: escriba su temperatura en «Condiciones».
-note-partly-unassessed = Una parte de la carretera no se pudo evaluar. Se deja en blanco, y en ella no se aconseja nada.
+note-wet-cap = Calzada mojada: el ralentizador cuenta como máximo con la mitad de la adherencia de los ejes motrices. Si las ruedas motrices patinan, baje una posición. Algunas recomendaciones dicen que se desconecte del todo.
+note-hold-by-hand = Esta caja de cambios elegiría las marchas por sí sola. Póngala en modo manual y ponga la marcha a mano antes de cada cima.
+note-shifts-up-by-itself = Si el motor gira demasiado rápido, esta caja sube de marcha por sí sola. Entonces el ralentizador se desconecta. Las velocidades indicadas quedan por debajo.
+note-starts-in-descent = Esta carretera empieza en la bajada. No se sabe qué han soportado los frenos antes. Introduzca su temperatura en «Condiciones».
+note-partly-unassessed = En una parte de la carretera faltan altitudes o son erróneas. Allí no se aconseja nada.
 note-poor-heights = Las altitudes de este archivo son malas: las pendientes son solo orientativas. Compárelas con las señales.
-note-hot-elsewhere = Fuera de las bajadas hay un lugar donde una frenada fuerte hasta parar superaría el límite de los frenos. Búsquelo en el gráfico y vaya más despacio ahí.
+note-hot-elsewhere = En el { $place }, fuera de las bajadas, una frenada fuerte hasta parar superaría el límite de los frenos. Vaya más despacio ahí.
 note-cannot-climb = Ni siquiera con el acelerador a fondo puede este camión subir una parte de esta carretera, en ninguna marcha.
 
 ## Short answers, of five words at most: one line beside a question.
@@ -224,7 +231,7 @@ short-curve-count = { $all-hairpins ->
 }, { $speed }
 short-none-found = no se encontró
 short-no-gear = ninguna marcha
-short-minutes = { $minutes } min
+short-minutes = { $minutes } min
 short-cool = frenos por debajo de { $at }
 short-mass = como máximo { $mass }
 short-retarding = { $share } más de retención
@@ -270,19 +277,19 @@ no-descent = { $partly-unassessed ->
 }
 no-safe-speed = no se encontró ninguna velocidad segura
 other-mode-label = { $service-brakes ->
-    [in-reserve] Si permitiera frenadas cortas e intermitentes
-   *[may-snub] Con los frenos de servicio en reserva
+    [in-reserve] Con frenadas cortas permitidas
+   *[may-snub] Frenos de servicio solo para parar
 }
 same-choice = La misma marcha, la misma posición y la misma velocidad.
-choice-apart = { $choice }; diferencia de tiempo: { $time } { $less ->
+choice-apart = { $choice }; { $time } { $less ->
     [true] menos
    *[false] más
 }.
 mass-out-of-range = Esa masa está fuera de los límites admitidos.
 brakes-at = Aproximadamente { $hottest } en el momento más caliente; { $after-stop } tras una frenada fuerte hasta parar (límite: { $limit }).
-snub-between = Frenadas cortas e intermitentes: al llegar a { $from }, frene hasta { $to } en aproximadamente { $on } s, suelte el freno y repita después de aproximadamente { $off } s donde la bajada exige más; en total, aproximadamente { $count ->
-    [one] 1 frenada
-   *[other] { $count } frenadas
+snub-between = Frenadas cortas: frene de { $from } a { $to } en unos { $on } s y suelte el freno. Repita después de unos { $off } s donde la bajada exige más; en total, { $count ->
+    [one] aproximadamente 1 frenada
+   *[other] unas { $count } frenadas
 }. No baje pisando el freno de forma continua.
 parked = Planifique con el vehículo estacionado. No lo use mientras conduce.
 cautions =
@@ -301,7 +308,7 @@ more-than-asked = En la posición máxima hay un { $share } más de la retenció
 advice-in-full = Marcha { $gear }, como máximo { $stage }, { $speed } a { $engine-speed }. { $reserve } { $time } desde la cima hasta el pie de la bajada.
 eases-over = { $span }: llano o en subida a lo largo de { $length }. No cambie a una marcha más alta: la bajada continúa.
 mean-grade = Pendiente media: { $grade }.
-steepest-over = { $grade } en el tramo más empinado de { $length }, desde el punto { $from }{ $doubt }.
+steepest-over = { $grade } en el tramo más empinado de { $length }, desde el { $from }{ $doubt }.
 too-short-for-heights = ; en una distancia tan corta las altitudes no son fiables
 curve-count = { $count ->
     [one] { $hairpins ->
@@ -315,7 +322,7 @@ curve-count = { $count ->
        *[other] { $count } curvas exigen una velocidad menor que esta, { $hairpins } de ellas de herradura
     }
 }
-slowest-curve = La más lenta: como máximo { $speed } en el punto { $at }, { $side }, radio de aproximadamente { $radius }.
+slowest-curve = La más lenta: como máximo { $speed } en el { $at }, { $side }, radio de aproximadamente { $radius }.
 curves-estimated = Los radios son estimaciones a partir del recorrido; no se conocen el peralte, la visibilidad ni el estado de la calzada.
 side = { $left ->
     [true] a la izquierda
@@ -339,8 +346,9 @@ fall-in-part = { $all } (de ellos, { $blank } sin evaluar)
 no-work-counted = En { $length } sin evaluar no se cuenta ningún trabajo de frenado.
 whole-way = Toda la carretera: { $time }, { $fall } de desnivel en bajada. El ralentizador y el motor absorben { $holding }; los frenos de servicio, { $service }.
 slowest-climb = Velocidad más baja en una subida: aproximadamente { $speed }.
-less-than = menos del { $share }
-share-and-fuel = Parte de los frenos de servicio en el frenado: { $share }. Combustible: aproximadamente { $fuel }.
+less-than = menos de { $share }
+about = aproximadamente { $quantity }
+share-and-fuel = Los frenos de servicio hacen { $share } del frenado. Combustible: { $fuel }.
 table-legend =
     .speed = una velocidad
     .speed-means = el vehículo se estabiliza a ella; debajo están las revoluciones del motor
@@ -360,7 +368,7 @@ no-lighter-load = Ninguna carga más ligera cambiaría eso.
 more-retarding = Con un { $share } más de retención de la que tiene este camión, el ralentizador lo retendría con la reserva.
 reserve-kept = Tal como está, se puede conservar en reserva un { $kept } como máximo, no un { $asked }.
 cool-enough = Con los frenos a no más de { $at } en la cima se respetaría el límite: deje antes que se enfríen.
-meets-rise = Retenido así hasta el pie de la bajada, el vehículo entra en la subida en el punto { $at } a aproximadamente { $speed }. No deje de retenerlo antes de tiempo para entrar más rápido.
+meets-rise = Retenido así hasta el pie de la bajada, el vehículo entra en la subida en el { $at } a aproximadamente { $speed }. No deje de retenerlo antes de tiempo para entrar más rápido.
 driven-so = Bajada calculada { $runs } veces, con las pendientes, la masa, la resistencia, el viento, el ralentizador y los frenos cada uno algo desviado.
 in-none = En ninguna de las { $runs } veces
 in-all = En las { $runs } veces
@@ -381,16 +389,16 @@ input = { $input ->
    *[cooling] de cuánto calor almacenan y ceden los frenos
 }
 and-then = {" "}y, después,{" "}
-stops-anywhere = Si frena fuerte antes de que pasen dos segundos desde el fallo, el vehículo se para dentro del límite de temperatura de los frenos desde cualquier punto de la bajada.
-stops-until = Si frena fuerte antes de que pasen dos segundos desde el fallo, el vehículo se para dentro del límite de temperatura de los frenos solo hasta el punto { $until }; pasado ese punto, ya no.
+stops-anywhere = Si frena fuerte antes de dos segundos, el vehículo se para dentro del límite de temperatura desde cualquier punto de la bajada.
+stops-until = Si frena fuerte antes de dos segundos, el vehículo se para dentro del límite de temperatura solo hasta el { $until }.
 stops-nowhere = Ni siquiera en la cima respetaría una frenada fuerte hasta parar el límite de temperatura de los frenos.
 brakes-hold = Los frenos de servicio también podrían retenerlo a su velocidad hasta el pie de la bajada, dentro del límite.
-brakes-hold-from = Solo a partir del punto { $from } podrían los frenos de servicio retenerlo a su velocidad hasta el pie de la bajada; antes de ese punto, pare.
+brakes-hold-from = Solo a partir del { $from } podrían los frenos de servicio retenerlo a su velocidad hasta el pie de la bajada. Antes, pare.
 brakes-hold-nowhere = Los frenos de servicio no podrían retenerlo hasta el pie de la bajada: pare.
-neither-from = A partir del punto { $from }, ni parar ni retenerlo hasta el pie respetaría el límite.
-ramp-met = Rampa de escape en el punto { $at }: rodando desde el punto { $lost-at } sin ningún freno, el vehículo llegaría a ella a aproximadamente { $speed }; un lecho horizontal de grava redonda y suelta necesitaría medir aproximadamente { $needs }.
-no-ramp-entered = No hay ninguna rampa de escape introducida en esta bajada; eso no significa que no exista ninguna.
-long-stroke = Si los frenos de tambor de un grupo de ejes tuvieran en frío una carrera de 1¾ pulgadas (44 mm), una cámara de freno del tamaño 30 llegaría a su límite de 2 pulgadas (51 mm) a { $at }: por encima no se cuentan aquí, y los demás están más calientes. Con 1⅝ pulgadas (41 mm) son { $shorter }; con 1½ pulgadas (38 mm), { $short }.
+neither-from = A partir del { $from }, ni parar ni retenerlo hasta el pie respetaría el límite.
+ramp-met = Rampa de escape en el { $at }. Rodando sin frenos desde el { $lost-at }, el vehículo llegaría a ella a unos { $speed }. Un lecho horizontal de grava redonda y suelta necesitaría medir unos { $needs }.
+no-ramp-entered = No hay ninguna rampa de escape introducida en esta bajada. Eso no significa que no exista ninguna.
+long-stroke = Se supone que los frenos de tambor de un grupo de ejes tienen en frío una carrera de 1¾ pulgadas (44 mm). Una cámara de freno del tamaño 30 llega entonces a su límite de 2 pulgadas (51 mm) a { $at }. Por encima no se cuentan aquí, y los demás están más calientes. Con 1⅝ pulgadas (41 mm) son { $shorter }; con 1½ pulgadas (38 mm), { $short }.
 half-braked = Si los frenos de disco de un grupo de ejes frenaran solo la mitad, los demás estarían más calientes en toda la carretera.
 out-of-adjustment = { $axles }: aproximadamente { $heat } tras una frenada fuerte hasta parar{ $over }.
 axles = { $axle-place ->
@@ -439,52 +447,52 @@ posted-limit = límite señalizado
 
 preset = { $preset ->
     [five-axle36] { $units ->
-        [metric] Conjunto de cinco ejes, 36,3 t
-       *[imperial] Conjunto de cinco ejes, 80 000 lb
+        [metric] Conjunto de cinco ejes, 36,3 t
+       *[imperial] Conjunto de cinco ejes, 80 000 lb
     }
     [five-axle40] { $units ->
-        [metric] Conjunto de cinco ejes, 40 t
-       *[imperial] Conjunto de cinco ejes, 88 200 lb
+        [metric] Conjunto de cinco ejes, 40 t
+       *[imperial] Conjunto de cinco ejes, 88 200 lb
     }
     [five-axle40-both] { $units ->
-        [metric] Conjunto de cinco ejes, 40 t, hidrodinámico y freno motor
-       *[imperial] Conjunto de cinco ejes, 88 200 lb, hidrodinámico y freno motor
+        [metric] Conjunto de cinco ejes, 40 t, hidrodinámico y freno motor
+       *[imperial] Conjunto de cinco ejes, 88 200 lb, hidrodinámico y freno motor
     }
     [five-axle-empty] { $units ->
-        [metric] Conjunto de cinco ejes, vacío, 14,5 t
-       *[imperial] Conjunto de cinco ejes, vacío, 32 000 lb
+        [metric] Conjunto de cinco ejes, vacío, 14,5 t
+       *[imperial] Conjunto de cinco ejes, vacío, 32 000 lb
     }
     [six-axle44] { $units ->
-        [metric] Conjunto de seis ejes, 44 t
-       *[imperial] Conjunto de seis ejes, 97 000 lb
+        [metric] Conjunto de seis ejes, 44 t
+       *[imperial] Conjunto de seis ejes, 97 000 lb
     }
     [drawbar40] { $units ->
-        [metric] Camión rígido con remolque, 40 t
-       *[imperial] Camión rígido con remolque, 88 200 lb
+        [metric] Camión rígido con remolque, 40 t
+       *[imperial] Camión rígido con remolque, 88 200 lb
     }
     [refuse26] { $units ->
-        [metric] Camión de basuras, automático, 26 t
-       *[imperial] Camión de basuras, automático, 57 300 lb
+        [metric] Camión de basuras, automático, 26 t
+       *[imperial] Camión de basuras, automático, 57 300 lb
     }
     [rigid18] { $units ->
-        [metric] Camión rígido de dos ejes, 18 t
-       *[imperial] Camión rígido de dos ejes, 39 700 lb
+        [metric] Camión rígido de dos ejes, 18 t
+       *[imperial] Camión rígido de dos ejes, 39 700 lb
     }
     [tipper26] { $units ->
-        [metric] Volquete de tres ejes, 26 t
-       *[imperial] Volquete de tres ejes, 57 300 lb
+        [metric] Volquete de tres ejes, 26 t
+       *[imperial] Volquete de tres ejes, 57 300 lb
     }
     [b-double] { $units ->
-        [metric] Conjunto doble de nueve ejes, 62,5 t
-       *[imperial] Conjunto doble de nueve ejes, 137 800 lb
+        [metric] Conjunto doble de nueve ejes, 62,5 t
+       *[imperial] Conjunto doble de nueve ejes, 137 800 lb
     }
     [coach] { $units ->
-        [metric] Autobús interurbano, 19 t
-       *[imperial] Autobús interurbano, 41 900 lb
+        [metric] Autobús interurbano, 19 t
+       *[imperial] Autobús interurbano, 41 900 lb
     }
    *[coach-converter] { $units ->
-        [metric] Autobús interurbano, convertidor, 19 t
-       *[imperial] Autobús interurbano, convertidor, 41 900 lb
+        [metric] Autobús interurbano, convertidor, 19 t
+       *[imperial] Autobús interurbano, convertidor, 41 900 lb
     }
 }
 retarder = { $kind ->
@@ -526,7 +534,7 @@ axle-group = { $axles } { $axle-place ->
 }, { $brake ->
     [drum] tambor
    *[disc] disco
-}, { $share } % del frenado
+}, { $share } % del frenado
 surface = { $surface ->
     [dry] seca
     [wet] mojada
@@ -534,8 +542,8 @@ surface = { $surface ->
    *[ice] hielo
 }
 service-brakes = { $service-brakes ->
-    [in-reserve] en reserva
-   *[may-snub] frenadas cortas e intermitentes permitidas
+    [in-reserve] solo para parar
+   *[may-snub] frenadas cortas permitidas
 }
 lead = { $lead ->
     [usual] la más rápida
@@ -590,15 +598,15 @@ entry = { $entry ->
 
 both-ends = recorrida desde el extremo situado a { $start } de altitud hasta el extremo situado a { $end } de altitud
 climbs-between = Esta carretera sube de { $start } a { $end } en el sentido mostrado. ¿Va a bajarla?
-onward-from = desde { $place }
+onward-from = desde el { $place }
 
 ## Why a truck or a truck file is not taken, but for entries out of their ranges.
 
 truck-drive-axle-mass = La masa sobre los ejes motrices es mayor que la masa total real; escriba una menor.
 truck-engine-speeds = Las revoluciones mínimas útiles del motor deben estar por debajo de las máximas permitidas.
 truck-gears = Las marchas deben ser de 1 a { $most } relaciones, de { $low } a { $high }, cada una menor que la anterior.
-truck-full-load = La curva de plena carga necesita de 2 a { $most } puntos con revoluciones del motor en aumento ({ $low } a { $high }/min) y un par de 0 a { $torque } N·m.
-truck-stages = Las posiciones del ralentizador deben ser de 1 a { $most } fracciones mayores que 0, en aumento, la última 1 (100 %).
+truck-full-load = La curva de plena carga necesita de 2 a { $most } puntos con revoluciones del motor en aumento ({ $low } a { $high }/min) y un par de 0 a { $torque } N·m.
+truck-stages = Las posiciones del ralentizador deben ser de 1 a { $most } fracciones mayores que 0, en aumento, la última 1 (100 %).
 truck-table = La tabla del ralentizador necesita de 2 a { $rows } filas con revoluciones en aumento ({ $low } a { $high }/min), todas con el mismo número de valores (de 1 a { $most }), ninguno menor que el anterior de su fila.
 truck-axle-groups = Debe haber de 1 a { $most } grupos de ejes, de 1 a { $axles } ejes cada uno, cuyas partes del frenado sumen 1.
 truck-file-broken = Error en la línea { $line } (mensaje en inglés: { $what }). Corríjalo ahí, o guarde el archivo otra vez.
@@ -627,7 +635,7 @@ file-waypoints-only = El archivo solo contiene puntos de referencia ({ $count })
 file-heights-unreadable = Ninguno de los { $points } puntos tiene una altitud en metros, sin más. Altitudes que no se pudieron leer o que llevan una unidad que no se adivina: { $unreadable }. Exporte las altitudes en metros, como simples números.
 file-heights-constant = Todas las altitudes del archivo son el mismo número, así que no conoce las cuestas ({ $points } puntos). { -ask-heights }
 file-no-heights = Ninguno de los { $points } puntos tiene altitud, así que la carretera no se puede evaluar. { -ask-heights }
-file-too-coarse = Los puntos están demasiado separados: unos { $found } m; para ver las pendientes hacen falta { $most } m como máximo. Expórtelo como recorrido con todos los puntos, no como ruta de unos pocos giros.
+file-too-coarse = Los puntos están demasiado separados: unos { $found } m; para ver las pendientes hacen falta { $most } m como máximo. Expórtelo como recorrido con todos los puntos, no como ruta de unos pocos giros.
 file-bad-points = { $bad } de { $points } puntos { $bad ->
     [one] no tiene
    *[other] no tienen
@@ -635,21 +643,21 @@ file-bad-points = { $bad } de { $points } puntos { $bad ->
     [true] Parece que la latitud y la longitud están intercambiadas; corríjalo donde se hace el archivo y expórtelo otra vez.
    *[false] Exporte otra vez el recorrido.
 }
-file-too-short = La carretera mide solo { $found } m; hacen falta al menos { $least } m. Elija un recorrido más largo.
-file-nothing-left = En ninguno de los { $length } km las altitudes son fiables, así que no se puede dar ninguna pendiente. { -ask-heights }
-file-too-many-bytes = El archivo tiene { $found } MB; se pueden leer { $most } MB como máximo. Exporte una parte más corta del recorrido, o menos puntos.
+file-too-short = La carretera mide solo { $found } m; hacen falta al menos { $least } m. Elija un recorrido más largo.
+file-nothing-left = En ninguno de los { $length } km las altitudes son fiables, así que no se puede dar ninguna pendiente. { -ask-heights }
+file-too-many-bytes = El archivo tiene { $found } MB; se pueden leer { $most } MB como máximo. Exporte una parte más corta del recorrido, o menos puntos.
 file-too-many-points = El archivo tiene más de { $most } millones de puntos. Exporte una parte más corta del recorrido, o menos puntos.
 file-too-many-courses = El archivo tiene más de { $most } recorridos, o trozos de recorrido alejados entre sí. Exporte solo la carretera que quiere.
-file-too-long = La carretera mide { $found } km; se pueden calcular { $most } km como máximo. Exporte una parte más corta.
+file-too-long = La carretera mide { $found } km; se pueden calcular { $most } km como máximo. Exporte una parte más corta.
 file-refused = El archivo se rechaza en la línea { $line }: { $refusal ->
     [entities] el archivo declara entidades propias
     [nesting] hay elementos anidados a más de { $most } niveles de profundidad
-   *[long-tag] una etiqueta mide más de { $most } kB
+   *[long-tag] una etiqueta mide más de { $most } kB
 }. Ningún recorrido necesita eso. Exporte otra vez el recorrido desde donde se hizo.
-file-bad-heights = La altitud número { $number } no se puede usar: hacen falta al menos dos altitudes finitas, a una distancia mayor que 0 m y de 50 m como máximo.
+file-bad-heights = La altitud número { $number } no se puede usar: hacen falta al menos dos altitudes finitas, a una distancia mayor que 0 m y de 50 m como máximo.
 file-no-such-course = Se pidió el recorrido número { $number }, pero el archivo tiene { $count }. Elija uno de esos.
-file-legs-apart = El archivo { $number } empieza a { $gap } km de donde termina el archivo { $previous }, así que ninguna carretera lleva de uno a otro. Cambie el orden o invierta uno de los dos.
-file-not-one-road = La grabación { $number } no es otra grabación de la misma carretera: muy poco de ella coincide con las anteriores, sus altitudes son muy distintas, o es una de ellas repetida. Compare los archivos o únalos.
+file-legs-apart = El archivo { $number } empieza a { $gap } km de donde termina el archivo { $previous }, así que ninguna carretera lleva de uno a otro. Cambie el orden o invierta uno de los dos.
+file-not-one-road = La grabación { $number } no muestra la misma carretera. Muy poco de ella coincide con las anteriores, sus altitudes difieren demasiado, o es una copia. Compare los archivos o únalos.
 file-cancelled = Detenido a petición suya; elija un archivo para empezar otra vez.
 
 ## Findings: what was noticed or repaired in a file. Places along the road stand beside them.
@@ -706,7 +714,7 @@ found-route-shape = { $count ->
 found-segments-joined = { $count ->
     [one] { $count } segmento
    *[other] { $count } segmentos
-} del recorrido; se unen, y la mayor separación es de { $widest } m.
+} del recorrido; se unen, y la mayor separación es de { $widest } m.
 found-stops-merged = { $count ->
     [one] { $count } punto en el mismo lugar que el anterior; se une
    *[other] { $count } puntos en el mismo lugar que el anterior; se unen
@@ -720,13 +728,13 @@ found-zero-heights = { $count ->
    *[other] { $count } altitudes de valor cero o sin ningún cambio; se tratan como datos ausentes
 }.
 found-spikes = { $count ->
-    [one] { $count } altitud que sobresale hasta { $largest } m; se trata como dato ausente
-   *[other] { $count } altitudes que sobresalen hasta { $largest } m; se tratan como datos ausentes
+    [one] { $count } altitud que sobresale hasta { $largest } m; se trata como dato ausente
+   *[other] { $count } altitudes que sobresalen hasta { $largest } m; se tratan como datos ausentes
 }.
 found-heights-filled = Altitudes ausentes, completadas con líneas rectas en { $count ->
     [one] { $count } lugar
    *[other] { $count } lugares
-}, la más larga de { $longest } m.
+}, la más larga de { $longest } m.
 unassessed-because = { $unassessed ->
     [gap] el archivo no tiene puntos ahí
     [no-heights] el archivo no tiene altitudes ahí
@@ -734,18 +742,18 @@ unassessed-because = { $unassessed ->
    *[sliver] el tramo entre otros dos sin evaluar es demasiado corto
 }.
 found-not-assessed = Ninguna pendiente y ningún consejo en este tramo: { unassessed-because }
-found-tunnel = Las altitudes suben { $rise } m y vuelven a bajar, como encima de un túnel; se usa una línea recta.
-found-viaduct = Las altitudes bajan { $drop } m y vuelven a subir, como debajo de un puente; se usa una línea recta.
+found-tunnel = Las altitudes suben { $rise } m y vuelven a bajar, como encima de un túnel; se usa una línea recta.
+found-viaduct = Las altitudes bajan { $drop } m y vuelven a subir, como debajo de un puente; se usa una línea recta.
 found-very-steep = Más empinado que la mayoría de las carreteras para camiones en { $count ->
     [one] { $count } lugar
    *[other] { $count } lugares
-}, hasta { $grade } % en 200 m; compárelo con las señales.
-found-combined = { $count } grabaciones de esta carretera combinadas en una; al menos dos de ellas conocen { $common } km.
-found-disagree = Las dos grabaciones difieren hasta { $apart } m de altitud en { $length } m; se usa la más empinada.
+}, hasta { $grade } % en 200 m; compárelo con las señales.
+found-combined = { $count } grabaciones de esta carretera combinadas en una; al menos dos de ellas conocen { $common } km.
+found-disagree = Las dos grabaciones difieren hasta { $apart } m de altitud en { $length } m; se usa la más empinada.
 found-rough = { $from-terrain ->
     [true] Las altitudes parecen proceder de un modelo del terreno, no de la carretera
    *[false] Las altitudes son irregulares
-} ({ $points } puntos porcentuales entre tramos vecinos de 100 m); una pendiente es válida a lo largo de { $base } m o más{ $poor ->
+} ({ $points } puntos porcentuales entre tramos vecinos de 100 m); una pendiente es válida a lo largo de { $base } m o más{ $poor ->
     [true] , y es solo orientativa
    *[false] { "" }
 }.

@@ -196,7 +196,8 @@ impl Sums {
         }
         self.safe += 1;
         let hot = (0..it.lanes.after_stop.len()).find(over);
-        if let Some(point) = hot.filter(|_| !it.plan.notes.contains(&Note::HotElsewhere)) {
+        let told = it.plan.notes.iter().any(|note| matches!(note, Note::HotElsewhere { .. }));
+        if let Some(point) = hot.filter(|_| !told) {
             self.over += 1;
             let hottest = it.lanes.after_stop.iter().copied().fold(0.0, f32::max);
             self.notes.push(format!("over at {point}, to {hottest:.0} °C: {}", it.case.words()));

@@ -63,7 +63,7 @@ fn wants(message: &Message) -> Gives {
     }
 }
 
-/// Of the first language: those told in the comment, then those met in the texts.
+/// The parameters of a message in the first language: those told in its comment, then those met in its texts.
 fn parameters(
     types: &std::collections::BTreeMap<String, Type>,
     message: &Message,

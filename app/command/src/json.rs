@@ -3,7 +3,7 @@
 use crate::sentences;
 use serde::Serialize;
 use serde_json::{Value, json};
-use solver::plan::{Advice, Choice, Descent, Plan, Table, WayDown};
+use solver::plan::{Advice, Choice, Descent, Note, Plan, Table, WayDown};
 use solver::road::Road;
 use solver::units::Joules;
 
@@ -54,7 +54,10 @@ pub(crate) fn quality(road: &Road) -> String {
 
 /// What is to be known of the whole plan, as it stands in JSON.
 pub(crate) fn notes(plan: &Plan) -> impl Iterator<Item = String> {
-    plan.notes.iter().map(|note| format!("{note:?}"))
+    plan.notes.iter().map(|note| match note {
+        Note::HotElsewhere { at } => format!("HotElsewhere({:.0})", at.0),
+        _ => format!("{note:?}"),
+    })
 }
 
 fn of_descent(road: &Road, descent: &Descent) -> Value {

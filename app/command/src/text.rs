@@ -2,7 +2,7 @@
 
 use crate::sentences;
 use solver::motion::{Answer, Trip, Unusable};
-use solver::plan::{Choice, Descent, Governs, Lanes, Plan, Proof, Table, Totals, Verdict, WayDown};
+use solver::plan::{Choice, Descent, Governs, Lanes, Plan, Proof, Table, Totals, WayDown};
 use solver::report::gpx::annotated;
 use solver::road::Road;
 use std::fmt::Write;
@@ -27,7 +27,7 @@ pub(crate) fn of_road(trip: Trip<'_>, road: &Road, plan: &Plan) -> String {
         let _ = writeln!(out, "- {}", sentences::finding(finding));
     }
     for note in &plan.notes {
-        let _ = writeln!(out, "! {}", words().note(*note));
+        let _ = writeln!(out, "! {}", words().note(*note, Units::Metric));
     }
     grades(&mut out, road);
     for descent in &plan.descents {
@@ -159,7 +159,7 @@ fn of_choice(choice: &Choice) -> String {
                 a.stage.number(),
                 a.speed.kmh(),
                 a.engine_speed.0,
-                verdict(a.verdict),
+                words().verdict(a.verdict),
                 proof(a.proof),
                 a.margin * 100.0,
                 governs(a.governs),
@@ -181,15 +181,6 @@ fn of_choice(choice: &Choice) -> String {
                 governs(none.because)
             )
         }
-    }
-}
-
-fn verdict(verdict: Verdict) -> &'static str {
-    match verdict {
-        Verdict::RetarderHolds => "retarder holds it",
-        Verdict::LittleInReserve => "holds, little in reserve",
-        Verdict::NeedsServiceBrakes => "needs service brakes",
-        Verdict::NoSafeSpeed => "no safe speed found",
     }
 }
 

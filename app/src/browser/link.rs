@@ -3,7 +3,7 @@
 use wasm_bindgen::JsValue;
 use wasm_bindgen_futures::JsFuture;
 
-/// Before the text, behind `#`.
+/// What stands between `#` and the text.
 const MARK: &str = "with=";
 
 /// The address of this page with the text in it; `None` where the browser does not tell it.

@@ -9,13 +9,13 @@ use web_sys::Event;
 pub(crate) enum Stored {
     /// Nothing, or nothing whole yet.
     Nothing,
-    /// All of it: it works without a network.
+    /// All of the page: it works without a network.
     Whole,
-    /// All of a newer version as well, which waits to be asked for.
+    /// All of a newer version as well. That version waits to be asked for.
     Newer,
 }
 
-/// Calls `told` whenever that changes, as long as the page lives.
+/// Calls `told` whenever the copy of the page changes, as long as the page lives.
 pub(crate) fn watch(mut told: impl FnMut(Stored) + 'static) {
     let Some(document) = super::document() else { return };
     let listener = Closure::<dyn FnMut()>::new(move || told(stored()));

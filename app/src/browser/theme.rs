@@ -25,7 +25,7 @@ pub(crate) fn show(theme: Theme) {
     mark("data-theme", if night { "night" } else { "light" });
 }
 
-/// Shows targets for hands in gloves; on a screen that is touched they are always that large.
+/// Makes targets large enough for hands in gloves. On a touch screen they always are.
 pub(crate) fn show_gloves(gloves: bool) {
     let touched = super::media("(pointer: coarse)").unwrap_or(false);
     mark("data-targets", if gloves || touched { "large" } else { "usual" });

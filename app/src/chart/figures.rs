@@ -108,8 +108,9 @@ fn write_leg(scene: &Scene, layers: &mut Layers, hill: &Hill, leg: &Hold, ends: 
         }
         Setting::Beside(size, small) => {
             let (width, _) = setting.size(&gear, speed);
-            write(size, Anchor::Start, (middle - 0.5 * width, base), &gear, true);
-            write(small, Anchor::End, (middle + 0.5 * width, base), &full, false);
+            let split = middle - 0.5 * width + BOLD * text_width(&gear, size);
+            write(size, Anchor::End, (split, base), &gear, true);
+            write(small, Anchor::Start, (split + 8.0, base), &full, false);
         }
         Setting::Alone(size) => write(size, Anchor::Middle, (middle, base), &gear, true),
     }

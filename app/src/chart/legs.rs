@@ -96,7 +96,7 @@ fn write(scene: &Scene, layers: &mut Layers, room: &mut Room, (x, y): (f64, f64)
             let full = area(width(change).max(width(grade)), 13.0 + size);
             let short = area(width(change), size);
             let with_grade = !grade.is_empty() && !scene.layout.compact && inside(&full) && room.claim(full);
-            if !with_grade && !(inside(&short) && room.claim(short)) {
+            if !(with_grade || inside(&short) && room.claim(short)) {
                 continue;
             }
             let (anchor, at) = if right { (Anchor::Start, x + 8.0) } else { (Anchor::End, x - 8.0) };

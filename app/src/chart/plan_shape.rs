@@ -13,10 +13,12 @@ use super::window::Window;
 const MARGIN: f64 = 22.0;
 /// Free room about one without, px.
 const BARE_MARGIN: f64 = 8.0;
-/// A smaller drawing has no words, px.
+/// In a smaller drawing the shape fills it, px.
 const WORDS_FROM: f64 = 110.0;
 /// A lower drawing has no curves, and no names of ends that lie together, px.
 const NAMES_FROM: f64 = 150.0;
+/// A small shape narrower than this has no words, which would hide it, px.
+const NARROW: f64 = 90.0;
 /// Text size, px.
 const TEXT: f64 = 13.0;
 /// Marks of curves nearer than this are one, px.
@@ -74,6 +76,13 @@ impl Shape {
         (shape.kept.len() > 1).then_some(shape)
     }
 
+    /// Width of the shape itself, px.
+    fn width(&self) -> f64 {
+        let ends = |ends: (f64, f64), it: &(usize, f64, f64)| (ends.0.min(it.1), ends.1.max(it.1));
+        let (x0, x1) = self.kept.iter().fold((f64::INFINITY, f64::NEG_INFINITY), ends);
+        x1 - x0
+    }
+
     fn px(&self, east: f64, north: f64) -> (f64, f64) {
         let x = 0.5 * self.size.0 + (east - self.middle.0) / self.metres_per_px;
         (x, 0.5 * self.size.1 - (north - self.middle.1) / self.metres_per_px)
@@ -129,7 +138,7 @@ impl Shape {
         for (value, path) in &coloured {
             layer.path(&format!("plan-road {}", tones.class(*value)), path);
         }
-        let words = labels.filter(|_| self.size.0 >= WORDS_FROM);
+        let words = labels.filter(|_| self.size.1 >= NAMES_FROM || self.width() >= NARROW);
         if self.size.1 >= NAMES_FROM {
             self.draw_bends(&mut layer, prepared);
         }
@@ -192,7 +201,7 @@ impl Shape {
         } else {
             7.0
         };
-        // Names of ends that lie together would hide the shape of a small drawing.
+        // Names would hide a small shape whose ends lie together.
         let named = labels.filter(|_| !close || self.size.1 >= NAMES_FROM);
         let [from, to] = named.map_or(["", ""], Labels::ends);
         for ((_, x, y), shift, name, class) in
@@ -216,15 +225,15 @@ impl Shape {
             (0..4).find(|it| (length * 10_f64.powi(*it) - (length * 10_f64.powi(*it)).round()).abs() < 1e-6);
         let decimals = usize::try_from(decimals.unwrap_or(0)).unwrap_or(0);
         let (x, y, width) = (8.0, self.size.1 - 7.0, length * unit / self.metres_per_px);
-        let mut bar = Path::default();
-        bar.polyline(&[(x, y - 5.0), (x, y), (x + width, y), (x + width, y - 5.0)]);
-        layer.path("scale-bar", &bar);
         let text = format!("{length:.decimals$} {}", prepared.units.distance());
         // On the road it would be read as a part of it.
         let reach = x + width.max(text_width(&text, TEXT)) + 8.0;
         if self.kept.iter().any(|it| it.1 < reach && it.2 > y - 26.0) {
             return;
         }
+        let mut bar = Path::default();
+        bar.polyline(&[(x, y - 5.0), (x, y), (x + width, y), (x + width, y - 5.0)]);
+        layer.path("scale-bar", &bar);
         layer.text("tick haloed", Anchor::Start, (x + 3.0, y - 5.0), &text);
     }
 }

@@ -49,8 +49,8 @@ pub(crate) fn draw(scene: &Scene, layers: &mut Layers, hill: &Hill, room: &mut R
     let mut road = Path::default();
     road.polyline(&clip(&hill.line, scene.layout.left, scene.layout.right));
     layers.under.path("road-line", &road);
+    draw_ends(scene, layers, room);
     draw_chosen(scene, layers, hill, room);
-    draw_ends(scene, layers);
     if scene.prepared.fill_tones.reading() == Reading::Grade {
         write_grades(scene, layers);
     }
@@ -222,7 +222,7 @@ fn draw_chosen(scene: &Scene, layers: &mut Layers, hill: &Hill, room: &mut Room)
 }
 
 /// A line from each bar down to the hill with a mark at the crest, and a dotted one at the foot.
-fn draw_ends(scene: &Scene, layers: &mut Layers) {
+fn draw_ends(scene: &Scene, layers: &mut Layers, room: &mut Room) {
     let picture = scene.picture();
     let (mut marks, mut crests, mut feet) = (Path::default(), Path::default(), Path::default());
     let mut last_mark = f64::NEG_INFINITY;
@@ -243,6 +243,7 @@ fn draw_ends(scene: &Scene, layers: &mut Layers) {
         }
         last_mark = x;
         crests.polyline(&[(x, top), (x, (y - 10.0).max(top))]);
+        room.take([x - 6.0, y - 11.0, x + 6.0, y - 2.0]);
         marks.polyline(&[(x - 6.0, y - 11.0), (x + 6.0, y - 11.0), (x, y - 2.0)]);
         marks.close();
     }

@@ -100,8 +100,9 @@ fn parted(driven: &[Option<u8>], picture: &RoadPicture) -> (Vec<Option<u8>>, Vec
         // A value holds from its grid point to the next, so that a foot is no part of its descent.
         outside[descent.from.min(driven.len())..descent.to.min(driven.len())].fill(None);
         for (leg, to) in picture.legs(descent) {
-            for index in leg.from..to.min(driven.len()) {
-                inside[index] = picture.is_assessed(index).then_some(leg.gear);
+            let cells = inside.iter_mut().enumerate().take(to).skip(leg.from);
+            for (index, held) in cells {
+                *held = picture.is_assessed(index).then_some(leg.gear);
             }
         }
     }

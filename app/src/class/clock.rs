@@ -5,7 +5,7 @@ use leptos::prelude::*;
 
 /// Seconds of the road in a second of the class.
 pub(super) const RATES: [f64; 6] = [1.0, 5.0, 10.0, 20.0, 60.0, 200.0];
-/// The rate it begins with, by its place in [`RATES`].
+/// The rate that the clock begins with, by its place in [`RATES`].
 const FIRST_RATE: usize = 3;
 /// No frame moves the clock by more than this much of real time, s: a window that was hidden does
 /// not leap.

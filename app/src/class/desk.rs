@@ -27,21 +27,21 @@ pub(crate) struct Desk {
     pub(crate) notes: RwSignal<bool>,
     /// The hill of the picture of forces, % downhill.
     pub(crate) downgrade: RwSignal<f64>,
-    /// The mass there, kg; `None`: as entered.
+    /// The mass in the picture of forces, kg; `None`: as entered.
     pub(crate) mass_kg: RwSignal<Option<f64>>,
-    /// The stage there; `None`: full.
+    /// The stage in the picture of forces; `None`: full.
     pub(crate) stage: RwSignal<Option<u8>>,
-    /// What the second truck does otherwise.
+    /// What the second truck does differently.
     pub(crate) slip: RwSignal<Slip>,
     /// The clock of the runs.
     pub(crate) clock: &'static Clock,
-    /// Whether it is told what happens on the teaching road.
+    /// Whether the page tells what happens on the teaching road.
     pub(crate) told: RwSignal<bool>,
     /// What the exercises are drawn with.
     pub(crate) seed: RwSignal<u32>,
-    /// Which of them is shown, from 0.
+    /// The exercise shown, from 0.
     pub(crate) exercise: RwSignal<usize>,
-    /// Whether its steps are shown.
+    /// Whether the steps of the exercise are shown.
     pub(crate) steps: RwSignal<bool>,
     /// What goes on paper.
     pub(crate) printed: RwSignal<Printed>,

@@ -8,7 +8,7 @@ use crate::format::Units;
 use crate::words::words;
 use leptos::prelude::*;
 
-/// The screen.
+/// The screen of exercises.
 pub(super) fn view(class: Class) -> AnyView {
     let c = words();
     let sheet = Memo::new(move |_| sheet(class));

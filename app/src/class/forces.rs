@@ -39,7 +39,7 @@ impl Asked {
     }
 }
 
-/// The screen.
+/// The screen of forces.
 pub(super) fn view(class: Class) -> AnyView {
     let c = words();
     let frame = NodeRef::<Div>::new();

@@ -12,7 +12,7 @@ use solver::study::Slip;
 /// Height of the profile, px of its own.
 const PROFILE: f64 = 140.0;
 
-/// The screen.
+/// The screen of two rides.
 pub(super) fn view(class: Class) -> AnyView {
     let c = words();
     let body = move || {
@@ -49,7 +49,7 @@ fn beside(slip: Slip) -> &'static [Slip] {
     }
 }
 
-/// What is done otherwise.
+/// The choice of what the second truck does differently.
 fn choice(class: Class) -> AnyView {
     let c = words();
     let options = Slip::ALL.into_iter().filter(|slip| *slip != Slip::Planned).map(|slip| {
@@ -105,7 +105,7 @@ fn has_ended(class: Class) -> bool {
     ends > 0.0 && class.clock.time.get() >= ends
 }
 
-/// Where they part; and how it ended, once both are there.
+/// Where the two rides begin to differ, and how they ended once both trucks are at the end.
 fn end(class: Class, rides: Memo<Wanted>, slip: Slip) -> AnyView {
     let c = words();
     let units = move || class.state.units.get();
@@ -117,7 +117,7 @@ fn end(class: Class, rides: Memo<Wanted>, slip: Slip) -> AnyView {
             if !done.get() {
                 let part = parted
                     .get()
-                    .map_or(c.nowhere_apart().to_owned(), |at| c.they_part(&format::distance(at, units())));
+                    .map_or(c.nowhere_apart().to_owned(), |at| c.they_part(&format::place(at, units())));
                 return vec![part];
             }
             c.pair_end(&right.end, &wrong.end, slip, units())

@@ -10,21 +10,21 @@ use std::sync::Arc;
 /// A ride with what is needed to show it.
 #[derive(Clone, PartialEq)]
 pub(super) struct Ridden {
-    /// How it ends.
+    /// How the ride ends.
     pub(super) end: RideEnd,
-    /// Its lanes.
+    /// The lanes of the ride.
     pub(super) lanes: Arc<RideLanes>,
-    /// Distance of two of their points, m.
+    /// Distance between two points of the lanes, m.
     pub(super) step_m: f64,
 }
 
 impl Ridden {
-    /// Its moment at a time, s.
+    /// The moment of the ride at a time, s.
     pub(super) fn at(&self, time: f64) -> Option<Moment> {
         moment(&self.lanes, self.step_m, time)
     }
 
-    /// When it is at a distance from the start, s.
+    /// When the truck is at a distance from the start, s.
     pub(super) fn time_at(&self, at_m: f64) -> Option<f64> {
         let last = self.lanes.points().checked_sub(1)?;
         let point = ((at_m / self.step_m).round().max(0.0) as usize).min(last);
@@ -52,7 +52,7 @@ impl Wanted {
         }
     }
 
-    /// Where two rides part, m from the start.
+    /// Where two rides begin to differ, m from the start.
     pub(super) fn parted_m(&self) -> Option<f64> {
         let [right, wrong] = self.rides() else { return None };
         part_at(&right.lanes, &wrong.lanes).map(|at| at as f64 * right.step_m)

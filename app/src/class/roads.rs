@@ -9,7 +9,7 @@ use crate::view;
 use crate::words::words;
 use leptos::prelude::*;
 
-/// The screen.
+/// The screen of roads.
 pub(super) fn view(class: Class) -> AnyView {
     let c = words();
     let state = class.state;

@@ -13,7 +13,7 @@ use solver::study::Slip;
 const PROFILE: f64 = 150.0;
 /// The drawing of the truck, px of its own.
 const TRUCK: (f64, f64) = (1_200.0, 190.0);
-/// Where its wheels stand.
+/// Where the wheels of the truck stand, px of the drawing.
 const GROUND: f64 = 130.0;
 /// The longest arrow, px.
 const LONGEST: f64 = 360.0;
@@ -25,7 +25,7 @@ const SHORTEST: f64 = 3.0;
 /// others there.
 const ROWS: [[f64; 2]; 5] = [[44.0, 12.0], [76.0, 76.0], [44.0, 44.0], [76.0, 76.0], [108.0, 108.0]];
 
-/// The screen.
+/// The screen of the run.
 pub(super) fn view(class: Class) -> AnyView {
     let rides = ridden::wanted(class, &[Slip::Planned]);
     let now = Memo::new(move |_| {

@@ -38,7 +38,7 @@ pub(super) fn profile(class: Class, rides: Memo<Wanted>, height: f64) -> AnyView
         let (x, y) = place(which).unwrap_or((-99.0, -99.0));
         format!("translate({x:.1} {y:.1})")
     };
-    // Where two rides part.
+    // Where two rides begin to differ.
     let parted = Memo::new(move |_| rides.with(Wanted::parted_m));
     let part = move || {
         let (at, profile) = (parted.get()?, drawn.get()?);

@@ -29,7 +29,7 @@ pub enum AtEngine {
 }
 
 impl OnShaft {
-    /// All of them.
+    /// All answers.
     pub const ALL: [Self; 5] =
         [Self::Nothing, Self::Hydrodynamic, Self::Electromagnetic, Self::EngineTable, Self::ShaftTable];
 
@@ -39,7 +39,7 @@ impl OnShaft {
         matches!(self, Self::EngineTable | Self::ShaftTable)
     }
 
-    /// Its key in the page.
+    /// The key of the answer in the page.
     #[must_use]
     pub fn key(self) -> &'static str {
         self.with(AtEngine::Nothing).key()
@@ -66,10 +66,10 @@ impl OnShaft {
 }
 
 impl AtEngine {
-    /// All of them.
+    /// All answers.
     pub const ALL: [Self; 3] = [Self::Nothing, Self::ExhaustFlap, Self::Compression];
 
-    /// Its key in the page.
+    /// The key of the answer in the page.
     #[must_use]
     pub fn key(self) -> &'static str {
         OnShaft::Nothing.with(self).key()

@@ -23,32 +23,32 @@ pub struct BrakeHeat {
     pub power: Watts,
     /// The axle group asked about.
     pub place: AxlePlace,
-    /// Its axles.
+    /// The axles of the group.
     pub axles: u8,
-    /// Its share of the braking.
+    /// The group's share of the braking.
     pub share: f64,
-    /// Its power.
+    /// The power of the group.
     pub group_power: Watts,
-    /// Its heat capacity and cooling at this speed.
+    /// Heat capacity of the group, and its cooling at this speed.
     pub lump: HeatLump,
     /// Temperature of the air.
     pub air: Celsius,
-    /// Of the brakes at the crest.
+    /// Temperature of the brakes at the crest.
     pub start: Celsius,
-    /// That they would settle at in the long run.
+    /// Temperature at which the brakes would settle in the long run.
     pub settled: Celsius,
     /// Capacity over cooling.
     pub time_constant: Seconds,
     /// Share of the way from start to settled that is still ahead at the foot: e^(−t/τ).
     pub ahead: f64,
-    /// At the foot.
+    /// Temperature of the brakes at the foot.
     pub foot: Celsius,
-    /// The highest that was entered as allowed, one hard stop included.
+    /// The highest temperature entered as allowed, one hard stop included.
     pub limit: Celsius,
 }
 
 impl BrakeHeat {
-    /// Whether the foot is reached over the limit.
+    /// Whether the brakes are over the limit at the foot.
     #[must_use]
     pub fn over_limit(&self) -> bool {
         self.foot > self.limit

@@ -30,7 +30,7 @@ impl Chance {
         usize::try_from((high * count) >> 32).unwrap_or(0)
     }
 
-    /// One of several; `None` of none.
+    /// One of several; `None` where there are none.
     pub(super) fn pick<'a, T>(&mut self, of: &'a [T]) -> Option<&'a T> {
         of.get(self.below(of.len()))
     }

@@ -24,14 +24,14 @@ pub struct ControlSpeed {
     pub stage: Stage,
     /// Given: holding force at engine speeds evenly apart, the slowest first.
     pub points: Vec<Held>,
-    /// What it does; always usable.
+    /// What gear and stage do on the grade; always usable.
     pub answer: Answer,
-    /// Where that is shown: where it settles or begins to overrun, else at the point where the
+    /// Where the sums are done: where the truck settles or begins to overrun, else at the point where the
     /// holding force comes nearest to the demand.
     pub shown: Held,
 }
 
-/// A gear and stage, and what it does.
+/// A gear and stage, and what they do.
 #[derive(Clone, Copy)]
 struct Candidate {
     gear: Gear,
@@ -40,12 +40,12 @@ struct Candidate {
 }
 
 impl ControlSpeed {
-    /// One that settles; another where this truck settles nowhere in the draws.
+    /// An exercise in which the truck settles; where no draw gives one, any exercise.
     pub(super) fn settling(setting: &Setting<'_>, chance: &mut Chance) -> Option<Self> {
         Self::draw(setting, chance, true)
     }
 
-    /// One that does not settle; another where it settles everywhere.
+    /// An exercise in which the truck does not settle; where no draw gives one, any exercise.
     pub(super) fn not_settling(setting: &Setting<'_>, chance: &mut Chance) -> Option<Self> {
         Self::draw(setting, chance, false)
     }

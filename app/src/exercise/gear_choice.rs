@@ -23,7 +23,7 @@ pub struct GearChoice {
     pub reserve: f64,
     /// Given: some gears of the truck, the highest first.
     pub gears: Vec<GearTried>,
-    /// Which of them is the highest of the whole gearbox that keeps the reserve; `None` where not
+    /// The place in this list of the highest gear of the gearbox that keeps the reserve; `None` where not
     /// even the lowest does.
     pub answer: Option<usize>,
 }
@@ -36,12 +36,12 @@ pub struct GearTried {
     pub gear: Gear,
     /// The strongest stage that the driven axles grip.
     pub stage: Stage,
-    /// What it holds there.
+    /// What the gear holds at this speed.
     pub held: Held,
 }
 
 impl GearTried {
-    /// Whether it keeps a reserve.
+    /// Whether the gear keeps a reserve.
     #[must_use]
     pub fn keeps(&self, reserve: f64) -> bool {
         self.held.reserve() >= reserve
@@ -49,7 +49,7 @@ impl GearTried {
 }
 
 impl GearChoice {
-    /// One in which not already the highest gear does, where the draws have one.
+    /// An exercise whose answer is not simply the highest gear, where the draws have one.
     pub(super) fn draw(setting: &Setting<'_>, chance: &mut Chance) -> Option<Self> {
         let mut second_best = None;
         for _ in 0..DRAWS {

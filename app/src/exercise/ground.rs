@@ -5,7 +5,7 @@ use solver::units::{Grade, Metres, MetresPerSecond};
 
 /// A shorter descent gives no exercise, m. Assumed.
 const SHORTEST_M: f64 = 500.0;
-/// Nor does one that loses less height, m. Assumed.
+/// A descent that loses less height gives no exercise either, m. Assumed.
 const LOWEST_M: f64 = 20.0;
 /// Share of the length that height can be at most: a cliff is no road. Assumed.
 const STEEPEST: f64 = 0.4;
@@ -13,14 +13,14 @@ const STEEPEST: f64 = 0.4;
 /// The descents that exercises are set on.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Ground {
-    /// In road order.
+    /// The descents in road order.
     pub slopes: Vec<Slope>,
 }
 
 /// A descent in the figures that exercises take from it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Slope {
-    /// Its number on the road, from 1.
+    /// The number of the descent on the road, from 1.
     pub number: usize,
     /// Length from crest to foot.
     pub length: Metres,
@@ -30,7 +30,7 @@ pub struct Slope {
     pub sustained: Grade,
     /// Highest road on it.
     pub height: Metres,
-    /// What the plan holds on it, on its slowest leg; the slowest tried where no speed is safe.
+    /// What the plan holds on its slowest leg; where no speed is safe, the slowest speed tried.
     pub hold: MetresPerSecond,
 }
 

@@ -15,13 +15,13 @@ pub struct Haste {
     pub length: Metres,
     /// The slower speed.
     pub slow: MetresPerSecond,
-    /// The faster one.
+    /// The faster speed.
     pub fast: MetresPerSecond,
     /// Time at the slower speed.
     pub slow_time: Seconds,
-    /// Time at the faster one.
+    /// Time at the faster speed.
     pub fast_time: Seconds,
-    /// Time between.
+    /// Time saved.
     pub saved: Seconds,
     /// Energy of motion at the faster speed over that at the slower one.
     pub energy: f64,

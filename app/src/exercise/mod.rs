@@ -36,7 +36,7 @@ use solver::truck::{Truck, TruckError, TruckSpec};
 /// A set of exercises.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Sheet {
-    /// What it was drawn with: the same seed gives the same set on every machine.
+    /// What the set was drawn with: a seed gives one set on every machine.
     pub seed: u32,
     /// The units in which what is given is round.
     pub units: Units,

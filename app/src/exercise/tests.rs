@@ -1,4 +1,4 @@
-//! Sets are the same for the same seed, sensible for every seed, and right.
+//! A seed always gives one set. Sets are sensible for every seed, and right.
 
 use super::right::laden;
 use super::samples::{ROADS, SEEDS, every_ground, every_sheet, planned, sheet};

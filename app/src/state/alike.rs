@@ -137,7 +137,7 @@ impl Signals {
         work::open_aim(self, Aim { source, road: RoadChoice { reversed, ..RoadChoice::course(course) } });
     }
 
-    /// Keeps the one before beside the one opened.
+    /// Keeps the road before beside the one opened.
     pub(crate) fn compare_meeting(&self) {
         if let Some((earlier, _)) = self.take_meeting() {
             self.place_beside(earlier);

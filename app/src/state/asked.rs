@@ -12,9 +12,9 @@ use workers::message::{Also, Carried, Given, RoadChoice, RoadFacts, Task};
 pub(crate) enum Origin {
     /// A person gave it: it comes back at the next visit.
     Given,
-    /// It is the demo.
+    /// The road is the demo.
     Demo,
-    /// It is a teaching road.
+    /// The road is a teaching road.
     Lesson(Lesson),
 }
 
@@ -30,7 +30,7 @@ pub(crate) struct Leg {
 /// One file, or several that are joined; numbered so that two of the same name are told apart.
 #[derive(Clone)]
 pub(super) struct Source {
-    /// Its number.
+    /// The number of the source.
     pub(super) number: u32,
     /// The files in the order of travel; at least one.
     pub(super) legs: Vec<Leg>,
@@ -38,7 +38,7 @@ pub(super) struct Source {
     pub(super) also: Vec<Also>,
     /// What was put on the recordings before they became one road.
     pub(super) carried: Option<Carried>,
-    /// Where they come from.
+    /// Where the files come from.
     pub(super) origin: Origin,
 }
 
@@ -81,7 +81,7 @@ pub(super) struct Aim {
 }
 
 impl Aim {
-    /// Asks for it with truck and day.
+    /// Asks for this road with truck and day.
     pub(super) fn with(self, entries: Entries) -> Asked {
         let Self { source, road } = self;
         Asked { source, task: Task { road, truck: entries.truck, day: entries.day } }
@@ -115,13 +115,13 @@ impl Asked {
         (self.task.road.course, self.task.road.part) = (Some(road.course), road.part);
     }
 
-    /// Whether both are the same part of the same road in the same direction.
+    /// Whether both name one part of one road in one direction.
     pub(super) fn is_same_road(&self, other: &Self) -> bool {
         let bare = |it: &Self| RoadChoice { roadside: None, ..it.task.road.clone() };
         self.source.number == other.source.number && bare(self) == bare(other)
     }
 
-    /// Whether both ask for the same; an unnamed course is any.
+    /// Whether both ask for one road, truck and day. A course without a name fits any.
     pub(super) fn is(&self, other: &Self) -> bool {
         let mut task = other.task.clone();
         if task.road.course.is_none() || self.task.road.course.is_none() {

@@ -7,13 +7,13 @@ use std::sync::Arc;
 /// A road kept beside the one shown: worked out, and as it can be shown again.
 #[derive(Clone)]
 pub(crate) struct Beside {
-    /// What it came to.
+    /// The result of the road.
     pub(crate) worked: Arc<Worked>,
     pub(super) entered: Entered,
 }
 
 impl Beside {
-    /// With what was entered for it.
+    /// The road with what was entered for it.
     pub(super) fn entered(&self) -> Entered {
         self.entered.clone()
     }

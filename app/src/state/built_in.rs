@@ -12,10 +12,10 @@ use std::sync::atomic::{AtomicU32, Ordering};
 
 /// The demo, as the page names it.
 const DEMO: &str = "demo-file";
-/// Its name as a file.
+/// The name of the demo's file.
 const DEMO_NAME: &str = "demo.gpx";
 
-/// How many were asked for: of several the last one is meant, whichever arrives first.
+/// How many roads were asked for. Of several the last one is meant, whichever arrives first.
 static ASKED: AtomicU32 = AtomicU32::new(0);
 
 impl Signals {

@@ -13,9 +13,9 @@ use leptos::prelude::*;
 /// Where on the page a road of the list stands.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) struct OnPage {
-    /// It is the one shown.
+    /// The road is the one shown.
     pub(crate) shown: bool,
-    /// It is kept beside that one.
+    /// The road is kept beside the one shown.
     pub(crate) beside: bool,
 }
 
@@ -113,7 +113,7 @@ impl Signals {
         self.place_beside(Beside { worked, entered: Entered::of(asked) });
     }
 
-    /// Puts the road beside away.
+    /// Ends the comparison: the road beside is put away.
     pub(crate) fn end_two(&self) {
         self.beside.to_come.set_value(ToCome::default());
         put(self, None);
@@ -129,7 +129,7 @@ impl Signals {
         }
     }
 
-    /// Whatever was to come instead does not come any more.
+    /// Puts a road beside the one shown, in place of any that was still to come.
     pub(super) fn place_beside(&self, beside: Beside) {
         self.beside.to_come.set_value(ToCome::default());
         put(self, Some(beside));
@@ -177,7 +177,7 @@ impl Signals {
         rank::end(self);
     }
 
-    /// Takes a rate as typed.
+    /// Takes the text of a rate.
     pub(crate) fn set_rate(&'static self, index: usize, text: String) {
         self.beside.rates.update(|rates| rates[index] = text);
         self.keep();

@@ -5,7 +5,7 @@ use crate::browser::file::GivenFile;
 use solver::report::project::{ProjectFile, ProjectRecording, ProjectRoad};
 use workers::message::{Also, RoadChoice, Task};
 
-/// Such a road.
+/// A road with all that was entered for it.
 #[derive(Clone)]
 pub(crate) struct Entered {
     pub(super) asked: Asked,
@@ -15,12 +15,12 @@ pub(crate) struct Entered {
 }
 
 impl Entered {
-    /// Of this, with nothing entered for its markers.
+    /// A road asked for, with nothing entered for its markers.
     pub(super) fn of(asked: Asked) -> Self {
         Self { asked, marker: String::new(), counts_down: false }
     }
 
-    /// Its files.
+    /// The files of the road.
     pub(super) fn files(&self) -> impl Iterator<Item = GivenFile> {
         self.asked.source.legs.iter().map(|leg| leg.file.clone())
     }

@@ -18,7 +18,7 @@ impl Signals {
         Some(Entered { asked, marker, counts_down: self.roadside.counts_down.get_untracked() })
     }
 
-    /// That road with its result, as it can be kept beside another.
+    /// The road shown with its result, as it can be kept beside another.
     pub(super) fn beside_of_shown(&self) -> Option<Beside> {
         Some(Beside { worked: self.shown.worked.get_untracked()?, entered: self.entered_for_shown()? })
     }

@@ -93,7 +93,7 @@ impl Anew<'_> {
     fn brake(&mut self) -> Option<()> {
         self.pass::<u8>()?;
         self.numbers(2)?;
-        // There is an exponent.
+        // `Some`: every engine brake had an exponent.
         self.to.push(1);
         self.numbers(2)
     }
@@ -120,7 +120,7 @@ mod tests {
     use solver::day::Day;
     use solver::truck::{EngineBrake, Preset, Retarder, RetarderKind, TruckSpec};
 
-    /// A retarder as it was.
+    /// A retarder in the former shape.
     #[derive(Serialize)]
     enum Was<'a> {
         None,

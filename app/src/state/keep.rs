@@ -20,7 +20,7 @@ impl Signals {
     }
 }
 
-/// Keeps at once what is not kept yet.
+/// Keeps at once what still waits to be kept.
 pub(super) fn keep_now(state: State) {
     if state.entered.unkept.try_update_value(Option::take).flatten().is_none() {
         return;
@@ -34,7 +34,7 @@ pub(super) fn keep_now(state: State) {
     kept::keep_rates(&state.beside.rates.get_untracked());
 }
 
-/// What is not kept yet is not to be.
+/// Drops what still waits to be kept.
 pub(super) fn drop_unkept(state: &Signals) {
     state.entered.unkept.set_value(None);
 }

@@ -73,7 +73,7 @@ pub(super) fn gloves() -> bool {
     storage::recall(GLOVES).is_some_and(|bytes| bytes == [1])
 }
 
-/// Remembers that.
+/// Remembers whether targets are large.
 pub(super) fn keep_gloves(gloves: bool) {
     storage::keep(GLOVES, &[u8::from(gloves)]);
 }
@@ -93,7 +93,7 @@ pub(super) fn rates() -> [String; 2] {
     storage::recall(RATES).and_then(|bytes| postcard::from_bytes(&bytes).ok()).unwrap_or_default()
 }
 
-/// Remembers them.
+/// Remembers the rates.
 pub(super) fn keep_rates(rates: &[String; 2]) {
     if let Ok(bytes) = postcard::to_allocvec(rates) {
         storage::keep(RATES, &bytes);
@@ -116,7 +116,7 @@ pub(super) fn keep_roadside(key: &str, roadside: &Roadside) {
     }
 }
 
-/// Forgets all of it.
+/// Forgets all that this machine remembers.
 pub(super) fn forget() {
     storage::forget_all("steadygrade.");
 }

@@ -12,7 +12,7 @@ pub(crate) type Grounds = Vec<(Blob, usize)>;
 pub(crate) enum Lie {
     /// All are of the same road.
     AllAlike,
-    /// These two are, and others are not.
+    /// These two are of one road, and others are not.
     Two(usize, usize),
 }
 
@@ -35,7 +35,7 @@ impl Meeting {
     }
 }
 
-/// A number for each recording, the same where one is of the road of the other.
+/// A number for each recording; recordings of one road share it.
 pub(super) fn grounds(alike: &[Option<usize>]) -> Vec<usize> {
     let mut grounds: Vec<usize> = Vec::with_capacity(alike.len());
     for (index, before) in alike.iter().enumerate() {

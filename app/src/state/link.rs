@@ -38,12 +38,12 @@ fn cannot(state: State) {
     state.talk.trouble.set(Some(WorkTrouble::CannotStart));
 }
 
-/// What the study worker read in it.
+/// Takes what the study worker read in a link.
 fn read(state: State, read: Result<Box<(TruckSpec, Day)>, TruckFileError>) {
     state.entered.carried.set(Some(read.map_or(Carried::Broken, Carried::Offered)));
 }
 
-/// The text is there: it becomes a link, which is copied where the browser lets it be.
+/// Makes a link of the text and copies it where the browser allows that.
 fn written(state: State, text: &str) {
     let Some(address) = link::address_with(text) else { return };
     leptos::task::spawn_local(async move {
@@ -81,7 +81,7 @@ impl Signals {
         }
     }
 
-    /// Back to what was entered before the link was used.
+    /// Takes what was entered before the link was used.
     pub(crate) fn leave_carried(&'static self) {
         if let Some(Carried::Taken(mine) | Carried::Opened(mine)) = self.entered.carried.get_untracked() {
             fields::put_entries(self, |entries| *entries = *mine);

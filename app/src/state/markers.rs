@@ -22,7 +22,7 @@ impl Signals {
         entered.map(|it| (it.at(0.0), it.at(length_m)))
     }
 
-    /// As it was typed; `None` where nothing was.
+    /// The marker as it was typed; `None` where nothing was.
     fn entered_marker(&self) -> Option<Marker> {
         let counts_down = self.roadside.counts_down.get();
         let shown =

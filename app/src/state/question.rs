@@ -32,19 +32,19 @@ pub(super) struct Road {
 }
 
 impl Road {
-    /// Whether it is the road of these facts.
+    /// Whether these facts are of this road.
     pub(super) fn is(&self, facts: &Arc<RoadFacts>) -> bool {
         Arc::ptr_eq(&self.facts, facts)
     }
 }
 
 impl Question {
-    /// Whether its road has to be handed over before it can be posted.
+    /// Whether the question can be posted only after its road was handed over.
     pub(super) fn lacks_road(&self) -> bool {
         self.road.as_ref().is_some_and(|road| road.bytes.is_none())
     }
 
-    /// Whether it is about the result shown, and about no other.
+    /// Whether the question is about the result shown, and about no other.
     pub(super) fn is_about_the_result(&self) -> bool {
         match self.request {
             StudyRequest::Study(..) | StudyRequest::Ride(..) | StudyRequest::Worth(..) => true,

@@ -9,7 +9,7 @@ pub(super) struct Queue<Q> {
     waiting: VecDeque<Q>,
     /// Posted and not answered to the end, each with its number.
     posted: VecDeque<(u32, Q)>,
-    /// Number of the last one posted, to whichever worker.
+    /// Number of the question posted last, to whichever worker.
     number: u32,
     ready: bool,
 }
@@ -26,12 +26,12 @@ impl<Q> Queue<Q> {
         self.waiting.push_back(question);
     }
 
-    /// The worker hears from now on.
+    /// Notes that the worker hears from now on.
     pub(super) fn set_ready(&mut self) {
         self.ready = true;
     }
 
-    /// Whether it does.
+    /// Whether the worker hears.
     pub(super) fn is_ready(&self) -> bool {
         self.ready
     }
@@ -41,7 +41,7 @@ impl<Q> Queue<Q> {
         self.waiting.iter_mut()
     }
 
-    /// Whether some are not posted.
+    /// Whether questions wait to be posted.
     pub(super) fn waits(&self) -> bool {
         !self.waiting.is_empty()
     }
@@ -61,7 +61,7 @@ impl<Q> Queue<Q> {
         }
     }
 
-    /// The question that a part of an answer is about; `None` of one that was given up.
+    /// The question that a part of an answer is about; `None` where the question was given up.
     pub(super) fn in_part(&self, number: u32) -> Option<&Q> {
         self.posted.iter().find(|(it, _)| *it == number).map(|(_, question)| question)
     }

@@ -44,7 +44,7 @@ fn start_slot(state: State, slot: usize) {
     with_slot(state, round, slot, |it| it.worker = worker);
 }
 
-/// Changes a slot of the list that is worked on; nothing of a former one.
+/// Changes a slot of the list that is worked on; slots of an earlier list are left alone.
 fn with_slot<T>(state: State, round: u32, slot: usize, change: impl FnOnce(&mut Slot) -> T) -> Option<T> {
     state.ranking.pool.try_update_value(|pool| {
         let current = pool.round == round;

@@ -18,9 +18,9 @@ pub(crate) struct Worked {
     pub(crate) road: Arc<RoadFacts>,
     /// The plan.
     pub(crate) plan: Plan,
-    /// The day that it is for.
+    /// The day that the plan is for.
     pub(crate) day: Day,
-    /// The truck that it is for.
+    /// The truck that the plan is for.
     pub(crate) truck: TruckSpec,
     /// The picture of both.
     pub(crate) picture: Arc<RoadPicture>,
@@ -28,7 +28,7 @@ pub(crate) struct Worked {
     pub(crate) origin: Origin,
     /// Name of the file.
     pub(crate) file: String,
-    /// How many recordings it was made of.
+    /// How many recordings the road was made of.
     pub(crate) recordings: usize,
 }
 
@@ -82,7 +82,7 @@ impl Worked {
         self.recorded_part(from, to)
     }
 
-    /// What was not assessed of it.
+    /// What of the road was not assessed.
     pub(crate) fn blank(&self) -> Option<Blank> {
         Blank::of(&self.road, &self.picture.heights_m)
     }

@@ -9,7 +9,7 @@ use solver::study::{RideEnd, Slip};
 use std::sync::Arc;
 use workers::message::study::{StudyReply, StudyRequest, ride_lanes};
 
-/// A new result is shown: no ride is about it.
+/// Forgets all rides: a new result is shown.
 pub(super) fn forget(state: State) {
     if state.studied.rides.with_untracked(|rides| !rides.is_empty()) {
         state.studied.rides.set(Vec::new());

@@ -7,7 +7,7 @@ use std::rc::Rc;
 use std::sync::Arc;
 use workers::message::RoadFacts;
 
-/// Who is told what comes of it. Named at the start: the conversation knows none of them.
+/// Who is told what comes of a question. They are named at the start: the conversation knows none of them.
 #[derive(Clone)]
 pub(super) struct Followers {
     /// An answer: what was shown before, what was asked, and what it came to.
@@ -30,7 +30,7 @@ pub(super) struct Work {
     pub(super) aim: Option<Aim>,
     pub(super) surveyed: Option<Surveyed>,
     pub(super) shown: Option<Asked>,
-    /// What a worker stopped on: it is not asked again by itself.
+    /// The question that a worker stopped on. It is not asked again until the person wants it.
     pub(super) fatal: Option<Asked>,
     pub(super) followers: Option<Followers>,
 }

@@ -9,7 +9,7 @@ use solver::road::{Place, PlaceKind, PostedLimit, Roadside};
 pub(crate) const MOST_THINGS: usize = 100;
 /// Most changes that can be undone.
 const MOST_UNDONE: usize = 50;
-/// …and is this, km/h, until something else is typed.
+/// The speed of a new limit, km/h, until something else is typed.
 const NEW_LIMIT_KMH: f64 = 50.0;
 
 /// One thing on the road.
@@ -24,9 +24,9 @@ pub(crate) enum Thing {
 /// An end of a thing in the direction shown; a place has only one.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum End {
-    /// Where it lies or begins.
+    /// Where a place lies or a limit begins.
     From,
-    /// Where it ends.
+    /// Where a limit ends.
     To,
 }
 
@@ -100,8 +100,8 @@ impl Put {
         };
     }
 
-    /// Whether it is a limit whose speed nobody entered: it was a place, and has the speed that it was
-    /// given then.
+    /// Whether this is a limit whose speed nobody entered: it was a place, and still has the speed that it
+    /// was given then.
     fn is_assumed(&self) -> bool {
         let assumed = matches!(&self.thing, Thing::Limit(limit) if (limit.kmh - NEW_LIMIT_KMH).abs() < 0.01);
         assumed && self.was_called.is_some()
@@ -134,7 +134,7 @@ impl Things {
         self.last
     }
 
-    /// All of them.
+    /// All things, in the order of the list.
     pub(super) fn roadside(&self) -> Roadside {
         let mut roadside = Roadside::default();
         for put in &self.list {
@@ -177,7 +177,7 @@ impl Things {
         self.put_of(id).map(|put| &put.thing)
     }
 
-    /// Whether it is a limit whose speed nobody entered.
+    /// Whether the thing of this number is a limit whose speed nobody entered.
     pub(crate) fn is_assumed(&self, id: u32) -> bool {
         self.put_of(id).is_some_and(Put::is_assumed)
     }

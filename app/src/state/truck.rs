@@ -26,7 +26,7 @@ impl Signals {
         self.keep();
     }
 
-    /// Takes a truck of one's own.
+    /// Plans with a kept truck.
     pub(crate) fn take_own_truck(&'static self, truck: TruckSpec) {
         self.talk.trouble.set(None);
         fields::put_entries(self, |entries| entries.take_own(truck));

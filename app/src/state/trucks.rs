@@ -10,7 +10,7 @@ pub(crate) const MOST_TRUCKS: usize = 40;
 pub(crate) struct Trucks {
     /// In the order of their names.
     pub(crate) kept: Vec<TruckSpec>,
-    /// As the list was before the last change.
+    /// The list before the last change.
     pub(crate) before: Option<Vec<TruckSpec>>,
 }
 

@@ -7,7 +7,7 @@ use leptos::prelude::*;
 use solver::road::Roadside;
 use workers::message::RoadChoice;
 
-/// Wants the road the other way round.
+/// Wants the road in the other direction.
 pub(super) fn turn_around(state: State) {
     state.talk.work.update_value(|work| {
         if let Some(aim) = &mut work.aim {

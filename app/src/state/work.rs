@@ -60,7 +60,7 @@ pub(super) fn opened(state: State) -> u32 {
     state.talk.work.with_value(|work| work.sources)
 }
 
-/// Whether nothing was wanted yet.
+/// Whether no file was wanted so far.
 pub(super) fn is_idle(state: State) -> bool {
     state.talk.work.with_value(|work| work.aim.is_none())
 }
@@ -330,7 +330,7 @@ fn show(state: State, mut asked: Asked, worked: Worked) {
     }
 }
 
-/// What is shown stands: goes on with what is wanted by now.
+/// Goes on with what is wanted by now, once an answer is shown.
 pub(super) fn next(state: State) {
     state.talk.progress.set(None);
     work_out(state);

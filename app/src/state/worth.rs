@@ -10,7 +10,7 @@ use solver::limits::Entry;
 use solver::study::Worth;
 use workers::message::study::{StudyReply, StudyRequest};
 
-/// A new result is shown: nothing that is known is about it.
+/// Forgets what wrong entries cost: a new result is shown, and no answer is about it.
 pub(super) fn forget(state: State) {
     let worths = &state.studied.worths;
     if worths.known.with_untracked(|known| !known.is_empty()) {
@@ -20,13 +20,13 @@ pub(super) fn forget(state: State) {
     worths.cannot.set(false);
 }
 
-/// No answer will come.
+/// Notes that no answer will come.
 fn give_up(state: State) {
     state.studied.worths.asked.set_value(None);
     state.studied.worths.cannot.set(true);
 }
 
-/// One came back.
+/// Takes an answer.
 fn heard(state: State, entry: Entry, worth: Option<Worth>) {
     let worths = &state.studied.worths;
     if worths.asked.with_value(|asked| *asked == Some(entry)) {

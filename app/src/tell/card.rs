@@ -21,9 +21,9 @@ impl Spoken {
     /// What holds for the whole plan and is said with it; before all that the truck is but an example.
     #[must_use]
     pub fn card_notes(&self, card: CardOf<'_>) -> Vec<String> {
-        let example = card.is_example.then(|| self.example_export());
-        let notes = card.plan.notes.iter().map(|note| self.note(*note));
-        example.into_iter().chain(notes).map(str::to_owned).collect()
+        let example = card.is_example.then(|| self.example_export().to_owned());
+        let notes = card.plan.notes.iter().map(|note| self.note_at(*note, |metres| self.at(card, metres)));
+        example.into_iter().chain(notes).collect()
     }
 
     /// Where no safe speed was found: what is read first, and for which descents.

@@ -110,7 +110,7 @@ impl Spoken {
     /// What the cursor stands on, in one sentence.
     #[must_use]
     pub fn spoken(&self, here: &Here, units: Units) -> String {
-        let at = format::distance(here.at_m, units);
+        let at = format::place(here.at_m, units);
         if !here.assessed {
             return format!("{at}{}{}.", self.colon(), self.not_assessed());
         }

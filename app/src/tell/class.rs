@@ -60,7 +60,7 @@ impl Spoken {
         };
         let hot = |end: &RideEnd| format::temperature(end.hottest_after_stop.0, units);
         let first = self.compared(&capital(&self.slip(slip, units)), &time, &hot(wrong), &hot(right));
-        let limit = wrong.over_limit_from.map(|at| self.passes_limit(&format::distance(at.0, units)));
+        let limit = wrong.over_limit_from.map(|at| self.passes_limit(&format::place(at.0, units)));
         let hotter = wrong.hottest_after_stop.0 - right.hottest_after_stop.0;
         let little = (limit.is_none() && hotter < FORGIVEN_K).then(|| self.forgiven().to_owned());
         [Some(first), limit, little].into_iter().flatten().collect()

@@ -6,6 +6,7 @@ mod access;
 mod card;
 mod chart;
 mod class;
+mod comparison;
 mod entry;
 mod exercise;
 mod form;
@@ -14,9 +15,8 @@ mod link;
 mod page;
 mod road;
 mod roadside;
-mod two;
 
 pub use ::words::say;
+pub use comparison::TwoRow;
 pub use exercise::{Figures, Label, Line, Term};
 pub use lesson::LessonNote;
-pub use two::TwoRow;

@@ -46,15 +46,19 @@ pub(super) fn answer(state: State, look: Look) -> AnyView {
             aria-busy=move || if state.talk.progress.with(Option::is_some) { "true" } else { "false" }
         >
             <div class="answer-scroll">
-                {content}
-                {empty}
-                {drawer::not_yours(state)}
-                {roadside::roadside(state)}
+                <div class="answer-flow">
+                    {content}
+                    {empty}
+                    {roadside::roadside(state)}
+                </div>
             </div>
-            <p class="truck-line">
-                <span data-testid="made-for">{move || bar::truck(state).join(" · ")}</span>" "
-                <a href="#truck" data-testid="change-truck">{w.change_truck()}</a>
-            </p>
+            <div class="truck-line">
+                <p>
+                    <span data-testid="made-for">{move || bar::truck(state).join(" · ")}</span>
+                    <a href="#truck" data-testid="change-truck">{w.change_truck()}</a>
+                </p>
+                {drawer::not_yours(state)}
+            </div>
             {cautions()}
         </section>
     }
@@ -119,7 +123,7 @@ fn of_descent(
         {do_this}
         <p class="verdict-line" data-testid="verdict">{chip(&descent.choice)}</p>
         {list("touched", "touched", w.touched(descent, units))}
-        {list("notes", "notes", notes.map(|note| w.note(*note).to_owned()).collect())}
+        {list("notes", "notes", notes.map(|note| w.note(*note, units)).collect())}
         {four(worked, descent, units)}
         {way(worked, descent, units)}
         {questions::questions(state, worked, descent, units, open)}
@@ -309,7 +313,9 @@ fn way(worked: &Arc<Worked>, descent: &Descent, units: Units) -> AnyView {
 /// Whether a note is about the road rather than about the way down: such notes stand below the picture.
 pub(super) fn is_of_road(note: Note) -> bool {
     match note {
-        Note::StartsInDescent | Note::PartlyUnassessed | Note::PoorHeights | Note::HotElsewhere => true,
+        Note::StartsInDescent | Note::PartlyUnassessed | Note::PoorHeights | Note::HotElsewhere { .. } => {
+            true
+        }
         Note::StagesWithheld(_)
         | Note::WetCap
         | Note::HoldByHand

@@ -84,9 +84,10 @@ pub(super) fn load(state: State) -> AnyView {
 /// What the service brakes may do.
 pub(super) fn service_brakes(state: State) -> AnyView {
     let w = words();
-    let [reserve, snub] = w.brakes_may();
-    let options =
-        vec![(ServiceBrakes::InReserve, "reserve", reserve), (ServiceBrakes::MaySnub, "snub", snub)];
+    let options = vec![
+        (ServiceBrakes::InReserve, "reserve", w.service_brakes(ServiceBrakes::InReserve)),
+        (ServiceBrakes::MaySnub, "snub", w.service_brakes(ServiceBrakes::MaySnub)),
+    ];
     let chosen = move || state.entered.entries.with(|entries| entries.day.service_brakes);
     let choose = move |it| state.change_day(|day| day.service_brakes = it);
     choice(w.service_brakes_label(), "service-brakes", options, chosen, choose)

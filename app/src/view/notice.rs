@@ -40,7 +40,8 @@ fn lines(state: State, worked: &Arc<Worked>, units: Units) -> AnyView {
     // Of what is blank the first line tells more than its note.
     let notes = worked.plan.notes.iter().filter(|it| is_of_road(**it) && **it != Note::PartlyUnassessed);
     let notes = notes.map(|note| {
-        view! { <li data-testid="doubts">{bar::mark(WARNING)}<span>{w.note(*note)}</span></li> }.into_any()
+        view! { <li data-testid="doubts">{bar::mark(WARNING)}<span>{w.note(*note, units)}</span></li> }
+            .into_any()
     });
     let part = road::part(state, worked).map(|part| view! { <li>{part}</li> }.into_any());
     let all: Vec<AnyView> =
@@ -63,7 +64,7 @@ fn first_blank(state: State) -> Option<(f64, f64)> {
 fn climbs(state: State, worked: &Arc<Worked>, units: Units) -> Option<AnyView> {
     let w = words();
     let ends = worked.ends_m();
-    outline::climbs(ends).then(|| {
+    outline::climbs(ends, worked.plan.totals.fall.0).then(|| {
         view! {
             <li data-testid="climbs">
                 <span>{w.climbs(ends.0, ends.1, units)}</span>

@@ -43,7 +43,7 @@ pub(super) fn questions(
     let heavier = vec![w.heavier(descent.heavier.as_ref(), units)];
     ask("heavier", w.heavier_label(), w.short_heavier(descent, units), heavier);
     let why = vec![w.governs(descent, day, units), w.chosen_for(descent, units)];
-    ask("governs", w.governs_label(), w.short_governs(descent, day).to_owned(), why);
+    ask("governs", w.governs_label(descent), w.short_governs(descent, day).to_owned(), why);
     if let Some(curves) = Curves::of(&worked.plan, descent, worked.road.step_m) {
         ask("curves", w.curves_label(), w.short_curves(&curves, units), w.curves(&curves, units));
     }

@@ -115,7 +115,7 @@ fn figures(state: State, index: usize, worked: &Arc<Worked>, units: Units) -> An
     ];
     let (start_m, end_m) = worked.ends_m();
     // No button here: the road is turned when it is open, or among the files before.
-    let climbs = outline::climbs((start_m, end_m)).then(|| w.climbs(start_m, end_m, units));
+    let climbs = outline::climbs((start_m, end_m), figures.fall_m).then(|| w.climbs(start_m, end_m, units));
     let blank = worked.blank().map(|blank| w.blank(&blank, units));
     let labels = w.ranked_labels();
     let facts = labels

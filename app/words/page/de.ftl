@@ -41,14 +41,14 @@ reading = { $reading ->
    *[grade] Neigung
 }
 grade-step = { $step ->
-    [down10] −10 % und steiler
-    [down8] −8 bis −10 %
-    [down6] −6 bis −8 %
-    [down4] −4 bis −6 %
-    [down2] −2 bis −4 %
+    [down10] −10 % und steiler
+    [down8] −8 bis −10 %
+    [down6] −6 bis −8 %
+    [down4] −4 bis −6 %
+    [down2] −2 bis −4 %
     [level] eben
-    [up2] 2 bis 5 % Steigung
-   *[up5] 5 % Steigung und mehr
+    [up2] 2 bis 5 % Steigung
+   *[up5] 5 % Steigung und mehr
 }
 zoom = Zoom
 zoom-in = Näher
@@ -62,7 +62,7 @@ lane = { $lane ->
     [speed] Tempo
    *[temperature] Bremsen
 }
-after-stop = nach Stopp
+after-stop = nach hartem Stopp
 bend-caps = in Kurven
 only-this = Nur dieser Teil
 not-assessed = nicht beurteilt
@@ -78,7 +78,7 @@ cell-head = { $cell ->
     [engine] Motor
     [carried] Dauerbremse trägt
     [brakes] Bremsen
-   *[if-stopped] nach Stopp hier
+   *[if-stopped] nach hartem Stopp hier
 }
 engine-carries = Motor trägt
 grade-over = Neigung über { $length }
@@ -171,13 +171,13 @@ file-stem = strecke
 
 lessons-head = Lehrstrecken
 lessons-invented = Diese Strecken sind für den Unterricht erfunden; keine davon gibt es wirklich.
-lessons-said-for = Was geschieht, gilt für das erste Fahrzeug der Liste unter den üblichen Bedingungen. Bei einem anderen Fahrzeug oder unter anderen Bedingungen gilt, was berechnet wird, nicht dieser Text.
+lessons-said-for = Geschrieben für das erste Fahrzeug der Liste unter üblichen Bedingungen. Bei einem anderen Fahrzeug oder unter anderen Bedingungen gilt, was berechnet wird, nicht dieser Text.
 lesson-shows-label = Was sie zeigt
 lesson-believed-label = Was oft geglaubt wird
 lesson-happens-label = Was geschieht
 lesson-question-label = Frage an die Klasse
 lesson-false-finish =
-    .name = Falsches Ende
+    .name = Scheinbares Ende
     .shows = Ein langes Gefälle lässt nach, als wäre es zu Ende, und geht dann steiler weiter.
     .believed = Wo die Straße flacher wird, ist das Gefälle zu Ende, und man kann hochschalten.
     .happens = Es ist eine einzige Gefällestrecke. Die Stelle, an der das Gefälle nachlässt, ist zu kurz, um hoch- und wieder herunterzuschalten, und das steilste Stück liegt dahinter. Das Ganze braucht einen niedrigeren Gang, als ihn der Teil davor für sich allein brauchte.
@@ -186,7 +186,7 @@ lesson-three-steps =
     .name = Drei Stufen im Gelände
     .shows = Drei gleiche Gefällestrecken mit kurzen ebenen Stücken dazwischen.
     .believed = Ging das erste Gefälle gut, so geht das dritte ebenso gut.
-    .happens = Mit der Dauerbremse allein lassen sich alle drei auf gleiche Weise hinunterfahren, und die Betriebsbremse bleibt kühl. Wo Intervallbremsungen erlaubt sind, beginnt jedes Gefälle mit wärmeren Bremsen als das davor, und das dritte kann nicht mehr so schnell gefahren werden wie das erste. Für sich allein könnte es das.
+    .happens = Mit der Dauerbremse allein lassen sich alle drei auf gleiche Weise hinunterfahren, und die Betriebsbremse bleibt kühl. Wo kurze Bremsungen erlaubt sind, beginnt jedes Gefälle mit wärmeren Bremsen als das davor, und das dritte kann nicht mehr so schnell gefahren werden wie das erste. Für sich allein könnte es das.
     .question = Wie warm dürfen die Bremsen an der dritten Kuppe sein, wenn noch eine kräftige Bremsung bis zum Stillstand möglich sein muss?
 lesson-short-and-steep =
     .name = Kurz und steil
@@ -220,7 +220,7 @@ idea = { $screen ->
     [roads] Eine Strecke, über die man redet
     [forces] Wo ein Gang das Gefälle trifft, pendelt sich das Fahrzeug ein
     [run] Ein Fahrzeug auf dieser Strecke, wie geplant
-    [pair] Eine Strecke, ein Start, eines wird anders gemacht
+    [pair] Gleiche Strecke, gleicher Start, eines anders
    *[exercises] Erst rechnen, dann nachsehen
 }
 notes-roads =
@@ -237,7 +237,7 @@ notes-run =
     .third = Die Temperatur ist gerechnet. Was die Rechnung nicht sieht, etwa die Einstellung der Bremsen, ist schlimmer als das, was sie sieht.
 notes-pair =
     .first = Lassen Sie die Klasse vor dem Start wetten: wie viele Grad, wie viele Minuten?
-    .second = Halten Sie an, wo sie sich trennen. Vom Fahrersitz aus ist noch nichts zu sehen.
+    .second = Halten Sie an, wo sie sich unterscheiden. Vom Fahrersitz aus ist noch nichts zu sehen.
     .third = Fragen Sie am Ende, was damit gewonnen war.
 notes-exercises =
     .first = Drucken Sie das leere Blatt; das Lösungsblatt hat dieselbe Nummer.
@@ -246,7 +246,7 @@ screens = Bilder des Unterrichts
 to-road-page = Zurück
 show-notes = Notizen
 keys = Bild ab und Bild auf: nächstes und voriges Bild. N: diese Notizen. Leertaste: Fahrt los und Halt. Pfeile links und rechts: schrittweise. Auf und ab: schneller und langsamer. Pos 1: von vorn.
-class-caution = Zum Lehren, aus Eingaben und aufgezeichneten Höhen, die irren. Keine Erlaubnis zur Talfahrt: Schilder, Gesetz und Grenzen des Herstellers gehen vor.
+class-caution = Zum Lehren, aus Eingaben und aufgezeichneten Höhen, die Fehler enthalten. Keine Erlaubnis zur Talfahrt: Schilder, Gesetz und Grenzen des Herstellers gehen vor.
 grade-label = Gefälle
 mass-label = Masse
 stage-label = Dauerbremse
@@ -276,17 +276,17 @@ gauge-stage = Stufe
 gauge-engine = Motor
 gauge-power = Bremsleistung
 gauge-brakes = Bremsen
-class-after-stop = nach Stopp
+class-after-stop = nach hartem Stopp
 exercise-back = Vorige Aufgabe
 exercise-on = Nächste Aufgabe
 slips = Was das zweite Fahrzeug anders macht
 as-planned = wie geplant
 gear-high = ein Gang höher
-somewhat-heavier = 10 % schwerer
+somewhat-heavier = 10 % schwerer
 faster-by = { $speed } schneller
 stage-lost = Stufe fällt aus
 hot-brakes = heiße Bremsen
-they-part = Sie trennen sich bei { $at }.
+they-part = Sie unterscheiden sich ab { $at }.
 nowhere-apart = Auf dieser Strecke macht es keinen nennenswerten Unterschied.
 time-apart = { $time } { $sooner ->
     [true] früher da
@@ -397,12 +397,8 @@ enough = { $enough ->
 
 not-assessed-on = Nicht beurteilt: { $span }. Die Neigung dort ist nicht bekannt.
 legs-label = Gang für Gang
-untouched-label = Ganz ohne Betriebsbremse
+untouched-label = Ohne Betriebsbremse
 one-gear-label = Ein Gang bis zum Fuß
-
-## Words of the reasons.
-
-governs-label = Warum nicht schneller
 
 ## Words of the card for the cab.
 
@@ -434,7 +430,7 @@ card-heads =
     .know = was zu wissen ist
 mile = Meile
 card-asks = verlangt { $grade }, { $length }
-know-snub = Intervallbremsung von { $from } auf { $to }, lösen, wiederholen.
+know-snub = Von { $from } auf { $to } bremsen, lösen, wiederholen.
 know-in-doubt = Kurze steile Stücke bis { $grade } nicht auszuschließen: Betriebsbremse bereithalten.
 know-easing = Wo es bei { $at } nachlässt, ist nicht das Ende: im Gang bleiben.
 know-begins-unknown = Wie es beginnt, ist nicht bekannt: Die Strecke davor wurde nicht beurteilt.
@@ -471,7 +467,7 @@ any-way-up = Eine Notfallspur nehmen oder irgendeinen Weg, der ansteigt. Hier is
 take-ramp = Die Notfallspur bei { $ramps } nehmen oder irgendeinen Weg, der ansteigt.
 warn-others = Licht und Hupe: die anderen warnen.
 no-places-entered = Keine eingetragen. Das heißt nicht, dass es keine gibt.
-card-cautions = Aus Ihren Eingaben und aufgezeichneten Höhen berechnet, die fehlerhaft sind; keine Erlaubnis hinunterzufahren. Bremseneinstellung, Reifen, Fahrbahn, Wetter, Verkehr und Ladung sind nicht zu sehen. Verkehrszeichen, Recht, Arbeitgeber und Fahrzeughersteller gehen vor. Die Betriebsbremse bleibt das Mittel zum Anhalten. Im Zweifel: oben anhalten, langsamer fahren, eine andere Strecke nehmen.
+card-cautions = Aus Ihren Eingaben und aufgezeichneten Höhen berechnet, die Fehler enthalten; keine Erlaubnis hinunterzufahren. Bremseneinstellung, Reifen, Fahrbahn, Wetter, Verkehr und Ladung sind nicht zu sehen. Verkehrszeichen, Recht, Arbeitgeber und Fahrzeughersteller gehen vor. Die Betriebsbremse bleibt das Mittel zum Anhalten. Im Zweifel: oben anhalten, langsamer fahren, eine andere Strecke nehmen.
 rows-name-ending = { $reversed ->
     [true] -gegenrichtung-gefaelle.csv
    *[false] -gefaelle.csv
@@ -507,9 +503,9 @@ reversed-mark = entgegen der Aufzeichnung
 course = Track in der Datei
 which-track = { $file } enthält { $count } Strecken. Welche davon werden Sie fahren?
 course-unusable = ohne Höhen oder zu kurz
-leave-it = So lassen
+leave-it = Abbrechen
 which-order = { $count } Dateien: In welcher Reihenfolge werden sie gefahren?
-which-order-sentence = Sie werden von oben nach unten verbunden. Wo eine mehr als 2 km vom Anfang der nächsten endet, stimmt die Reihenfolge oder eine Richtung nicht.
+which-order-sentence = Sie werden von oben nach unten verbunden. Wo eine mehr als 2 km vom Anfang der nächsten endet, stimmt die Reihenfolge oder eine Richtung nicht.
 join = { $count ->
     [one] Diese Datei öffnen
    *[other] { $count } Dateien verbinden
@@ -519,7 +515,7 @@ leg-down = { $name } später fahren
 turn-leg = Gegenrichtung
 leave-leg = { $name } weglassen
 same-question = { $count } Dateien liegen aufeinander. Zeigen sie dieselbe Strecke?
-same-sentence = Als dieselbe Strecke werden sie zu einer: Die Höhen aller werden verwendet; wo sie sich um mehr unterscheiden, als sie falsch sein dürften, wird die steilere verwendet und die Stelle genannt. Der Plan ist nie schneller als der schnellere von jeder allein. Nichts wird von selbst zusammengeführt.
+same-sentence = Als dieselbe Strecke werden sie zu einer, mit den Höhen aller. Wo diese sich um mehr unterscheiden, als sie falsch sein dürften, wird die steilere verwendet und die Stelle genannt. Der Plan ist nie schneller als der schnellere von jeder allein. Nichts wird ungefragt zusammengeführt.
 combine = Dieselbe Strecke: { $count } Aufzeichnungen zusammenführen
 two-alike = { $first } und { $second } liegen aufeinander. Um sie zu einer Strecke zusammenzuführen, lassen Sie die anderen Dateien weg.
 meets = { $new } liegt auf { $before }. Zeigen sie dieselbe Strecke?
@@ -596,8 +592,8 @@ not-kept = Diese Seite ist auf diesem Gerät nicht gespeichert, und es gibt kein
 
 ## Words of the plan: verdicts, descents.
 
-heavier-label = Bei 10 % mehr Gewicht
-heat-label = Betriebsbremse
+heavier-label = 10 % schwerer
+heat-label = Bremsen
 descents-head = { $count ->
     [0] Keine Gefällestrecken
     [one] 1 Gefällestrecke
@@ -616,7 +612,7 @@ columns =
     .gear = Gang
     .stage = Stufe
     .hold = Tempo
-    .if-stopped = nach Stopp
+    .if-stopped = nach hartem Stopp
 descent = Gefälle { $number }
 details-of = Gefälle { $number }: Einzelheiten
 
@@ -639,16 +635,16 @@ table-chosen = empfohlen
 
 ## Words of what follows from a plan: what would change it, how sure it is, what if.
 
-change-label = Was es ändern würde
+change-label = Damit es hält
 carried-label = In die nächste Steigung
 sure-label = Wie sicher
 too-long-to-be-sure = Diese Strecke ist zu lang, um sie 256 Mal zu fahren: Berechnen Sie einen Teil davon, um zu sehen, wie sicher der Plan ist.
 studying = Berechnet, wie sicher das ist: { $share }
 not-yet = …
-lost-label = Wenn die Dauerbremse ausfällt
+lost-label = Dauerbremse fällt aus
 adjustment-label = Verstellte Bremsen
 slowing-label = Langsamer werden für das, was kommt
-slowing-sentence = Ab dort vom Gas und auf voller Stufe bringt die Dauerbremse allein dieses Fahrzeug auf die Geschwindigkeit, und die Bremsen bleiben kühl. Schilder und was Sie sehen, gehen vor.
+slowing-sentence = Ab dort vom Gas und auf voller Stufe: Die Dauerbremse allein bringt das Fahrzeug auf die Geschwindigkeit. Die Betriebsbremse bleibt kühl. Schilder und was Sie sehen, gehen vor.
 slowing-heads =
     .place = bei
     .what = wofür
@@ -671,7 +667,7 @@ evidence-heads =
 evidence-difference = weicht ab
 evidence-missing = Die Zeilen konnten nicht geladen werden. Öffnen Sie dies noch einmal, oder laden Sie die Seite neu.
 measured-head = Was heute gehalten hat
-measured-sentence = Sie haben an einem Berg mit der Dauerbremse allein eine gleichmäßige Geschwindigkeit gehalten, ohne Gas und ohne Betriebsbremse? Geben Sie danach, im Stand, ein, was Sie gesehen haben: Es sagt, was Ihre Dauerbremse bei der Masse und den Bedingungen oben wirklich leistet.
+measured-sentence = Haben Sie an einem Berg mit der Dauerbremse allein ein gleichmäßiges Tempo gehalten, ohne Gas und ohne Betriebsbremse? Geben Sie danach, im Stand, ein, was Sie gesehen haben. Daraus folgt, was Ihre Dauerbremse bei der Masse und den Bedingungen oben wirklich leistet.
 measured-fields =
     .gear = Gang
     .stage = Stufe
@@ -692,7 +688,7 @@ two-head = Zwei Strecken
 keep-beside = Zum Vergleich behalten
 keep-beside-sentence = Um zwei Strecken, zwei Fahrzeuge oder zwei Bedingungen abzuwägen: Was jetzt angezeigt wird, bleibt neben dem stehen, was Sie als Nächstes wählen.
 two-next = Noch sind beide gleich: Wählen Sie eine andere Datei, drehen Sie die Strecke um, oder ändern Sie Fahrzeug oder Bedingungen.
-end-two = Vergleich beenden
+end-two = Schließen
 swap = Beide tauschen
 swap-sentence = Beim Tauschen nimmt jede Strecke ihr Fahrzeug, ihre Bedingungen und ihre Orte mit.
 two-heads =
@@ -710,7 +706,7 @@ two-row = { $row ->
     [service] Arbeit der Betriebsbremse
     [holding] Arbeit von Dauerbremse und Motor
     [down] Zeit auf den Gefällestrecken
-    [up] Zeit auf Steigungen von 2 % und mehr
+    [up] Zeit auf Steigungen von 2 % und mehr
     [crawl] langsamste Fahrt an einer Steigung
     [time] Zeit insgesamt
     [rise] steigt um
@@ -743,7 +739,7 @@ beside-ranked = Daneben behalten
 ranked-ends = Richtung
 ranked-labels =
     .length = Länge
-    .brakes = Bremsen nach Stopp
+    .brakes = Bremsen nach hartem Stopp
     .hold = niedrigstes Tempo
     .time = Zeit
 rank-again = Fahrzeug oder Bedingungen haben sich geändert: Strecken neu berechnen
@@ -759,9 +755,9 @@ places-sentence = { $count ->
     [one] Auf dieser Strecke ist ein Eintrag. Es kann mehr geben.
    *[other] Es kann mehr geben, als hier eingetragen ist.
 } Die Einträge stammen aus den Wegpunkten der Datei; weitere tragen Sie dort ein, wo im Bild der Zeiger steht, oder nach ihrer Entfernung. Sie werden auf diesem Gerät gespeichert.
-put-here = Hier einen Ort eintragen
-put-at = Einen Ort eintragen bei
-put = Eintragen
+put-here = Hier einen Ort markieren
+put-at = Einen Ort markieren bei
+put = Hinzufügen
 kind-label = Art
 name-label = Name
 at-label =
@@ -889,18 +885,18 @@ findings-head = { $count ->
 }
 no-findings = Es musste nichts korrigiert werden.
 unassessed-head = { $count ->
-    [one] 1 Abschnitt ist nicht beurteilt: Dort wird nichts empfohlen
-   *[other] { $count } Abschnitte sind nicht beurteilt: Dort wird nichts empfohlen
+    [one] 1 Abschnitt ohne Empfehlung: Höhen fehlen oder sind falsch
+   *[other] { $count } Abschnitte ohne Empfehlung: Höhen fehlen oder sind falsch
 }
 show-place = Auf der Strecke zeigen: { $place }
-left-blank = { $length } konnten nicht beurteilt werden. Dort wird nichts empfohlen.
-left-blank-lower = { $length } konnten nicht beurteilt werden; dahinter liegt die Strecke { $lower } tiefer. Dort wird nichts empfohlen.
+left-blank = Höhen fehlen oder sind falsch auf { $length }. Dort wird nichts empfohlen.
+left-blank-lower = Höhen fehlen oder sind falsch auf { $length } ({ $lower } Höhenverlust). Dort wird nichts empfohlen.
 
 ## Words of the form that do not name an entry.
 
 top-gear-speed = { $units ->
-    [metric] Motordrehzahl bei 80 km/h im höchsten Gang
-   *[imperial] Motordrehzahl bei 50 mph im höchsten Gang
+    [metric] Motordrehzahl bei 80 km/h im höchsten Gang
+   *[imperial] Motordrehzahl bei 50 mph im höchsten Gang
 }
 is-axle-ratio = Das ist eine Achsübersetzung von { $ratio }.
 no-axle-ratio = Mit diesen Gängen und Reifen wäre das eine Achsübersetzung von { $ratio }; Achsen haben { $range }. Prüfen Sie Motordrehzahl, höchsten Gang und Reifen.
@@ -909,8 +905,8 @@ gear-set-hint = Zählen Sie die Vorwärtsgänge. „Schnellgang“: Im höchsten
 transmission-hint = Automatisiert: kein Kupplungspedal, aber eine Kupplung. Wandler: fährt ohne Kupplung an.
 on-shaft = { $on-shaft ->
     [nothing] keiner
-    [hydrodynamic] Retarder mit Flüssigkeit
-    [electromagnetic] Retarder mit Magneten
+    [hydrodynamic] hydrodynamischer Retarder
+    [electromagnetic] elektromagnetischer Retarder
     [engine-table] eigene Tabelle, am Motor
    *[shaft-table] eigene Tabelle, an der Kardanwelle
 }
@@ -1044,9 +1040,6 @@ retarder-answers =
     .both = zwei zusammen
     .none = keine Dauerbremse
 retarder-change = ändern
-brakes-may =
-    .reserve = nur zum Anhalten
-    .snub = kurze Bremsungen erlaubt
 experts = Für Fachleute
 experts-about = * angenommen: Tragen Sie Ihren Wert ein. Bei jedem steht, was ein falscher am schwersten Gefälle kostet.
 expert-rows =

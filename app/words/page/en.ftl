@@ -97,14 +97,14 @@ reading = { $reading ->
 }
 # A step of grade.
 grade-step = { $step ->
-    [down10] −10 % and steeper
-    [down8] −8 to −10 %
-    [down6] −6 to −8 %
-    [down4] −4 to −6 %
-    [down2] −2 to −4 %
+    [down10] −10 % and steeper
+    [down8] −8 to −10 %
+    [down6] −6 to −8 %
+    [down4] −4 to −6 %
+    [down2] −2 to −4 %
     [level] level
-    [up2] up 2 to 5 %
-   *[up5] up 5 % and steeper
+    [up2] up 2 to 5 %
+   *[up5] up 5 % and steeper
 }
 # Name of the zoom buttons together.
 zoom = Zoom
@@ -124,7 +124,7 @@ lane = { $lane ->
    *[temperature] brakes
 }
 # What the thin line of the temperature lane is.
-after-stop = if stopped
+after-stop = after a hard stop
 # The bars of the speed lane: what curves allow.
 bend-caps = in curves
 # Works out only what the window shows.
@@ -146,7 +146,7 @@ cell-head = { $cell ->
     [engine] engine
     [carried] retarder carries
     [brakes] brakes
-   *[if-stopped] if stopped here
+   *[if-stopped] after a hard stop here
 }
 # Head of the share that the engine carries by itself.
 engine-carries = engine carries
@@ -288,7 +288,7 @@ lessons-head = Teaching roads
 # That they are invented.
 lessons-invented = These roads are invented for teaching; none of them exists.
 # For which truck and day it is said what happens.
-lessons-said-for = What happens is said of the first truck in the list on the usual day. With another truck, or on another day, what is worked out counts, not this note.
+lessons-said-for = Written for the first truck in the list on a usual day. With another truck, or on another day, what is worked out counts, not this note.
 # Label of what one shows.
 lesson-shows-label = What it shows
 # Label of what is often believed.
@@ -309,7 +309,7 @@ lesson-three-steps =
     .name = Three steps
     .shows = Three like steps with short level stretches between them.
     .believed = If the first step went well, the third will go just as well.
-    .happens = With the retarder alone all three are held in the same way, and the service brakes stay cool. Where snubs are allowed, each step begins with warmer brakes than the one before, and the third can no longer be taken as fast as the first. By itself it could.
+    .happens = With the retarder alone all three are held in the same way, and the service brakes stay cool. Where short applications are allowed, each step begins with warmer brakes than the one before, and the third can no longer be taken as fast as the first. By itself it could.
     .question = How warm may the brakes be at the third crest if one hard stop must still be left?
 # What is said of a teaching road. No figures: those stand in the plan.
 lesson-short-and-steep =
@@ -348,7 +348,7 @@ idea = { $screen ->
     [roads] A road to talk about
     [forces] Where a gear’s line meets the hill, the truck settles
     [run] One truck, down this road, as planned
-    [pair] One road, one start, one thing done otherwise
+    [pair] Same road, same start, one thing different
    *[exercises] Work it out first, then look
 }
 # What the person in front may say there, a sentence each.
@@ -366,7 +366,7 @@ notes-run =
     .third = The temperature is a calculation. What it cannot see, such as adjustment, is worse than what it can.
 notes-pair =
     .first = Let the class bet before it starts: how many degrees, how many minutes?
-    .second = Stop where they part. Nothing can be seen from the seat yet.
+    .second = Stop where they differ. Nothing can be seen from the seat yet.
     .third = At the end ask what was won by it.
 notes-exercises =
     .first = Print the blank sheet; the answer sheet has the same number.
@@ -378,9 +378,9 @@ to-road-page = Road page
 # Shows or hides the notes.
 show-notes = Notes
 # Which keys do what.
-keys = Page down and page up: next and former screen. N: these notes. Space: start and stop the run. Arrows left and right: step it. Up and down: faster and slower. Home: from the start.
+keys = Page down and page up: next and previous screen. N: these notes. Space: start and stop the run. Arrows left and right: step it. Up and down: faster and slower. Home: from the start.
 # What none of it is, and who comes first.
-class-caution = For teaching, from entries and recorded heights, which err. Not permission to descend: signs, the law and the maker’s limits come first.
+class-caution = For teaching, from entries and recorded heights, which contain errors. Not permission to descend: signs, the law and the maker’s limits come first.
 # Label of the grade.
 grade-label = Hill
 # Label of the mass.
@@ -440,19 +440,19 @@ gauge-power = retarding
 # Label of the brake temperature.
 gauge-brakes = brakes
 # Label of that after one hard stop.
-class-after-stop = if stopped hard
+class-after-stop = after a hard stop
 # Back to the exercise before.
-exercise-back = Former exercise
+exercise-back = Previous exercise
 # On to the next exercise.
 exercise-on = Next exercise
 # Name of the choice of what is done otherwise.
-slips = What the second truck does otherwise
+slips = What the second truck does differently
 # Nothing is done otherwise.
 as-planned = as planned
 # One gear higher than planned.
 gear-high = one gear higher
 # A tenth heavier than entered.
-somewhat-heavier = 10 % heavier
+somewhat-heavier = 10 % heavier
 # Faster than planned by a speed.
 faster-by = { $speed } faster
 # A stage fails.
@@ -460,7 +460,7 @@ stage-lost = stage lost
 # The brakes are hot at the start.
 hot-brakes = hot brakes
 # Where two rides part.
-they-part = They part at { $at }.
+they-part = They differ from { $at }.
 # They do nowhere.
 nowhere-apart = On this road it makes no difference that is worth naming.
 # Arriving sooner by so many seconds, or later where negative.
@@ -580,7 +580,7 @@ term = { $term ->
     [air] Air resistance
     [demand] Left to hold back
     [holding-against-demand] Holding force, against what is left to hold back
-    [compared-at] Reckoned at
+    [compared-at] Worked out at
     [length-in-feet] Length in feet
     [gravity-work] Work of gravity
     [rolling-work] Taken by rolling resistance
@@ -614,14 +614,9 @@ not-assessed-on = Not assessed: { $span }. Nothing is known of the grade there.
 # Label of the legs.
 legs-label = Gear by gear
 # Label of the way that never touches the service brakes.
-untouched-label = Never touching the service brakes
+untouched-label = Without service brakes
 # Label of one gear all the way.
 one-gear-label = One gear all the way
-
-## Words of the reasons.
-
-# Label of what governs.
-governs-label = Why not faster
 
 ## Words of the card for the cab.
 
@@ -646,9 +641,9 @@ marker-label = Marker or odometer at the start of the road
 counts-down = markers count down
 # That the markers typed do not reach over the road: what would stand at its start and at its
 # end, the remedy, and what the card has meanwhile.
-markers-miss = The markers do not reach over this road: as entered they would go from { $start } at its start to { $end } at its end, and there are none below zero. Correct the marker, or which way they count. Until then the card has distances from the start.
+markers-miss = The markers do not fit this road: they would run from { $start } at its start to { $end } at its end, and none are below zero. Correct the marker, or which way they count. Until then the card has distances from the start.
 # That the card belongs to entries before.
-card-is-old = Do not use: this card belongs to entries before
+card-is-old = Do not use: this card belongs to earlier entries
 # Not to go down with what is entered.
 do-not-descend = DO NOT GO DOWN with what is entered
 # For which descents, by their numbers, no safe speed was found, and what comes first.
@@ -673,7 +668,7 @@ mile = mile
 # That even grade and that length.
 card-asks = asks for { $grade }, { $length }
 # From which speed down to which to snub.
-know-snub = Snub { $from } to { $to }, release, repeat.
+know-snub = Brake { $from } to { $to }, release, repeat.
 # That steep bits up to a grade cannot be ruled out, and what follows.
 know-in-doubt = Short steep bits up to { $grade } in doubt: keep the service brakes ready.
 # Where it eases, but is not over.
@@ -740,7 +735,7 @@ warn-others = Lights and horn: warn the others.
 # None are entered, and what that does not mean.
 no-places-entered = None are entered. That does not mean that there are none.
 # The small print.
-card-cautions = Worked out from your entries and recorded heights, which err; not permission to descend. It cannot see adjustment, tyres, surface, weather, traffic or the load. Posted signs, the law, your employer and the vehicle’s maker come first. The service brakes remain the means to stop. In doubt: stop at the top, go slower, take another road.
+card-cautions = Worked out from your entries and recorded heights, which contain errors; not permission to descend. It cannot see adjustment, tyres, surface, weather, traffic or the load. Posted signs, the law, your employer and the vehicle’s maker come first. The service brakes remain the means to stop. In doubt: stop at the top, go slower, take another road.
 # End of the name of a file: name of the file of rows, for a road as recorded or turned around.
 rows-name-ending = { $reversed ->
     [true] -reversed-descents.csv
@@ -806,11 +801,11 @@ which-track = { $file } holds { $count } roads. Which one will you drive?
 # Why a track cannot be chosen.
 course-unusable = without heights, or too short
 # Leaves what was asked about as it was.
-leave-it = Leave it
+leave-it = Cancel
 # Asks for the order of several files.
 which-order = { $count } files: in which order are they driven?
 # What comes of it.
-which-order-sentence = They are joined from top to bottom. Where one ends more than 2 km from the start of the next, the order or a direction is wrong.
+which-order-sentence = They are joined from top to bottom. Where one ends more than 2 km from the start of the next, the order or a direction is wrong.
 # Joins the files.
 join = { $count ->
     [one] Open this file
@@ -827,7 +822,7 @@ leave-leg = Leave { $name } out
 # Asks whether files that lie on each other are the same road.
 same-question = { $count } files lie on each other. Do they show the same road?
 # What comes of each choice.
-same-sentence = As the same road they become one: the heights of all are used, and where they differ by more than they may be off, the steeper one is used and the place is told. The plan is never faster than the faster of them alone. Nothing is combined by itself.
+same-sentence = As the same road they become one, from the heights of all. Where these differ by more than they may be off, the steeper ones are used and the place is told. The plan is never faster than the faster of them alone. Nothing is combined unasked.
 # Makes one road of recordings.
 combine = Same road: combine { $count } recordings
 # That two files of several lie on each other, and how to make one road of them.
@@ -891,15 +886,15 @@ trouble-not-a-file = Drop a GPX file, or use the button to choose one.
 trouble-built-in-missing = The page itself works: choose a GPX file of your own.
 trouble-cannot-start = The browser did not load the part that calculates. Reload the page; if that does not help, use a browser of the last few years with WebAssembly and workers switched on.
 trouble-stopped = It was started again, and nothing that you entered is lost. Change the entry made last, or try again. For a report: { $detail }
-trouble-cancelled = The figures below still belong to the former entries. Change an entry, or try again, to work them out.
+trouble-cancelled = The figures below still belong to earlier entries. Change an entry, or try again, to work them out.
 trouble-no-picture = This browser does not draw it. Print the card instead: printing to a file makes a PDF of it.
 trouble-cannot-export = The part that writes it could not be loaded, or the browser did not allow saving. Reload the page, or try another browser.
 # What to do about a file of a newer version, behind the sentence that it is one.
 reload-for-newer = Reload the page for a newer one.
 # What is still shown.
-former-stays = The road shown below is the former one.
+former-stays = The road shown is still the one before.
 # The result below does not fit the entries.
-not-current = The figures shown belong to the entries or the road before.
+not-current = The figures shown belong to earlier entries or to the road before.
 # Before the name of the entry that is wrong.
 check-entry = Check this entry:
 # Writes the file with waypoints.
@@ -945,9 +940,9 @@ not-kept = This page is not kept on this machine, and there is no network. Open 
 ## Words of the plan: verdicts, descents.
 
 # Label of the answer with more mass.
-heavier-label = If it weighs 10 % more
+heavier-label = 10 % heavier
 # Label of brake heat.
-heat-label = Service brakes
+heat-label = Brakes
 # Head of the list.
 descents-head = { $count ->
     [0] No descents
@@ -972,7 +967,7 @@ columns =
     .gear = gear
     .stage = stage
     .hold = hold
-    .if-stopped = if stopped
+    .if-stopped = after a hard stop
 # A descent by its number.
 descent = Descent { $number }
 # Opens or closes the details.
@@ -1009,7 +1004,7 @@ table-chosen = advised
 ## Words of what follows from a plan: what would change it, how sure it is, what if.
 
 # Label of what would change the answer.
-change-label = What would change it
+change-label = To hold it
 # Label of what is carried into a rise.
 carried-label = Into the next rise
 # Label of how sure it is.
@@ -1021,13 +1016,13 @@ studying = Working out how sure this is: { $share }
 # What is still worked out.
 not-yet = …
 # Label of the lost retarder.
-lost-label = If the retarder is lost
+lost-label = Retarder fails
 # Label of brakes out of adjustment.
 adjustment-label = Brakes out of adjustment
 # Label of slowing ahead.
 slowing-label = Slowing for what lies ahead
 # What the list of it means.
-slowing-sentence = Off the throttle and on full stage from there, the retarder alone brings this truck down to the speed, and the service brakes stay cool. Signs and what you see come first.
+slowing-sentence = Off the throttle and on full stage from there: the retarder alone brings the truck down to the speed. The service brakes stay cool. Signs and what you see come first.
 # Heads of its columns: place, what, speed, where, gear, the service brakes alone.
 slowing-heads =
     .place = at
@@ -1060,7 +1055,7 @@ evidence-missing = The rows could not be loaded. Open this again, or reload the 
 # Head of the panel in which a steady speed is entered.
 measured-head = What held today
 # What it is for.
-measured-sentence = You held a steady speed on a hill with the retarder alone, no throttle and no service brake? Enter what you saw, afterwards and parked: it tells what your retarder really gives with the mass and day entered above.
+measured-sentence = Did you hold a steady speed on a hill with the retarder alone, without throttle or service brakes? Enter what you saw, afterwards and parked. It tells what your retarder really gives with the mass and day entered above.
 # Labels of gear, stage, engine speed, speed, grade and place.
 measured-fields =
     .gear = Gear
@@ -1087,13 +1082,13 @@ scale-in-use = Plans count on { $share } of the retarder’s data.
 # Head of the section.
 two-head = Two roads
 # Keeps what is shown beside what comes next.
-keep-beside = Keep this beside the next
+keep-beside = Keep to compare
 # What that is good for.
 keep-beside-sentence = To weigh two roads, two trucks or two days: what is shown now stays beside what you choose next.
 # What to do next, while both are the same.
 two-next = Both are the same still: choose another file, turn the road, or change truck or day.
 # Ends the comparison.
-end-two = Put it away
+end-two = Close
 # Shows the road kept, and keeps the one shown.
 swap = Swap the two
 # What goes along with that.
@@ -1115,7 +1110,7 @@ two-row = { $row ->
     [service] work of the service brakes
     [holding] work of retarder and engine
     [down] time down the descents
-    [up] time on climbs of 2 % and more
+    [up] time on climbs of 2 % and more
     [crawl] slowest on a climb
     [time] time in all
     [rise] rises
@@ -1159,7 +1154,7 @@ ranked-ends = direction
 # Labels of a road's figures: length, hottest brakes, slowest hold speed, time.
 ranked-labels =
     .length = length
-    .brakes = brakes if stopped
+    .brakes = brakes after a hard stop
     .hold = slowest hold
     .time = time
 # Works the list out again for other entries.
@@ -1182,11 +1177,11 @@ places-sentence = { $count ->
    *[other] There may be more than these.
 } They come from the file’s waypoints; put others where the cursor stands in the picture, or by their distance. They are kept on this machine.
 # Puts a place where the cursor stands.
-put-here = Put a place here
+put-here = Mark a place here
 # Label of the distance at which one is put.
-put-at = Put a place at
+put-at = Mark a place at
 # Puts it there.
-put = Put
+put = Add
 # Label of the kind.
 kind-label = Kind
 # Label of the name.
@@ -1367,7 +1362,7 @@ grade-holds = { $class ->
    *[poor] Heights are poor: a grade holds over { $base } or more, and is advisory only. Check it against the signs.
 }
 # How much neighbours differ as recorded and after smoothing, percentage points.
-roughness = Nine in ten neighbouring stretches of 100 m differ by no more than { $before } points as recorded, { $after } after smoothing.
+roughness = Nine in ten neighbouring stretches of 100 m differ by no more than { $before } points as recorded, { $after } after smoothing.
 # Head of the findings.
 findings-head = { $count ->
     [one] 1 thing noticed or repaired in the file
@@ -1377,22 +1372,22 @@ findings-head = { $count ->
 no-findings = Nothing had to be repaired.
 # Head of the spans that are not assessed.
 unassessed-head = { $count ->
-    [one] 1 stretch is not assessed: nothing is advised there
-   *[other] { $count } stretches are not assessed: nothing is advised there
+    [one] 1 stretch without advice: heights missing or wrong
+   *[other] { $count } stretches without advice: heights missing or wrong
 }
 # Name of the button that shows a place.
 show-place = Show { $place } on the road
 # How much could not be assessed.
-left-blank = { $length } could not be assessed. Nothing is advised there.
+left-blank = Heights missing or wrong on { $length }. No advice there.
 # The same, and how much lower the road is behind it.
-left-blank-lower = { $length } could not be assessed; the road is { $lower } lower behind them. Nothing is advised there.
+left-blank-lower = Heights missing or wrong on { $length } ({ $lower } of drop). No advice there.
 
 ## Words of the form that do not name an entry.
 
 # Name of the engine speed in top gear, with the road speed at which it is read.
 top-gear-speed = { $units ->
-    [metric] Engine speed at 80 km/h in top gear
-   *[imperial] Engine speed at 50 mph in top gear
+    [metric] Engine speed at 80 km/h in top gear
+   *[imperial] Engine speed at 50 mph in top gear
 }
 # What axle ratio follows from it.
 is-axle-ratio = That is an axle ratio of { $ratio }.
@@ -1407,13 +1402,13 @@ transmission-hint = Automated: no clutch pedal, but a clutch. Converter: it pull
 # A retarder on the shaft, or a table of its own instead.
 on-shaft = { $on-shaft ->
     [nothing] none
-    [hydrodynamic] fluid retarder
-    [electromagnetic] magnetic retarder
+    [hydrodynamic] hydrodynamic retarder
+    [electromagnetic] electromagnetic retarder
     [engine-table] my own table, at the engine
    *[shaft-table] my own table, at the shaft
 }
 # Help with it.
-on-shaft-hint = A device on gearbox or shaft. A fluid one warms the coolant; a magnetic one has a heavy rotor with fins.
+on-shaft-hint = A device on gearbox or shaft. A hydrodynamic one warms the coolant; an electromagnetic one has a heavy rotor with fins.
 # The question whether there is an engine brake.
 at-engine-label = Also an engine brake?
 # An engine brake.
@@ -1598,10 +1593,6 @@ retarder-answers =
     .none = no retarder
 # Leads to the entries of the retarder, where two work together or a table says it all.
 retarder-change = change it
-# Answers to the question what the service brakes may do.
-brakes-may =
-    .reserve = for stopping only
-    .snub = short applications allowed
 # Head of the rows of all other entries.
 experts = For experts
 # What the star means, and what stands behind the entries.

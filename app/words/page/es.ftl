@@ -41,14 +41,14 @@ reading = { $reading ->
    *[grade] pendiente
 }
 grade-step = { $step ->
-    [down10] −10 % o más empinada
-    [down8] −8 a −10 %
-    [down6] −6 a −8 %
-    [down4] −4 a −6 %
-    [down2] −2 a −4 %
+    [down10] −10 % o más empinada
+    [down8] −8 a −10 %
+    [down6] −6 a −8 %
+    [down4] −4 a −6 %
+    [down2] −2 a −4 %
     [level] llano
-    [up2] subida de 2 a 5 %
-   *[up5] subida de 5 % o más
+    [up2] subida de 2 a 5 %
+   *[up5] subida de 5 % o más
 }
 zoom = Ampliación
 zoom-in = Ampliar
@@ -62,7 +62,7 @@ lane = { $lane ->
     [speed] velocidad
    *[temperature] frenos
 }
-after-stop = tras parar
+after-stop = tras frenada fuerte
 bend-caps = en curvas
 only-this = Solo esta parte
 not-assessed = sin evaluar
@@ -78,7 +78,7 @@ cell-head = { $cell ->
     [engine] motor
     [carried] parte del ralentizador
     [brakes] frenos
-   *[if-stopped] si para aquí
+   *[if-stopped] tras frenada fuerte aquí
 }
 engine-carries = parte del motor
 grade-over = pendiente a lo largo de { $length }
@@ -171,7 +171,7 @@ file-stem = carretera
 
 lessons-head = Carreteras para la enseñanza
 lessons-invented = Estas carreteras son inventadas, para enseñar; ninguna existe.
-lessons-said-for = Lo que ocurre se dice del primer camión de la lista en las condiciones habituales. Con otro camión o en otras condiciones cuenta lo que se calcula, no esta nota.
+lessons-said-for = Escrito para el primer camión de la lista en condiciones habituales. Con otro camión o en otras condiciones cuenta lo que se calcula, no esta nota.
 lesson-shows-label = Lo que muestra
 lesson-believed-label = Lo que se suele creer
 lesson-happens-label = Lo que ocurre
@@ -186,7 +186,7 @@ lesson-three-steps =
     .name = Tres escalones
     .shows = Tres bajadas iguales, separadas por tramos llanos cortos.
     .believed = Si la primera fue bien, la tercera irá igual de bien.
-    .happens = Con el ralentizador solo, las tres se bajan de la misma manera y los frenos de servicio siguen fríos. Donde se permiten frenadas cortas e intermitentes, cada bajada empieza con los frenos más calientes que la anterior, y la tercera ya no se puede tomar tan rápido como la primera. Por sí sola se podría.
+    .happens = Con el ralentizador solo, las tres se bajan de la misma manera y los frenos de servicio siguen fríos. Donde se permiten frenadas cortas, cada bajada empieza con los frenos más calientes que la anterior, y la tercera ya no se puede tomar tan rápido como la primera. Por sí sola se podría.
     .question = ¿Qué calor de los frenos se puede admitir en la tercera cima, si aún debe quedar margen para una frenada fuerte hasta parar?
 lesson-short-and-steep =
     .name = Corta y empinada
@@ -220,7 +220,7 @@ idea = { $screen ->
     [roads] Una carretera de la que hablar
     [forces] Donde marcha y pendiente se cortan, el vehículo se estabiliza
     [run] Un vehículo por esta carretera, como se planificó
-    [pair] Una carretera, una salida, una sola cosa distinta
+    [pair] Misma carretera, misma salida, una cosa distinta
    *[exercises] Primero calcular, después mirar
 }
 notes-roads =
@@ -237,7 +237,7 @@ notes-run =
     .third = La temperatura es un cálculo. Lo que no puede ver, como el ajuste de los frenos, es peor que lo que ve.
 notes-pair =
     .first = Deje que la clase apueste antes de empezar: ¿cuántos grados, cuántos minutos?
-    .second = Pare donde se separan. Desde el asiento todavía no se nota nada.
+    .second = Pare donde difieren. Desde el asiento todavía no se nota nada.
     .third = Al final, pregunte qué se ganó con ello.
 notes-exercises =
     .first = Imprima la hoja en blanco; la hoja de respuestas tiene el mismo número.
@@ -276,17 +276,17 @@ gauge-stage = posición
 gauge-engine = motor
 gauge-power = retención
 gauge-brakes = frenos
-class-after-stop = tras parar
+class-after-stop = tras frenada fuerte
 exercise-back = Ejercicio anterior
 exercise-on = Ejercicio siguiente
 slips = Qué hace distinto el segundo vehículo
 as-planned = como se planificó
 gear-high = una marcha más alta
-somewhat-heavier = 10 % más pesado
+somewhat-heavier = 10 % más pesado
 faster-by = { $speed } más rápido
 stage-lost = posición perdida
 hot-brakes = frenos calientes
-they-part = Se separan en el punto { $at }.
+they-part = Difieren desde el { $at }.
 nowhere-apart = En esta carretera no supone una diferencia digna de mención.
 time-apart = { $time } { $sooner ->
     [true] antes
@@ -294,7 +294,7 @@ time-apart = { $time } { $sooner ->
 }
 no-time-apart = sin diferencia de tiempo
 compared = { $name }: { $time }; tras una frenada fuerte hasta parar, { $wrong } en lugar de { $right }.
-passes-limit = A partir del punto { $from }, una frenada fuerte hasta parar superaría el límite. Aquí los frenos retienen por calientes que estén; en la carretera pierden eficacia.
+passes-limit = A partir del { $from }, una frenada fuerte hasta parar superaría el límite. Aquí los frenos retienen por calientes que estén; en la carretera pierden eficacia.
 forgiven = Esta pendiente lo perdona. La siguiente quizá no.
 class-reserve-kept = Con { $reserve } de reserva: { $gear }, a { $speed } como máximo.
 class-no-gear-keeps = Con { $reserve } de reserva: ninguna marcha.
@@ -397,12 +397,8 @@ enough = { $enough ->
 
 not-assessed-on = Sin evaluar: { $span }. No se conoce la pendiente en esa parte.
 legs-label = Marcha por marcha
-untouched-label = Sin tocar nunca los frenos de servicio
+untouched-label = Sin frenos de servicio
 one-gear-label = Una sola marcha en toda la bajada
-
-## Words of the reasons.
-
-governs-label = Por qué no más rápido
 
 ## Words of the card for the cab.
 
@@ -434,7 +430,7 @@ card-heads =
     .know = qué hay que saber
 mile = milla
 card-asks = exige { $grade }, { $length }
-know-snub = Frenada corta de { $from } a { $to }, suelte el freno, repita.
+know-snub = Frene de { $from } a { $to }, suelte el freno, repita.
 know-in-doubt = En duda tramos cortos de hasta { $grade }: tenga listos los frenos de servicio.
 know-easing = Donde se suaviza, en el { $at }, no es el final: siga en la misma marcha.
 know-begins-unknown = No se sabe cómo empieza: la carretera anterior no se pudo evaluar.
@@ -504,9 +500,9 @@ reversed-mark = en sentido contrario al grabado
 course = Recorrido del archivo
 which-track = { $file } contiene { $count } carreteras. ¿Por cuál va a conducir?
 course-unusable = sin altitudes o demasiado corta
-leave-it = Dejarlo como está
+leave-it = Cancelar
 which-order = { $count } archivos: ¿en qué orden se recorren?
-which-order-sentence = Se unen de arriba abajo. Donde uno termina a más de 2 km del inicio del siguiente, el orden o un sentido es incorrecto.
+which-order-sentence = Se unen de arriba abajo. Donde uno termina a más de 2 km del inicio del siguiente, el orden o un sentido es incorrecto.
 join = { $count ->
     [one] Abrir este archivo
    *[other] Unir { $count } archivos
@@ -516,7 +512,7 @@ leg-down = Recorrer { $name } después
 turn-leg = En sentido contrario
 leave-leg = Omitir { $name }
 same-question = { $count } archivos coinciden sobre el terreno. ¿Muestran la misma carretera?
-same-sentence = Como la misma carretera, se convierten en una: se usan las altitudes de todos; donde difieren más de lo que pueden errar, se usa la más empinada y se indica el lugar. El plan nunca es más rápido que el más rápido de cada uno por separado. Nada se combina por sí solo.
+same-sentence = Como la misma carretera, se convierten en una, con las altitudes de todos. Donde difieren más de lo que pueden errar, se usa la más empinada y se indica el lugar. El plan nunca es más rápido que el más rápido de ellos por separado. Nada se combina sin preguntar.
 combine = La misma carretera: combinar { $count } grabaciones
 two-alike = { $first } y { $second } coinciden sobre el terreno. Para combinarlos en una carretera, deje fuera los demás archivos.
 meets = { $new } coincide con { $before }. ¿Muestran la misma carretera?
@@ -593,8 +589,8 @@ not-kept = Esta página no está guardada en este equipo y no hay red. Ábrala u
 
 ## Words of the plan: verdicts, descents.
 
-heavier-label = Si pesa un 10 % más
-heat-label = Frenos de servicio
+heavier-label = 10 % más pesado
+heat-label = Frenos
 descents-head = { $count ->
     [0] Sin bajadas
     [one] 1 bajada
@@ -613,7 +609,7 @@ columns =
     .gear = marcha
     .stage = posición
     .hold = mantener
-    .if-stopped = tras parar
+    .if-stopped = tras frenada fuerte
 descent = Bajada { $number }
 details-of = Bajada { $number }: detalles
 
@@ -636,16 +632,16 @@ table-chosen = aconsejada
 
 ## Words of what follows from a plan: what would change it, how sure it is, what if.
 
-change-label = Qué lo cambiaría
+change-label = Para retenerlo
 carried-label = Hacia la subida siguiente
 sure-label = Qué fiabilidad tiene
 too-long-to-be-sure = Esta carretera es demasiado larga para calcularla 256 veces: calcule una parte de ella para saber qué fiabilidad tiene su plan.
 studying = Calculando la fiabilidad: hecho el { $share }
 not-yet = …
-lost-label = Si falla el ralentizador
+lost-label = Falla el ralentizador
 adjustment-label = Frenos desajustados
 slowing-label = Reducir la velocidad para lo que viene
-slowing-sentence = Si desde ahí va sin acelerador y en la posición máxima, el ralentizador por sí solo reduce la velocidad de este camión hasta la indicada, y los frenos de servicio siguen fríos. Tienen prioridad las señales y lo que usted vea.
+slowing-sentence = Desde ahí, sin acelerador y en la posición máxima: el ralentizador solo reduce la velocidad hasta la indicada. Los frenos de servicio siguen fríos. Tienen prioridad las señales y lo que usted vea.
 slowing-heads =
     .place = en el punto
     .what = por qué
@@ -689,10 +685,10 @@ scale-in-use = Los planes cuentan con el { $share } de los datos del ralentizado
 ## Words of two roads side by side.
 
 two-head = Dos carreteras
-keep-beside = Guardar esto para compararlo con lo siguiente
+keep-beside = Guardar para comparar
 keep-beside-sentence = Para comparar dos carreteras, dos camiones o dos condiciones: lo que se muestra ahora queda al lado de lo que elija después.
 two-next = Las dos son todavía iguales: elija otro archivo, invierta la carretera o cambie el camión o las condiciones.
-end-two = Terminar la comparación
+end-two = Cerrar
 swap = Intercambiar las dos
 swap-sentence = Al intercambiarlas, cada carretera lleva consigo su camión, sus condiciones y sus lugares.
 two-heads =
@@ -710,7 +706,7 @@ two-row = { $row ->
     [service] trabajo de los frenos de servicio
     [holding] trabajo del ralentizador y del motor
     [down] tiempo en las bajadas
-    [up] tiempo en subidas del 2 % o más
+    [up] tiempo en subidas del 2 % o más
     [crawl] velocidad más baja en una subida
     [time] tiempo total
     [rise] desnivel de subida
@@ -743,7 +739,7 @@ beside-ranked = Guardar al lado
 ranked-ends = sentido
 ranked-labels =
     .length = longitud
-    .brakes = frenos tras parar
+    .brakes = frenos tras frenada fuerte
     .hold = menor velocidad a mantener
     .time = tiempo
 rank-again = El camión o las condiciones han cambiado: calcular otra vez las carreteras
@@ -759,8 +755,8 @@ places-sentence = { $count ->
     [one] Hay uno en esta carretera. Puede haber más.
    *[other] Puede haber más que estos.
 } Proceden de los puntos de referencia (waypoints) del archivo; añada otros donde está el cursor en la imagen, o por su distancia. Se guardan en este equipo.
-put-here = Añadir un lugar aquí
-put-at = Añadir un lugar en
+put-here = Marcar un lugar aquí
+put-at = Marcar un lugar en
 put = Añadir
 kind-label = Tipo
 name-label = Nombre
@@ -882,25 +878,25 @@ grade-holds = { $class ->
     [fair] Las altitudes son aceptables: una pendiente es válida a lo largo de { $base } o más; los cambios más cortos no se ven.
    *[poor] Las altitudes son malas: una pendiente es válida a lo largo de { $base } o más, y es solo orientativa. Compárela con las señales.
 }
-roughness = Nueve de cada diez tramos vecinos de 100 m difieren en no más de { $before } puntos porcentuales tal como están grabados, y en no más de { $after } después de suavizarlos.
+roughness = Nueve de cada diez tramos vecinos de 100 m difieren en no más de { $before } puntos porcentuales tal como están grabados, y en no más de { $after } después de suavizarlos.
 findings-head = { $count ->
     [one] 1 cosa observada o corregida en el archivo
    *[other] { $count } cosas observadas o corregidas en el archivo
 }
 no-findings = No hubo que corregir nada.
 unassessed-head = { $count ->
-    [one] 1 tramo sin evaluar: en él no se aconseja nada
-   *[other] { $count } tramos sin evaluar: en ellos no se aconseja nada
+    [one] 1 tramo sin consejo: faltan altitudes o son erróneas
+   *[other] { $count } tramos sin consejo: faltan altitudes o son erróneas
 }
 show-place = Mostrar en la carretera: { $place }
-left-blank = No se pudieron evaluar { $length }. Allí no se aconseja nada.
-left-blank-lower = No se pudieron evaluar { $length }; detrás, la carretera queda { $lower } más abajo. Allí no se aconseja nada.
+left-blank = Faltan altitudes o son erróneas en { $length }. Allí no se aconseja nada.
+left-blank-lower = Faltan altitudes o son erróneas en { $length } ({ $lower } de desnivel). Allí no se aconseja nada.
 
 ## Words of the form that do not name an entry.
 
 top-gear-speed = { $units ->
-    [metric] Revoluciones a 80 km/h en la marcha más alta
-   *[imperial] Revoluciones a 50 mph en la marcha más alta
+    [metric] Revoluciones a 80 km/h en la marcha más alta
+   *[imperial] Revoluciones a 50 mph en la marcha más alta
 }
 is-axle-ratio = Eso da una relación del eje de { $ratio }.
 no-axle-ratio = Con estas marchas y neumáticos la relación del eje sería de { $ratio }; los ejes tienen de { $range }. Revise las revoluciones, la marcha más alta y los neumáticos.
@@ -909,8 +905,8 @@ gear-set-hint = Cuente las marchas hacia delante. «Sobremarcha»: en la más al
 transmission-hint = Automatizada: sin pedal de embrague, pero con embrague. Con convertidor: arranca sin embrague.
 on-shaft = { $on-shaft ->
     [nothing] ninguno
-    [hydrodynamic] ralentizador de fluido
-    [electromagnetic] ralentizador de imanes
+    [hydrodynamic] ralentizador hidrodinámico
+    [electromagnetic] ralentizador electromagnético
     [engine-table] tabla propia, en el motor
    *[shaft-table] tabla propia, en el árbol de transmisión
 }
@@ -1044,9 +1040,6 @@ retarder-answers =
     .both = dos juntos
     .none = sin ralentizador
 retarder-change = cambiarlo
-brakes-may =
-    .reserve = solo para parar
-    .snub = frenadas cortas permitidas
 experts = Para expertos
 experts-about = * supuesto: ponga el suyo. Cada dato dice lo que cuesta un valor equivocado en la bajada más difícil.
 expert-rows =

@@ -62,7 +62,7 @@ lane = { $lane ->
     [speed] vitesse
    *[temperature] freins
 }
-after-stop = après arrêt
+after-stop = après freinage énergique
 bend-caps = en virage
 only-this = Seulement cette partie
 not-assessed = non évalué
@@ -78,20 +78,20 @@ cell-head = { $cell ->
     [engine] moteur
     [carried] part du ralentisseur
     [brakes] freins
-   *[if-stopped] après arrêt ici
+   *[if-stopped] après freinage énergique ici
 }
 engine-carries = part du moteur
 grade-over = pente sur { $length }
-nothing-said-here = La route n’a pas pu être évaluée ici : rien n’est dit à son sujet.
+nothing-said-here = La route n’a pas pu être évaluée ici : rien n’est dit à son sujet.
 on-descent = Dans la descente { $number }, encore { $to-foot } jusqu’à son pied.
 descent-begins = La descente { $number } commence dans { $ahead }.
 no-descent-ahead = Aucune descente plus loin.
 bend = { $hairpin ->
     [true] Virage en épingle
    *[false] Virage
-} { $side } : { $speed } au plus (rayon d’environ { $radius }, estimation).
-place-here = Ici : { $name }.
-place-ahead = Dans { $ahead } : { $name }.
+} { $side } : { $speed } au plus (rayon d’environ { $radius }, estimation).
+place-here = Ici : { $name }.
+place-ahead = Dans { $ahead } : { $name }.
 strip = Toute la route, et la partie affichée ci-dessus
 plan-shape = La route vue d’en haut, le nord en haut
 start = début
@@ -143,10 +143,10 @@ key-does =
 
 works-offline = Cette page fonctionne maintenant sans réseau.
 newer = Une nouvelle version de cette page est prête. Le véhicule, les conditions du jour, la route et ses lieux restent. La borne saisie pour la fiche, une route gardée à côté et ce qui a tenu aujourd’hui ne restent pas.
-load-newer = Nouvelle version : la charger
+load-newer = Nouvelle version : la charger
 later = Plus tard
 forget-all = Effacer tout ce qui est conservé sur cet appareil
-forget-really = Vraiment effacer véhicules, données saisies, routes et lieux ? Appuyez encore une fois
+forget-really = Vraiment effacer véhicules, données saisies, routes et lieux ? Appuyez encore une fois
 save-page = Enregistrer cette page en un seul fichier (pour une clé USB)
 
 ## Words of what is handed on: the link with truck and day, the project with all of it.
@@ -155,23 +155,23 @@ make-link = Copier un lien avec le véhicule et les conditions
 link-copied = Copié. Le lien contient ce véhicule et ces conditions, aucune route et aucun lieu. Qui l’ouvre décide s’il les utilise.
 link-made = Copiez le lien ici. Il contient ce véhicule et ces conditions, aucune route et aucun lieu. Qui l’ouvre décide s’il les utilise.
 link-label = Lien avec le véhicule et les conditions
-link-offered = Ce lien apporte un véhicule et des conditions. Vos propres données restent utilisées jusqu’à votre décision. La personne qui l’a envoyé conduit peut-être un autre véhicule : vérifiez chaque donnée.
+link-offered = Ce lien apporte un véhicule et des conditions. Vos propres données restent utilisées jusqu’à votre décision. La personne qui l’a envoyé conduit peut-être un autre véhicule : vérifiez chaque donnée.
 use-link = Utiliser le véhicule et les conditions du lien
 keep-mine = Garder les miens
-link-taken = Le véhicule et les conditions du lien sont utilisés maintenant : vérifiez-les avant de vous fier aux chiffres.
+link-taken = Le véhicule et les conditions du lien sont utilisés maintenant : vérifiez-les avant de vous fier aux chiffres.
 back-to-mine = Revenir aux miens
-link-broken = Le véhicule et les conditions de ce lien ne peuvent pas être lus ; il en manque peut-être une partie. Redemandez-le. Vos propres données restent utilisées.
+link-broken = Le véhicule et les conditions de ce lien ne peuvent pas être lus ; il en manque peut-être une partie. Redemandez-le. Vos propres données restent utilisées.
 save-project = Tout enregistrer dans un seul fichier
 project-sentence = La route telle qu’elle a été donnée, avec ses lieux et ses limitations, le véhicule et les conditions, et de même pour la route gardée à côté. Il s’ouvre ici comme une route, sur n’importe quel appareil.
 project-name-ending = .steadygrade
-project-opened = Le véhicule, les conditions et les lieux du projet sont utilisés maintenant : vérifiez-les avant de vous fier aux chiffres.
+project-opened = Le véhicule, les conditions et les lieux du projet sont utilisés maintenant : vérifiez-les avant de vous fier aux chiffres.
 file-stem = route
 
 ## Words of the teaching roads.
 
-lessons-head = Routes d'enseignement
-lessons-invented = Ces routes sont inventées pour l’enseignement ; aucune n’existe.
-lessons-said-for = Ce qui se passe vaut pour le premier véhicule de la liste, dans les conditions habituelles. Avec un autre véhicule ou dans d’autres conditions, c’est ce qui est calculé qui compte, pas cette note.
+lessons-head = Routes d’enseignement
+lessons-invented = Ces routes sont inventées pour l’enseignement ; aucune n’existe.
+lessons-said-for = Écrit pour le premier véhicule de la liste, dans les conditions habituelles. Avec un autre véhicule ou dans d’autres conditions, c’est ce qui est calculé qui compte, pas cette note.
 lesson-shows-label = Ce qu’elle montre
 lesson-believed-label = Ce que l’on croit souvent
 lesson-happens-label = Ce qui se passe
@@ -181,31 +181,31 @@ lesson-false-finish =
     .shows = Une longue pente s’adoucit comme si elle était finie, puis continue, plus raide.
     .believed = Là où la route s’aplatit, la descente est finie et l’on peut passer au rapport supérieur.
     .happens = C’est une seule descente. L’endroit où la pente s’adoucit est trop court pour passer au rapport supérieur et revenir, et la partie la plus raide se trouve derrière. L’ensemble demande un rapport plus bas que la partie d’avant ne le demanderait à elle seule.
-    .question = Où le rapport bas doit-il être engagé, et qu’est-ce qui aurait pu l’annoncer avant le sommet ?
+    .question = Où le rapport bas doit-il être engagé, et qu’est-ce qui aurait pu l’annoncer avant le sommet ?
 lesson-three-steps =
     .name = Trois marches
     .shows = Trois descentes semblables, séparées par de courts tronçons plats.
     .believed = Si la première s’est bien passée, la troisième se passera aussi bien.
-    .happens = Avec le ralentisseur seul, les trois se descendent de la même façon, et les freins de service restent froids. Là où le freinage intermittent est permis, chaque descente commence avec des freins plus chauds que la précédente, et la troisième ne peut plus être prise aussi vite que la première. À elle seule, elle le pourrait.
-    .question = Quelle chaleur des freins est encore acceptable au troisième sommet, s’il doit rester de quoi faire un freinage énergique jusqu’à l’arrêt ?
+    .happens = Avec le ralentisseur seul, les trois se descendent de la même façon, et les freins de service restent froids. Là où les freinages courts sont permis, chaque descente commence avec des freins plus chauds que la précédente, et la troisième ne peut plus être prise aussi vite que la première. À elle seule, elle le pourrait.
+    .question = Quelle chaleur des freins est encore acceptable au troisième sommet, s’il doit rester de quoi faire un freinage énergique jusqu’à l’arrêt ?
 lesson-short-and-steep =
     .name = Courte et raide
     .shows = Une descente courte et raide, avec une ville et des feux à son pied.
     .believed = Elle est si courte que les freins y suffiront, quel que soit le rapport.
     .happens = De toutes ces routes, c’est la descente la plus courte qui demande le rapport le plus bas et la vitesse la plus basse. Ici, c’est la pente qui décide du rapport, pas la longueur.
-    .question = Les feux passent au rouge au pied de la descente, et le rapport choisi est trop haut. Que reste-t-il au conducteur ?
+    .question = Les feux passent au rouge au pied de la descente, et le rapport choisi est trop haut. Que reste-t-il au conducteur ?
 lesson-long-and-gentle =
     .name = Longue et douce
     .shows = Une pente douce qui continue très longtemps.
-    .believed = Une pente si douce est sans danger : le rapport le plus haut, et les freins de temps en temps.
-    .happens = Avec la réserve demandée, le ralentisseur ne retient le véhicule qu’au-dessous du rapport le plus haut et au-dessous de la limitation de vitesse habituelle. Au rapport le plus haut et à cette vitesse, avec les freins de service seuls, ceux-ci deviennent plus chauds que leur limite. Sur la descente courte et raide, la même conduite les chaufferait moins, parce que le dénivelé y est bien plus faible ; elle y serait tout aussi mauvaise.
-    .question = Qu’est-ce qui fait le plus de chaleur : la pente ou le dénivelé ? Et où va cette chaleur ?
+    .believed = Une pente si douce est sans danger : le rapport le plus haut, et les freins de temps en temps.
+    .happens = Avec la réserve demandée, le ralentisseur ne retient le véhicule qu’au-dessous du rapport le plus haut et au-dessous de la limitation de vitesse habituelle. Au rapport le plus haut et à cette vitesse, avec les freins de service seuls, ceux-ci deviennent plus chauds que leur limite. Sur la descente courte et raide, la même conduite les chaufferait moins, parce que le dénivelé y est bien plus faible ; elle y serait tout aussi mauvaise.
+    .question = Qu’est-ce qui fait le plus de chaleur : la pente ou le dénivelé ? Et où va cette chaleur ?
 lesson-hairpins =
     .name = Épingles
     .shows = Une pente modérée, avec un virage en épingle après l’autre.
     .believed = La pente seule décide du rapport et de la vitesse.
     .happens = Ici, ce sont les virages qui décident. Sans eux, la même pente se descendrait plus vite, à un rapport plus haut. Le ralentisseur seul retient le véhicule dans la pente, mais pour ralentir avant les épingles il faut aussi les freins de service, et ils deviennent plus chauds que sur la même pente sans virages.
-    .question = Le véhicule doit-il être lent avant l’épingle ou seulement dedans ? Et à quel rapport le moteur y tourne-t-il encore sans peiner ?
+    .question = Le véhicule doit-il être lent avant l’épingle ou seulement dedans ? Et à quel rapport le moteur y tourne-t-il encore sans peiner ?
 
 ## Words of the class view: for an instructor, a projector and a room.
 
@@ -220,45 +220,45 @@ idea = { $screen ->
     [roads] Une route dont on parle
     [forces] Là où un rapport rencontre la pente, le véhicule se stabilise
     [run] Un véhicule sur cette route, comme prévu
-    [pair] Une route, un départ, une seule chose faite autrement
+    [pair] Même route, même départ, une chose différente
    *[exercises] D’abord calculer, ensuite regarder
 }
 notes-roads =
     .first = Choisissez une route, et faites dire à la classe comment elle la descendrait avant de montrer quoi que ce soit.
-    .second = On peut aussi déposer ici n’importe quel fichier GPX : la meilleure route est celle qu’ils font chaque semaine.
+    .second = On peut aussi déposer ici n’importe quel fichier GPX : la meilleure route est celle qu’ils font chaque semaine.
 notes-forces =
-    .first = Demandez d’abord : quel rapport ? Faites ensuite glisser la pente jusqu’à sa valeur.
-    .second = La pente demande presque la même force à toutes les vitesses ; un rapport bas en donne davantage. Le choix du rapport tient en cela.
-    .third = Faites glisser la pente jusqu’à ce que le repère sorte du bout d’une ligne : au-delà, le moteur tournerait trop vite.
+    .first = Demandez d’abord : quel rapport ? Faites ensuite glisser la pente jusqu’à sa valeur.
+    .second = La pente demande presque la même force à toutes les vitesses ; un rapport bas en donne davantage. Le choix du rapport tient en cela.
+    .third = Faites glisser la pente jusqu’à ce que le repère sorte du bout d’une ligne : au-delà, le moteur tournerait trop vite.
     .fourth = Ajoutez un dixième de la masse et regardez le repère se déplacer.
 notes-run =
     .first = Arrêtez avant un sommet et demandez ce qui devrait déjà être engagé.
-    .second = Arrêtez sur un replat : est-ce fini ?
+    .second = Arrêtez sur un replat : est-ce fini ?
     .third = La température est un calcul. Ce qu’il ne voit pas, comme le réglage des freins, est pire que ce qu’il voit.
 notes-pair =
-    .first = Faites parier la classe avant le départ : combien de degrés, combien de minutes ?
-    .second = Arrêtez là où ils se séparent. Du siège, on ne voit encore rien.
+    .first = Faites parier la classe avant le départ : combien de degrés, combien de minutes ?
+    .second = Arrêtez là où ils diffèrent. Du siège, on ne voit encore rien.
     .third = À la fin, demandez ce qu’on y a gagné.
 notes-exercises =
-    .first = Imprimez la feuille vierge ; la feuille de réponses porte le même numéro.
+    .first = Imprimez la feuille vierge ; la feuille de réponses porte le même numéro.
     .second = Dans les étapes, les chiffres sont arrondis tels qu’ils sont écrits, pour qu’on puisse les suivre à la main.
 screens = Écrans du cours
 to-road-page = Page de la route
 show-notes = Notes
-keys = Page suivante et page précédente : changer d’écran. N : ces notes. Espace : départ et arrêt. Flèches gauche et droite : pas à pas. Haut et bas : plus vite, plus lentement. Début : depuis le départ.
-class-caution = Pour enseigner, d’après des données et des altitudes qui comportent des erreurs. Pas une autorisation de descendre : les panneaux, la loi et les limites du constructeur passent d’abord.
+keys = Page suivante et page précédente : changer d’écran. N : ces notes. Espace : départ et arrêt. Flèches gauche et droite : pas à pas. Haut et bas : plus vite, plus lentement. Début : depuis le départ.
+class-caution = Pour enseigner, d’après des données et des altitudes qui comportent des erreurs. Pas une autorisation de descendre : les panneaux, la loi et les limites du constructeur passent d’abord.
 grade-label = Pente
 mass-label = Masse
 stage-label = Ralentisseur
-forces-about = Force de retenue selon la vitesse : une ligne par rapport, et en travers ce que demandent les pentes. En dessous est dit où les rapports se stabilisent.
+forces-about = Force de retenue selon la vitesse : une ligne par rapport, et en travers ce que demandent les pentes. En dessous est dit où les rapports se stabilisent.
 holding-axis = force
 none-settles = Avec ce cran, aucun rapport ne se stabilise sur cette pente.
 nothing-in-reserve = Au croisement, il n’y a pas de réserve.
 print-screen = Imprimer
 profile-about = La route du départ à l’arrivée, avec un repère pour chaque véhicule
-truck-about = Le véhicule sur sa pente, avec une flèche par force ; les indicateurs disent la même chose en chiffres
+truck-about = Le véhicule sur sa pente, avec une flèche par force ; les indicateurs disent la même chose en chiffres
 driving = Trajet en cours de calcul…
-no-ride = Cela ne peut pas être roulé ici : cette route n’a pas de descente avec une vitesse sûre, ou il n’y a rien à perdre.
+no-ride = Cela ne peut pas être roulé ici : cette route n’a pas de descente avec une vitesse sûre, ou il n’y a rien à perdre.
 class-start = Départ
 stop = Arrêt
 class-step = Un pas
@@ -276,28 +276,28 @@ gauge-stage = cran
 gauge-engine = moteur
 gauge-power = retenue
 gauge-brakes = freins
-class-after-stop = après arrêt
+class-after-stop = après freinage énergique
 exercise-back = Exercice précédent
 exercise-on = Exercice suivant
 slips = Ce que le second véhicule fait autrement
 as-planned = comme prévu
 gear-high = un rapport plus haut
-somewhat-heavier = 10 % plus lourd
+somewhat-heavier = 10 % plus lourd
 faster-by = { $speed } de plus
 stage-lost = un cran perdu
 hot-brakes = freins chauds
-they-part = Ils se séparent à { $at }.
+they-part = Ils diffèrent à partir du { $at }.
 nowhere-apart = Sur cette route, cela ne fait pas de différence notable.
 time-apart = { $time } { $sooner ->
     [true] plus tôt
    *[false] plus tard
 }
 no-time-apart = aucun écart de temps
-compared = { $name } : { $time } ; après un freinage énergique jusqu’à l’arrêt, { $wrong } au lieu de { $right }.
-passes-limit = À partir de { $from }, un freinage énergique jusqu’à l’arrêt dépasserait la limite. Ici, les freins tiennent quelle que soit leur chaleur ; sur la route, ils s’évanouissent.
+compared = { $name } : { $time } ; après un freinage énergique jusqu’à l’arrêt, { $wrong } au lieu de { $right }.
+passes-limit = À partir du { $from }, un freinage énergique jusqu’à l’arrêt dépasserait la limite. Ici, les freins tiennent quelle que soit leur chaleur ; sur la route, ils s’évanouissent.
 forgiven = Cette pente le pardonne. La suivante, peut-être pas.
-class-reserve-kept = Avec { $reserve } de réserve : { $gear }, à { $speed } au plus.
-class-no-gear-keeps = Avec { $reserve } de réserve : aucun rapport.
+class-reserve-kept = Avec { $reserve } de réserve : { $gear }, à { $speed } au plus.
+class-no-gear-keeps = Avec { $reserve } de réserve : aucun rapport.
 
 ## Words of exercises with worked answers.
 
@@ -305,10 +305,10 @@ sheet-head = Exercices, série { $seed }
 blank-sheet = Feuille de travail
 answer-sheet = Feuille avec les réponses
 another-set = Une autre série
-sheet-caution = Ces chiffres servent à enseigner. Ils ne sont un conseil pour aucune route, aucun véhicule ni aucun chargement : les masses, les pentes et les vitesses sont variées, et beaucoup de choses sont laissées de côté.
+sheet-caution = Ces chiffres servent à enseigner. Ils ne sont un conseil pour aucune route, aucun véhicule ni aucun chargement : les masses, les pentes et les vitesses sont variées, et beaucoup de choses sont laissées de côté.
 no-exercises = Aucune descente de cette route n’est assez longue pour des exercices.
 stages-left-out = Dans ces conditions du jour, aucun cran du ralentisseur n’est conseillé. Les exercices sur le rapport et le cran sont laissés de côté.
-exercise = Exercice { $number } : { $exercise ->
+exercise = Exercice { $number } : { $exercise ->
     [control-speed] vitesse stabilisée
     [gear-choice] choix du rapport
     [braking-work] travail de freinage
@@ -318,11 +318,11 @@ exercise = Exercice { $number } : { $exercise ->
 given-label = Données
 room-label = Votre calcul et votre réponse
 steps-label = Étapes du calcul
-ask-control-speed = Un véhicule de { $mass } descend une pente de { $grade }, { $gear }, { $stage }, sans accélérer et sans freins de service. Se stabilise-t-il à une vitesse, et à laquelle ?
-ask-gear = Le moteur et le ralentisseur seuls doivent retenir un véhicule de { $mass } sur une pente de { $grade }, avec { $reserve } de réserve. Voici des rapports à la plus grande vitesse à laquelle chacun sert à retenir, avec le régime moteur et la force de retenue du cran le plus fort que permet l’adhérence des essieux moteurs. Quel est le rapport le plus haut qui garde la réserve, et à quelle vitesse ?
-ask-work = Un véhicule de { $mass } descend de { $drop } sur { $length } de route à une vitesse constante de { $speed }. Quelle énergie le moteur, le ralentisseur et les freins doivent-ils absorber ? Le moteur et le ralentisseur en absorbent { $share } : combien en reste-t-il pour les freins de service ?
-ask-time = Une descente est longue de { $length }. Combien de temps gagne un véhicule qui la descend à { $fast } au lieu de { $slow } ? De combien son énergie de mouvement augmente-t-elle ?
-ask-heat = Dans une descente de { $length }, à une vitesse constante de { $speed }, les freins de service absorbent { $power } tout du long ; le moteur et les résistances absorbent le reste. À quelle température sont les freins { $axle-place ->
+ask-control-speed = Un véhicule de { $mass } descend une pente de { $grade }, { $gear }, { $stage }, sans accélérer et sans freins de service. Se stabilise-t-il à une vitesse, et à laquelle ?
+ask-gear = Le moteur et le ralentisseur seuls doivent retenir un véhicule de { $mass } sur une pente de { $grade }, avec { $reserve } de réserve. Voici des rapports à la plus grande vitesse à laquelle chacun sert à retenir, avec le régime moteur et la force de retenue du cran le plus fort que permet l’adhérence des essieux moteurs. Quel est le rapport le plus haut qui garde la réserve, et à quelle vitesse ?
+ask-work = Un véhicule de { $mass } descend de { $drop } sur { $length } de route à une vitesse constante de { $speed }. Quelle énergie le moteur, le ralentisseur et les freins doivent-ils absorber ? Le moteur et le ralentisseur en absorbent { $share } : combien en reste-t-il pour les freins de service ?
+ask-time = Une descente est longue de { $length }. Combien de temps gagne un véhicule qui la descend à { $fast } au lieu de { $slow } ? De combien son énergie de mouvement augmente-t-elle ?
+ask-heat = Dans une descente de { $length }, à une vitesse constante de { $speed }, les freins de service absorbent { $power } tout du long ; le moteur et les résistances absorbent le reste. À quelle température sont les freins { $axle-place ->
     [steer] { $axles ->
         [one] de l’essieu directeur
        *[other] des essieux directeurs
@@ -335,19 +335,19 @@ ask-heat = Dans une descente de { $length }, à une vitesse constante de { $spee
         [one] de l’essieu de remorque
        *[other] des essieux de remorque
     }
-} au pied de la descente ?
-settles = Il se stabilise à environ { $speed } ({ $engine-speed }) : là, la force de retenue est égale à ce qui reste à retenir.
-slows-down = Il ne se stabilise pas : à toutes les vitesses de ce rapport, il est retenu plus que nécessaire et ralentit. Un cran plus faible ou un rapport plus haut peut suffire.
-gets-away-above = Il ne se stabilise pas : au-dessous d’environ { $speed }, il est retenu plus que nécessaire ; au-dessus, il s’emballe. Une fois plus rapide, rien ne le rattrape. Il faut un rapport plus bas, engagé avant le sommet ; sinon les freins de service doivent aider.
-gets-away = Il ne se stabilise pas : il s’emballe à toutes les vitesses de ce rapport. Il faut un rapport plus bas, engagé avant le sommet, ou un cran plus fort s’il y en a un ; sinon les freins de service doivent aider.
+} au pied de la descente ?
+settles = Il se stabilise à environ { $speed } ({ $engine-speed }) : là, la force de retenue est égale à ce qui reste à retenir.
+slows-down = Il ne se stabilise pas : à toutes les vitesses de ce rapport, il est retenu plus que nécessaire et ralentit. Un cran plus faible ou un rapport plus haut peut suffire.
+gets-away-above = Il ne se stabilise pas : au-dessous d’environ { $speed }, il est retenu plus que nécessaire ; au-dessus, il s’emballe. Une fois plus rapide, rien ne le rattrape. Il faut un rapport plus bas, engagé avant le sommet ; sinon les freins de service doivent aider.
+gets-away = Il ne se stabilise pas : il s’emballe à toutes les vitesses de ce rapport. Il faut un rapport plus bas, engagé avant le sommet, ou un cran plus fort s’il y en a un ; sinon les freins de service doivent aider.
 gear-chosen = { $gear }, { $stage }, à { $speed } au plus ({ $engine-speed }), avec { $reserve } de réserve. Le rapport est engagé avant le sommet.
-no-gear-keeps = Aucun : même le rapport le plus bas ne garde pas la réserve. Un tel véhicule ne doit pas descendre là : moins de masse ou une autre route.
-work-left = Il faut absorber environ { $left } ; il en reste environ { $service } pour les freins de service.
-time-saved = Environ { $time }, et l’énergie de mouvement est multipliée par { $times } : les freins ont d’autant plus à absorber à chaque arrêt. La question n’est pas ici de savoir si le moteur et le ralentisseur retiendraient le véhicule à cette vitesse.
-warm-at-foot = Environ { $foot } au pied de la descente : { $over ->
+no-gear-keeps = Aucun : même le rapport le plus bas ne garde pas la réserve. Un tel véhicule ne doit pas descendre là : moins de masse ou une autre route.
+work-left = Il faut absorber environ { $left } ; il en reste environ { $service } pour les freins de service.
+time-saved = Environ { $time }, et l’énergie de mouvement est multipliée par { $times } : les freins ont d’autant plus à absorber à chaque arrêt. La question n’est pas ici de savoir si le moteur et le ralentisseur retiendraient le véhicule à cette vitesse.
+warm-at-foot = Environ { $foot } au pied de la descente : { $over ->
     [true] au-dessus de la limite saisie de { $limit }
    *[false] pas au-dessus de la limite saisie de { $limit }, mais sans réserve pour un arrêt
-}. Ne sont pas pris en compte : un arrêt, un freinage mal réparti, le réglage des freins, le rayonnement, et le refroidissement qui varie d’un véhicule à l’autre d’un facteur deux ou plus.
+}. Ne sont pas pris en compte : un arrêt, un freinage mal réparti, le réglage des freins, le rayonnement, et le refroidissement qui varie d’un véhicule à l’autre d’un facteur deux ou plus.
 term = { $term ->
     [rolling-coefficient] Coefficient de résistance au roulement
     [drag-area] Surface de traînée
@@ -382,7 +382,7 @@ term = { $term ->
     [motion-energy] Énergie de mouvement, la plus grande divisée par la plus petite
     [group-power] Puissance à ces freins
     [time-down] Durée de la descente
-    [time-constant] Constante de temps : chaleur emmagasinée divisée par chaleur cédée
+    [time-constant] Constante de temps : chaleur emmagasinée divisée par chaleur cédée
     [settled] Température qu’ils atteindraient à la longue
     [ahead] Part de cette hausse qui reste à venir au pied de la descente
    *[at-foot] Au pied de la descente
@@ -395,19 +395,15 @@ enough = { $enough ->
 
 ## Words of the way down: the sentence that decides, legs, where the service brakes are asked for, and other ways down.
 
-not-assessed-on = Non évalué : { $span }. La pente n’y est pas connue.
+not-assessed-on = Non évalué : { $span }. La pente n’y est pas connue.
 legs-label = Rapport par rapport
-untouched-label = Sans jamais toucher aux freins de service
+untouched-label = Sans freins de service
 one-gear-label = Un seul rapport jusqu’en bas
-
-## Words of the reasons.
-
-governs-label = Pourquoi pas plus vite
 
 ## Words of the card for the cab.
 
 card-head = Fiche
-card-sentence = Pour la cabine, afin qu’aucun écran ne soit nécessaire en route : imprimez-la et pliez-la au milieu. Lisez-la avant le sommet, en stationnement.
+card-sentence = Pour la cabine, afin qu’aucun écran ne soit nécessaire en route : imprimez-la et pliez-la au milieu. Lisez-la avant le sommet, en stationnement.
 print-card = Imprimer la fiche
 save-picture = L’enregistrer comme image
 picture-name-ending = { $reversed ->
@@ -417,8 +413,8 @@ picture-name-ending = { $reversed ->
 save-rows = Enregistrer ses lignes en CSV
 marker-label = Borne ou compteur kilométrique au début de la route
 counts-down = les bornes vont en décroissant
-markers-miss = Les bornes ne couvrent pas toute la route : avec les données saisies, elles iraient de { $start } au début à { $end } à la fin, et il n’y en a pas au-dessous de zéro. Corrigez la borne du début ou le sens de leur décompte. En attendant, la fiche porte des distances depuis le début.
-card-is-old = À ne pas utiliser : cette fiche correspond à des données précédentes
+markers-miss = Les bornes ne couvrent pas toute la route : avec les données saisies, elles iraient de { $start } au début à { $end } à la fin, et il n’y en a pas au-dessous de zéro. Corrigez la borne du début ou le sens de leur décompte. En attendant, la fiche porte des distances depuis le début.
+card-is-old = À ne pas utiliser : cette fiche correspond à des données précédentes
 do-not-descend = NE DESCENDEZ PAS avec les données saisies
 no-speed-for = Aucune vitesse sûre n’a été trouvée pour { $count ->
     [one] la descente
@@ -434,29 +430,29 @@ card-heads =
     .know = à savoir
 mile = mi
 card-asks = demande { $grade }, { $length }
-know-snub = Freinage intermittent : freinez de { $from } à { $to }, relâchez, recommencez.
-know-in-doubt = Courts passages jusqu’à { $grade } non exclus : tenez les freins de service prêts.
-know-easing = Au { $at }, la pente s’adoucit, mais la descente continue : gardez le rapport.
-know-begins-unknown = On ne sait pas comment la descente commence : la route qui précède n’a pas été évaluée.
-know-slow-curves = { $count } virages demandent moins que la vitesse à tenir ; le plus lent : { $speed }, au { $at }.
-know-slow-curve = Virage le plus lent : { $speed }, au { $at }.
-know-posted = Limitation signalée : { $speed }, { $km }, { $miles }.
+know-snub = Freinez de { $from } à { $to }, relâchez, recommencez.
+know-in-doubt = Courts passages jusqu’à { $grade } non exclus : tenez les freins de service prêts.
+know-easing = Au { $at }, la pente s’adoucit, mais la descente continue : gardez le rapport.
+know-begins-unknown = On ne sait pas comment la descente commence : la route qui précède n’a pas été évaluée.
+know-slow-curves = { $count } virages demandent moins que la vitesse à tenir ; le plus lent : { $speed }, au { $at }.
+know-slow-curve = Virage le plus lent : { $speed }, au { $at }.
+know-posted = Limitation signalée : { $speed }, { $km }, { $miles }.
 know-ramp = Voie de détresse au { $at }.
-know-quiet = Zone sensible au bruit, au { $at } : le frein moteur peut y être interdit.
-know-at-foot = Au pied : { $name }, au { $at }.
+know-quiet = Zone sensible au bruit, au { $at } : le frein moteur peut y être interdit.
+know-at-foot = Au pied : { $name }, au { $at }.
 to-stop-at-foot = lieu où il faut pouvoir s’arrêter
 know-cut-short = On ne sait pas comment la descente continue.
 card-more = { $count ->
-    [one] Et { $count } autre descente de cette route, qui n’est pas sur cette fiche : planifiez la route par parties.
-   *[other] Et { $count } autres descentes de cette route, qui ne sont pas sur cette fiche : planifiez la route par parties.
+    [one] Et { $count } autre descente de cette route, qui n’est pas sur cette fiche : planifiez la route par parties.
+   *[other] Et { $count } autres descentes de cette route, qui ne sont pas sur cette fiche : planifiez la route par parties.
 }
 before-crest-head = Avant le sommet
-stop-at-check = Arrêtez-vous à l’aire de vérification des freins, au { $at } : réglage, fuites, tambours ou disques, pneus, chargement.
-stop-where-allowed = Arrêtez-vous là où c’est permis : réglage des freins, fuites, tambours ou disques, pneus, chargement.
-try-retarder = Levez un instant le pied de l’accélérateur : le ralentisseur agit-il, à chaque cran ?
-look-ahead = Météo, signalisation, fermetures : est-ce toujours la route planifiée ?
-gear-before = Avant le { $at } : rapport { $gear } engagé, { $stage }.
-gear-at-start = Avant de démarrer : rapport { $gear } engagé, { $stage }. La route commence dans la descente.
+stop-at-check = Arrêtez-vous à l’aire de vérification des freins, au { $at } : réglage, fuites, tambours ou disques, pneus, chargement.
+stop-where-allowed = Arrêtez-vous là où c’est permis : réglage des freins, fuites, tambours ou disques, pneus, chargement.
+try-retarder = Levez un instant le pied de l’accélérateur : le ralentisseur agit-il, à chaque cran ?
+look-ahead = Météo, signalisation, fermetures : est-ce toujours la route planifiée ?
+gear-before = Avant le { $at } : rapport { $gear } engagé, { $stage }.
+gear-at-start = Avant de démarrer : rapport { $gear } engagé, { $stage }. La route commence dans la descente.
 shifting = { $in-legs ->
     [true] Dans la descente, ne changez de rapport que comme l’indiquent les lignes.
    *[false] Ne changez pas de rapport dans la descente.
@@ -464,11 +460,11 @@ shifting = { $in-legs ->
 in-trouble-head = Si le véhicule s’emballe
 brake-now = Freinez énergiquement tout de suite et arrêtez-vous, tant que les freins sont assez froids pour y parvenir.
 stay-in-gear = Gardez le rapport engagé. Jamais le point mort, jamais l’embrayage, ne rétrogradez pas à vitesse élevée.
-any-way-up = Prenez une voie de détresse ou n’importe quelle voie qui monte. Aucune voie de détresse n’est saisie ici ; il peut y en avoir.
+any-way-up = Prenez une voie de détresse ou n’importe quelle voie qui monte. Aucune voie de détresse n’est saisie ici ; il peut y en avoir.
 take-ramp = Prenez la voie de détresse au { $ramps }, ou n’importe quelle voie qui monte.
-warn-others = Feux et avertisseur sonore : prévenez les autres.
+warn-others = Feux et avertisseur sonore : prévenez les autres.
 no-places-entered = Aucun lieu n’est saisi. Cela ne veut pas dire qu’il n’y en a pas.
-card-cautions = Calculé à partir de vos données et d’altitudes enregistrées, qui comportent des erreurs ; ce n’est pas une autorisation de descendre. Le calcul ne voit ni le réglage des freins, ni les pneus, ni l’état de la chaussée, ni la météo, ni la circulation, ni le chargement. La signalisation en place, la loi, votre employeur et le constructeur du véhicule passent en premier. Les freins de service restent le moyen de s’arrêter. En cas de doute : arrêtez-vous au sommet, roulez plus lentement, prenez une autre route.
+card-cautions = Calculé à partir de vos données et d’altitudes enregistrées, qui comportent des erreurs ; ce n’est pas une autorisation de descendre. Le calcul ne voit ni le réglage des freins, ni les pneus, ni l’état de la chaussée, ni la météo, ni la circulation, ni le chargement. La signalisation en place, la loi, votre employeur et le constructeur du véhicule passent en premier. Les freins de service restent le moyen de s’arrêter. En cas de doute : arrêtez-vous au sommet, roulez plus lentement, prenez une autre route.
 rows-name-ending = { $reversed ->
     [true] -sens-inverse-descentes.csv
    *[false] -descentes.csv
@@ -480,7 +476,7 @@ to-class = Cours
 targets = Taille des boutons et des champs
 usual-targets = mains nues
 large-targets = gants
-purpose = Comment descendre chaque côte d’une route : rapport, cran du ralentisseur, vitesse, chaleur des freins
+purpose = Comment descendre chaque côte d’une route : rapport, cran du ralentisseur, vitesse, chaleur des freins
 road-section = Route
 descents-section = Descentes
 sections = Sections de cette page
@@ -494,18 +490,18 @@ night = nuit
 system = auto
 choose-file = Choisir un fichier GPX
 or-drop = ou en déposer un n’importe où sur la page
-drop-here = Déposez le fichier GPX : il n’est lu que sur cet appareil
+drop-here = Déposez le fichier GPX : il n’est lu que sur cet appareil
 stays-here = Rien ne quitte cet appareil.
 demo-mark = démo inventée
-demo-sentence = Cette route est inventée, ce n’est pas un vrai col. Choisissez votre propre fichier GPX, ou déposez-le n’importe où sur la page ; il reste sur cet appareil.
+demo-sentence = Cette route est inventée, ce n’est pas un vrai col. Choisissez votre propre fichier GPX, ou déposez-le n’importe où sur la page ; il reste sur cet appareil.
 show-demo = Afficher la démo
 reverse = Inverser le sens
 reversed-mark = en sens inverse de l’enregistrement
 course = Trace du fichier
-which-track = { $file } contient { $count } routes. Laquelle allez-vous prendre ?
+which-track = { $file } contient { $count } routes. Laquelle allez-vous prendre ?
 course-unusable = sans altitudes, ou longueur insuffisante
-leave-it = Ne rien changer
-which-order = { $count } fichiers : dans quel ordre sont-ils parcourus ?
+leave-it = Annuler
+which-order = { $count } fichiers : dans quel ordre sont-ils parcourus ?
 which-order-sentence = Ils sont joints de haut en bas. Là où l’un finit à plus de 2 km du début du suivant, l’ordre ou un sens est faux.
 join = { $count ->
     [one] Ouvrir ce fichier
@@ -515,16 +511,16 @@ leg-up = Parcourir { $name } plus tôt
 leg-down = Parcourir { $name } plus tard
 turn-leg = En sens inverse
 leave-leg = Retirer { $name }
-same-question = { $count } fichiers coïncident. Montrent-ils la même route ?
-same-sentence = Comme une même route, ils n’en font qu’une : les altitudes de tous sont utilisées ; là où elles diffèrent de plus que leur erreur possible, la plus raide est utilisée et l’endroit est indiqué. Le plan n’est jamais plus rapide que le plus rapide de chacun pris seul. Rien n’est combiné de soi-même.
-combine = Même route : combiner { $count } enregistrements
+same-question = { $count } fichiers coïncident. Montrent-ils la même route ?
+same-sentence = Comme une même route, ils n’en font qu’une, avec les altitudes de tous. Là où elles diffèrent de plus que leur erreur possible, la plus raide est utilisée et l’endroit est indiqué. Le plan n’est jamais plus rapide que le plus rapide de chacun pris seul. Rien n’est combiné sans demande.
+combine = Même route : combiner { $count } enregistrements
 two-alike = { $first } et { $second } coïncident. Pour les combiner en une route, laissez les autres fichiers de côté.
-meets = { $new } coïncide avec { $before }. Montrent-ils la même route ?
-compare-both = Comparer : les deux côte à côte
-join-both = Joindre : l’un après l’autre
-combined = Une route de { $count } enregistrements : { $files }
+meets = { $new } coïncide avec { $before }. Montrent-ils la même route ?
+compare-both = Comparer : les deux côte à côte
+join-both = Joindre : l’un après l’autre
+combined = Une route de { $count } enregistrements : { $files }
 take-apart = Les séparer de nouveau
-part-of = Une partie de la route : { $span } selon l’enregistrement.
+part-of = Une partie de la route : { $span } selon l’enregistrement.
 whole-road = Prendre toute la route
 course-choice = { $unnamed ->
     [true] { $number } · { $route ->
@@ -559,16 +555,16 @@ trouble-head-cannot-export = Le fichier n’a pas pu être enregistré
 trouble-head-no-picture = La fiche n’a pas pu être enregistrée comme image
 trouble-many-files = On peut joindre jusqu’à 20 fichiers en une route. Choisissez-en moins.
 trouble-not-a-file = Déposez un fichier GPX, ou choisissez-en un à l’aide du bouton.
-trouble-built-in-missing = La page elle-même fonctionne : choisissez un fichier GPX à vous.
-trouble-cannot-start = Le navigateur n’a pas chargé la partie qui calcule. Rechargez la page ; si cela ne suffit pas, utilisez un navigateur de ces dernières années, avec WebAssembly et les workers activés.
-trouble-stopped = Il a été relancé, et rien de ce que vous avez saisi n’est perdu. Changez la dernière donnée saisie, ou réessayez. Pour un signalement : { $detail }
+trouble-built-in-missing = La page elle-même fonctionne : choisissez un fichier GPX à vous.
+trouble-cannot-start = Le navigateur n’a pas chargé la partie qui calcule. Rechargez la page ; si cela ne suffit pas, utilisez un navigateur de ces dernières années, avec WebAssembly et les workers activés.
+trouble-stopped = Il a été relancé, et rien de ce que vous avez saisi n’est perdu. Changez la dernière donnée saisie, ou réessayez. Pour un signalement : { $detail }
 trouble-cancelled = Les chiffres ci-dessous correspondent encore aux données précédentes. Changez une donnée, ou réessayez, pour recalculer.
-trouble-no-picture = Ce navigateur ne la dessine pas. Imprimez plutôt la fiche : l’impression dans un fichier en fait un PDF.
+trouble-no-picture = Ce navigateur ne la dessine pas. Imprimez plutôt la fiche : l’impression dans un fichier en fait un PDF.
 trouble-cannot-export = La partie qui l’écrit n’a pas pu être chargée, ou le navigateur n’a pas permis l’enregistrement. Rechargez la page, ou essayez un autre navigateur.
 reload-for-newer = Rechargez la page pour en obtenir une plus récente.
 former-stays = La route affichée ci-dessous est la précédente.
 not-current = Les chiffres affichés correspondent aux données ou à la route précédentes.
-check-entry = Vérifiez cette donnée :
+check-entry = Vérifiez cette donnée :
 export = Enregistrer en GPX les sommets et les changements de rapport
 export-sentence = Des points de passage à chaque sommet, à chaque pied de descente et à chaque changement de rapport ou de cran, pour un appareil qui les affiche.
 export-name-ending = -descentes.gpx
@@ -580,8 +576,8 @@ between-ramps = , au{" "}
 
 languages = Autres langues
 this-page = Cette page en français
-page-title = Steadygrade : comment descendre chaque pente
-page-description = Comment descendre chaque pente d’une route avec un véhicule lourd : rapport, cran du ralentisseur, vitesse, chaleur des freins. Calculé sur votre appareil.
+page-title = Steadygrade : comment descendre chaque pente
+page-description = Comment descendre chaque pente d’une route avec un véhicule lourd : rapport, cran du ralentisseur, vitesse, chaleur des freins. Calculé sur votre appareil.
 needs-script = Cette page calcule la route dans votre navigateur : elle a besoin de JavaScript et de WebAssembly. Rien de ce que vous chargez ne quitte votre appareil.
 loading-page = Chargement de la page
 opens-then = S’ouvrira dès que la page sera là :
@@ -593,8 +589,8 @@ not-kept = Cette page n’est pas enregistrée sur cet appareil, et il n’y a p
 
 ## Words of the plan: verdicts, descents.
 
-heavier-label = Si le véhicule pèse 10 % de plus
-heat-label = Freins de service
+heavier-label = 10 % plus lourd
+heat-label = Freins
 descents-head = { $count ->
     [0] Aucune descente
     [one] 1 descente
@@ -613,9 +609,9 @@ columns =
     .gear = rapport
     .stage = cran
     .hold = à tenir
-    .if-stopped = après arrêt
+    .if-stopped = après freinage énergique
 descent = Descente { $number }
-details-of = Descente { $number } : détails
+details-of = Descente { $number } : détails
 
 ## Words of one descent's details, and of its table.
 
@@ -636,16 +632,16 @@ table-chosen = conseillé
 
 ## Words of what follows from a plan: what would change it, how sure it is, what if.
 
-change-label = Ce qui changerait la réponse
+change-label = Pour le retenir
 carried-label = Vers la montée suivante
 sure-label = Degré de certitude
-too-long-to-be-sure = Cette route est trop longue pour que son parcours soit calculé 256 fois : calculez-en une partie pour connaître le degré de certitude de son plan.
-studying = Calcul du degré de certitude : { $share }
+too-long-to-be-sure = Cette route est trop longue pour que son parcours soit calculé 256 fois : calculez-en une partie pour connaître le degré de certitude de son plan.
+studying = Calcul du degré de certitude : { $share }
 not-yet = …
-lost-label = Si le ralentisseur tombe en panne
+lost-label = Panne du ralentisseur
 adjustment-label = Freins mal réglés
 slowing-label = Ralentir pour ce qui vient
-slowing-sentence = Pied levé de l’accélérateur et à plein cran à partir de là, le ralentisseur seul ramène ce véhicule à la vitesse indiquée, et les freins de service restent froids. La signalisation et ce que vous voyez passent en premier.
+slowing-sentence = À partir de là, pied levé et plein cran : le ralentisseur seul ramène le véhicule à la vitesse indiquée. Les freins de service restent froids. La signalisation et ce que vous voyez passent en premier.
 slowing-heads =
     .place = endroit
     .what = pour quoi
@@ -658,8 +654,8 @@ slowing-more = { $count ->
    *[other] Et { $count } autres endroits où il faut moins ralentir.
 }
 evidence-head = Vérifications
-evidence-sentence = Ce à quoi le calcul est confronté : des valeurs extérieures à ce projet, chacune avec sa source et la façon dont nous l’avons obtenue, et le résultat obtenu ici. Les mêmes lignes servent de tests au projet.
-evidence-count = { $rows } valeurs ; { $known ->
+evidence-sentence = Ce à quoi le calcul est confronté : des valeurs extérieures à ce projet, chacune avec sa source et la façon dont nous l’avons obtenue, et le résultat obtenu ici. Les mêmes lignes servent de tests au projet.
+evidence-count = { $rows } valeurs ; { $known ->
     [0] aucune ne s’écarte de sa source au-delà de la tolérance
     [one] 1 s’écarte de sa source au-delà de la tolérance, et est marquée comme telle
    *[other] { $known } s’écartent de leur source au-delà de la tolérance, et sont marquées comme telles
@@ -672,14 +668,14 @@ evidence-heads =
 evidence-difference = s’écarte
 evidence-missing = Les lignes n’ont pas pu être chargées. Ouvrez cette partie encore une fois, ou rechargez la page.
 measured-head = Ce qui a tenu aujourd’hui
-measured-sentence = Vous avez tenu une vitesse constante dans une descente avec le ralentisseur seul, sans accélérer et sans freins de service ? Saisissez après coup, en stationnement, ce que vous avez relevé : vous saurez ce que votre ralentisseur donne vraiment avec la masse et les conditions du jour saisies plus haut.
+measured-sentence = Vous avez tenu une vitesse constante dans une descente avec le ralentisseur seul, sans accélérer et sans freins de service ? Saisissez après coup, en stationnement, ce que vous avez relevé : vous saurez ce que votre ralentisseur donne vraiment avec la masse et les conditions du jour saisies plus haut.
 measured-fields =
     .gear = Rapport
     .stage = Cran
     .engine-speed = Régime moteur
     .speed = Vitesse constante
     .grade = Pente, en descente
-    .place = ou : endroit sur la route affichée
+    .place = ou : endroit sur la route affichée
 measured-place-hint = Si un endroit est indiqué, ce sont la pente et l’altitude de cet endroit qui sont prises.
 measure = Calculer
 measured-missing = Saisissez le rapport, le cran, le régime moteur et la vitesse constante, ainsi qu’une pente en descente ou un endroit dans une descente de la route affichée, le tout en nombres.
@@ -690,10 +686,10 @@ scale-in-use = Les plans comptent sur { $share } des données du ralentisseur.
 ## Words of two roads side by side.
 
 two-head = Deux routes
-keep-beside = Garder ceci à côté du prochain choix
-keep-beside-sentence = Pour comparer deux routes, deux véhicules ou deux jours : ce qui est affiché maintenant reste à côté de ce que vous choisirez ensuite.
-two-next = Les deux sont encore identiques : choisissez un autre fichier, inversez le sens de la route, ou changez le véhicule ou les conditions du jour.
-end-two = Fermer la comparaison
+keep-beside = Garder pour comparer
+keep-beside-sentence = Pour comparer deux routes, deux véhicules ou deux jours : ce qui est affiché maintenant reste à côté de ce que vous choisirez ensuite.
+two-next = Les deux sont encore identiques : choisissez un autre fichier, inversez le sens de la route, ou changez le véhicule ou les conditions du jour.
+end-two = Fermer
 swap = Échanger les deux
 swap-sentence = Lors de l’échange, chaque route garde son véhicule, ses conditions et ses lieux.
 two-heads =
@@ -744,11 +740,11 @@ beside-ranked = Garder à côté
 ranked-ends = sens
 ranked-labels =
     .length = longueur
-    .brakes = freins après arrêt
+    .brakes = freins après freinage énergique
     .hold = vitesse à tenir la plus basse
     .time = temps
-rank-again = Le véhicule ou les conditions du jour ont changé : recalculer les routes
-ranked-so-far = Routes calculées : { $done } sur { $count }
+rank-again = Le véhicule ou les conditions du jour ont changé : recalculer les routes
+ranked-so-far = Routes calculées : { $done } sur { $count }
 ranked-roads = { $count } routes
 
 ## Words of places and posted limits along the road.
@@ -756,13 +752,13 @@ ranked-roads = { $count } routes
 places-head = Lieux et limitations signalées
 places-nav = Lieux
 places-sentence = { $count ->
-    [0] Rien n’est encore placé sur cette route. Cela ne veut pas dire qu’il n’y a rien : repérez vous-même les aires de vérification des freins, les voies de détresse, les feux et les limitations.
+    [0] Rien n’est encore placé sur cette route. Cela ne veut pas dire qu’il n’y a rien : repérez vous-même les aires de vérification des freins, les voies de détresse, les feux et les limitations.
     [one] Un seul élément est placé sur cette route. Il peut y en avoir d’autres.
    *[other] Il peut y en avoir d’autres que ceux-ci.
-} Les lieux viennent des points de passage du fichier ; placez-en d’autres là où se trouve le curseur dans l’image, ou d’après leur distance. Ils sont conservés sur cet appareil.
-put-here = Placer un lieu ici
-put-at = Placer un lieu à
-put = Placer
+} Les lieux viennent des points de passage du fichier ; placez-en d’autres là où se trouve le curseur dans l’image, ou d’après leur distance. Ils sont conservés sur cet appareil.
+put-here = Marquer un lieu ici
+put-at = Marquer un lieu à
+put = Ajouter
 kind-label = Type
 name-label = Nom
 at-label =
@@ -771,10 +767,10 @@ at-label =
     .to = Fin
 limit-label = Limitation
 set-the-limit = La vitesse et la fin sont supposées et comptent déjà. Mettez ce que dit le panneau.
-quiet-zone-caution = Ici, un panneau peut interdire le frein moteur (ralentisseur moteur). Le plan compte quand même sur le ralentisseur : là où le panneau l’interdit, roulez plus lentement, sur un rapport plus bas, et gardez les freins de service froids.
+quiet-zone-caution = Ici, un panneau peut interdire le frein moteur (ralentisseur moteur). Le plan compte quand même sur le ralentisseur : là où le panneau l’interdit, roulez plus lentement, sur un rapport plus bas, et gardez les freins de service froids.
 take-off = Retirer
 not-on-part = hors de la partie affichée
-off-road = Ce point n’est pas sur cette route : elle va de { $first } à { $last } { $unit }.
+off-road = Ce point n’est pas sur cette route : elle va de { $first } à { $last } { $unit }.
 no-stretch = Une limitation doit finir après l’endroit où elle commence.
 too-many-things = Il n’y a de place que pour cent lieux et limitations. Retirez-en d’abord.
 show-all-places = Afficher les { NUMBER($count) }
@@ -784,22 +780,22 @@ show-all-places = Afficher les { NUMBER($count) }
 truck-head = Véhicule
 day-head = Conditions du jour
 assumed = hypothèse
-assumed-sentence = Les valeurs marquées « hypothèse » n’ont pas de source imprimée pour ce véhicule : saisissez les vôtres.
+assumed-sentence = Les valeurs marquées « hypothèse » n’ont pas de source imprimée pour ce véhicule : saisissez les vôtres.
 hint = { $entry ->
-    [rated-power] Celle de la plaque du moteur ou des papiers ; la traction et le ralentisseur supposé la suivent.
-    [governed-speed] Le régulateur y coupe l’injection, et une boîte y monte à peu près d’elle-même un rapport. Les roues peuvent faire tourner le moteur plus vite : voir plus haut.
+    [rated-power] Celle de la plaque du moteur ou des papiers ; la traction et le ralentisseur supposé la suivent.
+    [governed-speed] Le régulateur y coupe l’injection, et une boîte y monte à peu près d’elle-même un rapport. Les roues peuvent faire tourner le moteur plus vite : voir plus haut.
     [top-gear-speed] Lu au compte-tours sur route plate. Il donne le rapport de pont.
     [gross-mass] Véhicule, remorques et chargement ensemble. Pesez-les si possible.
-    [retarder-peak-power] Tous les crans engagés, au régime moteur le plus favorable ; 0 s’il n’y en a pas.
+    [retarder-peak-power] Tous les crans engagés, au régime moteur le plus favorable ; 0 s’il n’y en a pas.
     [highest-engine-speed] Celui que le constructeur autorise, moteur entraîné par les roues.
     [reserve] Force de retenue en plus du nécessaire, gardée pour les erreurs de masse et de pente.
     [headwind] Un vent arrière est négatif et pousse.
     [heat-limit] Température la plus haute des freins, un freinage énergique jusqu’à l’arrêt compris.
     [brakes-at-start] Plus haute si vous venez d’une autre descente.
     [speed-limit] Celle des panneaux, ou la vôtre.
-    [rolling-resistance] La valeur basse : avec des pneus qui roulent facilement, le véhicule pousse davantage en descente.
-    [rollover-threshold] En g, sur table basculante ; un chargement haut ou mobile fait verser plus tôt. En cas de doute, plus bas.
-    [superelevation] Pente des virages vers l’intérieur ; 0 si elle n’est pas connue.
+    [rolling-resistance] La valeur basse : avec des pneus qui roulent facilement, le véhicule pousse davantage en descente.
+    [rollover-threshold] En g, sur table basculante ; un chargement haut ou mobile fait verser plus tôt. En cas de doute, plus bas.
+    [superelevation] Pente des virages vers l’intérieur ; 0 si elle n’est pas connue.
     [retarder-delay] Il ne revient qu’après ce délai, compté de la fermeture de l’embrayage.
     [retarding-scale] 100, sauf si ce qui a tenu aujourd’hui a été mesuré.
     [short-power] Ce qu’il donne pendant le temps court ci-dessous, en partant froid.
@@ -807,25 +803,25 @@ hint = { $entry ->
     [sustained-speed] En dessous, le liquide de refroidissement circule plus lentement et évacue moins.
     [hot-share] Couple du ralentisseur chaud divisé par celui du ralentisseur froid. Les plans comptent sur le ralentisseur chaud.
     [lock-up-gear] Sur les rapports plus bas, le convertisseur est ouvert et le moteur ne retient rien.
-    [shifts-up-speed] Au-dessus, elle monte un rapport et le ralentisseur lâche ; c’est souvent le régime maximal du moteur.
-    [brake-check-stop] Temps de refroidissement à chaque aire de vérification des freins de la route ; avec 0, on passe sans s’arrêter.
+    [shifts-up-speed] Au-dessus, elle monte un rapport et le ralentisseur lâche ; c’est souvent le régime maximal du moteur.
+    [brake-check-stop] Temps de refroidissement à chaque aire de vérification des freins de la route ; avec 0, on passe sans s’arrêter.
     [shaft-torque] Tous les crans engagés, à froid, à la vitesse de rotation de l’arbre ci-dessous.
     [shaft-speed] Vitesse de rotation de l’arbre de transmission à laquelle le couple ci-dessus est mesuré.
     [short-time] Il tient ce temps, en partant froid, avant que le liquide de refroidissement le limite.
     [warm-up-time] Après ce temps de travail, il a perdu les deux tiers de ce qu’il perd au total.
     [lock-up-speed] En dessous, le convertisseur s’ouvre et le moteur ne retient rien.
-    [drive-axle-mass] Ce qui repose sur les essieux moteurs : cela décide combien ils peuvent retenir.
-    [rolling-radius] Chemin parcouru en un tour de roue chargée, divisé par 2π ; la liste des pneus le remplit.
-    [wheel-inertia] De toutes les roues ; elle fait paraître le véhicule plus lourd.
-    [drag-area] Coefficient de traînée multiplié par la surface frontale ; plus la valeur est petite, plus le véhicule pousse en descente.
-    [displacement] Volume balayé par tous les cylindres : sans injection, le moteur retient en proportion.
+    [drive-axle-mass] Ce qui repose sur les essieux moteurs : cela décide combien ils peuvent retenir.
+    [rolling-radius] Chemin parcouru en un tour de roue chargée, divisé par 2π ; la liste des pneus le remplit.
+    [wheel-inertia] De toutes les roues ; elle fait paraître le véhicule plus lourd.
+    [drag-area] Coefficient de traînée multiplié par la surface frontale ; plus la valeur est petite, plus le véhicule pousse en descente.
+    [displacement] Volume balayé par tous les cylindres : sans injection, le moteur retient en proportion.
     [lowest-engine-speed] En dessous, on ne compte ni sur le moteur ni sur le ralentisseur.
-    [axle-ratio] Tours de l’arbre par tour de roue ; inscrit sur la plaque du pont.
-    [axle-efficiency] Les pertes aident à retenir : un pont qui en a moins retient moins.
+    [axle-ratio] Tours de l’arbre par tour de roue ; inscrit sur la plaque du pont.
+    [axle-efficiency] Les pertes aident à retenir : un pont qui en a moins retient moins.
     [retarder-peak-speed] Régime moteur auquel il retient le plus.
-    [retarder-exponent] Sa puissance suit le régime moteur élevé à cet exposant : plus il est grand, plus elle chute vite quand le régime baisse.
+    [retarder-exponent] Sa puissance suit le régime moteur élevé à cet exposant : plus il est grand, plus elle chute vite quand le régime baisse.
     [retarder-cut-out] En dessous de ce régime moteur, il se coupe de lui-même.
-   *[air-temperature] L’air froid est plus dense ; les freins refroidissent jusqu’à cette température.
+   *[air-temperature] L’air froid est plus dense ; les freins refroidissent jusqu’à cette température.
 }
 not-a-number = « { $typed } » n’est pas un nombre.
 out-of-range = { $typed } est hors de la plage admise.
@@ -835,12 +831,12 @@ gears-hint = Le premier rapport d’abord, avec des espaces entre eux.
 stages = Crans du ralentisseur
 stages-hint = Part du ralentissement complet à chaque cran, en pour cent, le plus faible d’abord, le dernier à 100.
 retarder-table = Ralentisseur par vitesse de rotation et par cran
-shaft-table-hint = Une ligne par vitesse de rotation : celle de l’arbre, deux-points, puis le couple de chaque cran en N·m, le plus faible d’abord. Hors du tableau, il compte comme coupé.
-engine-table-hint = Une ligne par régime : régime moteur, deux-points, puis la puissance de chaque cran en kW, la plus faible d’abord. Hors du tableau, il compte comme coupé.
+shaft-table-hint = Une ligne par vitesse de rotation : celle de l’arbre, deux-points, puis le couple de chaque cran en N·m, le plus faible d’abord. Hors du tableau, il compte comme coupé.
+engine-table-hint = Une ligne par régime : régime moteur, deux-points, puis la puissance de chaque cran en kW, la plus faible d’abord. Hors du tableau, il compte comme coupé.
 retarder-label = Ralentisseur
 transmission-label = Boîte de vitesses
 load-label = Chargement
-mass-stays = Cela ne change pas la masse : { $mass } reste la valeur saisie. Saisissez ce que le véhicule pèse maintenant.
+mass-stays = Cela ne change pas la masse : { $mass } reste la valeur saisie. Saisissez ce que le véhicule pèse maintenant.
 gear-set-label = Nombre de rapports
 gear-set = { $gears } rapports, { $overdrive ->
     [true] le dernier surmultiplié
@@ -850,7 +846,7 @@ own-gears = tels que saisis ci-dessous
 tyre-label = Pneus des essieux moteurs
 own-tyre = rayon de roulement tel que saisi
 curves-name = Puissance selon le régime moteur
-curves-about = Puissance en { $unit } selon le régime moteur : en trait épais, la traction ; en tirets, la retenue du moteur et du ralentisseur, cran par cran. Ce qu’un ralentisseur sur l’arbre donne durablement est tracé pour la prise directe.
+curves-about = Puissance en { $unit } selon le régime moteur : en trait épais, la traction ; en tirets, la retenue du moteur et du ralentisseur, cran par cran. Ce qu’un ralentisseur sur l’arbre donne durablement est tracé pour la prise directe.
 own-trucks = Vos véhicules
 truck-name = Nom de ce véhicule
 keep-truck = Le garder sous ce nom
@@ -860,7 +856,7 @@ remove-truck = Retirer « { $name } »
 undo = Annuler la modification
 remove = Retirer
 no-name = Donnez-lui d’abord un nom.
-too-many-trucks = Il n’y a plus de place pour un autre véhicule : retirez-en un d’abord.
+too-many-trucks = Il n’y a plus de place pour un autre véhicule : retirez-en un d’abord.
 save-truck = Enregistrer dans un fichier
 open-truck = Ouvrir un fichier de véhicule
 truck-file-stem = perso
@@ -879,9 +875,9 @@ kept-here = Les données saisies ne sont conservées que dans ce navigateur.
 ## Words of the road: its quality, what was repaired, what was not assessed.
 
 grade-holds = { $class ->
-    [good] Les altitudes sont bonnes : une pente n’est valable que sur { $base } ou plus.
-    [fair] Les altitudes sont moyennes : une pente n’est valable que sur { $base } ou plus ; les ressauts plus courts ne se voient pas.
-   *[poor] Les altitudes sont mauvaises : une pente n’est valable que sur { $base } ou plus, et à titre indicatif seulement. Vérifiez-la d’après les panneaux.
+    [good] Les altitudes sont bonnes : une pente n’est valable que sur { $base } ou plus.
+    [fair] Les altitudes sont moyennes : une pente n’est valable que sur { $base } ou plus ; les ressauts plus courts ne se voient pas.
+   *[poor] Les altitudes sont mauvaises : une pente n’est valable que sur { $base } ou plus, et à titre indicatif seulement. Vérifiez-la d’après les panneaux.
 }
 roughness = Neuf fois sur dix, les pentes de deux tronçons voisins de 100 m diffèrent de { $before } points de pourcentage au plus dans l’enregistrement, de { $after } au plus après lissage.
 findings-head = { $count ->
@@ -890,39 +886,39 @@ findings-head = { $count ->
 }
 no-findings = Il n’y avait rien à réparer.
 unassessed-head = { $count ->
-    [one] { $count } tronçon n’est pas évalué : aucun conseil n’y est donné
-   *[other] { $count } tronçons ne sont pas évalués : aucun conseil n’y est donné
+    [one] { $count } tronçon sans conseil : altitudes manquantes ou fausses
+   *[other] { $count } tronçons sans conseil : altitudes manquantes ou fausses
 }
-show-place = Montrer sur la route : { $place }
-left-blank = { $length } n’ont pas pu être évalués. Aucun conseil n’y est donné.
-left-blank-lower = { $length } n’ont pas pu être évalués ; au-delà, la route est { $lower } plus bas. Aucun conseil n’y est donné.
+show-place = Montrer sur la route : { $place }
+left-blank = Altitudes manquantes ou fausses sur { $length }. Aucun conseil à cet endroit.
+left-blank-lower = Altitudes manquantes ou fausses sur { $length } ({ $lower } de dénivelé). Aucun conseil à cet endroit.
 
 ## Words of the form that do not name an entry.
 
 top-gear-speed = { $units ->
-    [metric] Régime moteur à 80 km/h sur le rapport le plus haut
-   *[imperial] Régime moteur à 50 mph sur le rapport le plus haut
+    [metric] Régime moteur à 80 km/h sur le rapport le plus haut
+   *[imperial] Régime moteur à 50 mph sur le rapport le plus haut
 }
 is-axle-ratio = Cela donne un rapport de pont de { $ratio }.
-no-axle-ratio = Avec ces rapports et ces pneus, le rapport de pont serait de { $ratio } ; les ponts ont de { $range }. Vérifiez le régime, le rapport le plus haut et les pneus.
+no-axle-ratio = Avec ces rapports et ces pneus, le rapport de pont serait de { $ratio } ; les ponts ont de { $range }. Vérifiez le régime, le rapport le plus haut et les pneus.
 tyre-hint = Elle est inscrite sur le flanc. Un pneu usé roule un peu plus court.
-gear-set-hint = Comptez les rapports de marche avant. « Surmultiplié » : sur le rapport le plus haut, l’arbre tourne plus vite que le moteur.
-transmission-hint = Automatisée : sans pédale d’embrayage, mais avec embrayage. À convertisseur : elle démarre sans embrayage.
+gear-set-hint = Comptez les rapports de marche avant. « Surmultiplié » : sur le rapport le plus haut, l’arbre tourne plus vite que le moteur.
+transmission-hint = Automatisée : sans pédale d’embrayage, mais avec embrayage. À convertisseur : elle démarre sans embrayage.
 on-shaft = { $on-shaft ->
     [nothing] aucun
-    [hydrodynamic] ralentisseur à fluide
-    [electromagnetic] ralentisseur à aimants
+    [hydrodynamic] ralentisseur hydrodynamique
+    [electromagnetic] ralentisseur électromagnétique
     [engine-table] mon propre tableau, au moteur
    *[shaft-table] mon propre tableau, à l’arbre
 }
-on-shaft-hint = Un appareil sur la boîte ou sur l’arbre. Celui à fluide chauffe le liquide de refroidissement ; celui à aimants a un lourd rotor à ailettes.
-at-engine-label = Et un ralentisseur moteur ?
+on-shaft-hint = Un appareil sur la boîte ou sur l’arbre. Celui à fluide chauffe le liquide de refroidissement ; celui à aimants a un lourd rotor à ailettes.
+at-engine-label = Et un ralentisseur moteur ?
 at-engine = { $at-engine ->
     [nothing] aucun
     [exhaust-flap] volet d’échappement
    *[compression] à décompression
 }
-at-engine-hint = Volet d’échappement : un volet dans le tuyau. À décompression : les soupapes d’échappement travaillent, avec bruit. En cas de doute, le volet : il retient moins.
+at-engine-hint = Volet d’échappement : un volet dans le tuyau. À décompression : les soupapes d’échappement travaillent, avec bruit. En cas de doute, le volet : il retient moins.
 lever-label = Crans du levier, sans « coupé »
 lever-hint = Tous les crans comptent pour autant. Les parts se saisissent plus bas.
 own-lever = comme saisi plus bas
@@ -964,10 +960,10 @@ other-verdict = { $verdict ->
     [needs-service-brakes] demande les freins de service
    *[no-safe-speed] aucune vitesse sûre
 }
-worth-waits = Ce que coûte une valeur fausse : indiqué dès qu’un plan est affiché.
-worth-at-work = Ce que coûte une valeur fausse : calcul en cours.
-worth-no-descent = Ce que coûte une valeur fausse : cette route n’a pas de descente pour l’essayer.
-worth-not = Ce que coûte une valeur fausse : le calcul n’a pas pu se faire.
+worth-waits = Ce que coûte une valeur fausse : indiqué dès qu’un plan est affiché.
+worth-at-work = Ce que coûte une valeur fausse : calcul en cours.
+worth-no-descent = Ce que coûte une valeur fausse : cette route n’a pas de descente pour l’essayer.
+worth-not = Ce que coûte une valeur fausse : le calcul n’a pas pu se faire.
 
 ## Les mots du cadre de la page.
 
@@ -1045,9 +1041,6 @@ retarder-answers =
     .both = deux ensemble
     .none = aucun ralentisseur
 retarder-change = modifier
-brakes-may =
-    .reserve = seulement pour s’arrêter
-    .snub = freinages courts permis
 experts = Pour spécialistes
 experts-about = * hypothèse : entrez la vôtre. Chaque donnée dit ce que coûte une valeur fausse dans la descente la plus difficile.
 expert-rows =

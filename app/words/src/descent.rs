@@ -23,7 +23,7 @@ pub struct Curves {
 }
 
 impl Curves {
-    /// Those of a descent, where there are any. Without an advised speed there is none that a
+    /// The slow curves of a descent, where there are any. Without an advised speed there is none that a
     /// curve could ask for less than.
     #[must_use]
     pub fn of(plan: &Plan, descent: &Descent, step_m: f64) -> Option<Self> {
@@ -83,7 +83,7 @@ impl Spoken {
         let mean = self.mean_grade(&format::grade(descent.mean.0));
         let steepest = descent.steepest.iter().rev().map(|it| {
             let doubt = if it.length.0 < base_m { self.too_short_for_heights() } else { "" };
-            let (length, from) = (format::length(it.length.0, units), format::distance(it.from.0, units));
+            let (length, from) = (format::length(it.length.0, units), format::place(it.from.0, units));
             self.steepest_over(&format::grade(it.grade.0), &length, &from, doubt)
         });
         std::iter::once(mean).chain(steepest).collect()
@@ -95,7 +95,7 @@ impl Spoken {
         let SlowCurve { curve, speed } = curves.slowest;
         let slowest = self.slowest_curve(
             &format::hold_speed(speed.0, units),
-            &format::distance(curves.at_m, units),
+            &format::place(curves.at_m, units),
             self.side(curve.turn == Turn::Left),
             &radius(curve.radius_m, units),
         );
@@ -159,7 +159,7 @@ impl Spoken {
             &format::work(totals.service_work.0),
         );
         let crawl = totals.crawl.map(|it| self.slowest_climb(&format::met_speed(it.0, units)));
-        let fuel = format::fuel(litres_of_fuel(totals.fuel), units);
+        let fuel = self.fuel_burnt(litres_of_fuel(totals.fuel), units);
         let share = totals.service_share();
         // A little is not nothing: the work of the service brakes stands right before it.
         let share = match share > 0.0 && share < 0.005 {
@@ -171,6 +171,13 @@ impl Spoken {
             .then(|| self.no_work_counted(&format::length(totals.unassessed.0, units)));
         let all = [Some(whole), Some(self.share_and_fuel(&share, &fuel)), crawl, blank].into_iter().flatten();
         all.collect::<Vec<_>>().join(" ")
+    }
+
+    /// “about 17 l”, or “under 1 l”.
+    fn fuel_burnt(&self, litres: f64, units: Units) -> String {
+        let least = format::fuel(units.litres_per_fuel(), units);
+        let burnt = format::fuel(litres, units);
+        if litres < 0.5 * units.litres_per_fuel() { self.less_than(&least) } else { self.about(&burnt) }
     }
 
     /// The fall, and how much of it is not assessed where that is more than nothing.

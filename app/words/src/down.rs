@@ -13,13 +13,13 @@ const MOST_PLACES: usize = 3;
 /// Gear, stage and speed.
 pub type Told = (Gear, Stage, MetresPerSecond);
 
-/// Of an advice: how the descent is begun.
+/// How the descent of an advice is begun.
 #[must_use]
 pub fn first(descent: &Descent, advice: &Advice) -> Told {
     descent.legs.first().map_or((advice.gear, advice.stage, advice.speed), told)
 }
 
-/// Of an advice: its slowest leg, with the stage of that leg.
+/// The slowest leg of an advice, with the stage of that leg.
 #[must_use]
 pub fn slowest(descent: &Descent, advice: &Advice) -> Told {
     let leg = descent.legs.iter().find(|leg| leg.gear == advice.gear && leg.speed == advice.speed);
@@ -70,14 +70,14 @@ pub struct Touched<'a> {
     pub needed: bool,
     /// The worst of the places that are to be believed, along the road.
     pub worst: Vec<&'a Touch>,
-    /// How many more of them there are.
+    /// How many more such places there are.
     pub more: usize,
-    /// The steepest of those that are not.
+    /// The steepest place that the heights leave in doubt.
     pub in_doubt: Option<Grade>,
 }
 
 impl<'a> Touched<'a> {
-    /// Of a descent; `None` where there is no such place, and where snubs are told instead.
+    /// The places of a descent; `None` where there are none, and where snubs are told instead.
     #[must_use]
     pub fn of(descent: &'a Descent) -> Option<Self> {
         let advice = descent.choice.advice().filter(|it| it.snub.is_none() && it.proof != Proof::Holds)?;

@@ -10,7 +10,7 @@ impl Spoken {
     /// “3.5 to 200 t”.
     #[must_use]
     pub fn range(&self, low: &str, high: &str, unit: &str) -> String {
-        let gap = if stands_apart(unit) { " " } else { "" };
+        let gap = if stands_apart(unit) { "\u{a0}" } else { "" };
         format!("{low} {} {high}{gap}{unit}", self.numerals().to)
     }
 
@@ -23,7 +23,7 @@ impl Spoken {
         self.range(&low, &high, shown.unit)
     }
 
-    /// Which entry is out of its range, and the range.
+    /// That an entry is out of its range, with the range.
     #[must_use]
     pub fn entry_error(&self, error: &OutOfRange, units: Units) -> String {
         self.truck_entry(self.entry(error.entry), &self.asked(error.entry, units))

@@ -43,7 +43,7 @@ impl Spoken {
         }
     }
 
-    /// Which bound it exceeds.
+    /// That a file exceeds a bound, and which.
     #[must_use]
     fn file_too_large(&self, bound: Bound) -> String {
         let millions = |count: usize| (count / 1_000_000).to_string();

@@ -59,10 +59,10 @@ pub enum Tongue {
 
 #[cfg(any(test, feature = "all"))]
 impl Tongue {
-    /// All of them.
+    /// All languages.
     pub const ALL: [Self; 4] = [Self::En, Self::Es, Self::Fr, Self::De];
 
-    /// What is said in it.
+    /// What is said in this language.
     #[must_use]
     pub const fn words(self) -> Spoken {
         Spoken { tongue: self }

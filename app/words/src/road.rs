@@ -16,7 +16,7 @@ impl Spoken {
         self.both_ends(&format::height(start_m, units), &format::height(end_m, units))
     }
 
-    /// That it climbs between these heights, m.
+    /// That the road climbs between these heights, m.
     #[must_use]
     pub fn climbs(&self, start_m: f64, end_m: f64, units: Units) -> String {
         self.climbs_between(&format::height(start_m, units), &format::height(end_m, units))
@@ -27,7 +27,7 @@ impl Spoken {
     pub fn where_found(&self, from_m: f64, to_m: Option<f64>, units: Units) -> String {
         match to_m.filter(|to_m| *to_m > from_m) {
             Some(to_m) => format::span(from_m, to_m, units),
-            None => self.onward_from(&format::distance(from_m, units)),
+            None => self.onward_from(&format::place(from_m, units)),
         }
     }
 }

@@ -143,8 +143,9 @@ impl Spoken {
         (self.short_gear_range(advice.gear.number(), gear.number()), speeds)
     }
 
-    /// A time in minutes, in hours from 100 minutes on.
-    fn short_time(&self, seconds: f64) -> String {
+    /// A time as a table has it: “9 min”, in hours from 100 minutes on.
+    #[must_use]
+    pub fn short_time(&self, seconds: f64) -> String {
         #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "no drive takes longer")]
         let minutes = (seconds / 60.0).ceil() as usize;
         if minutes < 100 {

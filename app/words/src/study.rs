@@ -27,7 +27,7 @@ impl Spoken {
     /// What is carried into a rise.
     #[must_use]
     pub fn carried(&self, carried: Carried, units: Units) -> String {
-        self.meets_rise(&format::distance(carried.at.0, units), &format::met_speed(carried.speed.0, units))
+        self.meets_rise(&format::place(carried.at.0, units), &format::met_speed(carried.speed.0, units))
     }
 
     /// How sure it is, of so many runs.
@@ -52,32 +52,32 @@ impl Spoken {
         first.into_iter().chain(matters).collect()
     }
 
-    /// What is left then.
+    /// What is left when the retarder is lost.
     #[must_use]
     pub fn lost(&self, lost: &Lost, crest_m: f64, foot_m: f64, units: Units) -> Vec<String> {
-        let distance = |at: Metres| format::distance(at.0, units);
+        let place = |at: Metres| format::place(at.0, units);
         let stop = match lost.can_stop(foot_m) {
             Reach::AllTheWay => self.stops_anywhere().to_owned(),
-            Reach::Part(until) => self.stops_until(&distance(until)),
+            Reach::Part(until) => self.stops_until(&place(until)),
             Reach::Nowhere => self.stops_nowhere().to_owned(),
         };
         let hold = match lost.can_hold(crest_m) {
             Reach::AllTheWay => self.brakes_hold().to_owned(),
-            Reach::Part(from) => self.brakes_hold_from(&distance(from)),
+            Reach::Part(from) => self.brakes_hold_from(&place(from)),
             Reach::Nowhere => self.brakes_hold_nowhere().to_owned(),
         };
-        let neither = lost.neither_from.map(|from| self.neither_from(&distance(from)));
+        let neither = lost.neither_from.map(|from| self.neither_from(&place(from)));
         let ramps = lost.ramps.iter().map(|ramp| {
             let speed = format::met_speed(ramp.speed.0, units);
             let needs = format::height(ramp.needs.0, units);
-            self.ramp_met(&distance(ramp.at), &distance(ramp.lost_at), &speed, &needs)
+            self.ramp_met(&place(ramp.at), &place(ramp.lost_at), &speed, &needs)
         });
         let none = lost.ramps.is_empty().then(|| self.no_ramp_entered().to_owned());
         let first = [Some(stop), Some(hold), neither].into_iter().flatten();
         first.chain(ramps).chain(none).collect()
     }
 
-    /// What comes of it, a sentence a group.
+    /// What brakes out of adjustment come to, a sentence for each axle group.
     #[must_use]
     pub fn adjustment(&self, all: &[Adjustment], units: Units) -> Vec<String> {
         let one = |it: &Adjustment| {
@@ -94,15 +94,15 @@ impl Spoken {
         drums.into_iter().chain(discs).chain(all.iter().map(one)).collect()
     }
 
-    /// One row of it.
+    /// One row of the table of what to slow for.
     #[must_use]
     pub fn slowing(&self, slowing: &Slowing, units: Units) -> [String; 6] {
-        let distance = |at: Metres| format::distance(at.0, units);
+        let place = |at: Metres| format::place(at.0, units);
         let met_speed = |speed: MetresPerSecond| format::met_speed(speed.0, units);
         let (from, gear) = match slowing.lift_off {
             Some((from, speed)) => {
                 let rest = slowing.cut_out.map_or_else(String::new, |off| self.rest_below(&met_speed(off)));
-                let from = self.full_stage_from(&distance(from), &met_speed(speed));
+                let from = self.full_stage_from(&place(from), &met_speed(speed));
                 (from + &rest, slowing.gear.number().to_string())
             }
             None => (self.brake_early().to_owned(), UNKNOWN.to_owned()),
@@ -121,7 +121,7 @@ impl Spoken {
         };
         let way = format::height(slowing.brakes_need.0, units);
         let after = format::temperature(slowing.brakes_after.0, units);
-        [distance(slowing.at), what, to, from, gear, self.by_brakes_alone(&way, &after)]
+        [place(slowing.at), what, to, from, gear, self.by_brakes_alone(&way, &after)]
     }
 
     /// How sure it is, in one sentence.

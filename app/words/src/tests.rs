@@ -173,7 +173,7 @@ fn why_a_stretch_is_not_assessed_is_the_end_of_its_finding() {
             let told = words.unassessed(&Span { from: 10, to: 20, why });
             assert!(
                 told.ends_with('.') && finding.ends_with(&format!(": {told}"))
-                    || finding.ends_with(&format!("\u{a0}: {told}")),
+                    || finding.ends_with(&format!("\u{202f}: {told}")),
                 "{finding}"
             );
         }
@@ -215,6 +215,53 @@ fn trucks_that_are_not_taken_are_told_with_their_bounds_in_every_language() {
         for (error, figures) in files {
             let text = words.truck_file_error(&error, Units::Metric);
             said.has(&format!("{}: {error:?}", words.tag()), &text, figures);
+        }
+    }
+}
+
+/// A copied catalogue would still call itself by the language that it was copied from.
+#[test]
+fn each_language_has_its_own_tag() {
+    for tongue in Tongue::ALL {
+        assert_eq!(tongue.words().tag(), format!("{tongue:?}").to_lowercase());
+    }
+}
+
+/// The lines of every catalogue, those of the page too, with their language; comments are left out.
+fn lines() -> Vec<(&'static str, String)> {
+    let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR"));
+    let read = |tag: &'static str, of: &str| {
+        let text = std::fs::read_to_string(folder.join(of).join(format!("{tag}.ftl"))).expect("a catalogue");
+        let told = text.lines().filter(|line| !line.starts_with('#')).map(|line| (tag, line.to_owned()));
+        told.collect::<Vec<_>>()
+    };
+    let tags = Tongue::ALL.map(|tongue| tongue.words().tag());
+    tags.into_iter().flat_map(|tag| [read(tag, ""), read(tag, "page")].concat()).collect()
+}
+
+#[test]
+fn no_line_breaks_between_a_figure_and_its_unit() {
+    const UNITS: [&str; 16] =
+        ["km", "km/h", "m", "mm", "MB", "kB", "t", "kg", "lb", "%", "min", "s", "h", "mph", "N·m", "°C"];
+    let lines = lines();
+    assert!(lines.iter().any(|(_, line)| line.contains("\u{a0}km")));
+    for (tag, line) in lines {
+        let words: Vec<&str> = line.split(' ').collect();
+        for pair in words.windows(2) {
+            let figure = pair[0].ends_with(|c: char| c == '}' || c.is_numeric());
+            let unit = pair[1].trim_end_matches([',', '.', ';', ':', ')', '\u{202f}']);
+            assert!(!(figure && UNITS.contains(&unit)), "{tag}: a line may break before {unit} in “{line}”");
+        }
+    }
+}
+
+#[test]
+fn french_has_a_thin_space_before_its_double_marks() {
+    for (_, line) in lines().into_iter().filter(|(tag, _)| *tag == "fr") {
+        for mark in [':', ';', '?', '!'] {
+            for blank in [' ', '\u{a0}'] {
+                assert!(!line.contains(&format!("{blank}{mark}")), "{line}");
+            }
         }
     }
 }

@@ -15,7 +15,7 @@ impl Spoken {
         let mut pieces = self.decided_first(descent, count, first, units);
         if first.is_some() {
             for (change, leg) in down::changes(descent) {
-                let by = capital(&self.by_place(change.how, &format::distance(change.at.0, units)));
+                let by = capital(&self.by_place(change.how, &format::place(change.at.0, units)));
                 pieces.push(plain(format!(". {by}{}", self.colon())));
                 pieces.push(strong(self.leg(leg, units)));
             }
@@ -34,7 +34,7 @@ impl Spoken {
         first: Option<Told>,
         units: Units,
     ) -> Vec<Piece> {
-        let (number, crest) = (descent.number, format::distance(descent.crest.0, units));
+        let (number, crest) = (descent.number, format::place(descent.crest.0, units));
         let at_start = descent.from == 0;
         let Some((gear, stage, speed)) = first else {
             return match at_start {
@@ -66,7 +66,7 @@ impl Spoken {
     pub fn gears_down(&self, descent: &Descent, advice: &Advice, units: Units) -> String {
         let mut told = self.told(down::first(descent, advice), units);
         for (change, leg) in down::changes(descent) {
-            let by = self.by_place(change.how, &format::distance(change.at.0, units));
+            let by = self.by_place(change.how, &format::place(change.at.0, units));
             told += &format!("{}{by}{}{}", self.semicolon(), self.colon(), self.leg(leg, units));
         }
         told
@@ -75,7 +75,7 @@ impl Spoken {
     /// One of all descents in road order: where it begins, gear, stage, speed.
     #[must_use]
     pub fn along(&self, descent: &Descent, units: Units) -> String {
-        let crest = format::distance(descent.crest.0, units);
+        let crest = format::place(descent.crest.0, units);
         let how = match &descent.choice {
             Choice::Held(advice) => self.gears_down(descent, advice, units),
             Choice::NoSafeSpeed(_) => self.no_safe_speed().to_owned(),
@@ -90,11 +90,11 @@ impl Spoken {
         let asks = self.asks(
             &format::grade(sustained.grade.0),
             &format::length(sustained.length.0, units),
-            &format::distance(sustained.from.0, units),
+            &format::place(sustained.from.0, units),
         );
         let engage = match &descent.choice {
             Choice::Held(_) if down::in_legs(descent) => self.engage_first(descent.from == 0).to_owned(),
-            Choice::Held(_) => self.engage(descent.from == 0, &format::distance(descent.foot.0, units)),
+            Choice::Held(_) => self.engage(descent.from == 0, &format::place(descent.foot.0, units)),
             Choice::NoSafeSpeed(_) => return self.ruled_out_by(&asks),
         };
         format!("{engage} {}", self.chosen(down::in_legs(descent), &asks))
@@ -111,7 +111,7 @@ impl Spoken {
         certain.into_iter().chain(doubt).collect()
     }
 
-    /// All those places.
+    /// All places where the service brakes are asked for, certain or in doubt.
     #[must_use]
     pub fn touches(&self, descent: &Descent, units: Units) -> Vec<String> {
         let held = descent.choice.advice().is_some_and(|it| it.snub.is_none());
@@ -119,7 +119,7 @@ impl Spoken {
         all.map(|it| self.touch(it, units) + if it.certain { "" } else { self.doubted() }).collect()
     }
 
-    /// One of them: where, how steep, and by how much the brakes get warmer.
+    /// One such place: where, how steep, and by how much the brakes get warmer.
     #[must_use]
     pub fn touch(&self, touch: &Touch, units: Units) -> String {
         let span = format::span(touch.from.0, touch.to.0, units);
@@ -146,7 +146,7 @@ impl Spoken {
         descent.legs.iter().map(one).chain([between]).collect()
     }
 
-    /// That way.
+    /// The way down that never touches the service brakes.
     #[must_use]
     pub fn untouched(&self, descent: &Descent, advice: &Advice, units: Units) -> String {
         // One gear whose own run gains nothing is such a way, whatever others there are.
@@ -157,7 +157,7 @@ impl Spoken {
         descent.untouched.as_ref().map_or_else(none, |it| self.other_way(descent, advice, it, units))
     }
 
-    /// That way, where another leads.
+    /// The way down in one gear, where the advice changes gears.
     #[must_use]
     pub fn one_gear(&self, descent: &Descent, advice: &Advice, units: Units) -> Option<String> {
         let none = || format!("{}.", capital(self.no_safe_speed()));

@@ -195,7 +195,7 @@ fn read_all(files: Vec<Vec<u8>>, turned: &[bool], post: Post<'_>) -> Result<Docu
 /// The files of one recording.
 struct Recording<'a> {
     files: Vec<Vec<u8>>,
-    /// Which of them are driven backwards.
+    /// Whether each of the files is driven backwards.
     turned: &'a [bool],
     /// The track asked for.
     course: Option<usize>,

@@ -93,7 +93,7 @@ impl Descent {
 }
 
 /// A note that must be said with the whole plan.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub enum Note {
     /// No retarder stage is recommended, and why.
     StagesWithheld(Withheld),
@@ -109,8 +109,11 @@ pub enum Note {
     PartlyUnassessed,
     /// Heights are poor: grades are advisory only.
     PoorHeights,
-    /// Away from the descents there is a place where one hard stop would pass the heat limit.
-    HotElsewhere,
+    /// Away from the descents there are places where one hard stop would pass the heat limit.
+    HotElsewhere {
+        /// The hottest of them, from the start of the road.
+        at: Metres,
+    },
     /// The truck cannot climb part of this road at full load.
     CannotClimb,
 }

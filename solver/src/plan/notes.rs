@@ -58,10 +58,13 @@ pub(super) fn totals(road: &Road, run: &Run) -> Totals {
     }
 }
 
-/// Whether one hard stop away from the descents would take the brakes over the limit.
-fn hot_elsewhere(trip: Trip<'_>, road: &Road, run: &Run, descents: &[Descent]) -> bool {
-    let on_descent = |cell: usize| descents.iter().any(|it| (it.from..it.to).contains(&cell));
-    (0..road.cells()).any(|cell| run.samples[cell].after_stop.0 > trip.day.heat_limit_c && !on_descent(cell))
+/// The place away from the descents where one hard stop would take the brakes furthest over the limit.
+fn hot_elsewhere(trip: Trip<'_>, road: &Road, run: &Run, descents: &[Descent]) -> Option<Metres> {
+    let on_descent = |cell: &usize| descents.iter().any(|it| (it.from..it.to).contains(cell));
+    let after_stop = |cell: &usize| run.samples[*cell].after_stop.0;
+    let over = (0..road.cells()).filter(|cell| after_stop(cell) > trip.day.heat_limit_c && !on_descent(cell));
+    let hottest = over.max_by(|a, b| after_stop(a).total_cmp(&after_stop(b)));
+    hottest.map(|cell| Metres(cell as f64 * road.step_m()))
 }
 
 pub(super) fn notes(
@@ -84,9 +87,9 @@ pub(super) fn notes(
         (Note::StartsInDescent, starts_in_descent),
         (Note::PartlyUnassessed, road.assessed().iter().any(|assessed| !assessed)),
         (Note::PoorHeights, road.quality().class == Class::Poor),
-        (Note::HotElsewhere, hot_elsewhere(trip, road, run, descents)),
-        (Note::CannotClimb, run.stalled),
     ];
     let told = told.into_iter().filter(|(_, holds)| *holds).map(|(note, _)| note);
-    withheld.into_iter().chain(told).collect()
+    let hot = hot_elsewhere(trip, road, run, descents).map(|at| Note::HotElsewhere { at });
+    let stalled = run.stalled.then_some(Note::CannotClimb);
+    withheld.into_iter().chain(told).chain(hot).chain(stalled).collect()
 }

@@ -25,7 +25,7 @@ fn the_engine_speed_in_top_gear_stays_when_gears_and_tyres_change() {
     assert_eq!(entries.text(PACE, Metric), "1150");
     entries.take(Field::Number(Entry::RollingRadius), "0.48", Metric).expect("in range");
     assert_eq!(entries.text(PACE, Metric), "1150");
-    // Whoever reads the ratio off the plate goes by that.
+    // A ratio read off the plate counts.
     entries.take(RATIO, "3.7", Metric).expect("in range");
     entries.take_gears(&gear_sets::TWELVE);
     assert_eq!(entries.text(RATIO, Metric), "3.7");

@@ -23,7 +23,7 @@ pub(crate) struct AnswerSignals {
     pub(crate) look_at: RwSignal<Option<(f64, f64)>>,
     /// What the result is the answer to.
     pub(in crate::state) asked: StoredValue<Option<Asked>, LocalStorage>,
-    /// Until the rest of it is shown.
+    /// The pause before the rest of the result is shown.
     pub(in crate::state) rest: StoredValue<Option<Timer>, LocalStorage>,
 }
 

@@ -30,22 +30,22 @@ pub(crate) struct EnteredSignals {
 /// One field: what is typed, and what is wrong with it.
 #[derive(Clone, Copy)]
 pub(crate) struct FieldState {
-    /// Its text, as typed.
+    /// The text, as typed.
     pub(crate) text: RwSignal<String>,
-    /// Why it is not taken.
+    /// Why the text is not taken.
     pub(crate) problem: RwSignal<Option<EntryProblem>>,
 }
 
 /// Where a link or a project that was opened stands.
 #[derive(Debug, Clone, PartialEq)]
 pub(crate) enum Carried {
-    /// It waits for the person to decide.
+    /// The link waits for the person to decide.
     Offered(Box<(TruckSpec, Day)>),
-    /// It is in use; what was entered before is at hand.
+    /// The link is in use; what was entered before is at hand.
     Taken(Box<Entries>),
     /// A project was opened; what was entered before is at hand.
     Opened(Box<Entries>),
-    /// It cannot be read.
+    /// The link cannot be read.
     Broken,
 }
 
@@ -54,7 +54,7 @@ pub(crate) enum Carried {
 pub(crate) struct Written {
     /// The link.
     pub(crate) address: String,
-    /// Whether it lies ready to be pasted.
+    /// Whether the link lies ready to be pasted.
     pub(crate) copied: bool,
 }
 

@@ -14,7 +14,7 @@ pub(crate) struct FileSignals {
     pub(crate) choice: RwSignal<Option<Choice>>,
     /// Files that are being put in order before they are joined; empty when none are.
     pub(crate) legs: RwSignal<Vec<Leg>, LocalStorage>,
-    /// Which of those are known to be of the same road.
+    /// Which of those files are known to be of one road.
     pub(in crate::state) grounds: RwSignal<Grounds, LocalStorage>,
     /// A road that was opened and lies on one before, until it is decided what they are to be.
     pub(crate) meeting: RwSignal<Option<Meeting>, LocalStorage>,
@@ -28,7 +28,7 @@ pub(crate) struct FileSignals {
 pub(crate) struct Choice {
     /// Name of the file.
     pub(crate) file: String,
-    /// Its tracks and routes.
+    /// The tracks and routes of the file.
     pub(crate) courses: Vec<CourseFacts>,
 }
 

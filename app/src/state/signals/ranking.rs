@@ -13,7 +13,7 @@ use std::sync::Arc;
 pub(crate) struct RankingSignals {
     /// The roads; empty where none are compared.
     pub(crate) rows: RwSignal<Vec<Ranked>, LocalStorage>,
-    /// The truck and the day that those are for.
+    /// The truck and the day that the roads are worked out for.
     pub(crate) made_for: RwSignal<Option<(TruckSpec, Day)>>,
     pub(in crate::state) pool: StoredValue<Pool, LocalStorage>,
 }
@@ -21,9 +21,9 @@ pub(crate) struct RankingSignals {
 /// One road of the list.
 #[derive(Clone)]
 pub(crate) struct Ranked {
-    /// Its file.
+    /// The file of the road.
     pub(crate) leg: Leg,
-    /// What became of it, or why nothing did; `None` until then.
+    /// The result of the road, or why there is none; `None` until either is known.
     pub(crate) outcome: Option<Result<Arc<Worked>, String>>,
 }
 
@@ -40,7 +40,7 @@ pub(in crate::state) struct Pool {
 #[derive(Default)]
 pub(in crate::state) struct Slot {
     pub(in crate::state) worker: Option<RoadWorker>,
-    /// The row that it is at.
+    /// The row that the worker is at.
     pub(in crate::state) row: Option<usize>,
 }
 

@@ -13,7 +13,7 @@ pub(crate) struct StudiedSignals {
     pub(crate) study: RwSignal<Option<Arc<Study>>>,
     /// How sure the plan shown is, once it is worked out.
     pub(crate) sureness: RwSignal<Option<Arc<Sureness>>>,
-    /// How far that got, 0 to 1.
+    /// How far the study got, 0 to 1.
     pub(crate) progress: RwSignal<Option<f32>>,
     /// Rides along the plan shown, as far as they were asked for, in that order.
     pub(crate) rides: RwSignal<Vec<(Slip, Ride)>>,
@@ -22,7 +22,7 @@ pub(crate) struct StudiedSignals {
     /// What was measured last.
     pub(crate) measured: RwSignal<MeasuredSignal>,
     pub(in crate::state) work: StoredValue<StudyWork, LocalStorage>,
-    /// Until the result shown is studied.
+    /// The pause before the result shown is studied.
     pub(in crate::state) pause: StoredValue<Option<Timer>, LocalStorage>,
 }
 
@@ -34,9 +34,9 @@ pub(crate) type MeasuredSignal = Option<Result<Measured, NotMeasured>>;
 pub(crate) enum Ride {
     /// Not answered yet.
     Asked,
-    /// It cannot be driven.
+    /// The ride cannot be driven.
     Cannot,
-    /// How it ends, and its lanes.
+    /// How the ride ends, and its lanes.
     Driven(RideEnd, Arc<RideLanes>),
 }
 
@@ -49,16 +49,16 @@ pub(crate) enum WorthTold {
     NoDescent,
     /// Not answered yet.
     AtWork,
-    /// What it costs.
+    /// What the wrong entry costs.
     Told(Worth),
-    /// It could not be worked out.
+    /// The cost could not be worked out.
     Cannot,
 }
 
 /// What wrong entries cost: the answers so far, and what is wanted.
 #[derive(Clone, Copy)]
 pub(in crate::state) struct Worths {
-    /// Of the result shown; `None` behind an entry: it could not be worked out.
+    /// Answers about the result shown; `None` behind an entry whose cost could not be worked out.
     pub(in crate::state) known: RwSignal<Vec<(Entry, Option<Worth>)>>,
     /// Entries that are in sight, by the place that shows them.
     pub(in crate::state) wanted: StoredValue<Vec<(&'static str, Vec<Entry>)>>,

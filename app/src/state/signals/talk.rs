@@ -13,7 +13,7 @@ pub(crate) struct TalkSignals {
     /// What went wrong last.
     pub(crate) trouble: RwSignal<Option<WorkTrouble>>,
     pub(in crate::state) work: StoredValue<Work, LocalStorage>,
-    /// Until what is entered is worked out.
+    /// The pause before what is entered is worked out.
     pub(in crate::state) pause: StoredValue<Option<Timer>, LocalStorage>,
 }
 

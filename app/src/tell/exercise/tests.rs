@@ -17,7 +17,7 @@ fn languages() -> [Spoken; 4] {
 /// The sum of a step, without its label and judgement.
 fn sum(line: &str, words: Spoken) -> &str {
     let text = line.rsplit_once(words.colon()).map_or(line, |(_, text)| text);
-    text.split_once(';').map_or(text, |(text, _)| text).trim_end_matches('\u{a0}')
+    text.split_once(';').map_or(text, |(text, _)| text).trim_end_matches('\u{202f}')
 }
 
 /// Sums read, and how many of them say “≈”.

@@ -3,7 +3,7 @@
 use super::silhouette::{Body, drawing};
 use crate::browser;
 use crate::entries::InShort;
-use crate::format;
+use crate::format::{self, Units};
 use crate::state::State;
 use crate::view::choice::choice;
 use crate::view::day;
@@ -57,6 +57,7 @@ fn tiles(state: State) -> AnyView {
             state,
             format!("preset-{}", preset.key()),
             w.truck_type(preset).to_owned(),
+            Box::new(move |units| w.preset(preset, units).to_owned()),
             spec.gross_mass_kg,
             drawing(&spec.axle_groups, Body::of_preset(preset)),
             Box::new(pressed),
@@ -90,13 +91,17 @@ fn own_tile(state: State, truck: TruckSpec) -> AnyView {
     let (name, mass, other) = (truck.name.clone(), truck.gross_mass_kg, truck.clone());
     let pressed = move || state.entered.entries.with(|entries| entries.truck == other);
     let take = move || state.take_own_truck(truck.clone());
-    tile(state, "own-tile".to_owned(), name, mass, picture, Box::new(pressed), Box::new(take))
+    let in_full = name.clone();
+    let in_full = Box::new(move |_| in_full.clone());
+    tile(state, "own-tile".to_owned(), name, in_full, mass, picture, Box::new(pressed), Box::new(take))
 }
 
+#[allow(clippy::too_many_arguments, reason = "two callers, each with all of them")]
 fn tile(
     state: State,
     testid: String,
     name: String,
+    in_full: Box<dyn Fn(Units) -> String + Send + Sync>,
     mass_kg: f64,
     picture: String,
     pressed: Box<dyn Fn() -> bool + Send + Sync>,
@@ -106,6 +111,7 @@ fn tile(
         <button
             type="button"
             class="tile"
+            title=move || in_full(state.units.get())
             data-testid=testid
             aria-pressed=move || if pressed() { "true" } else { "false" }
             on:click=move |_| take()

@@ -12,8 +12,8 @@ use solver::truck::{Retarder, RetarderKind, TruckSpec};
 use workers::message::{RoadChoice, RoadFacts};
 
 pub(super) use crate::words::IN_ALL as LANGUAGES;
-/// What each language calls a retarder that is said to hold, or to be tried.
-const RETARDERS: [&str; 4] = ["retarder", "ralentizador", "ralentisseur", "Dauerbremse"];
+/// What each of them calls a retarder that is said to hold, or to be tried.
+const RETARDERS: [&str; LANGUAGES.len()] = ["retarder", "ralentizador", "ralentisseur", "Dauerbremse"];
 
 /// A road planned, and what it was planned for.
 pub(super) struct Case {
@@ -140,7 +140,7 @@ fn the_card_has_every_note_and_fewer_rows_where_they_take_the_room() {
         let notes = language.card_notes(case.card());
         assert_eq!(notes.len(), case.plan.notes.len());
         for (note, text) in case.plan.notes.iter().zip(&notes) {
-            assert_eq!(text, language.note(*note));
+            assert_eq!(*text, language.note(*note, Metric));
         }
         let texts = language.card_texts(case.card());
         assert_eq!((texts.notes.len(), texts.rows.len()), (5, 12));

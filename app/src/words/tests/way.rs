@@ -29,7 +29,7 @@ fn the_sentence_begins_at_the_crest_and_names_each_change_by_its_place() {
     let descent = only(&case);
     let [first, second] = descent.legs[..] else { panic!("{:?}", descent.legs) };
     assert!(second.gear < first.gear && second.speed < first.speed, "{:?}", descent.legs);
-    let at = format::distance(second.change.expect("changed to").at.0, Metric);
+    let at = format::place(second.change.expect("changed to").at.0, Metric);
     for language in LANGUAGES {
         let text = joined(&language.decides(descent, 1, Metric));
         let places =
@@ -40,7 +40,7 @@ fn the_sentence_begins_at_the_crest_and_names_each_change_by_its_place() {
         for told in [language.along(descent, Metric), language.legs(descent, 10.0, Metric).join(" ")] {
             assert!(told.contains(&language.gear(second.gear)), "{told}");
         }
-        assert!(!language.chosen_for(descent, Metric).contains(&format::distance(descent.foot.0, Metric)));
+        assert!(!language.chosen_for(descent, Metric).contains(&format::place(descent.foot.0, Metric)));
     }
     let text = joined(&words().decides(descent, 1, Metric));
     assert!(text.contains(&format!(". By {at}: gear {}, ", second.gear.number())), "{text}");
@@ -115,7 +115,7 @@ fn where_one_gear_leads_nothing_is_said_of_legs() {
         for language in LANGUAGES {
             assert!(language.legs(descent, 10.0, Metric).is_empty());
             assert_eq!(language.one_gear(descent, advice, Metric), None);
-            assert!(language.chosen_for(descent, Metric).contains(&format::distance(descent.foot.0, Metric)));
+            assert!(language.chosen_for(descent, Metric).contains(&format::place(descent.foot.0, Metric)));
             if lead == Lead::Untouched {
                 assert_eq!(language.untouched(descent, advice, Metric), language.same_choice());
             }

@@ -9,7 +9,7 @@ struct Written<'a> {
     tenths: f64,
     /// Whether it has a decimal.
     decimal: bool,
-    /// Its unit; may be empty.
+    /// Unit; may be empty.
     unit: &'a str,
 }
 

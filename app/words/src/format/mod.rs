@@ -33,7 +33,7 @@ fn to_step(value: f64, step: f64) -> f64 {
     (value / step).round() * step
 }
 
-/// A place or a length along the road, to 0.1: “12.2 km”, “7.6 mi”.
+/// A length along the road, to 0.1: “12.2 km”, “7.6 mi”.
 #[must_use]
 pub fn distance(metres: f64, units: Units) -> String {
     format!("{}{NO_BREAK}{}", distance_number(metres, units), units.distance())
@@ -52,16 +52,10 @@ pub fn distance_number(metres: f64, units: Units) -> String {
     tenths(metres / units.metres_per_distance())
 }
 
-/// Two places along the road: “12.2 to 17.3 km”.
+/// Two places along the road: “km 12.2 to 17.3”.
 #[must_use]
 pub fn span(from_m: f64, to_m: f64, units: Units) -> String {
-    format!(
-        "{} {} {}{NO_BREAK}{}",
-        distance_number(from_m, units),
-        numerals().to,
-        distance_number(to_m, units),
-        units.distance()
-    )
+    format!("{} {} {}", place(from_m, units), numerals().to, distance_number(to_m, units))
 }
 
 /// A length: below a kilometre or half a mile to 10 m or 50 ft, else as [`distance`].

@@ -36,7 +36,7 @@ pub fn choose(numerals: Numerals) {
     let _ = CHOSEN.set(numerals);
 }
 
-/// Those chosen; English where none were.
+/// The signs of numbers chosen; English where none were.
 #[must_use]
 pub fn numerals() -> Numerals {
     CHOSEN.get().copied().unwrap_or(Numerals::POINT)

@@ -60,7 +60,9 @@ fn grades_and_heights() {
 fn distances_and_lengths() {
     assert_eq!(plain(&distance(12_249.0, Metric)), "12.2 km");
     assert_eq!(plain(&distance(12_249.0, Imperial)), "7.6 mi");
-    assert_eq!(plain(&span(12_249.0, 17_300.0, Metric)), "12.2 to 17.3 km");
+    assert_eq!(plain(&place(12_249.0, Metric)), "km 12.2");
+    assert_eq!(plain(&place(12_249.0, Imperial)), "mi 7.6");
+    assert_eq!(plain(&span(12_249.0, 17_300.0, Metric)), "km 12.2 to 17.3");
     assert_eq!(plain(&length(447.0, Metric)), "450 m");
     assert_eq!(plain(&length(996.0, Metric)), "1.0 km");
     assert_eq!(plain(&length(447.0, Imperial)), "1,450 ft");

@@ -275,7 +275,7 @@ fn recordings_of_one_road_are_told_and_become_one_in_either_direction() {
             None,
         );
         assert_eq!((surveyed(&part).part, combined(surveyed(&part))), (Some((100, 500)), Some(2)));
-        // What is handed over for a study is the same road, its recordings with it.
+        // For a study the road is handed over with its recordings.
         let handed = ask(&mut desk, Request::HandOver, None);
         let [(Reply::HandedOver, arrays)] = &handed[..] else { panic!("{handed:?}") };
         let road: Road = postcard::from_bytes(&arrays.bytes[0]).expect("a road");

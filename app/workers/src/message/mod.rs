@@ -12,10 +12,10 @@ use solver::plan::Plan;
 use solver::road::{FileError, Finding, GradeSegment, Place, PostedLimit, Quality, Roadside, Span};
 use solver::truck::{TruckError, TruckSpec};
 
-/// Which road of the files it is, and how it is driven.
+/// The road that is meant of those in the files, and how it is driven.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
 pub struct RoadChoice {
-    /// Which track of the file; `None`: the only usable one, or else it is asked.
+    /// The track of the file; `None`: the only usable one, or else the page asks.
     pub course: Option<usize>,
     /// Grid points of the road as recorded between which it is driven; `None` is all of it.
     pub part: Option<(usize, usize)>,
@@ -77,7 +77,7 @@ impl Given {
 pub struct Also {
     /// Number of its first file, from 0; above that of the recording before.
     pub from: usize,
-    /// Which track of it; `None`: the longest that makes a road.
+    /// The track of the file; `None`: the longest that makes a road.
     pub course: Option<usize>,
 }
 
@@ -105,7 +105,7 @@ pub enum Request {
     HandOver,
 }
 
-/// What the worker is at.
+/// The phase of work that a worker is at.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Phase {
     /// Bytes to points.
@@ -147,7 +147,7 @@ pub enum Reply {
 /// A road without its arrays.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct RoadFacts {
-    /// Its name; may be empty.
+    /// Name; may be empty.
     pub name: String,
     /// Length, m.
     pub length_m: f64,
@@ -169,7 +169,7 @@ pub struct RoadFacts {
     pub unassessed: Vec<Span>,
     /// The tracks and routes of the file.
     pub courses: Vec<CourseFacts>,
-    /// Which of them this is.
+    /// The number of this one among them.
     pub course: usize,
     /// The part of the road as recorded that this is.
     pub part: Option<(usize, usize)>,
@@ -180,7 +180,7 @@ pub struct RoadFacts {
 /// One track or route of a file.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct CourseFacts {
-    /// Its name; may be empty.
+    /// Name; may be empty.
     pub name: String,
     /// A route rather than a track.
     pub route: bool,

@@ -1,4 +1,4 @@
-//! What is sent is what arrives.
+//! Messages arrive as they were sent.
 
 use super::*;
 use solver::truck::Preset;
