@@ -171,7 +171,7 @@ const places = (visit) =>
     let number = 0;
     for (const it of document.querySelectorAll("body *")) {
       number += 1;
-      if (it.closest("[data-testid=readout], .cursor, .strip-cursor, .plan-cursor, .unseen") || !it.checkVisibility()) continue;
+      if (it.closest("[data-testid=readout], .cursor, .cursor-tab, .strip-cursor, .plan-cursor, .unseen") || !it.checkVisibility()) continue;
       const { x, y, width, height } = it.getBoundingClientRect();
       found[`${number} ${it.tagName} ${it.dataset.testid ?? it.id}`] = [x, y, width, height].map(Math.round).join(" ");
     }

@@ -338,9 +338,9 @@ export async function dropFiles(visit, id, files) {
   await dataTransfer.dispose();
 }
 
-/** Gives a file through the page's file field (the only one, unless a data-testid is given). */
+/** Gives a file through the page's first file field, or the first one with this data-testid. */
 export function chooseFile(visit, { name, bytes, type = "application/gpx+xml" }, id) {
-  const field = id ? visit.byId(id) : visit.page.locator("input[type=file]").first();
+  const field = id ? visit.byId(id).first() : visit.page.locator("input[type=file]").first();
   return field.setInputFiles({ name, mimeType: type, buffer: Buffer.from(bytes) });
 }
 

@@ -90,8 +90,9 @@ test("two roads beside each other have a table each", async () => {
   await dropFile(visit, "drop-zone", hill);
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
   await settle(visit);
+  await toView(visit, "two");
   const table = async (index) => {
-    const fold = visit.byId(`two-${index}`).getByTestId("road-table");
+    const fold = visit.page.locator(".pair-tables").getByTestId("road-table").nth(index);
     await fold.locator("summary").click();
     await fold.locator("tbody tr").first().waitFor();
     return fold.locator("tbody tr").count();
