@@ -14,6 +14,7 @@
 //! To add a part: a file with `draw(&Scene, &mut Layers)`, a row in [`layout`], a line in
 //! [`drawing`]. What is written into the profile asks [`room`] first. To add a reading: a variant of [`Reading`], then follow the compiler.
 
+mod along;
 mod axis;
 mod band;
 mod bands;

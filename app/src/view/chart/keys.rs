@@ -1,6 +1,6 @@
 //! What the keys do while the picture has the keyboard, and the list that says so.
 
-use super::Asks;
+use super::asks::Asks;
 use super::look::Look;
 use crate::chart::cursor::{self, Act, Wish};
 use crate::words::words;

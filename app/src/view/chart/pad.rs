@@ -1,6 +1,6 @@
 //! The pad over the picture, which takes keys, fingers and the mouse: a slider to a screen reader.
 
-use super::Asks;
+use super::asks::Asks;
 use super::keys;
 use super::look::Look;
 use crate::browser::frame::{hold_pointer, place_on};

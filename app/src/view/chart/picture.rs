@@ -1,8 +1,10 @@
 //! The picture itself: two layers, the cursor between them, the pad that takes keys, fingers and the mouse,
 //! and above all that the buttons.
 
+use super::asks::Asks;
 use super::look::Look;
-use super::{Asks, bars, keys, pad, plan, strip};
+use super::sheet::sheet;
+use super::{bars, keys, pad, plan, strip};
 use crate::browser::frame::SizeWatch;
 use crate::chart::drawing;
 use crate::chart::label::text_width;
@@ -77,22 +79,6 @@ pub(super) fn view(look: Look, asks: Option<Asks>) -> AnyView {
             {move || look.is_zoomed().then(|| strip::view(look))}
             {asks.map(|_| keys::list(listed, close))}
         </div>
-    }
-    .into_any()
-}
-
-/// One sheet of a drawing. Each is a layer of its own to the browser (`chart.css`), so that what
-/// moves with the pointer repaints its own sheet alone, however much stands on the others.
-pub(super) fn sheet(class: &'static str, size: Signal<(f64, f64)>, content: AnyView) -> AnyView {
-    view! {
-        <svg
-            class=format!("sheet {class}")
-            width=move || size.get().0
-            height=move || size.get().1
-            viewBox=move || format!("0 0 {} {}", size.get().0, size.get().1)
-        >
-            {content}
-        </svg>
     }
     .into_any()
 }

@@ -1,7 +1,7 @@
 //! The plan shape in a corner of the picture: one press enlarges it, another makes it small again.
 
 use super::look::Look;
-use super::picture::sheet;
+use super::sheet::sheet;
 use crate::browser::frame::place_on;
 use crate::chart::corner::area;
 use crate::chart::plan_shape::Shape;

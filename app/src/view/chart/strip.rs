@@ -1,7 +1,7 @@
 //! The strip of the whole road, its window and handles. It stands only while a part of the road is shown.
 
 use super::look::Look;
-use super::picture::sheet;
+use super::sheet::sheet;
 use crate::browser::frame::{hold_pointer, place_on, slide};
 use crate::chart::cursor;
 use crate::chart::scale::Scale;
