@@ -552,7 +552,7 @@ no-ramp-entered = No escape ramp is entered on this descent. That does not mean 
 # and one of 1⅝ and 1½.
 long-stroke = Taken here: the drum brakes of one axle group have a cold stroke of 1¾ in (44 mm). A size 30 chamber then reaches its limit of 2 in (51 mm) at { $at }. Above that they are not counted here, and the others are hotter. At 1⅝ in (41 mm) that is { $shorter }, at 1½ in (38 mm) { $short }.
 # What is taken to be the case.
-half-braked = If the disc brakes of one axle group braked only half as much, the others would be hotter on the whole road.
+half-braked = If the disc brakes of one axle group braked only half as much, all others would get hotter.
 # How hot a group would be after a hard stop, and whether that is over the limit.
 # Arguments: $axles text, $heat, $over
 out-of-adjustment = { $axles }: about { $heat } after a hard stop{ $over }.
@@ -579,7 +579,7 @@ place-to-stop = a place to stop
 # A town without a name.
 town = town
 # What was done, before a colon.
-driven-in-short = Driven with grades, mass, wind, retarder and brakes a little off, { $runs } times
+driven-in-short = Driven { $runs } times with small errors
 # The retarder held it and the brakes kept the limit each time.
 held-and-kept = the retarder held it each time, and the brakes kept the limit.
 # In which shares they did.

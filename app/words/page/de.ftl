@@ -62,7 +62,7 @@ lane = { $lane ->
     [speed] Tempo
    *[temperature] Bremsen
 }
-after-stop = nach hartem Stopp
+after-stop = nach Stopp
 bend-caps = in Kurven
 only-this = Nur dieser Teil
 not-assessed = nicht beurteilt

@@ -123,8 +123,8 @@ lane = { $lane ->
     [speed] speed
    *[temperature] brakes
 }
-# What the thin line of the temperature lane is.
-after-stop = after a hard stop
+# What the thin line of the temperature lane is: the brakes after a hard stop. It stands in a narrow margin.
+after-stop = hard stop
 # The bars of the speed lane: what curves allow.
 bend-caps = in curves
 # Works out only what the window shows.

@@ -62,7 +62,7 @@ lane = { $lane ->
     [speed] velocidad
    *[temperature] frenos
 }
-after-stop = tras frenada fuerte
+after-stop = tras parar
 bend-caps = en curvas
 only-this = Solo esta parte
 not-assessed = sin evaluar

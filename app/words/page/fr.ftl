@@ -62,7 +62,7 @@ lane = { $lane ->
     [speed] vitesse
    *[temperature] freins
 }
-after-stop = après freinage énergique
+after-stop = après arrêt
 bend-caps = en virage
 only-this = Seulement cette partie
 not-assessed = non évalué
