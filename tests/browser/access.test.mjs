@@ -7,8 +7,8 @@ import { createRequire } from "node:module";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
 import {
-  chooseFile, closeRoad, closeTruck, dropFile, fillEntry, inRoad, inTruck, inView, openDemo, openPage, openTruck, phone, putPlace,
-  settle, sideways, startBrowser, takeShot, toView, truckIsOpen,
+  chooseFile, closeRoad, closeTruck, dropFile, fillEntry, inRoad, inTruck, inView, openDemo, openPage, openTruck, phone,
+  putPlace, settle, sideways, startBrowser, takeShot, toView, truckIsOpen,
 } from "./page.mjs";
 import { roadFile, roadsFile, webPage } from "./roads.mjs";
 
@@ -36,10 +36,13 @@ async function violations(visit, least = 15) {
 /** Chooses a theme where it is chosen, and comes back to what was in front. */
 async function chooseTheme(visit, theme) {
   const truck = await truckIsOpen(visit);
+  const road = await visit.byId("road-panel").isVisible();
+  await closeRoad(visit);
   const front = await visit.page.locator(".page").getAttribute("data-view");
   await (await inView(visit, "more", theme)).click();
   await toView(visit, front);
   if (truck) await openTruck(visit);
+  if (road) await inRoad(visit, "quality");
 }
 
 const THEMES = {
@@ -262,6 +265,9 @@ function paleDrawings() {
     return 0.2126 * part(r) + 0.7152 * part(g) + 0.0722 * part(b);
   };
   const ground = (element) => {
+    // The place of the cursor stands on a ground of its own.
+    const tab = element.closest(".cursor-tab")?.querySelector("rect");
+    if (tab) return parse(getComputedStyle(tab).fill);
     for (let at = element.closest("svg"); at; at = at.parentElement) {
       const colour = parse(getComputedStyle(at).backgroundColor);
       if (colour.length === 3 || colour[3] > 0.99) return colour;

@@ -26,7 +26,7 @@ const shows = (visit, name) => visit.byId("road-name").filter({ hasText: name })
 
 test("the page opens with the invented demo worked out, and says that it is one", async () => {
   const visit = await openWorked();
-  assert.match(await read(visit, "road-name"), /invented demo/);
+  assert.match(await read(visit, "road-button"), /invented demo/);
   assert.match(await (await inRoad(visit, "demo")).innerText(), /not a real pass/);
   await closeRoad(visit);
   assert.match(await sentence(visit), /gear \d+.*hold \d+ km\/h from the crest at [\d.]+ km/s);
@@ -79,7 +79,7 @@ for (const [file, expected] of [
     assert.ok(text.includes(file.name), text);
     await settle(visit);
     assert.equal(await sentence(visit), before);
-    assert.match(await read(visit, "road-name"), /invented demo/);
+    assert.match(await read(visit, "road-button"), /invented demo/);
     // The former road still answers to an entry.
     await fillEntry(visit, "speed_limit", "15");
     await changedSentence(visit, before);
@@ -98,7 +98,7 @@ test("several files are joined once they are in order, and one that does not mee
   await visit.byId("join").click();
   assert.match(await read(visit, "file-error"), /File 2 begins 9\.0 km from where file 1 ends/);
   await visit.byId("close-trouble").click();
-  assert.match(await read(visit, "road-name"), /invented demo/);
+  assert.match(await read(visit, "road-button"), /invented demo/);
   // They are in hand still, in their order: one is turned, and they are joined again.
   assert.match(await read(visit, "leg-0"), /a\.gpx/);
   assert.match(await read(visit, "leg-1"), /b\.gpx/);
@@ -128,11 +128,11 @@ test("of several tracks in a file it is asked which one is meant", async () => {
   await dropFile(visit, "drop-zone", two);
   assert.match(await read(visit, "ask-track"), /two\.gpx holds 2 roads/);
   // Nothing is guessed: the former road stays until somebody answers.
-  assert.match(await read(visit, "road-name"), /invented demo/);
+  assert.match(await read(visit, "road-button"), /invented demo/);
   await visit.byId("drop-choice").click();
   await visit.byId("ask-track").waitFor({ state: "detached" });
   await settle(visit);
-  assert.match(await read(visit, "road-name"), /invented demo/);
+  assert.match(await read(visit, "road-button"), /invented demo/);
   await dropFile(visit, "drop-zone", two);
   await visit.byId("track-1").click();
   await shows(visit, "Short one");
@@ -194,7 +194,7 @@ test("a long calculation shows its progress and can be cancelled; nothing entere
   await visit.byId("cancelled").waitFor();
   assert.equal(await sentence(visit), heavier);
   assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "44");
-  assert.match(await read(visit, "road-name"), /invented demo/);
+  assert.match(await read(visit, "road-button"), /invented demo/);
   // The new worker holds no file: the next question takes the kept one along.
   await fillEntry(visit, "gross_mass", "36.287");
   await sameSentence(visit, before);
@@ -254,7 +254,7 @@ test("a file on which the calculation stops is asked for once, and once more whe
   await settle(visit);
   assert.equal(await visit.page.evaluate(() => globalThis.asked), 1);
   assert.equal(await sentence(visit), told, "what was shown stands");
-  assert.match(await read(visit, "road-name"), /demo/);
+  assert.match(await read(visit, "road-button"), /demo/);
   await visit.byId("try-again").click();
   await visit.byId("worker-error").waitFor();
   await settle(visit);

@@ -62,6 +62,8 @@ const fields = (visit) =>
     [...document.querySelectorAll("[data-testid=drawer] .entry")]
       .filter((it) => it.checkVisibility() && it.querySelector("input, select, textarea, .choice"))
       .filter((it) => !it.closest("[data-testid=own-trucks]") && !it.querySelector("[id^=seen-]"))
+      // Of the day only what is typed: its choices say themselves what they mean.
+      .filter((it) => !it.closest("[data-testid=day-panel]") || !it.querySelector(".choice"))
       .map((it) => {
         const name = it.querySelector("label, .label")?.innerText ?? "";
         return { name, help: it.querySelector(".about")?.textContent.trim() ?? "" };

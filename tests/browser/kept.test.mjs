@@ -31,7 +31,7 @@ test("the road last opened is back after a reload, turned as it was, with truck 
   assert.equal(await read(visit, "road-ends"), before);
   assert.equal(await (await inTruck(visit, "entry-gross_mass")).inputValue(), "30");
   assert.equal(await visit.byId("place").count(), 1);
-  assert.ok(!(await read(visit, "road-name")).includes("demo"));
+  assert.ok(!(await read(visit, "road-button")).includes("demo"));
   visit.assertClean();
   await visit.close();
 });

@@ -65,7 +65,7 @@ test("files dropped together that lie on each other are asked about, and nothing
   assert.match(await read(visit, "alike"), /2 files lie on each other\. Do they show the same road\?/);
   // All three choices are there, and the road before stands.
   for (const choice of ["rank", "join", "combine"]) assert.ok(await visit.byId(choice).isVisible(), choice);
-  assert.match(await read(visit, "road-name"), /demo/);
+  assert.match(await read(visit, "road-button"), /demo/);
   await takeShot(visit, "same-asked");
   await visit.byId("combine").click();
   await isCombined(visit);

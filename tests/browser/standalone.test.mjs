@@ -46,7 +46,7 @@ function assertAlone(visit) {
 test("from a disk the demo is worked out and looked into, wide and on a phone", async (t) => {
   for (const options of [{}, { viewport: phone, scheme: "dark" }]) {
     const visit = await openFromDisk(t, options);
-    assert.match(await read(visit, "road-name"), /invented demo/);
+    assert.match(await read(visit, "road-button"), /invented demo/);
     assert.match(await read(visit, "verdict-sentence"), /hold \d+ km\/h/);
     const faces = await visit.page.evaluate(() => [...document.fonts].map((face) => face.status));
     assert.deepEqual(faces, ["loaded", "loaded"]);

@@ -23,8 +23,8 @@ pub(super) fn bar(state: State, look: Look, road: RwSignal<bool>) -> AnyView {
                 {to_class()}
             </nav>
             <a class="boxed" href="#truck" data-testid="to-truck" aria-label=move || w.truck_button(&truck(state).join(" · "))>
-                <b>{move || truck(state)[0].clone()}</b>
-                <span>{move || truck(state)[1].clone()}</span>
+                <b aria-hidden="true">{move || truck(state)[0].clone()}</b>
+                <span aria-hidden="true">{move || truck(state)[1].clone()}</span>
             </a>
             {to_view(state, View::More, "view")}
         </header>

@@ -105,12 +105,12 @@ fn card(state: State, look: Look, descent: &Descent, hand: Memo<Option<usize>>, 
                 aria-label=format!("{}{}{}", w.descent(number), w.colon(), w.along(descent, units))
                 on:click=move |_| state.shown.chosen_descent.set(Some(number))
             >
-                <span class="disc">{number}</span>
-                <span class="where">
+                <span class="disc" aria-hidden="true">{number}</span>
+                <span class="where" aria-hidden="true">
                     <span>{format::span(descent.crest.0, descent.foot.0, units)}</span>
                     <span>{format::length(descent.foot.0 - descent.crest.0, units)}</span>
                 </span>
-                <span class="do">{how}</span>
+                <span class="do" aria-hidden="true">{how}</span>
             </button>
         </li>
     }

@@ -91,7 +91,8 @@ pub(crate) fn page() -> impl IntoView {
                 {link::carried(state)}
                 {ask::ask(state)}
             </div>
-            <main on:pointerdown=move |_| road.set(false)>
+            // The panel of the road lies over what is worked with: it goes where hand or keyboard come back to that.
+            <main on:pointerdown=move |_| road.set(false) on:focusin=move |_| road.set(false)>
                 {front(state, look)}
                 {in_view(state, View::Descents, move || view! { {descents::descents(state)} {study::ahead(state)} {chart::every_stretch(look)} }.into_any())}
                 {in_view(state, View::Two, move || view! { {ranked::ranked(state)} {two::two(state)} }.into_any())}

@@ -45,7 +45,7 @@ fn button(look: Look, all: Memo<Vec<Bar>>, numbers: (usize, usize), focus_pictur
     // Higher than it is drawn, where fingers need that: what is added lies over the sky.
     let height = move || look.layout().target.max(row().height);
     let drawn = view! {
-        <span class="bar-box">
+        <span class="bar-box" aria-hidden="true">
             <span class="bar-number">{label}</span>
             <span class="bar-text">{text}</span>
         </span>

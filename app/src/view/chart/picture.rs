@@ -44,6 +44,8 @@ pub(super) fn view(look: Look, asks: Option<Asks>) -> AnyView {
         let (rails, prepared) = (rails.get()?, look.prepared.get()?);
         marks(&rails, &prepared.picture, look.cursor.get(), prepared.units)
     });
+    // The strip stays as it is while its handles are moved: what is drawn anew has neither pointer nor keyboard.
+    let zoomed = Memo::new(move |_| look.is_zoomed());
     let listed = RwSignal::new(false);
     let picture = NodeRef::<Rect>::new();
     let focus = Callback::new(move |()| {
@@ -76,7 +78,7 @@ pub(super) fn view(look: Look, asks: Option<Asks>) -> AnyView {
             {sheet("between", size, marker(rails, marks))}
             {sheet("over", size, over.into_any())}
             {sheet("buttons", size, buttons.into_any())}
-            {move || look.is_zoomed().then(|| strip::view(look))}
+            {move || zoomed.get().then(|| strip::view(look))}
             {asks.map(|_| keys::list(listed, close))}
         </div>
     }

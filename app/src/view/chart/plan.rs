@@ -52,7 +52,7 @@ fn shape(look: Look) -> AnyView {
         let leads = leads.map(|(straight_m, towards)| words().leads(straight_m, towards, units));
         format!("{}. {}", words().plan_shape(), leads.unwrap_or_default())
     };
-    let road = view! { <g inner_html=move || layer.get().unwrap_or_default()></g> };
+    let road = view! { <g aria-hidden="true" inner_html=move || layer.get().unwrap_or_default()></g> };
     let dot = view! {
         <circle
             class="plan-cursor"
