@@ -17,8 +17,9 @@ use leptos::prelude::*;
 use solver::limits::Entry;
 use solver::plan::{Choice, Descent, Verdict};
 
-/// Its id. What leads to it names this.
-const DRAWER: &str = "truck";
+/// Its id. Not its key in the address: browsers take the keyboard from a link to an element that is hidden, and
+/// the drawer could not give it back.
+const DRAWER: &str = "truck-drawer";
 const HEAD: &str = "truck-head";
 
 /// That the answer is for an example, with the way to one's own truck; nothing once that was chosen.
