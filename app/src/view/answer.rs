@@ -49,7 +49,7 @@ pub(super) fn answer(state: State, look: Look) -> AnyView {
                 <div class="answer-flow">
                     {content}
                     {empty}
-                    {roadside::roadside(state)}
+                    {roadside::roadside(state, look)}
                 </div>
             </div>
             <div class="truck-line">
