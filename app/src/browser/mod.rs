@@ -136,6 +136,11 @@ pub(crate) fn unfold(id: &str) {
     }
 }
 
+/// Whether what was just focused is to show it: by the keyboard rather than by hand.
+pub(crate) fn is_by_keyboard(event: &web_sys::Event) -> bool {
+    target(event).is_some_and(|it| it.matches(":focus-visible").unwrap_or(false))
+}
+
 /// Whether the `<details>` that was opened or closed is open now.
 pub(crate) fn is_open(event: &web_sys::Event) -> bool {
     target(event).is_some_and(|details| details.has_attribute("open"))

@@ -118,11 +118,11 @@ fn road_button(state: State, worked: &Arc<Worked>, open: RwSignal<bool>) -> AnyV
             data-testid="road-button"
             aria-expanded=move || if open.get() { "true" } else { "false" }
             aria-controls="road-panel"
-            aria-label=w.road_button(&spoken)
             on:click=move |_| open.update(|it| *it = !*it)
         >
-            <b data-testid="road-name">{name}</b>
-            <span data-testid="road-ends">{format!("{length} · {}", w.ends(start_m, end_m, units))}{marks}</span>
+            <span class="unseen">{w.road_button(&spoken)}</span>
+            <b data-testid="road-name" aria-hidden="true">{name}</b>
+            <span data-testid="road-ends" aria-hidden="true">{format!("{length} · {}", w.ends(start_m, end_m, units))}{marks}</span>
         </button>
     }
     .into_any()

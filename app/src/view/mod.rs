@@ -53,6 +53,12 @@ pub(crate) fn page() -> impl IntoView {
         state.go(View::Road);
         browser::focus("answer".to_owned());
     };
+    let came_back = move |event: leptos::ev::FocusEvent| {
+        road.set(false);
+        if browser::is_by_keyboard(&event) {
+            state.entered.drawer.set(false);
+        }
+    };
     view! {
         <div
             class="page"
@@ -91,8 +97,9 @@ pub(crate) fn page() -> impl IntoView {
                 {link::carried(state)}
                 {ask::ask(state)}
             </div>
-            // The panel of the road lies over what is worked with: it goes where hand or keyboard come back to that.
-            <main on:pointerdown=move |_| road.set(false) on:focusin=move |_| road.set(false)>
+            // What lies over the page goes where the keyboard comes back to that; the picture can be pointed at beside
+            // truck and day.
+            <main on:pointerdown=move |_| road.set(false) on:focusin=came_back>
                 {front(state, look)}
                 {in_view(state, View::Descents, move || view! { {descents::descents(state)} {study::ahead(state)} {chart::every_stretch(look)} }.into_any())}
                 {in_view(state, View::Two, move || view! { {ranked::ranked(state)} {two::two(state)} }.into_any())}
