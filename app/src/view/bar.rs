@@ -121,7 +121,9 @@ fn road_button(state: State, worked: &Arc<Worked>, open: RwSignal<bool>) -> AnyV
             on:click=move |_| open.update(|it| *it = !*it)
         >
             <b data-testid="road-name">{name}</b>
-            <span data-testid="road-ends">{format!("{length} · {}", w.ends(start_m, end_m, units))}{marks}</span>
+            <span data-testid="road-ends">
+                {length} <span class="heights">{format!(" · {}", w.ends(start_m, end_m, units))}</span> {marks}
+            </span>
         </button>
     }
     .into_any()
