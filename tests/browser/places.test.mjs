@@ -180,7 +180,7 @@ test("with one thumb at 360 px: a file chosen, the road tapped, a place put, the
   assert.ok(boxes[0].y + boxes[0].height <= boxes[1].y);
   await visit.page.touchscreen.tap(boxes[0].x + boxes[0].width * 0.6, boxes[0].y + boxes[0].height * 0.3);
   const before = await rows(visit).count();
-  await (await inView(visit, "road", "put-here")).tap();
+  await (await inView(visit, "road", "put-at-cursor")).tap();
   await rows(visit).nth(before).waitFor();
   const row = rows(visit).nth(before);
   await row.locator("select").selectOption("BrakeCheck");

@@ -7,7 +7,7 @@ import {
   chooseFile, closeRoad, dropFile, dropFiles, fillEntry, inRoad, inView, openDemo, phone, putPlace, settle, sideways,
   startBrowser, takePart, takeShot, toView,
 } from "./page.mjs";
-import { changedSentence, read } from "./read.mjs";
+import { changedSentence, plain, read } from "./read.mjs";
 import { hill, roadFile } from "./roads.mjs";
 
 const pieces = [[2000, 0], [5000, -0.08], [2000, 0]];
@@ -53,7 +53,7 @@ async function isCombined(visit, what = { hasText: /recordings/ }) {
 async function findings(visit) {
   const list = await inRoad(visit, "findings");
   if (!(await list.evaluate((it) => it.open))) await list.locator("summary").click();
-  const text = await list.innerText();
+  const text = plain(await list.innerText());
   await closeRoad(visit);
   return text;
 }

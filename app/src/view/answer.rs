@@ -50,7 +50,7 @@ pub(super) fn answer(state: State, look: Look) -> AnyView {
                     {notice::notice(state, false)}
                     {content}
                     {empty}
-                    {roadside::roadside(state)}
+                    {roadside::roadside(state, look)}
                 </div>
             </div>
             <div class="truck-line">

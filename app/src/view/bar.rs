@@ -22,7 +22,8 @@ pub(super) fn bar(state: State, look: Look, road: RwSignal<bool>) -> AnyView {
                 {IN_BAR.map(|view| to_view(state, view, "view")).into_iter().collect_view()}
                 {to_class()}
             </nav>
-            <a class="boxed" href="#truck" data-testid="to-truck" aria-label=move || w.truck_button(&truck(state).join(" · "))>
+            <a class="boxed" href="#truck" data-testid="to-truck">
+                <span class="unseen">{move || w.truck_button(&truck(state).join(" · "))}</span>
                 <b aria-hidden="true">{move || truck(state)[0].clone()}</b>
                 <span aria-hidden="true">{move || truck(state)[1].clone()}</span>
             </a>

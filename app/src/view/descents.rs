@@ -102,9 +102,9 @@ fn card(state: State, look: Look, descent: &Descent, hand: Memo<Option<usize>>, 
                 class:braked=!held
                 data-testid=format!("stop-{number}")
                 aria-pressed=move || if hand.get() == Some(number) { "true" } else { "false" }
-                aria-label=format!("{}{}{}", w.descent(number), w.colon(), w.along(descent, units))
                 on:click=move |_| state.shown.chosen_descent.set(Some(number))
             >
+                <span class="unseen">{format!("{}{}{}", w.descent(number), w.colon(), w.along(descent, units))}</span>
                 <span class="disc" aria-hidden="true">{number}</span>
                 <span class="where" aria-hidden="true">
                     <span>{format::span(descent.crest.0, descent.foot.0, units)}</span>

@@ -1,5 +1,6 @@
 //! Places and posted limits: put on the road, moved, named, taken off.
 
+use super::chart::{Look, put_here};
 use super::part::text_field;
 use super::pick::pick;
 use crate::browser;
@@ -17,7 +18,7 @@ const LIMIT: &str = "limit";
 const DRAWN: usize = 100;
 
 /// The section.
-pub(super) fn roadside(state: State) -> AnyView {
+pub(super) fn roadside(state: State, look: Look) -> AnyView {
     let w = words();
     let all = RwSignal::new(false);
     let ids = Memo::new(move |_| {
@@ -60,6 +61,8 @@ pub(super) fn roadside(state: State) -> AnyView {
             <p class="about" data-testid="places-sentence">{sentence}</p>
             <ul class="things" data-testid="places">{rows}</ul>
             {rest}
+            // Below the picture of a phone there is no room for this button.
+            {put_here(look, ["button at-cursor", "put-at-cursor"], Callback::new(move |index| put_at(state, index)))}
             {put(state)}
         </details>
     }

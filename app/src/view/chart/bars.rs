@@ -65,11 +65,11 @@ fn button(look: Look, all: Memo<Vec<Bar>>, numbers: (usize, usize), focus_pictur
                 class:braked=move || is(|it| it.verdict == Verdict::NeedsServiceBrakes)
                 class:no-speed=move || is(|it| it.verdict == Verdict::NoSafeSpeed)
                 data-testid=if single { format!("bar-{}", numbers.0) } else { format!("bar-{}-{}", numbers.0, numbers.1) }
-                aria-label=name
                 aria-pressed=move || single.then(|| if is(|it| it.chosen) { "true" } else { "false" })
                 node_ref=element
                 on:click=press
             >
+                <span class="unseen">{name}</span>
                 {drawn}
             </button>
         </foreignObject>

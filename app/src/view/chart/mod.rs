@@ -20,6 +20,7 @@ pub(crate) use bar::colour_select;
 use leptos::prelude::*;
 pub(crate) use look::Look;
 pub(crate) use pair::pair;
+pub(crate) use readout::put_here;
 pub(crate) use table::{power as power_table, road as every_stretch};
 
 /// The picture to work with: the bar above it, the picture and the readout. Together they fill the height of

@@ -78,12 +78,12 @@ fn shape(look: Look) -> AnyView {
                 class="plan-shape"
                 class:large=move || look.plan_large.get()
                 data-testid="plan-shape"
-                aria-label=name
                 aria-pressed=move || if look.plan_large.get() { "true" } else { "false" }
                 node_ref=frame
                 on:click=move |_| look.plan_large.update(|it| *it = !*it)
                 on:pointermove=drag
             >
+                <span class="unseen">{name}</span>
                 {drawn}
             </button>
         </foreignObject>

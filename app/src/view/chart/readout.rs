@@ -18,19 +18,24 @@ pub(super) fn view(look: Look, put_place: Option<Callback<usize>>) -> AnyView {
     view! {
         <div class="readout" data-testid="readout">
             <dl>{cells}</dl>
-            {put_place.map(|put_place| put_here(look, put_place))}
+            {put_place.map(|put_place| put_here(look, ["zoom-button", "put-here"], put_place))}
             {spoken(about)}
         </div>
     }
     .into_any()
 }
 
-fn put_here(look: Look, put_place: Callback<usize>) -> AnyView {
+/// Puts a place where the cursor is; with its class and its mark.
+pub(crate) fn put_here(
+    look: Look,
+    [class, testid]: [&'static str; 2],
+    put_place: Callback<usize>,
+) -> AnyView {
     view! {
         <button
             type="button"
-            class="zoom-button"
-            data-testid="put-here"
+            class=class
+            data-testid=testid
             on:click=move |_| put_place.run(look.cursor.get_untracked())
         >
             {words().put_here()}
