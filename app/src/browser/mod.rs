@@ -19,6 +19,7 @@ pub(crate) mod timer;
 pub(crate) mod worker;
 
 use wasm_bindgen::JsCast;
+use wasm_bindgen::prelude::Closure;
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{Document, Response, Window};
 
@@ -87,6 +88,20 @@ fn target(event: &web_sys::Event) -> Option<web_sys::Element> {
 /// Whether there is room for the drawer beside the picture: as in `style/drawer.css`.
 pub(crate) fn has_room_beside() -> bool {
     media("(min-width: 75rem)").unwrap_or(true)
+}
+
+/// The width and height from which there is room for a line below the picture.
+const ROOM_BELOW: &str = "(min-width: 40.01rem) and (min-height: 30.01rem)";
+
+/// Whether there is room for a line below the picture; `told` hears of each change, as long as the page lives.
+pub(crate) fn room_below(told: impl Fn(bool) + 'static) -> bool {
+    let Some(query) = media_list(ROOM_BELOW) else { return true };
+    let now = query.matches();
+    let asked = query.clone();
+    let listener = Closure::<dyn Fn()>::new(move || told(asked.matches()));
+    let _ = query.add_event_listener_with_callback("change", listener.as_ref().unchecked_ref());
+    listener.forget();
+    now
 }
 
 /// Loads the page anew.

@@ -2,7 +2,7 @@
 //! the browser's way back works.
 
 use super::signals::{Signals, State};
-use crate::browser::address;
+use crate::browser::{self, address};
 use leptos::prelude::*;
 
 /// A view of the page.
@@ -50,11 +50,17 @@ pub(crate) struct ViewSignals {
     pub(crate) front: RwSignal<View>,
     /// Whether the picture of the road has the window to itself.
     pub(crate) alone: RwSignal<bool>,
+    /// Whether there is room for a line below the picture.
+    pub(crate) room_below: RwSignal<bool>,
 }
 
 impl ViewSignals {
     pub(super) fn new() -> Self {
-        Self { front: RwSignal::new(View::Road), alone: RwSignal::new(false) }
+        Self {
+            front: RwSignal::new(View::Road),
+            alone: RwSignal::new(false),
+            room_below: RwSignal::new(true),
+        }
     }
 }
 
@@ -70,6 +76,8 @@ pub(super) fn follow(state: State) {
     };
     read();
     address::watch(read);
+    let room_below = state.views.room_below;
+    room_below.set(browser::room_below(move |room| room_below.set(room)));
     // Closed by a button, truck and day leave the address as well.
     Effect::new(move |_| match (state.entered.drawer.get(), address::key() == TRUCK) {
         (true, false) => address::go(TRUCK),

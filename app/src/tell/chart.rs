@@ -264,7 +264,9 @@ mod tests {
         let mut stages = picture.stage.to_vec();
         stages[ends[0].0 + 3] = 0;
         picture.stage = stages.into();
-        assert_eq!(told(&picture, 0), "off–2");
+        assert_eq!(told(&picture, 0), "2", "where the hill eases for a moment the lever rests");
+        picture.stage = vec![0; picture.points()].into();
+        assert_eq!(told(&picture, 0), "off");
         picture.stage = vec![solver::Lanes::BLANK; picture.points()].into();
         assert_eq!(told(&picture, 1), "–", "without a safe speed no stage is told");
     }

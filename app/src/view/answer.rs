@@ -7,7 +7,7 @@ use super::part::list;
 use super::questions;
 use super::result::of_result;
 use super::verdict::chip;
-use super::{bar, drawer, roadside};
+use super::{bar, drawer, notice, roadside};
 use crate::format::{self, Units, place};
 use crate::state::{State, Worked};
 use crate::words::{Piece, words};
@@ -47,6 +47,7 @@ pub(super) fn answer(state: State, look: Look) -> AnyView {
         >
             <div class="answer-scroll">
                 <div class="answer-flow">
+                    {notice::notice(state, false)}
                     {content}
                     {empty}
                     {roadside::roadside(state, look)}

@@ -122,7 +122,9 @@ fn road_button(state: State, worked: &Arc<Worked>, open: RwSignal<bool>) -> AnyV
         >
             <span class="unseen">{w.road_button(&spoken)}</span>
             <b data-testid="road-name" aria-hidden="true">{name}</b>
-            <span data-testid="road-ends" aria-hidden="true">{format!("{length} · {}", w.ends(start_m, end_m, units))}{marks}</span>
+            <span data-testid="road-ends" aria-hidden="true">
+                {length} <span class="heights">{format!(" · {}", w.ends(start_m, end_m, units))}</span> {marks}
+            </span>
         </button>
     }
     .into_any()

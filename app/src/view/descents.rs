@@ -52,7 +52,7 @@ pub(super) fn rail(state: State, look: Look) -> AnyView {
             let many = worked.plan.descents.len() > SEEN;
             view! {
                 <b>{w.time(totals.time.0)}</b>
-                <span>{if many { w.worst_first().to_owned() } else { w.fall(totals, units) }}</span>
+                <span>{if many { w.worst_first().to_owned() } else { format!("↓ {}", w.fall(totals, units)) }}</span>
             }
         })
     };

@@ -134,7 +134,7 @@ fn front(state: State, look: chart::Look) -> AnyView {
             <section class="picture-part" class:stale=move || state.shown.stale.get() aria-label=words().road_section()>
                 {empty}
                 {picture(state, look)}
-                {notice::notice(state)}
+                {notice::notice(state, true)}
                 {descents::rail(state, look)}
             </section>
             {answer::answer(state, look)}

@@ -1,4 +1,4 @@
-//! The line below the picture: what takes trust from the answer, or changes it, because of the road itself.
+//! The line between picture and answer: what takes trust from the answer, or changes it, because of the road itself.
 
 use super::answer::is_of_road;
 use super::{bar, road};
@@ -10,13 +10,17 @@ use leptos::prelude::*;
 use solver::plan::Note;
 use std::sync::Arc;
 
-/// The line; it takes no room where there is nothing to say.
-pub(super) fn notice(state: State) -> AnyView {
-    let lines = move || {
+/// The line, below the picture or, where there is no room, at the head of the answer. It takes no room where
+/// there is nothing to say.
+pub(super) fn notice(state: State, below: bool) -> AnyView {
+    let here = Memo::new(move |_| state.views.room_below.get() == below);
+    let told = move || {
         let units = state.units.get();
         state.shown.worked.get().map(|worked| lines(state, &worked, units))
     };
-    view! { <div class="notice-line" data-testid="notice">{lines}</div> }.into_any()
+    let line =
+        move || here.get().then(|| view! { <div class="notice-line" data-testid="notice">{told}</div> });
+    line.into_any()
 }
 
 fn lines(state: State, worked: &Arc<Worked>, units: Units) -> AnyView {
