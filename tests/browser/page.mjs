@@ -5,7 +5,6 @@
 //   STEADYGRADE_ADDRESS   where the page is served
 //   STEADYGRADE_CHROMIUM  the browser's binary
 //   STEADYGRADE_SHOTS     the folder for pictures
-
 import assert from "node:assert/strict";
 import { mkdir, readFile } from "node:fs/promises";
 import { basename, join } from "node:path";

@@ -54,10 +54,9 @@ pub(crate) use asked::{Leg, Origin};
 
 pub(crate) use lie::{Lie, Meeting};
 pub(crate) use result::Worked;
-pub(crate) use signals::{Carried, Ranked, Ride, State, WorthTold};
+pub(crate) use signals::{Carried, Ranked, Ride, State, View, WorthTold};
 pub(crate) use things::{End, MOST_THINGS, Thing, Things};
 pub(crate) use trucks::Trucks;
-pub(crate) use views::View;
 
 use crate::browser::{focus, leaving, offline, theme};
 use leptos::prelude::*;

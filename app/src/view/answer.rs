@@ -2,7 +2,7 @@
 //! line a question, each with its short answer, and the text one tap behind.
 
 use super::chart::Look;
-use super::descents::{gear_square, stage_square};
+use super::in_hand::{gear_square, in_hand, stage_square};
 use super::part::list;
 use super::questions;
 use super::result::of_result;
@@ -82,18 +82,6 @@ fn to_come(state: State) -> AnyView {
     .into_any()
 }
 
-/// Number of the descent in hand: the one chosen, else the one that asks for most.
-pub(super) fn in_hand(state: State) -> Memo<Option<usize>> {
-    Memo::new(move |_| {
-        let chosen = state.shown.chosen_descent.get();
-        state.shown.worked.with(|worked| {
-            let plan = &worked.as_ref()?.plan;
-            let there = |number: &usize| plan.descents.iter().any(|it| it.number == *number);
-            chosen.filter(there).or_else(|| plan.deciding().map(|it| it.number))
-        })
-    })
-}
-
 fn level(worked: &Arc<Worked>) -> AnyView {
     let partly = worked.plan.notes.contains(&Note::PartlyUnassessed);
     view! { <p class="say" data-testid="verdict-sentence" aria-live="polite">{words().no_descent(partly)}</p> }.into_any()
@@ -110,7 +98,7 @@ fn of_descent(
     let units = state.units.get_untracked();
     let number = descent.number;
     let spoken = w.decides(descent, worked.plan.descents.len(), units);
-    let notes = worked.plan.notes.iter().filter(|note| !is_of_road(**note));
+    let notes = worked.plan.notes.iter().filter(|note| !notice::is_of_road(**note));
     let do_this = match &descent.choice {
         Choice::Held(advice) if down::in_legs(descent) => legs(look, descent, advice, units),
         Choice::Held(advice) => one_gear(look, descent, advice, units),
@@ -309,20 +297,6 @@ fn way(worked: &Arc<Worked>, descent: &Descent, units: Units) -> AnyView {
         view! { <li><span>{place(worked.place_m(index), units)}</span><span>{what}</span><b>{speed}</b></li> }
     });
     view! { <ul class="way" data-testid="way">{rows.collect_view()}</ul> }.into_any()
-}
-
-/// Whether a note is about the road rather than about the way down: such notes stand below the picture.
-pub(super) fn is_of_road(note: Note) -> bool {
-    match note {
-        Note::StartsInDescent | Note::PartlyUnassessed | Note::PoorHeights | Note::HotElsewhere { .. } => {
-            true
-        }
-        Note::StagesWithheld(_)
-        | Note::WetCap
-        | Note::HoldByHand
-        | Note::ShiftsUpByItself
-        | Note::CannotClimb => false,
-    }
 }
 
 /// The caution that always stands, and all of them behind it.

@@ -1,8 +1,8 @@
 //! The descents: as a row of cards below the picture, and as a table of all.
 
-use super::answer::in_hand;
 use super::chart::Look;
 use super::choice::choice;
+use super::in_hand::{gear_square, in_hand, stage_square};
 use super::verdict::chip;
 use crate::format::{self, Units};
 use crate::state::{State, View, Worked};
@@ -10,7 +10,6 @@ use crate::words::words;
 use ::words::down;
 use leptos::prelude::*;
 use solver::plan::{Choice, Descent};
-use solver::truck::{Gear, Stage};
 use std::sync::Arc;
 
 /// How the descents are ordered.
@@ -115,18 +114,6 @@ fn card(state: State, look: Look, descent: &Descent, hand: Memo<Option<usize>>, 
         </li>
     }
     .into_any()
-}
-
-/// A gear in its colour on the picture.
-pub(super) fn gear_square(look: Look, gear: Gear) -> AnyView {
-    let class = look.gear_class(gear.number());
-    view! { <span class=format!("square gear {class}")>{gear.number()}</span> }.into_any()
-}
-
-/// The strongest stage from one grid point to another in its hatching; a range where it changes on the way.
-pub(super) fn stage_square(look: Look, stage: Stage, from: usize, to: usize) -> AnyView {
-    let text = look.picture().map(|picture| words().stage_range(&picture, from, to));
-    view! { <span class=format!("square stage stage-{}", stage.number())><i>{text}</i></span> }.into_any()
 }
 
 /// The table of all descents.

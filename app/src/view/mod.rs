@@ -12,6 +12,7 @@ mod descents;
 mod drawer;
 mod entry;
 mod evidence;
+mod in_hand;
 mod link;
 mod measured;
 mod more;

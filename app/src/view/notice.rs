@@ -1,6 +1,5 @@
 //! The line between picture and answer: what takes trust from the answer, or changes it, because of the road itself.
 
-use super::answer::is_of_road;
 use super::{bar, road};
 use crate::format::Units;
 use crate::outline;
@@ -79,4 +78,18 @@ fn climbs(state: State, worked: &Arc<Worked>, units: Units) -> Option<AnyView> {
         }
         .into_any()
     })
+}
+
+/// Whether a note is about the road rather than about the way down: such notes stand below the picture.
+pub(super) fn is_of_road(note: Note) -> bool {
+    match note {
+        Note::StartsInDescent | Note::PartlyUnassessed | Note::PoorHeights | Note::HotElsewhere { .. } => {
+            true
+        }
+        Note::StagesWithheld(_)
+        | Note::WetCap
+        | Note::HoldByHand
+        | Note::ShiftsUpByItself
+        | Note::CannotClimb => false,
+    }
 }

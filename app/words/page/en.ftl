@@ -218,8 +218,8 @@ key-caps =
     .escape = Esc
 # What each of them does.
 key-does =
-    .along = 100 m along the road
-    .far = 1 km along the road
+    .along = 100 m along the road
+    .far = 1 km along the road
     .ends = start or end of the road
     .crests = crest before or after
     .descent = choose this descent

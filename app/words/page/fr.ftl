@@ -109,7 +109,7 @@ lane-title = { $lane ->
 steepest-word = au plus raide
 on-grade = à { $grade }
 brake-then = freiner à { $speed }, puis rapport { $gear }
-descents-joined = Descentes { $from } à { $to } : les afficher
+descents-joined = Descentes { $from } à { $to } : les afficher
 keys-head = Touches de l’image
 keys-close = Fermer
 key-caps =
@@ -126,8 +126,8 @@ key-caps =
     .put = P
     .escape = Échap
 key-does =
-    .along = 100 m sur la route
-    .far = 1 km sur la route
+    .along = 100 m sur la route
+    .far = 1 km sur la route
     .ends = début ou fin de la route
     .crests = sommet d’avant ou d’après
     .descent = choisir cette descente
@@ -420,7 +420,7 @@ no-speed-for = Aucune vitesse sûre n’a été trouvée pour { $count ->
     [one] la descente
    *[other] les descentes
 } { $numbers }. Prenez une autre route, ou planifiez de nouveau avec moins de chargement ou par un meilleur jour. La signalisation en place et les règles de la conduite professionnelle passent en premier.
-facts-of = { $mass } · { $retarder } · chaussée : { $surface } · { $load } · air : { $air } · freins au départ : { $brakes }
+facts-of = { $mass } · { $retarder } · chaussée : { $surface } · { $load } · air : { $air } · freins au départ : { $brakes }
 card-heads =
     .descent = descente, de – à
     .grade = pente
@@ -578,14 +578,14 @@ languages = Autres langues
 this-page = Cette page en français
 page-title = Steadygrade : comment descendre chaque pente
 page-description = Comment descendre chaque pente d’une route avec un véhicule lourd : rapport, cran du ralentisseur, vitesse, chaleur des freins. Calculé sur votre appareil.
-needs-script = Cette page calcule la route dans votre navigateur : elle a besoin de JavaScript et de WebAssembly. Rien de ce que vous chargez ne quitte votre appareil.
+needs-script = Cette page calcule la route dans votre navigateur : elle a besoin de JavaScript et de WebAssembly. Rien de ce que vous chargez ne quitte votre appareil.
 loading-page = Chargement de la page
-opens-then = S’ouvrira dès que la page sera là :
+opens-then = S’ouvrira dès que la page sera là :
 loading-failed = La page n’est pas arrivée entière. Vérifiez la connexion, puis rechargez-la.
 loading-stands = Rien n’arrive depuis une demi-minute. Attendez, ou vérifiez la connexion et rechargez la page.
-cannot-run = Ce navigateur ne peut pas exécuter la page : WebAssembly manque ou est désactivé. Utilisez un autre navigateur, ou autorisez-le.
+cannot-run = Ce navigateur ne peut pas exécuter la page : WebAssembly manque ou est désactivé. Utilisez un autre navigateur, ou autorisez-le.
 load-again = Recharger
-not-kept = Cette page n’est pas enregistrée sur cet appareil, et il n’y a pas de réseau. Ouvrez-la une fois avec le réseau : elle restera ensuite enregistrée.
+not-kept = Cette page n’est pas enregistrée sur cet appareil, et il n’y a pas de réseau. Ouvrez-la une fois avec le réseau : elle restera ensuite enregistrée.
 
 ## Words of the plan: verdicts, descents.
 
@@ -974,8 +974,8 @@ view-names =
     .card = Fiche
     .more = Plus
 truck-tab = Véhicule
-road-button = Route : { $name }. En choisir une autre
-truck-button = Véhicule et jour : { $facts }. Changer
+road-button = Route : { $name }. En choisir une autre
+truck-button = Véhicule et jour : { $facts }. Changer
 road-panel = Route
 teaching-roads = Routes d'enseignement
 cab-card = Fiche pour la cabine
@@ -1012,10 +1012,10 @@ finding-descents = Recherche des descentes
 ## Words of the drawer of truck and day.
 
 drawer-head = Votre véhicule, votre jour
-which-truck = Quel véhicule ?
-how-heavy = Quelle masse ?
-which-retarder = Quel ralentisseur ?
-what-surface = Quelle chaussée ?
+which-truck = Quel véhicule ?
+how-heavy = Quelle masse ?
+which-retarder = Quel ralentisseur ?
+what-surface = Quelle chaussée ?
 truck-type = { $preset ->
     [five-axle36] Cinq essieux, tambours
     [five-axle40] Cinq essieux, disques
@@ -1042,7 +1042,7 @@ retarder-answers =
     .none = aucun ralentisseur
 retarder-change = modifier
 experts = Pour spécialistes
-experts-about = * hypothèse : entrez la vôtre. Chaque donnée dit ce que coûte une valeur fausse dans la descente la plus difficile.
+experts-about = * hypothèse : entrez la vôtre. Chaque donnée dit ce que coûte une valeur fausse dans la descente la plus difficile.
 expert-rows =
     .gearbox = Boîte de vitesses
     .engine = Moteur
@@ -1057,7 +1057,7 @@ axles-now = { $count ->
 day-now = air { $air } · freins { $brakes } au départ
 trucks-now = garder, ouvrir, transmettre
 done = Terminé
-example-truck = Véhicule d’exemple. Ce n’est pas le vôtre ?
+example-truck = Véhicule d’exemple. Ce n’est pas le vôtre ?
 enter-yours = Entrez le vôtre
 this-is-mine = C’est mon véhicule
-example-export = Véhicule d’exemple, peut-être pas le vôtre. Ne roulez pas avec ceci : entrez d’abord le vôtre.
+example-export = Véhicule d’exemple, peut-être pas le vôtre. Ne roulez pas avec ceci : entrez d’abord le vôtre.

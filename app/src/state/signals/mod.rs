@@ -9,6 +9,7 @@ mod roadside;
 mod settings;
 mod studied;
 mod talk;
+mod views;
 
 pub(crate) use answer::AnswerSignals;
 pub(crate) use beside::BesideSignals;
@@ -21,9 +22,9 @@ pub(crate) use roadside::RoadsideSignals;
 pub(crate) use settings::Settings;
 pub(crate) use studied::{Ride, StudiedSignals, WorthTold};
 pub(crate) use talk::{Progress, TalkSignals};
+pub(crate) use views::{View, ViewSignals};
 
 use super::kept::Kept;
-use super::views::ViewSignals;
 use crate::format::Units;
 use leptos::prelude::*;
 
