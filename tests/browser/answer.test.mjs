@@ -142,7 +142,7 @@ test("the readout knows who holds, and that all of nothing is no figure", async 
   assert.equal(await read(visit, "readout-carried"), "–");
   // The next bracket begins at the crest; well behind it the truck is held.
   await visit.page.keyboard.press("PageDown");
-  for (let k = 0; k < 10; k += 1) await visit.page.keyboard.press("Shift+ArrowRight");
+  for (let k = 0; k < 2; k += 1) await visit.page.keyboard.press("Shift+ArrowRight");
   await settle(visit, 200);
   assert.match(await read(visit, "readout-carried"), /^\d+ %$/);
   visit.assertClean();
@@ -153,7 +153,8 @@ test("the readout takes one line, whatever it says, and no page is wider than it
   for (const path of ["./", "./es.html", "./fr.html", "./de.html"]) {
     for (const viewport of [wide, { width: 720, height: 450 }]) {
       const visit = await openDemo(browser, { path, viewport });
-      // What does not fit is left out; what is there stands whole.
+      // What does not fit is left out; what is there stands whole. On a phone's side there is no room for any of it.
+      assert.equal(await visit.byId("readout").isVisible(), viewport === wide);
       await visit.byId("cursor").focus();
       for (const key of ["Home", "PageDown", "End"]) {
         await visit.page.keyboard.press(key);
@@ -166,7 +167,7 @@ test("the readout takes one line, whatever it says, and no page is wider than it
           const cut = seen.filter(({ top, bottom, right }) => top < box.top - 1 || bottom > box.bottom + 1 || right > box.right + 1);
           return { rows: new Set(seen.map(({ top }) => Math.round(top))).size, cut: cut.length, height: box.height };
         });
-        assert.deepEqual([faults.rows, faults.cut], [1, 0], `${path} at ${viewport.width}: ${JSON.stringify(faults)}`);
+        assert.deepEqual([faults.rows, faults.cut], [viewport === wide ? 1 : 0, 0], `${path} at ${viewport.width}: ${JSON.stringify(faults)}`);
       }
       await toView(visit, "descents");
       // All chips of the list as long as the longest.

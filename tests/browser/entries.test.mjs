@@ -103,7 +103,7 @@ test("both ways to use the service brakes are told, and the choice changes the a
   const reserve = await sentence(visit);
   for (const key of ["other-mode", "heavier"]) await openQuestion(visit, key);
   assert.match(await read(visit, "other-mode"), /^Short applications allowed/);
-  assert.match(await read(visit, "heavier"), /10 % more/);
+  assert.match(await read(visit, "heavier"), /^10 % heavier/);
   await (await inTruck(visit, "service-brakes-snub")).click();
   await visit.byId("other-mode").filter({ hasText: "in reserve" }).waitFor();
   const snubbing = await sentence(visit);

@@ -42,7 +42,7 @@ pub(super) fn mass_stays(state: State) -> AnyView {
         let go = move |_| browser::go_to("entry-gross_mass");
         Some(view! {
             {w.mass_stays(&mass)}" "
-            <a href="#entry-gross_mass" data-testid="to-mass" on:click=go>{w.entry(Entry::GrossMass)}</a>
+            <button type="button" class="link" data-testid="to-mass" on:click=go>{w.entry(Entry::GrossMass)}</button>
         })
     };
     view! { <p class="problem" role="status" data-testid="mass-stays">{told}</p> }.into_any()
