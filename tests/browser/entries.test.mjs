@@ -28,7 +28,7 @@ const sentence = (visit) => read(visit, "verdict-sentence");
 
 /** The speed to hold, in the unit shown. */
 async function holdSpeed(visit) {
-  const [, speed] = (await sentence(visit)).match(/hold (\d+) /);
+  const [, speed] = (await sentence(visit)).match(/, (\d+) (?:km\/h|mph)/);
   return Number(speed);
 }
 
@@ -102,7 +102,7 @@ test("both ways to use the service brakes are told, and the choice changes the a
   const visit = await openHill();
   const reserve = await sentence(visit);
   for (const key of ["other-mode", "heavier"]) await openQuestion(visit, key);
-  assert.match(await read(visit, "other-mode"), /If you allowed snubs/);
+  assert.match(await read(visit, "other-mode"), /^Short applications allowed/);
   assert.match(await read(visit, "heavier"), /10 % more/);
   await (await inTruck(visit, "service-brakes-snub")).click();
   await visit.byId("other-mode").filter({ hasText: "in reserve" }).waitFor();

@@ -29,7 +29,7 @@ test("the page opens with the invented demo worked out, and says that it is one"
   assert.match(await read(visit, "road-button"), /invented demo/);
   assert.match(await (await inRoad(visit, "demo")).innerText(), /not a real pass/);
   await closeRoad(visit);
-  assert.match(await sentence(visit), /gear \d+.*hold \d+ km\/h from the crest at [\d.]+ km/s);
+  assert.match(await sentence(visit), /from km [\d.]+: gear \d+, stage \d+, \d+ km\/h/);
   assert.match(await read(visit, "cautions"), /Signs and law come first/);
   await unfold(visit, "cautions");
   assert.match(await read(visit, "cautions"), /Not for use while driving/);
@@ -42,7 +42,7 @@ test("a dropped file takes the demo's place", async () => {
   await dropFile(visit, "drop-zone", hill);
   await shows(visit, "Test hill");
   assert.equal(await visit.byId("demo").count(), 0);
-  assert.match(await sentence(visit), /from the crest at 2\.0 km/);
+  assert.match(await sentence(visit), /from km 2\.0: gear/);
   assert.match(await read(visit, "say"), /Be in gear before the crest, km 2\.0\./);
   await toView(visit, "descents");
   assert.equal(await visit.byId("descent-row").count(), 1);
@@ -151,11 +151,11 @@ test("a part of the road between the two handles is worked out alone, in either 
   assert.equal(await visit.byId("only-this").isVisible(), false, "of the whole road there is no part to be taken");
   await takePart(visit);
   const part = visit.byId("notice").getByTestId("part");
-  assert.match(plain(await part.innerText()), /A part of the road: [23]\.\d.*9\.0 km as recorded/);
+  assert.match(plain(await part.innerText()), /A part of the road: km [23]\.\d to 9\.0 as recorded/);
   assert.match(await read(visit, "road-ends"), /^[56]\.\d km/);
   await visit.byId("reverse").click();
   await settle(visit);
-  assert.match(plain(await part.innerText()), /[23]\.\d.*9\.0 km as recorded/);
+  assert.match(plain(await part.innerText()), /km [23]\.\d to 9\.0 as recorded/);
   await visit.byId("reverse").click();
   await visit.byId("notice").getByTestId("whole-road").click();
   await part.waitFor({ state: "detached" });

@@ -6,7 +6,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
 import {
-  dropFile, fillEntry, inTruck, inView, isAnswered, openBeside, openPage, startBrowser, startBrowserAt, takeShot, toView,
+  dropFile, fillEntry, inTruck, inView, isAnswered, openBeside, openPage, startBrowser, startBrowserAt, takeShot,
+  toView,
 } from "./page.mjs";
 import { hill } from "./roads.mjs";
 import { pages, read } from "./read.mjs";
@@ -96,7 +97,7 @@ test("kept after the first visit, the page works with its host switched off, in 
   await dropFile(visit, "drop-zone", hill);
   await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
   await visit.byId("sure").filter({ hasText: "256 times" }).waitFor({ state: "attached" });
-  assert.match(await read(visit, "verdict-sentence"), /hold \d+ km\/h from the crest at 2\.0 km/);
+  assert.match(await read(visit, "verdict-sentence"), /from km 2\.0: gear \d+, stage \d+, \d+ km\/h/);
   assert.equal(pages(await visit.page.pdf({ format: "A4" })), 1);
   assert.ok((await evidenceRows(visit)) > 200);
   assert.ok(visit.requests.every((url) => url.startsWith("blob:") || url.startsWith(site.address())), "in its folder");

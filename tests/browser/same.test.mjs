@@ -91,7 +91,7 @@ test("where the recordings differ it is told with the place, and the steeper is 
   await place.first().click();
   await visit.byId("road-panel").waitFor({ state: "hidden" });
   await visit.byId("strip").waitFor();
-  const speed = (sentence) => Number(sentence.match(/hold (\d+) km/)[1]);
+  const speed = (sentence) => Number(sentence.match(/, (\d+) km\/h/)[1]);
   assert.ok(speed(await read(visit, "verdict-sentence")) <= speed(alone));
   await takeShot(visit, "same-combined");
   visit.assertClean();

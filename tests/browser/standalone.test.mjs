@@ -47,7 +47,7 @@ test("from a disk the demo is worked out and looked into, wide and on a phone", 
   for (const options of [{}, { viewport: phone, scheme: "dark" }]) {
     const visit = await openFromDisk(t, options);
     assert.match(await read(visit, "road-button"), /invented demo/);
-    assert.match(await read(visit, "verdict-sentence"), /hold \d+ km\/h/);
+    assert.match(await read(visit, "verdict-sentence"), /gear \d+, stage \d+, \d+ km\/h/);
     const faces = await visit.page.evaluate(() => [...document.fonts].map((face) => face.status));
     assert.deepEqual(faces, ["loaded", "loaded"]);
     // It does not offer to save what it is, and has no newer version.
