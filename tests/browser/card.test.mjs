@@ -7,7 +7,7 @@ import {
   dropFile, fillEntry, inTruck, inView, isAnswered, openDemo, openPage, phone, settle, sideways, startBrowser, toView,
 } from "./page.mjs";
 import { pages, read } from "./read.mjs";
-import { easing } from "./roads.mjs";
+import { easing, roadFile } from "./roads.mjs";
 
 let browser;
 before(async () => {
@@ -193,4 +193,22 @@ test("on ice the card says first not to go down, has the notes, and does not ask
     visit.assertClean();
     await visit.close();
   }
+});
+
+test("of a road without a descent there is no card, but all of it can be saved", async () => {
+  const visit = await openDemo(browser);
+  await dropFile(visit, "drop-zone", roadFile("Way up", [[1000, 0], [6000, 0.06], [1000, 0]]));
+  await visit.byId("road-name").filter({ hasText: "Way up" }).waitFor();
+  await settle(visit);
+  await toView(visit, "card");
+  assert.match(await read(visit, "no-card"), /no hill on this road asks for/);
+  assert.equal(await visit.byId("print-card").isVisible(), false);
+  assert.equal(await visit.byId("sheet").count(), 0);
+  for (const button of ["save-project", "export"]) {
+    const saving = visit.page.waitForEvent("download");
+    await visit.byId(button).click();
+    await saving;
+  }
+  visit.assertClean();
+  await visit.close();
 });

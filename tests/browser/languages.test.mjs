@@ -104,10 +104,10 @@ test("the settings lead to the other languages, and who is set to one is offered
   const page = await context.newPage();
   const visit = await openPage(browser);
   await page.goto(visit.page.url());
-  await page.locator(".page > .languages a").click();
+  await page.locator(".notices .languages a").click();
   await page.waitForURL(/fr\.html$/);
   await page.locator("[data-testid=hand-speed]").waitFor();
-  assert.equal(await page.locator(".page > .languages a").count(), 0);
+  assert.equal(await page.locator(".notices .languages a").count(), 0);
   await page.locator("[data-testid=view-more]").click();
   await page.locator("footer .languages a").first().waitFor();
   const foot = await page.locator("footer .languages a").evaluateAll((links) => links.map((it) => it.lang));

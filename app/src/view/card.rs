@@ -14,7 +14,7 @@ use crate::trouble::WorkTrouble;
 use crate::words::words;
 use ::words::down::{self, Told};
 use leptos::prelude::*;
-use solver::plan::{Advice, Choice, Descent, Leg};
+use solver::plan::{Advice, Choice, Descent, Leg, Note};
 use std::sync::Arc;
 
 /// Id of the page that is printed.
@@ -28,7 +28,12 @@ pub(super) fn card(state: State) -> AnyView {
     let content = move || {
         let units = state.units.get();
         let marker = marker.get();
-        state.shown.listed.get().map(|worked| sheet(state, &worked, marker, units))
+        let worked = state.shown.listed.get()?;
+        // Of a road without a descent there is no card; what else leaves the page does.
+        Some(match worked.plan.descents.is_empty() {
+            true => no_card(&worked),
+            false => sheet(state, &worked, marker, units),
+        })
     };
     let save = move |_| {
         let units = state.units.get_untracked();
@@ -61,15 +66,15 @@ pub(super) fn card(state: State) -> AnyView {
     let locked = Signal::derive(move || !state.can_export());
     let none = move || state.shown.listed.with(|it| it.as_ref().is_none_or(|it| it.plan.descents.is_empty()));
     view! {
-        <section class="card cab" id="cab" hidden=none>
+        <section class="card cab" id="cab" hidden=move || state.shown.listed.with(Option::is_none)>
             <div class="section-head">
                 <h2>{w.card_head()}</h2>
                 <div class="buttons">
-                    <button type="button" class="button primary" data-testid="print-card" disabled=locked on:click=move |_| browser::print()>
+                    <button type="button" class="button primary" data-testid="print-card" hidden=none disabled=locked on:click=move |_| browser::print()>
                         {w.print_card()}
                     </button>
-                    <button type="button" class="button" data-testid="save-picture" disabled=locked on:click=draw>{w.save_picture()}</button>
-                    <button type="button" class="button" data-testid="save-rows" disabled=locked on:click=save>{w.save_rows()}</button>
+                    <button type="button" class="button" data-testid="save-picture" hidden=none disabled=locked on:click=draw>{w.save_picture()}</button>
+                    <button type="button" class="button" data-testid="save-rows" hidden=none disabled=locked on:click=save>{w.save_rows()}</button>
                     <button type="button" class="button" data-testid="export" title=w.export_sentence() disabled=locked on:click=move |_| state.export()>
                         {w.export()}
                     </button>
@@ -78,9 +83,9 @@ pub(super) fn card(state: State) -> AnyView {
                     </button>
                 </div>
             </div>
-            <p class="not-printed">{w.card_sentence()}</p>
+            <p class="not-printed" hidden=none>{w.card_sentence()}</p>
             <div class="not-printed">{drawer::not_yours(state)}</div>
-            <div class="entry not-printed">
+            <div class="entry not-printed" hidden=none>
                 {text_field("entry-marker".to_owned(), w.marker_label(), "decimal", text.into(), unit, Box::new(move |it| text.set(it)))}
                 <label class="check">
                     <input
@@ -124,6 +129,11 @@ fn card_for(worked: &Worked, marker: Marker, units: Units) -> CardOf<'_> {
 /// What a result was worked out for: truck and day in one line.
 pub(super) fn facts(worked: &Worked, units: Units) -> String {
     words().card_facts(card_for(worked, Marker::NONE, units))
+}
+
+fn no_card(worked: &Worked) -> AnyView {
+    let partly = worked.plan.notes.contains(&Note::PartlyUnassessed);
+    view! { <p class="say" data-testid="no-card">{words().no_descent(partly)}</p> }.into_any()
 }
 
 /// The page that is printed.
