@@ -44,7 +44,7 @@ for (const [what, answer] of [
     assert.match(await failed.innerText(), /^The page did not arrive whole\. Check the connection, then load it again\.\s+Load again$/);
     assert.ok(!(await visit.byId("first-loading").isVisible()), "nothing is loading any more");
     await visit.byId("first-again").click();
-    await visit.byId("descent-row").first().waitFor();
+    await visit.byId("hand-speed").waitFor();
     assert.equal(await visit.byId("first").count(), 0);
     await visit.close();
   });
@@ -97,7 +97,7 @@ test("how far loading has come grows to its end, also from a host that compresse
       });
     },
   });
-  await visit.byId("descent-row").first().waitFor();
+  await visit.byId("hand-speed").waitFor();
   assert.deepEqual(packings, ["br"]);
   const shares = await visit.page.evaluate(() => globalThis.shares);
   assert.ok(shares.length > 5, `${shares}`);

@@ -82,7 +82,7 @@ test("it is there before the page's program, is answered without it, and says ho
   release();
   await visit.byId("first").waitFor({ state: "detached" });
   await visit.page.waitForFunction(() => document.activeElement.id === "begin");
-  await visit.byId("descent-row").first().waitFor();
+  await visit.byId("hand-speed").waitFor();
   visit.assertClean();
   await visit.close();
 });
