@@ -227,7 +227,7 @@ test("without a network a page that was never opened is answered in words, and o
     assert.equal(await visit.page.locator("html").getAttribute("lang"), language);
     await takeShot(visit, "not-kept");
     await visit.byId("to-road").click();
-    await visit.byId("descent-row").first().waitFor();
+    await visit.byId("hand-speed").waitFor();
   }
   onlyTheHostIsMissed(visit);
 });
@@ -235,13 +235,13 @@ test("without a network a page that was never opened is answered in words, and o
 test("the class view that was not kept says so in the language of the road page", async (t) => {
   const { site, visit } = await openKept(t, FOLDER);
   await visit.page.goto(new URL("de.html", site.address()).href);
-  await visit.byId("descent-row").first().waitFor();
+  await visit.byId("hand-speed").waitFor();
   await visit.page.waitForFunction(async (page) => Boolean(await caches.match(page, { ignoreVary: true })), new URL("absent-de.html", site.address()).href);
   await site.stop();
   await visit.page.goto(new URL("class-de.html", site.address()).href);
   assert.match(await read(visit, "not-kept"), /^Diese Seite ist auf diesem Gerät nicht gespeichert/);
   await visit.byId("to-road").click();
-  await visit.byId("descent-row").first().waitFor();
+  await visit.byId("hand-speed").waitFor();
   assert.match(visit.page.url(), /de\.html$/);
   onlyTheHostIsMissed(visit);
 });
