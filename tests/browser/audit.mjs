@@ -43,7 +43,7 @@ export async function poorVisit() {
     await session.send("Network.emulateNetworkConditions", POOR);
     await session.send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
     await page.goto(address, { waitUntil: "commit" });
-    await page.getByTestId("descent-row").first().waitFor({ state: "attached", timeout: 120_000 });
+    await page.getByTestId("hand-speed").waitFor({ state: "attached", timeout: 120_000 });
     return await page.evaluate(() => {
       const [painted] = performance.getEntriesByName("first-contentful-paint");
       return { read: painted.startTime, answered: performance.now() };

@@ -6,8 +6,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
 import {
-  dropFile, fillEntry, inTruck, inView, isAnswered, openBeside, openPage, startBrowser, startBrowserAt, takeShot,
-  toView,
+  closeTruck, dropFile, fillEntry, inTruck, inView, isAnswered, openBeside, openPage, startBrowser, startBrowserAt,
+  takeShot, toView,
 } from "./page.mjs";
 import { hill } from "./roads.mjs";
 import { pages, read } from "./read.mjs";
@@ -119,6 +119,7 @@ test("a newer version waits, says what loading it costs, and takes over when it 
   // It waits for as long as it takes.
   await reload(visit);
   assert.equal(await title(visit), before);
+  await closeTruck(visit);
   await visit.byId("load-newer").click();
   await visit.page.waitForFunction((title) => document.title === title, changedTitle);
   await isAnswered(visit);
@@ -227,7 +228,7 @@ test("without a network a page that was never opened is answered in words, and o
     assert.equal(await visit.page.locator("html").getAttribute("lang"), language);
     await takeShot(visit, "not-kept");
     await visit.byId("to-road").click();
-    await visit.byId("hand-speed").waitFor();
+    await isAnswered(visit);
   }
   onlyTheHostIsMissed(visit);
 });
@@ -235,13 +236,13 @@ test("without a network a page that was never opened is answered in words, and o
 test("the class view that was not kept says so in the language of the road page", async (t) => {
   const { site, visit } = await openKept(t, FOLDER);
   await visit.page.goto(new URL("de.html", site.address()).href);
-  await visit.byId("hand-speed").waitFor();
+  await isAnswered(visit);
   await visit.page.waitForFunction(async (page) => Boolean(await caches.match(page, { ignoreVary: true })), new URL("absent-de.html", site.address()).href);
   await site.stop();
   await visit.page.goto(new URL("class-de.html", site.address()).href);
   assert.match(await read(visit, "not-kept"), /^Diese Seite ist auf diesem Gerät nicht gespeichert/);
   await visit.byId("to-road").click();
-  await visit.byId("hand-speed").waitFor();
+  await isAnswered(visit);
   assert.match(visit.page.url(), /de\.html$/);
   onlyTheHostIsMissed(visit);
 });
