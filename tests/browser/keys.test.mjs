@@ -93,7 +93,7 @@ const MUST = {
   road: [
     "skip", "road-button", "reverse", "view-road", "view-descents", "view-two", "view-card", "view-more", "class-page", "to-truck",
     "fill-gear", "fill-heat", "zoom-in", "zoom-out", "zoom-all", "only-this", "window-from", "window-to", "bar-1", "cursor",
-    "put-here", "stop-1", "to-card", "heavier", "governs", "heat", "other-mode", "lost", "sure", "about", "gears", "roadside",
+    "put-here", "stop-1", "to-card", "heavier", "governs", "heat", "lost", "sure", "about", "gears", "roadside",
     "remove-place", "put-at", "put", "cautions",
   ],
   descents: ["descent-1", "road-table"],

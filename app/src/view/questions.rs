@@ -47,17 +47,21 @@ pub(super) fn questions(
     if let Some(curves) = Curves::of(&worked.plan, descent, worked.road.step_m) {
         ask("curves", w.curves_label(), w.short_curves(&curves, units), w.curves(&curves, units));
     }
+    let other = fact(
+        w.other_mode_label(day.service_brakes),
+        "other-mode",
+        vec![w.short_other_mode(descent, day, units), w.other_mode(descent, day, units)],
+    );
     if let (Some(advice), Some(short)) = (advice, w.short_heat(descent, day, units)) {
         let mut lines = vec![w.brake_heat(advice, day, units), w.at_crest(descent, units)];
         lines.extend(w.touches(descent, units));
-        ask("heat", w.heat_label(), short, lines);
+        let untouched = fact(w.untouched_label(), "untouched", vec![w.untouched(descent, advice, units)]);
+        let text = view! { {told(lines)} <dl class="facts">{untouched}{other}</dl> };
+        all.push(question(open, "heat", w.heat_label(), Signal::stored(short), text.into_any()));
+    } else {
+        let text = view! { <dl class="facts">{other}</dl> };
+        all.push(question(open, "heat", w.heat_label(), Signal::stored(String::new()), text.into_any()));
     }
-    if let (Some(advice), Some(short)) = (advice, w.short_untouched(descent, units)) {
-        ask("untouched", w.untouched_label(), short, vec![w.untouched(descent, advice, units)]);
-    }
-    let other = vec![w.other_mode(descent, day, units)];
-    let label = w.other_mode_label(day.service_brakes);
-    ask("other-mode", label, w.short_other_mode(descent, day, units), other);
     // Of a plan that there is none of nobody is sure; and what the brakes could still do after the retarder is
     // lost may be taken for leave to go down.
     if advice.is_some() {

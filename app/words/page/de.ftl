@@ -748,7 +748,7 @@ ranked-roads = { $count } Strecken
 
 ## Words of places and posted limits along the road.
 
-places-head = Orte und Tempolimits
+places-head = Orte
 places-nav = Orte
 places-sentence = { $count ->
     [0] Auf dieser Strecke ist noch nichts eingetragen. Das heißt nicht, dass es nichts gibt: Achten Sie selbst auf Bremskontrollplätze, Notfallspuren, Ampeln und Tempolimits.

@@ -1167,7 +1167,7 @@ ranked-roads = { $count } roads
 ## Words of places and posted limits along the road.
 
 # Head of the section.
-places-head = Places and posted limits
+places-head = Places
 # The same in the list of sections.
 places-nav = Places
 # How places come on the road, and what none means.

@@ -748,7 +748,7 @@ ranked-roads = { $count } carreteras
 
 ## Words of places and posted limits along the road.
 
-places-head = Lugares y límites señalizados
+places-head = Lugares
 places-nav = Lugares
 places-sentence = { $count ->
     [0] Todavía no hay ninguno en esta carretera. Eso no significa que no existan: busque por su cuenta las zonas de comprobación de frenos, las rampas de escape, los semáforos y los límites.

@@ -749,7 +749,7 @@ ranked-roads = { $count } routes
 
 ## Words of places and posted limits along the road.
 
-places-head = Lieux et limitations signalées
+places-head = Lieux
 places-nav = Lieux
 places-sentence = { $count ->
     [0] Rien n’est encore placé sur cette route. Cela ne veut pas dire qu’il n’y a rien : repérez vous-même les aires de vérification des freins, les voies de détresse, les feux et les limitations.
