@@ -105,7 +105,7 @@ test("both ways to use the service brakes are told, and the choice changes the a
   assert.match(await read(visit, "other-mode"), /^Short applications allowed/);
   assert.match(await read(visit, "heavier"), /^10 % heavier/);
   await (await inTruck(visit, "service-brakes-snub")).click();
-  await visit.byId("other-mode").filter({ hasText: "in reserve" }).waitFor();
+  await visit.byId("other-mode").filter({ hasText: "For stopping only" }).waitFor({ state: "attached" });
   const snubbing = await sentence(visit);
   const said = await read(visit, "other-mode");
   assert.ok(snubbing !== reserve || said.includes("same"), said);

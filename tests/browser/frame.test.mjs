@@ -126,9 +126,9 @@ test("the answer for a truck of one's own takes at most 60 words while its quest
     await (await inTruck(visit, "this-is-mine")).click();
     await closeTruck(visit);
     const seen = await words(visit);
-    t.diagnostic(`${seen.length} words at ${viewport.width} px`);
+    t.diagnostic(`${seen.length} words at ${viewport.width} px; wanted are 60`);
     assert.ok(seen.length > 20, seen.join(" "));
-    assert.ok(seen.length <= 60, `${seen.length}: ${seen.join(" ")}`);
+    assert.ok(seen.length <= MOST_WORDS, `${seen.length}: ${seen.join(" ")}`);
     visit.assertClean();
     await visit.close();
   }
@@ -210,7 +210,7 @@ test("nothing moves while the cursor moves, by mouse and by keys", async () => {
   }
 });
 
-test("choosing a descent shows it at once", async (t) => {
+test("choosing a descent shows it within 100 ms", async (t) => {
   const visit = await openThree({ viewport: laptop });
   const took = await visit.page.evaluate(async () => {
     const byId = (id) => document.querySelector(`[data-testid=${id}]`);
@@ -232,7 +232,8 @@ test("choosing a descent shows it at once", async (t) => {
     return all;
   });
   const best = Math.min(...took);
-  t.diagnostic(`chosen and painted after ${best.toFixed(0)} ms; wanted are 100`);
+  t.diagnostic(`chosen and painted after ${best.toFixed(0)} ms`);
+  assert.ok(best <= 100, `${best.toFixed(0)} ms`);
   assert.equal(await visit.byId("stop-3").getAttribute("aria-pressed"), "true");
   visit.assertClean();
   await visit.close();

@@ -58,7 +58,7 @@ test("the road as a table tiles the road, and says what the list of descents say
   await (await inView(visit, "more", "units-imperial")).click();
   await toView(visit, "descents");
   await visit.byId("road-table").getByText("mph").first().waitFor();
-  assert.match(await visit.byId("road-table").locator("tbody th").first().innerText(), /^mi /);
+  assert.match(await visit.byId("road-table").locator("tbody th").first().innerText(), /^mi\s/);
   await visit.byId("road-table").locator("summary").click();
   await visit.byId("road-table").locator("table").waitFor({ state: "detached" });
   visit.assertClean();
