@@ -1,7 +1,7 @@
 //! Size budgets: what a first visit loads, compressed as a host would (brotli, quality 11).
 //!
 //! The limits are our own. A phone in a lay-by with a poor connection (about 1 Mbit/s) has the page in some
-//! four and a half seconds at 553 KB. What is loaded when the first answer stands (the study worker, the
+//! five seconds at 620 KB. What is loaded when the first answer stands (the study worker, the
 //! service worker) is not counted in it. `app/docs/sizes.md` has the sizes and what each feature costs.
 
 use crate::{Outcome, dist, dist::LANGUAGES, project};
@@ -10,8 +10,8 @@ use std::{collections::BTreeSet, fs, path::Path};
 /// Kilobytes here are 1000 bytes: the stricter reading.
 const KB: usize = 1000;
 /// The demo included, which is always part of it.
-const FIRST_LOAD_KB: usize = 553;
-const PAGE_MODULE_KB: usize = 369;
+const FIRST_LOAD_KB: usize = 620;
+const PAGE_MODULE_KB: usize = 426;
 /// The worker proves each plan by driving it, and plans each recording of a road by itself.
 const WORKER_MODULE_KB: usize = 136;
 /// The study worker has the exports, and reads and writes JSON.
@@ -20,13 +20,13 @@ const STUDY_MODULE_KB: usize = 202;
 const SERVICE_WORKER_KB: usize = 5;
 const MANIFEST_KB: usize = 1;
 /// The page as one file, uncompressed as it lies on a stick, in the language that makes it largest.
-const ONE_FILE_KB: usize = 3_325;
+const ONE_FILE_KB: usize = 3_630;
 /// The teaching roads, each of which is fetched by itself.
 const LESSONS_KB: usize = 25;
 
 /// The class view, a page of its own: its module, and all of it as one file; of every language.
 const CLASS_MODULE_KB: usize = 257;
-const CLASS_FILE_KB: usize = 2_920;
+const CLASS_FILE_KB: usize = 2_965;
 
 /// How the names of files begin that the page names but loads only when the first answer stands.
 const LATER: [&str; 2] = ["study-", "evidence-"];
