@@ -192,10 +192,10 @@ async function pressSeen(visit, ...ids) {
  * bar; on a phone by the row at the foot, or from there. Truck and day are closed before.
  */
 export async function toView(visit, view) {
+  await visit.page.locator(".page[data-view]").waitFor();
   await closeTruck(visit);
   const ids = [`view-${view}`, `tab-${view}`];
-  const seen = await Promise.all(ids.map((id) => visit.byId(id).isVisible()));
-  if (!seen.includes(true)) {
+  if (!(await Promise.all(ids.map((id) => visit.byId(id).isVisible()))).includes(true)) {
     await pressSeen(visit, "tab-more");
     ids.push(`further-${view}`);
   }
