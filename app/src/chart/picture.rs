@@ -63,6 +63,8 @@ pub struct RoadPicture {
     pub speed_limit: f32,
     /// Descents in road order.
     pub descents: Vec<Bracket>,
+    /// Number of the hardest descent; `None` of a road without one.
+    pub hardest: Option<usize>,
     /// Curves that ask for less than the limit, in road order.
     pub bends: Vec<Bend>,
     /// Places along the road, in road order.
@@ -223,12 +225,10 @@ impl RoadPicture {
         Some((east.hypot(north), eighths as usize))
     }
 
-    /// Where the cursor begins: the crest of the worst descent, the first of equals; the
-    /// start of a road without one.
+    /// Where the cursor begins: the crest of the hardest descent; the start of a road without one.
     #[must_use]
     pub fn first_look(&self) -> usize {
-        let worst = self.descents.iter().rev().max_by_key(|it| it.verdict);
-        worst.map_or(0, |it| it.from)
+        self.hardest.and_then(|number| self.descent(number)).map_or(0, |it| it.from)
     }
 
     /// Least and greatest height inside a window, m.
@@ -339,7 +339,7 @@ mod tests {
         let picture = sample::pass();
         let second = &picture.descents[1];
         assert_eq!(picture.descent_at(second.from + 1).map(|it| it.number), Some(2));
-        assert_eq!(picture.first_look(), second.from, "the worst verdict is looked at first");
+        assert_eq!(picture.first_look(), second.from, "the hardest descent is looked at first");
         let slope = picture.slope_at(second.from + 20).copied();
         assert!(slope.is_some_and(|it| it.grade < -0.03));
         assert!(picture.slope_at(picture.points() - 1).is_some(), "the last point too");

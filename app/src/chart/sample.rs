@@ -232,6 +232,7 @@ fn finish(step_m: f32, heights: Vec<f32>, slopes: Vec<Slope>, descents: Vec<Brac
             flag(points - 200, "Harrow Mills", PlaceKind::Settlement),
         ],
         slopes,
+        hardest: descents.iter().rev().max_by_key(|it| it.verdict).map(|it| it.number),
         descents,
     }
 }

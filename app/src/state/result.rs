@@ -38,6 +38,12 @@ impl Worked {
         if self.road.name.is_empty() { &self.file } else { &self.road.name }
     }
 
+    /// The descent in hand: the one chosen, by its number, or else the hardest.
+    pub(crate) fn in_hand(&self, chosen: Option<usize>) -> Option<&Descent> {
+        let found = self.plan.descents.iter().find(|it| Some(it.number) == chosen);
+        found.or_else(|| self.plan.deciding())
+    }
+
     /// Place of a grid point, m from the start.
     pub(crate) fn place_m(&self, index: usize) -> f64 {
         #[allow(clippy::cast_precision_loss, reason = "a road has far fewer than 2⁵² grid points")]
@@ -158,6 +164,7 @@ impl Surveyed {
             start_c: single(day.brakes_at_start_c),
             speed_limit: single(day.speed_limit().0),
             descents: plan.descents.iter().map(bracket).collect(),
+            hardest: plan.deciding().map(|it| it.number),
             bends: plan.curves.iter().map(bend).collect(),
             places: self.facts.places.iter().map(flag).collect(),
             posted: self.facts.limits.iter().map(posted).collect(),

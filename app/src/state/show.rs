@@ -9,7 +9,7 @@ use crate::browser::timer::Timer;
 use leptos::prelude::*;
 use std::sync::Arc;
 
-/// Shows an answer. Another road begins with no descent chosen, with its own places, and is kept.
+/// Shows an answer. Another road begins with its hardest descent in hand, with its own places, and is kept.
 pub(super) fn show(state: State, before: Option<Asked>, asked: Asked, worked: Worked) {
     let same = |shown: &Arc<Worked>| Arc::ptr_eq(&shown.picture.heights_m, &worked.picture.heights_m);
     if !state.shown.worked.with_untracked(|shown| shown.as_ref().is_some_and(same)) {
@@ -43,6 +43,8 @@ fn in_turn(state: State, asked: Asked, another: bool, worked: Arc<Worked>) {
         // What was asked about the one before in the meantime is not about this one either.
         forget(state);
         state.shown.asked.set_value(Some(asked.clone()));
+        let in_hand = worked.in_hand(state.shown.chosen_descent.get_untracked());
+        state.shown.chosen_descent.set(in_hand.map(|it| it.number));
         state.shown.worked.set(Some(worked.clone()));
         let (worked, asked) = (worked.clone(), asked.clone());
         later(state, move || {

@@ -2,10 +2,10 @@
 //! line a question, each with its short answer, and the text one tap behind.
 
 use super::chart::Look;
-use super::in_hand::{gear_square, in_hand, stage_square};
 use super::part::list;
 use super::questions;
 use super::result::of_result;
+use super::square::{gear_square, stage_square};
 use super::verdict::chip;
 use super::{bar, drawer, notice, roadside};
 use crate::format::{self, Units, place};
@@ -20,15 +20,12 @@ use std::sync::Arc;
 /// The column.
 pub(super) fn answer(state: State, look: Look) -> AnyView {
     let w = words();
-    let hand = in_hand(state);
+    let chosen = Memo::new(move |_| state.shown.chosen_descent.get());
     // What is open stays open when another answer comes.
     let open = RwSignal::new(BTreeSet::new());
-    let content = of_result(state, move |worked| match hand.get() {
-        Some(number) => {
-            let descent = worked.plan.descents.iter().find(|it| it.number == number);
-            descent.map(|it| of_descent(state, look, &worked, it, open))
-        }
-        None => Some(level(&worked)),
+    let content = of_result(state, move |worked| match worked.in_hand(chosen.get()) {
+        Some(descent) => of_descent(state, look, &worked, descent, open),
+        None => level(&worked),
     });
     let working = Memo::new(move |_| state.talk.progress.with(Option::is_some));
     let empty = move || {

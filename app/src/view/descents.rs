@@ -2,7 +2,7 @@
 
 use super::chart::Look;
 use super::choice::choice;
-use super::in_hand::{gear_square, in_hand, stage_square};
+use super::square::{gear_square, stage_square};
 use super::verdict::chip;
 use crate::format::{self, Units};
 use crate::state::{State, View, Worked};
@@ -34,7 +34,7 @@ const SEEN: usize = 4;
 /// The row below the picture: a card a descent, what the road comes to, and the way to the card for the cab.
 pub(super) fn rail(state: State, look: Look) -> AnyView {
     let w = words();
-    let hand = in_hand(state);
+    let hand = Memo::new(move |_| state.shown.chosen_descent.get());
     let cards = move || {
         let units = state.units.get();
         state.shown.listed.get().map(|worked| {

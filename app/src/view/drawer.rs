@@ -10,7 +10,7 @@ use super::verdict::chip;
 use crate::browser::{self, dialog};
 use crate::entries::EntryProblem;
 use crate::format::{self, Units};
-use crate::state::{State, Worked};
+use crate::state::State;
 use crate::words::words;
 use ::words::down;
 use leptos::prelude::*;
@@ -119,7 +119,7 @@ fn answer(state: State) -> AnyView {
     let told = move || {
         let units = state.units.get();
         let chosen = state.shown.chosen_descent.get();
-        state.shown.worked.get().map(|worked| match looked_at(&worked, chosen) {
+        state.shown.worked.get().map(|worked| match worked.in_hand(chosen) {
             Some(descent) => of_descent(descent, units),
             None => {
                 view! { <span class="which">{w.descents_head(worked.plan.descents.len())}</span> }.into_any()
@@ -134,12 +134,6 @@ fn answer(state: State) -> AnyView {
         </div>
     }
     .into_any()
-}
-
-fn looked_at(worked: &Worked, chosen: Option<usize>) -> Option<&Descent> {
-    let plan = &worked.plan;
-    let found = plan.descents.iter().find(|descent| Some(descent.number) == chosen);
-    found.or_else(|| plan.deciding())
 }
 
 /// Gear, stage and speed of its slowest leg, and those of a heavier truck.

@@ -17,7 +17,7 @@ pub(crate) struct AnswerSignals {
     pub(crate) listed: RwSignal<Option<Arc<Worked>>>,
     /// Whether the result belongs to former entries.
     pub(crate) stale: RwSignal<bool>,
-    /// The descent looked at, by its number.
+    /// The descent in hand, by its number: the hardest until another is chosen.
     pub(crate) chosen_descent: RwSignal<Option<usize>>,
     /// Stretch of the road to be looked at, m from the start: set by whoever names a place.
     pub(crate) look_at: RwSignal<Option<(f64, f64)>>,
