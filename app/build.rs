@@ -1,6 +1,6 @@
 //! Turns the catalogues of `words/page/` into functions: in the language of this build, and for tests in all.
 
-use catalogue::{Style, script};
+use catalogue::{BEFORE, Style, script};
 
 const STYLE: Style<'_> = Style {
     owner: "Spoken",
@@ -9,21 +9,6 @@ const STYLE: Style<'_> = Style {
     piece: "crate::words::Piece",
     tongue: ("tongue()", "Tongue"),
 };
-
-/// What is said before the page's program runs (`xtask/src/dist/languages.rs`).
-const BEFORE: [&str; 11] = [
-    "page-title",
-    "page-description",
-    "i-am-parked",
-    "needs-script",
-    "loading-page",
-    "opens-then",
-    "loading-failed",
-    "loading-stands",
-    "cannot-run",
-    "load-again",
-    "not-kept",
-];
 
 fn main() {
     let mut catalogues = script::read("words/page");

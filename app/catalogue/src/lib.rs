@@ -31,6 +31,22 @@ use std::{fs, path::Path};
 /// The languages, the one first that the others are held against. Features are named like them.
 pub const TAGS: [&str; 4] = ["en", "es", "fr", "de"];
 
+/// Messages of the page that are said before its program runs: the build of all pages puts them into the HTML
+/// (`xtask/src/dist/languages.rs`), so they are no functions.
+pub const BEFORE: [&str; 11] = [
+    "page-title",
+    "page-description",
+    "i-am-parked",
+    "needs-script",
+    "loading-page",
+    "opens-then",
+    "loading-failed",
+    "loading-stands",
+    "cannot-run",
+    "load-again",
+    "not-kept",
+];
+
 /// A language: its tag, and the text of its catalogue.
 pub type Source<'a> = (&'a str, &'a str);
 

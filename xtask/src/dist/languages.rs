@@ -8,7 +8,7 @@ use crate::{
     Outcome,
     project::{self, program},
 };
-use catalogue::{Catalogues, TAGS};
+use catalogue::{BEFORE, Catalogues, TAGS};
 use std::{fs, path::Path};
 
 /// The languages beside English, by the tag that names feature and page.
@@ -17,22 +17,8 @@ pub(crate) const LANGUAGES: [&str; TAGS.len() - 1] = {
     others
 };
 
-/// What is said before the page's program runs, from the page's catalogues. Its title and what search engines
-/// show of it come first.
-const PAGE_WORDS: [&str; 12] = [
-    "page-title",
-    "page-description",
-    "i-am-parked",
-    "needs-script",
-    "loading-page",
-    "opens-then",
-    "loading-failed",
-    "loading-stands",
-    "cannot-run",
-    "load-again",
-    "not-kept",
-    "to-road-page",
-];
+/// What is said before the page's program runs and by it as well: messages of the page.
+const PAGE_WORDS: [&str; 1] = ["to-road-page"];
 /// The same from the catalogues of what the page shares with others.
 const SHARED_WORDS: [&str; 1] = ["parked"];
 /// How an element of a page names the message that is its text.
@@ -48,7 +34,8 @@ impl Texts {
     /// What is wrong with the catalogues.
     pub(super) fn read() -> Outcome<Self> {
         let mut all = Vec::new();
-        for (folder, names) in [("app/words/page", &PAGE_WORDS[..]), ("app/words", &SHARED_WORDS)] {
+        let of_page = [&BEFORE[..], &PAGE_WORDS].concat();
+        for (folder, names) in [("app/words/page", &of_page[..]), ("app/words", &SHARED_WORDS)] {
             let folder = project::root().join(folder);
             let mut catalogues = Catalogues::of_folder(&folder).map_err(|wrong| wrong.join("\n"))?;
             all.extend(names.iter().map(|name| (*name, catalogues.take(name))));
