@@ -23,6 +23,17 @@ use solver::units::{Celsius, Joules, Kilograms, Metres, MetresPerSecond};
 use workers::desk::Desk;
 use workers::message::{Given, Reply, Request, Task};
 
+/// All that can keep a speed down.
+const GOVERNS: [Governs; 7] = [
+    Governs::SpeedLimit,
+    Governs::Posted,
+    Governs::EngineSpeed,
+    Governs::Control,
+    Governs::Curve,
+    Governs::Grip,
+    Governs::Heat,
+];
+
 fn planned(service_brakes: ServiceBrakes) -> (Plan, Day) {
     let entries = Entries::of(Preset::FiveAxle36);
     let day = Day { service_brakes, ..Day::USUAL };
@@ -71,15 +82,7 @@ fn no_safe_speed_says_why() {
     let (mut plan, day) = planned(ServiceBrakes::InReserve);
     let descent = &mut plan.descents[0];
     let gear = descent.hold().gear;
-    for because in [
-        Governs::SpeedLimit,
-        Governs::Posted,
-        Governs::EngineSpeed,
-        Governs::Control,
-        Governs::Curve,
-        Governs::Grip,
-        Governs::Heat,
-    ] {
+    for because in GOVERNS {
         descent.choice = Choice::NoSafeSpeed(NoSafeSpeed {
             because,
             slowest: MetresPerSecond(2.0),

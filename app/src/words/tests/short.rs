@@ -59,16 +59,6 @@ fn no_short_answer_is_long_in_any_language() {
     }
 }
 
-const GOVERNS: [Governs; 7] = [
-    Governs::SpeedLimit,
-    Governs::Posted,
-    Governs::EngineSpeed,
-    Governs::Control,
-    Governs::Curve,
-    Governs::Grip,
-    Governs::Heat,
-];
-
 fn no_safe_speed(because: Governs, descent: &solver::plan::Descent) -> NoSafeSpeed {
     NoSafeSpeed {
         because,
