@@ -1,6 +1,7 @@
 //! What lies along a road: grades, descents with their legs, curves, limits and places.
 
 use solver::Verdict;
+use solver::plan::{ChangeHow, LegChange};
 use solver::road::PlaceKind;
 
 /// A stretch of one grade.
@@ -61,9 +62,16 @@ impl Change {
     /// A grade gentler than this is an easing, rise over run.
     const EASING: f32 = -0.02;
 
+    /// A change between two legs of a plan.
+    #[must_use]
+    #[allow(clippy::cast_possible_truncation, reason = "a picture needs no more than single precision")]
+    pub fn of(change: LegChange) -> Self {
+        Self::on(change.grade.0 as f32, change.how == ChangeHow::Down)
+    }
+
     /// A change on a grade.
     #[must_use]
-    pub fn on(grade: f32, down: bool) -> Self {
+    pub(crate) fn on(grade: f32, down: bool) -> Self {
         if grade > Self::EASING {
             Self::Easing(grade)
         } else if down {

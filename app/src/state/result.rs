@@ -5,7 +5,7 @@ use crate::browser::worker::Heard;
 use crate::chart::{Bend, Bracket, Change, Flag, Hold, Posted, RoadPicture, Slope};
 use crate::outline::Blank;
 use solver::day::Day;
-use solver::plan::{ChangeHow, Descent, Leg, Plan, SlowCurve};
+use solver::plan::{Descent, Leg, Plan, SlowCurve};
 use solver::road::{Place, PostedLimit, Turn};
 use solver::truck::TruckSpec;
 use std::sync::Arc;
@@ -205,8 +205,12 @@ fn bracket(descent: &Descent) -> Bracket {
 }
 
 fn hold(leg: &Leg) -> Hold {
-    let change = leg.change.map(|it| Change::on(single(it.grade.0), it.how == ChangeHow::Down));
-    Hold { from: leg.from, gear: leg.gear.number(), speed: single(leg.speed.0), change }
+    Hold {
+        from: leg.from,
+        gear: leg.gear.number(),
+        speed: single(leg.speed.0),
+        change: leg.change.map(Change::of),
+    }
 }
 
 fn bend(slow: &SlowCurve) -> Bend {

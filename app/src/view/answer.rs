@@ -8,12 +8,13 @@ use super::result::of_result;
 use super::square::{gear_square, stage_square};
 use super::verdict::chip;
 use super::{bar, drawer, notice, roadside};
+use crate::chart::Change;
 use crate::format::{self, Units, place};
 use crate::state::{State, Worked};
 use crate::words::{Piece, words};
 use ::words::down;
 use leptos::prelude::*;
-use solver::plan::{Advice, ChangeHow, Choice, Descent, Leg, Note};
+use solver::plan::{Advice, Descent, Leg, Note};
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
@@ -96,11 +97,12 @@ fn of_descent(
     let number = descent.number;
     let spoken = w.decides(descent, worked.plan.descents.len(), units);
     let notes = worked.plan.notes.iter().filter(|note| !notice::is_of_road(**note));
-    let do_this = match &descent.choice {
-        Choice::Held(advice) if down::in_legs(descent) => legs(look, descent, advice, units),
-        Choice::Held(advice) => one_gear(look, descent, advice, units),
-        Choice::NoSafeSpeed(_) => ().into_any(),
-    };
+    let do_this = descent.choice.advice().map(|advice| {
+        let in_legs = down::in_legs(descent);
+        let figures =
+            if in_legs { legs(look, descent, units) } else { one_gear(look, descent, advice, units) };
+        view! { {figures} {say(descent, advice, in_legs, units)} }
+    });
     view! {
         {head(state, worked, number)}
         <p class="unseen" data-testid="verdict-sentence" aria-live="polite">
@@ -161,15 +163,26 @@ fn piece(piece: Piece) -> AnyView {
     }
 }
 
-/// Gear, stage and speed as large as they can be, and when to be in the gear.
-fn one_gear(look: Look, descent: &Descent, advice: &Advice, units: Units) -> AnyView {
+/// When to be in the gear, and how long to stay in it; and how the service brakes are used.
+fn say(descent: &Descent, advice: &Advice, in_legs: bool, units: Units) -> AnyView {
     let w = words();
-    let (gear, stage, speed) = down::first(descent, advice);
-    let [gear_head, stage_head, hold_head, ..] = w.hand_figures();
     let first = match descent.from {
         0 => w.be_in_gear_at_start(),
         _ => w.be_in_gear(&place(descent.crest.0, units)),
     };
+    let stay = (!in_legs).then(|| w.stay_to(&place(descent.foot.0, units)));
+    view! {
+        <p class="say" data-testid="say">{first.into_iter().map(piece).collect_view()}" "{stay}</p>
+        {w.snub(advice, units).map(|snub| view! { <p class="snub" data-testid="snub">{snub}</p> })}
+    }
+    .into_any()
+}
+
+/// Gear, stage and speed as large as they can be.
+fn one_gear(look: Look, descent: &Descent, advice: &Advice, units: Units) -> AnyView {
+    let w = words();
+    let (gear, stage, speed) = down::first(descent, advice);
+    let [gear_head, stage_head, hold_head, ..] = w.hand_figures();
     view! {
         <dl class="trio">
             <div><dt>{gear_head}</dt><dd data-testid="hand-gear">{gear_square(look, gear)}</dd></div>
@@ -181,16 +194,12 @@ fn one_gear(look: Look, descent: &Descent, advice: &Advice, units: Units) -> Any
                 </dd>
             </div>
         </dl>
-        <p class="say" data-testid="say">
-            {first.into_iter().map(piece).collect_view()}" "{w.stay_to(&place(descent.foot.0, units))}
-        </p>
-        {w.snub(advice, units).map(|snub| view! { <p class="snub" data-testid="snub">{snub}</p> })}
     }
     .into_any()
 }
 
 /// A row a leg, and between them where to change and on what grade.
-fn legs(look: Look, descent: &Descent, advice: &Advice, units: Units) -> AnyView {
+fn legs(look: Look, descent: &Descent, units: Units) -> AnyView {
     let w = words();
     let [gear_head, stage_head, hold_head, from_head, ..] = w.hand_figures();
     let row = |index: usize, leg: &Leg| {
@@ -200,8 +209,7 @@ fn legs(look: Look, descent: &Descent, advice: &Advice, units: Units) -> AnyView
             (_, _) => leg.change.map_or_else(String::new, |it| place(it.at.0, units)),
         };
         let change = leg.change.map(|change| {
-            // Up at an easing is a change; up or down on the hill needs the brakes first.
-            let eased = change.how == ChangeHow::Up && change.grade.0 > EASED;
+            let eased = matches!(Change::of(change), Change::Easing(_));
             let mark = if eased { "M8 1 15 8 8 15 1 8z" } else { "M8 2 14 8 8 14 2 8z" };
             let by = w.by_place(change.how, &place(change.at.0, units));
             view! {
@@ -226,10 +234,6 @@ fn legs(look: Look, descent: &Descent, advice: &Advice, units: Units) -> AnyView
         .into_any()
     };
     let rows: Vec<AnyView> = descent.legs.iter().enumerate().map(|(index, leg)| row(index, leg)).collect();
-    let first = match descent.from {
-        0 => w.be_in_gear_at_start(),
-        _ => w.be_in_gear(&place(descent.crest.0, units)),
-    };
     view! {
         <table class="legs-table">
             <thead>
@@ -242,14 +246,9 @@ fn legs(look: Look, descent: &Descent, advice: &Advice, units: Units) -> AnyView
             </thead>
             <tbody>{rows}</tbody>
         </table>
-        <p class="say" data-testid="say">{first.into_iter().map(piece).collect_view()}</p>
-        {w.snub(advice, units).map(|snub| view! { <p class="snub" data-testid="snub">{snub}</p> })}
     }
     .into_any()
 }
-
-/// Gentler than this the hill eases enough to change up without braking.
-const EASED: f64 = -0.02;
 
 /// How long, how far down, how steep.
 fn four(worked: &Arc<Worked>, descent: &Descent, units: Units) -> AnyView {
