@@ -25,7 +25,7 @@ struct Held {
 }
 
 /// Watches the keyboard as long as the page lives; `escape` is called for Escape, whatever has the
-/// keyboard.
+/// keyboard, unless that took the key itself.
 pub(crate) fn watch(escape: impl Fn() + 'static) {
     let Some(document) = super::document() else { return };
     let held = Rc::new(RefCell::new(None::<Held>));
@@ -41,7 +41,8 @@ pub(crate) fn watch(escape: impl Fn() + 'static) {
                 held.replace(element.map(Held::new));
             }
             "keydown" => {
-                if event.dyn_ref::<KeyboardEvent>().is_some_and(|event| event.key() == "Escape") {
+                let key = event.dyn_ref::<KeyboardEvent>().map(KeyboardEvent::key);
+                if key.as_deref() == Some("Escape") && !event.default_prevented() {
                     escape();
                 }
             }

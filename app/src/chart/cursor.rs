@@ -41,7 +41,7 @@ pub(crate) enum Act {
     Put,
     /// Lists the keys.
     Keys,
-    /// Closes the list, or ends the picture alone.
+    /// Closes the list.
     Close,
 }
 

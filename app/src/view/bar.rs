@@ -9,13 +9,13 @@ use crate::words::words;
 use leptos::prelude::*;
 use std::sync::Arc;
 
-/// The bar; `road` is whether the panel of the road is open.
-pub(super) fn bar(state: State, look: Look, road: RwSignal<bool>) -> AnyView {
+/// The bar.
+pub(super) fn bar(state: State, look: Look) -> AnyView {
     let w = words();
     view! {
         <header class="top">
             <h1 title=w.purpose()>"Steadygrade"</h1>
-            {of_result(state, move |worked| road_button(state, &worked, road))}
+            {of_result(state, move |worked| road_button(state, &worked))}
             {reverse(state)}
             {colour_select(look)}
             <nav class="views" aria-label=w.sections()>
@@ -101,8 +101,9 @@ pub(super) fn mark(path: &'static str) -> AnyView {
 }
 
 /// The road: name, length, heights at its ends. It opens the panel of the road.
-fn road_button(state: State, worked: &Arc<Worked>, open: RwSignal<bool>) -> AnyView {
+fn road_button(state: State, worked: &Arc<Worked>) -> AnyView {
     let w = words();
+    let open = state.views.road;
     let units = state.units.get_untracked();
     let (start_m, end_m) = worked.ends_m();
     let name = worked.name().to_owned();

@@ -6,6 +6,8 @@ mod experts;
 mod questions;
 mod silhouette;
 
+use super::chart::Look;
+use super::square::{gear_square, stage_square};
 use super::verdict::chip;
 use crate::browser::{self, dialog};
 use crate::entries::EntryProblem;
@@ -44,8 +46,9 @@ pub(super) fn not_yours(state: State) -> AnyView {
 }
 
 /// The drawer. It is made when it is opened for the first time, and then stays: what is typed is never lost.
-pub(super) fn drawer(state: State, open: RwSignal<bool>) -> AnyView {
+pub(super) fn drawer(state: State, look: Look) -> AnyView {
     let w = words();
+    let open = state.entered.drawer;
     let made = Memo::new(move |made: Option<&bool>| made == Some(&true) || open.get());
     Effect::new(move |_| {
         if open.get() {
@@ -89,7 +92,7 @@ pub(super) fn drawer(state: State, open: RwSignal<bool>) -> AnyView {
             </div>
             <div class="drawer-body">{content}</div>
             <div class="drawer-foot">
-                {answer(state)}
+                {move || made.get().then(|| answer(state, look))}
                 <button type="button" class="button primary" data-testid="done" on:click=done>{w.done()}</button>
             </div>
         </dialog>
@@ -113,14 +116,14 @@ fn content(state: State) -> AnyView {
 }
 
 /// The answer for the descent that is looked at, or for the hardest one, while entries change.
-fn answer(state: State) -> AnyView {
+fn answer(state: State, look: Look) -> AnyView {
     let w = words();
     let stale = state.shown.stale;
     let told = move || {
         let units = state.units.get();
         let chosen = state.shown.chosen_descent.get();
         state.shown.worked.get().map(|worked| match worked.in_hand(chosen) {
-            Some(descent) => of_descent(descent, units),
+            Some(descent) => of_descent(look, descent, units),
             None => {
                 view! { <span class="which">{w.descents_head(worked.plan.descents.len())}</span> }.into_any()
             }
@@ -137,15 +140,18 @@ fn answer(state: State) -> AnyView {
 }
 
 /// Gear, stage and speed of its slowest leg, and those of a heavier truck.
-fn of_descent(descent: &Descent, units: Units) -> AnyView {
+fn of_descent(look: Look, descent: &Descent, units: Units) -> AnyView {
     let w = words();
     let how = match &descent.choice {
         Choice::Held(advice) => {
             let (gear, stage, speed) = down::slowest(descent, advice);
             let (gear_name, stage_name) = (w.gear(gear), w.stage(stage));
             view! {
-                <span class="gear-square"><span aria-hidden="true">{gear.number()}</span><span class="unseen">{gear_name}", "</span></span>
-                <span class="stage-square"><span aria-hidden="true">{stage.number()}</span><span class="unseen">{stage_name}", "</span></span>
+                <span class="unseen">{gear_name}", "{stage_name}", "</span>
+                <span class="squares" aria-hidden="true">
+                    {gear_square(look, gear)}
+                    {stage_square(look, stage, descent.from, descent.to)}
+                </span>
                 <b class="hold">{format::hold_speed(speed.0, units)}</b>
             }
             .into_any()

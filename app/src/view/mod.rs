@@ -43,7 +43,6 @@ use leptos::prelude::*;
 pub(crate) fn page() -> impl IntoView {
     let state = state::start();
     let look = look(state);
-    let road = RwSignal::new(false);
     let hovers = move |hovering: bool| {
         if state.files.hovering.get_untracked() != hovering {
             state.files.hovering.set(hovering);
@@ -55,7 +54,7 @@ pub(crate) fn page() -> impl IntoView {
         browser::focus("answer".to_owned());
     };
     let came_back = move |event: leptos::ev::FocusEvent| {
-        road.set(false);
+        state.views.road.set(false);
         if browser::is_by_keyboard(&event) {
             state.entered.drawer.set(false);
         }
@@ -81,17 +80,11 @@ pub(crate) fn page() -> impl IntoView {
                 hovers(false);
                 state.open(file::dropped(&event));
             }
-            on:keydown=move |event| {
-                if event.key() == "Escape" {
-                    road.set(false);
-                    state.views.alone.set(false);
-                }
-            }
         >
             <span class="unseen" id="begin" tabindex="-1"></span>
             <a class="skip" id="skip" href="#road" on:click=skip>{words().skip_to_answer()}</a>
-            {bar::bar(state, look, road)}
-            {road::panel(state, road)}
+            {bar::bar(state, look)}
+            {road::panel(state)}
             <div class="notices">
                 {offline::offered()}
                 {trouble::trouble(state)}
@@ -100,14 +93,14 @@ pub(crate) fn page() -> impl IntoView {
             </div>
             // What lies over the page goes where the keyboard comes back to that; the picture can be pointed at beside
             // truck and day.
-            <main on:pointerdown=move |_| road.set(false) on:focusin=came_back>
+            <main on:pointerdown=move |_| state.views.road.set(false) on:focusin=came_back>
                 {front(state, look)}
                 {in_view(state, View::Descents, move || view! { {descents::descents(state)} {study::ahead(state)} {chart::every_stretch(look)} }.into_any())}
                 {in_view(state, View::Two, move || view! { {ranked::ranked(state)} {two::two(state)} }.into_any())}
                 {in_view(state, View::Card, move || card::card(state))}
                 {in_view(state, View::More, move || more::more(state))}
             </main>
-            {drawer::drawer(state, state.entered.drawer)}
+            {drawer::drawer(state, look)}
             {trouble::progress(state)}
             {offline::newer(state)}
             {bar::tabs(state)}
@@ -125,7 +118,7 @@ fn front(state: State, look: chart::Look) -> AnyView {
                 <div class="empty">
                     <p class="say">{words().drop_here()}</p>
                     <p>{words().no_road_sentence()}</p>
-                    {road::others(state, || ())}
+                    {road::others(state)}
                 </div>
             }
         })
@@ -161,7 +154,7 @@ fn in_view(state: State, view: View, make: impl Fn() -> AnyView + Send + Sync + 
 
 /// The button for a file of one's own.
 pub(crate) fn file_field(state: State) -> AnyView {
-    road::file_field(state, || ())
+    road::file_field(state)
 }
 
 /// Road, truck and day in one line.

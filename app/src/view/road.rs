@@ -9,11 +9,11 @@ use leptos::prelude::*;
 use solver::road::{Finding, FindingKind};
 use std::sync::Arc;
 
-/// The panel; `open` is whether it is.
-pub(super) fn panel(state: State, open: RwSignal<bool>) -> AnyView {
+/// The panel.
+pub(super) fn panel(state: State) -> AnyView {
     let w = words();
-    let content = of_result(state, move |worked| content(state, &worked, open));
-    let chosen = move || open.set(false);
+    let open = state.views.road;
+    let content = of_result(state, move |worked| content(state, &worked));
     view! {
         <section
             class="panel-over road-panel"
@@ -28,7 +28,7 @@ pub(super) fn panel(state: State, open: RwSignal<bool>) -> AnyView {
                     {w.close()}
                 </button>
             </div>
-            {others(state, chosen)}
+            {others(state)}
             {content}
             <p class="about">{w.stays_here()}</p>
         </section>
@@ -37,15 +37,15 @@ pub(super) fn panel(state: State, open: RwSignal<bool>) -> AnyView {
 }
 
 /// Ways to another road.
-pub(super) fn others(state: State, chosen: impl Fn() + Copy + 'static) -> AnyView {
+pub(super) fn others(state: State) -> AnyView {
     let w = words();
     let demo = move |_| {
-        chosen();
+        state.views.road.set(false);
         state.open_demo();
     };
     view! {
         <div class="buttons">
-            {file_field(state, chosen)}
+            {file_field(state)}
             <button type="button" class="button" data-testid="show-demo" on:click=demo>{w.show_demo()}</button>
             {browser::named("class-page").map(|page| view! { <a class="button" href=page>{w.teaching_roads()}</a> })}
         </div>
@@ -54,7 +54,7 @@ pub(super) fn others(state: State, chosen: impl Fn() + Copy + 'static) -> AnyVie
 }
 
 /// The button for a file of one’s own.
-pub(super) fn file_field(state: State, chosen: impl Fn() + 'static) -> AnyView {
+pub(super) fn file_field(state: State) -> AnyView {
     let w = words();
     view! {
         <label class="file button primary">
@@ -66,7 +66,7 @@ pub(super) fn file_field(state: State, chosen: impl Fn() + 'static) -> AnyView {
                 on:change=move |event| {
                     let files = file::chosen(&event);
                     if !files.is_empty() {
-                        chosen();
+                        state.views.road.set(false);
                         state.open(files);
                     }
                 }
@@ -77,13 +77,13 @@ pub(super) fn file_field(state: State, chosen: impl Fn() + 'static) -> AnyView {
     .into_any()
 }
 
-fn content(state: State, worked: &Arc<Worked>, open: RwSignal<bool>) -> AnyView {
+fn content(state: State, worked: &Arc<Worked>) -> AnyView {
     let w = words();
     let units = state.units.get_untracked();
     let road = &worked.road;
     let blank = road.unassessed.iter().map(|span| {
         let place = (worked.place_m(span.from), Some(worked.place_m(span.to)));
-        placed(state, Some(place), w.unassessed(span), units, open)
+        placed(state, Some(place), w.unassessed(span), units)
     });
     let blank: Vec<AnyView> = blank.collect();
     let blank_head = (!road.unassessed.is_empty()).then(|| w.unassessed_head(road.unassessed.len()));
@@ -96,25 +96,19 @@ fn content(state: State, worked: &Arc<Worked>, open: RwSignal<bool>) -> AnyView 
         <p data-testid="quality">{w.quality(road, units)}</p>
         <h3 class="warn">{blank_head}</h3>
         {(!blank.is_empty()).then(|| view! { <ul data-testid="unassessed">{blank}</ul> })}
-        {findings(state, worked, open)}
+        {findings(state, worked)}
     }
     .into_any()
 }
 
 /// A sentence with its place on the road as a button that shows it.
-fn placed(
-    state: State,
-    place: Option<(f64, Option<f64>)>,
-    sentence: String,
-    units: Units,
-    open: RwSignal<bool>,
-) -> AnyView {
+fn placed(state: State, place: Option<(f64, Option<f64>)>, sentence: String, units: Units) -> AnyView {
     let w = words();
     let button = place.map(|(from_m, to_m)| {
         let text = w.where_found(from_m, to_m, units);
         let label = w.show_place(&text);
         let show = move |_| {
-            open.set(false);
+            state.views.road.set(false);
             state.look_at_stretch(from_m, to_m.unwrap_or(from_m));
         };
         view! {
@@ -124,7 +118,7 @@ fn placed(
     view! { <li>{button}{sentence}</li> }.into_any()
 }
 
-fn findings(state: State, worked: &Arc<Worked>, open: RwSignal<bool>) -> AnyView {
+fn findings(state: State, worked: &Arc<Worked>) -> AnyView {
     let w = words();
     let units = state.units.get_untracked();
     // Stretches without assessment stand above with their reason.
@@ -135,7 +129,7 @@ fn findings(state: State, worked: &Arc<Worked>, open: RwSignal<bool>) -> AnyView
     }
     let items = found.iter().copied().map(|finding| {
         let place = finding.from_m.map(|from_m| (from_m, finding.to_m));
-        placed(state, place, w.finding(finding), units, open)
+        placed(state, place, w.finding(finding), units)
     });
     let items: Vec<AnyView> = items.collect();
     view! {

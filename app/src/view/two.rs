@@ -87,7 +87,7 @@ fn comparison(state: State, both: Memo<Option<Both>>) -> AnyView {
         same().then(|| {
             view! {
                 <div class="buttons">
-                    {file_field(state, || ())}
+                    {file_field(state)}
                     <button type="button" class="button" on:click=move |_| state.reverse()>{w.reverse()}</button>
                 </div>
             }

@@ -42,6 +42,8 @@ impl View {
 pub(crate) struct ViewSignals {
     /// The view in front.
     pub(crate) front: RwSignal<View>,
+    /// Whether the panel of the road is open.
+    pub(crate) road: RwSignal<bool>,
     /// Whether the picture of the road has the window to itself.
     pub(crate) alone: RwSignal<bool>,
     /// Whether there is room for a line below the picture.
@@ -52,6 +54,7 @@ impl ViewSignals {
     pub(super) fn new() -> Self {
         Self {
             front: RwSignal::new(View::Road),
+            road: RwSignal::new(false),
             alone: RwSignal::new(false),
             room_below: RwSignal::new(true),
         }

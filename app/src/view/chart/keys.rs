@@ -62,10 +62,6 @@ fn acts(look: Look, asks: Option<Asks>, listed: RwSignal<bool>, act: Act) -> boo
             listed.set(false);
             true
         }
-        (Act::Close, Some(asks)) if asks.alone.get_untracked() => {
-            asks.alone.set(false);
-            true
-        }
         (Act::Keys | Act::Put | Act::Alone | Act::Close, _) => false,
     }
 }

@@ -30,7 +30,6 @@ pub(crate) fn work(look: Look, asks: Asks) -> AnyView {
     view! {
         <section
             class="road-view work"
-            class:alone=move || asks.alone.get()
             data-testid="road-view"
             aria-label=words().picture()
         >
