@@ -24,12 +24,9 @@ pub(super) fn notice(state: State, below: bool) -> AnyView {
 
 fn lines(state: State, worked: &Arc<Worked>, units: Units) -> AnyView {
     let w = words();
-    let blank = worked.blank().map(|blank| {
-        let show = move |_| {
-            if let Some((from_m, to_m)) = first_blank(state) {
-                state.look_at_stretch(from_m, to_m);
-            }
-        };
+    let first = worked.road.unassessed.first().map(|it| (worked.place_m(it.from), worked.place_m(it.to)));
+    let blank = worked.blank().zip(first).map(|(blank, (from_m, to_m))| {
+        let show = move |_| state.look_at_stretch(from_m, to_m);
         let text = w.blank(&blank, units);
         view! {
             <li data-testid="blank">
@@ -53,15 +50,6 @@ fn lines(state: State, worked: &Arc<Worked>, units: Units) -> AnyView {
 }
 
 const WARNING: &str = "M10 2 19 18H1zM10 8v5M10 15v1";
-
-/// The first stretch that was not assessed, m from the start.
-fn first_blank(state: State) -> Option<(f64, f64)> {
-    state.shown.worked.with_untracked(|worked| {
-        let worked = worked.as_ref()?;
-        let span = worked.road.unassessed.first()?;
-        Some((worked.place_m(span.from), worked.place_m(span.to)))
-    })
-}
 
 /// Of a road that climbs the way it is shown: that it does, and the way to turn it.
 fn climbs(state: State, worked: &Arc<Worked>, units: Units) -> Option<AnyView> {

@@ -52,31 +52,42 @@ pub(super) fn questions(
         "other-mode",
         vec![w.short_other_mode(descent, day, units), w.other_mode(descent, day, units)],
     );
-    if let (Some(advice), Some(short)) = (advice, w.short_heat(descent, day, units)) {
+    let brakes = advice.map(|advice| {
         let mut lines = vec![w.brake_heat(advice, day, units), w.at_crest(descent, units)];
         lines.extend(w.touches(descent, units));
-        let untouched = fact(w.untouched_label(), "untouched", vec![w.untouched(descent, advice, units)]);
-        let text = view! { {told(lines)} <dl class="facts">{untouched}{other}</dl> };
-        all.push(question(open, "heat", w.heat_label(), Signal::stored(short), text.into_any()));
-    } else {
-        let text = view! { <dl class="facts">{other}</dl> };
-        all.push(question(open, "heat", w.heat_label(), Signal::stored(String::new()), text.into_any()));
-    }
+        (told(lines), fact(w.untouched_label(), "untouched", vec![w.untouched(descent, advice, units)]))
+    });
+    let (lines, untouched) = brakes.unzip();
+    let text = view! { {lines} <dl class="facts">{untouched}{other}</dl> };
+    let short = w.short_heat(descent, day, units).unwrap_or_default();
+    all.push(question(open, "heat", w.heat_label(), Signal::stored(short), text.into_any()));
     // Of a plan that there is none of nobody is sure; and what the brakes could still do after the retarder is
     // lost may be taken for leave to go down.
     if advice.is_some() {
         all.push(of_study(open, "lost", w.lost_label(), lost(state, descent, units)));
         all.push(of_study(open, "sure", w.sure_label(), sure(state, descent, units)));
     }
-    all.push(question(
-        open,
-        "about",
-        w.about_descent(),
-        Signal::stored(format::grade(descent.mean.0)),
-        about(worked, descent, units),
-    ));
-    all.push(question(open, "gears", w.all_gears(), Signal::stored(String::new()), table(descent, units)));
+    let (of, number) = (worked.clone(), descent.number);
+    let later = move |key: &'static str, make: fn(&Worked, &Descent, Units) -> AnyView| {
+        let of = of.clone();
+        once_open(open, key, move || of.in_hand(Some(number)).map(|descent| make(&of, descent, units)))
+    };
+    let mean = Signal::stored(format::grade(descent.mean.0));
+    all.push(question(open, "about", w.about_descent(), mean, later("about", about)));
+    let gears = later("gears", |_, descent, units| table(descent, units));
+    all.push(question(open, "gears", w.all_gears(), Signal::stored(String::new()), gears));
     view! { <div class="questions">{all}</div> }.into_any()
+}
+
+/// A long text, made when its question is first open.
+fn once_open(
+    open: Open,
+    key: &'static str,
+    make: impl Fn() -> Option<AnyView> + Send + Sync + 'static,
+) -> AnyView {
+    let made =
+        Memo::new(move |made: Option<&bool>| made == Some(&true) || open.with(|all| all.contains(key)));
+    (move || made.get().then(&make)).into_any()
 }
 
 /// A question with its short answer; its text is behind it.
@@ -90,7 +101,7 @@ pub(super) fn question(
     let is_open = open.with_untracked(|all| all.contains(key));
     let toggled = move |event: Event| {
         let now = browser::is_open(&event);
-        open.update_untracked(|all| {
+        open.update(|all| {
             if now {
                 all.insert(key)
             } else {
@@ -124,7 +135,7 @@ fn told(lines: Vec<String>) -> AnyView {
 }
 
 /// What else is known of it.
-fn about(worked: &Arc<Worked>, descent: &Descent, units: Units) -> AnyView {
+fn about(worked: &Worked, descent: &Descent, units: Units) -> AnyView {
     let w = words();
     let reliefs =
         down::easings(descent).map(|it| w.relief(worked.place_m(it.from), worked.place_m(it.to), units));
@@ -176,7 +187,7 @@ fn sign(descent: &Descent, units: Units) -> AnyView {
 /// Spans too short to be told in tenths are left to the picture.
 const SHORTEST_TOLD_M: f64 = 100.0;
 
-fn stages(worked: &Arc<Worked>, descent: &Descent, units: Units) -> Vec<String> {
+fn stages(worked: &Worked, descent: &Descent, units: Units) -> Vec<String> {
     let placed = |span: &StageSpan| (span.stage, worked.place_m(span.from), worked.place_m(span.to));
     let told = descent.stages.iter().map(placed).filter(|(_, from_m, to_m)| to_m - from_m >= SHORTEST_TOLD_M);
     told.map(|(stage, from_m, to_m)| words().stage_span(stage, from_m, to_m, units)).collect()
