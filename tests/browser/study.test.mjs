@@ -231,12 +231,65 @@ test("without the study worker the answer stands, and saving tells that it canno
   await (await inView(visit, "card", "export")).click();
   await visit.byId("export-error").waitFor();
   assert.match(await read(visit, "verdict-sentence"), /^(The descent|Descent \d+ of \d+[^,:]*), from km /);
-  assert.equal(await visit.byId("lost").locator(".short").textContent(), "–", "what is not known is not said");
+  for (const key of ["lost", "sure"]) {
+    assert.equal(await visit.byId(key).locator(".short").textContent(), "not worked out", "what is not known says so");
+    assert.match(await visit.byId(key).locator(".told").textContent(), /does not mean that all is well/);
+  }
+  // What is missing stands in sight, on the road and where it would be told, until it is asked for again.
+  assert.match(await read(visit, "study-missing"), /^Not worked out: .*retarder that fails/);
+  await toView(visit, "descents");
+  assert.match(await visit.page.locator("#ahead").innerText(), /^Not worked out/);
+  await toView(visit, "road");
   await visit.byId("close-trouble").click();
   await (await inView(visit, "card", "save-project")).click();
   await visit.byId("export-error").waitFor();
   await visit.byId("close-trouble").click();
   await (await inTruck(visit, "make-link")).click();
   await visit.byId("start-error").waitFor();
+  await visit.byId("close-trouble").click();
+  await toView(visit, "road");
+  await visit.page.unroute(/study[^/]*\.js$/);
+  await visit.byId("study-again").first().click();
+  await visit.byId("study-missing").waitFor({ state: "detached" });
+  await visit.page.waitForFunction(() => {
+    const short = (key) => document.querySelector(`[data-testid=${key}] .short`)?.textContent ?? "";
+    return /of 256/.test(short("sure")) && !/not worked out|…/.test(short("lost"));
+  });
+  await visit.close();
+});
+
+test("a study worker that dies, at whatever stage, leaves words behind, and answers when it is asked again", async () => {
+  // Workers are kept at hand, so that each can be ended as the browser ends one that ran out of memory.
+  const before = (page) =>
+    page.addInitScript(() => {
+      window.started = [];
+      window.Worker = class extends Worker {
+        constructor(...given) {
+          super(...given);
+          window.started.push(this);
+        }
+      };
+      // The first worker answers alone; the next are those of the study. One dies while it is loaded, one
+      // between its runs.
+      const deaths = [[2, /^0/], [3, /^[1-9]/]];
+      setInterval(() => {
+        const said = document.querySelector("[data-testid=sure] .short")?.textContent ?? "";
+        if (window.started.length !== deaths[0]?.[0] || !deaths[0][1].test(said)) return;
+        deaths.shift();
+        window.started.at(-1).terminate();
+        window.started.at(-1).dispatchEvent(new ErrorEvent("error", { message: "died" }));
+      }, 5);
+    });
+  const visit = await openDemo(browser, { before });
+  const short = (key) => visit.byId(key).locator(".short").textContent();
+  for (const lost of [/^not worked out$/, /./]) {
+    await visit.byId("study-missing").first().waitFor();
+    assert.equal(await short("sure"), "not worked out");
+    // What came before the worker died stays.
+    assert.match(await short("lost"), lost);
+    await visit.byId("study-again").first().click();
+  }
+  await visit.page.waitForFunction(() => /of 256/.test(document.querySelector("[data-testid=sure] .short").textContent));
+  assert.equal(await visit.byId("study-missing").count(), 0);
   await visit.close();
 });

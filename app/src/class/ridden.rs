@@ -66,8 +66,8 @@ pub(super) fn wanted(class: Class, slips: &'static [Slip]) -> Memo<Wanted> {
     Effect::new(move |_| {
         let known =
             state.studied.rides.with(|rides| slips.iter().all(|slip| rides.iter().any(|(it, _)| it == slip)));
-        if !known && state.shown.worked.with(Option::is_some) && state.studied.progress.with(Option::is_none)
-        {
+        let quiet = !state.studied.stage.get().is_at_work();
+        if !known && state.shown.worked.with(Option::is_some) && quiet {
             slips.iter().for_each(|slip| state.want_ride(*slip));
         }
     });

@@ -5,8 +5,8 @@
 
 use super::question::Told;
 use super::result::Worked;
-use super::signals::{Signals, State};
-use super::study_worker;
+use super::signals::{Signals, Stage, State};
+use super::{study_worker, worth};
 use crate::browser::timer::Timer;
 use crate::browser::worker::Heard;
 use crate::chart::{Ends, RoadPicture};
@@ -25,7 +25,7 @@ const PAUSE_MS: i32 = 400;
 pub(super) fn forget(state: State) {
     state.studied.study.set(None);
     state.studied.sureness.set(None);
-    state.studied.progress.set(None);
+    state.studied.stage.set(Stage::Idle);
     state.studied.pause.set_value(None);
     study_worker::cancel_result(state);
 }
@@ -33,7 +33,7 @@ pub(super) fn forget(state: State) {
 /// Studies the result shown, in a moment; `through` is called when nothing more comes of it.
 pub(super) fn follow(state: State, through: fn(State)) {
     let Some((truck, day)) = shown(state, |worked| !worked.plan.descents.is_empty()) else { return };
-    state.studied.progress.set(Some(0.0));
+    state.studied.stage.set(Stage::AtWork(0.0));
     // A new result takes the pause with it: what is asked is about the one shown.
     let timer = Timer::after(PAUSE_MS, move || {
         let request = StudyRequest::Study(truck.clone(), day);
@@ -45,7 +45,7 @@ pub(super) fn follow(state: State, through: fn(State)) {
 fn hear(state: State, told: Told<'_>, through: fn(State)) {
     match told {
         Told::Reply(StudyReply::Studied(study), _) => state.studied.study.set(Some(Arc::new(study))),
-        Told::Reply(StudyReply::Progress(share), _) => state.studied.progress.set(Some(share)),
+        Told::Reply(StudyReply::Progress(share), _) => state.studied.stage.set(Stage::AtWork(share)),
         Told::Reply(StudyReply::Sure(sureness), heard) => {
             if sureness.is_some() {
                 state
@@ -54,12 +54,12 @@ fn hear(state: State, told: Told<'_>, through: fn(State)) {
                     .update(|picture| *picture = picture.take().map(|it| with_bands(&it, heard)));
             }
             state.studied.sureness.set(sureness.map(Arc::new));
-            state.studied.progress.set(None);
+            state.studied.stage.set(Stage::Through);
             through(state);
         }
-        // Without a study the answer stands as it is.
+        // Without a study the answer stands as it is, and what is missing says so.
         Told::Reply(..) | Told::GivenUp => {
-            state.studied.progress.set(None);
+            state.studied.stage.set(Stage::Failed);
             through(state);
         }
     }
@@ -79,6 +79,14 @@ fn with_bands(picture: &RoadPicture, heard: &Heard) -> Arc<RoadPicture> {
 }
 
 impl Signals {
+    /// Asks once more what follows from the result shown, after the study worker did not answer.
+    pub(crate) fn study_again(&'static self) {
+        if self.studied.stage.get_untracked() == Stage::Failed {
+            worth::forget(self);
+            follow(self, worth::go_on);
+        }
+    }
+
     /// Asks what the retarder gave.
     pub(crate) fn measure(&'static self, seen: Seen) {
         self.studied.measured.set(None);

@@ -39,8 +39,7 @@ fn heard(state: State, entry: Entry, worth: Option<Worth>) {
 /// Asks about the next entry in sight, once the study of the result shown is through.
 pub(super) fn go_on(state: State) {
     let worths = &state.studied.worths;
-    let busy =
-        state.studied.progress.with_untracked(Option::is_some) || worths.asked.with_value(Option::is_some);
+    let busy = state.studied.stage.get_untracked().is_at_work() || worths.asked.with_value(Option::is_some);
     if busy || worths.cannot.get_untracked() {
         return;
     }

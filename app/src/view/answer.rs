@@ -14,7 +14,7 @@ use crate::state::{State, Worked};
 use crate::words::{Piece, words};
 use ::words::down;
 use leptos::prelude::*;
-use solver::plan::{Advice, Descent, Leg, Note};
+use solver::plan::{Advice, ChangeHow, Descent, Leg, Note};
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
@@ -100,7 +100,7 @@ fn of_descent(
     let do_this = descent.choice.advice().map(|advice| {
         let in_legs = down::in_legs(descent);
         let figures =
-            if in_legs { legs(look, descent, units) } else { one_gear(look, descent, advice, units) };
+            if in_legs { legs(look, worked, descent, units) } else { one_gear(look, descent, advice, units) };
         view! { {figures} {say(descent, advice, in_legs, units)} }
     });
     view! {
@@ -199,7 +199,7 @@ fn one_gear(look: Look, descent: &Descent, advice: &Advice, units: Units) -> Any
 }
 
 /// A row a leg, and between them where to change and on what grade.
-fn legs(look: Look, descent: &Descent, units: Units) -> AnyView {
+fn legs(look: Look, worked: &Worked, descent: &Descent, units: Units) -> AnyView {
     let w = words();
     let [gear_head, stage_head, hold_head, from_head, ..] = w.hand_figures();
     let row = |index: usize, leg: &Leg| {
@@ -211,12 +211,18 @@ fn legs(look: Look, descent: &Descent, units: Units) -> AnyView {
         let change = leg.change.map(|change| {
             let eased = matches!(Change::of(change), Change::Easing(_));
             let mark = if eased { "M8 1 15 8 8 15 1 8z" } else { "M8 2 14 8 8 14 2 8z" };
-            let by = w.by_place(change.how, &place(change.at.0, units));
+            // A lower gear needs a lower speed first.
+            let slows_from = descent.legs.get(index.wrapping_sub(1)).map_or(leg.from, |it| it.slows_from);
+            let (at, speed) = (place(change.at.0, units), format::hold_speed(leg.speed.0, units));
+            let by = match change.how {
+                ChangeHow::Down => w.slow_first(&place(worked.place_m(slows_from), units), &speed, &w.gear(leg.gear), &at),
+                ChangeHow::Up => ::words::say::capital(&w.by_place(change.how, &at)),
+            };
             view! {
                 <tr class="change" class:eased=eased>
                     <td colspan="4">
                         <svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true"><path d=mark></path></svg>
-                        {format!("{} ({})", ::words::say::capital(&by), format::grade(change.grade.0))}
+                        {format!("{by} ({})", format::grade(change.grade.0))}
                     </td>
                 </tr>
             }

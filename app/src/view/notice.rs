@@ -1,6 +1,7 @@
-//! The line between picture and answer: what takes trust from the answer, or changes it, because of the road itself.
+//! The line between picture and answer: what takes trust from the answer, or changes it, because of the road
+//! itself; and what of the answer is missing.
 
-use super::{bar, road};
+use super::{bar, road, study};
 use crate::format::Units;
 use crate::outline;
 use crate::state::{State, Worked};
@@ -44,8 +45,10 @@ fn lines(state: State, worked: &Arc<Worked>, units: Units) -> AnyView {
             .into_any()
     });
     let part = road::part(state, worked).map(|part| view! { <li>{part}</li> }.into_any());
-    let all: Vec<AnyView> =
-        blank.into_iter().chain(notes).chain(climbs(state, worked, units)).chain(part).collect();
+    let missing = study::missing(state)
+        .map(|it| view! { <li data-testid="study-missing">{bar::mark(WARNING)}{it}</li> }.into_any());
+    let of_road = blank.into_iter().chain(notes).chain(climbs(state, worked, units)).chain(part);
+    let all: Vec<AnyView> = of_road.chain(missing).collect();
     view! { <ul>{all}</ul> }.into_any()
 }
 

@@ -2,7 +2,7 @@
 
 use super::part::fact;
 use crate::format::{self, Units};
-use crate::state::State;
+use crate::state::{Stage, State};
 use crate::words::words;
 use leptos::prelude::*;
 use solver::order::ascending;
@@ -21,12 +21,15 @@ pub(super) fn sure(state: State, descent: &Descent, units: Units) -> Signal<(Str
             let own = all.descents.get(descent.number - 1)?;
             Some((w.short_sure(own, all.runs), w.sure(own, &descent, all.runs, units)))
         });
-        let progress = state.studied.progress.get().map(|share| format::share(f64::from(share)));
-        match (sure, progress) {
-            (Some(sure), _) => sure,
-            (None, Some(share)) => (share.clone(), vec![w.studying(&share)]),
-            (None, None) => too_long(state),
-        }
+        sure.unwrap_or_else(|| match state.studied.stage.get() {
+            Stage::AtWork(share) => {
+                let share = format::share(f64::from(share));
+                (share.clone(), vec![w.studying(&share)])
+            }
+            Stage::Through => (String::from("–"), vec![w.too_long_to_be_sure().to_owned()]),
+            Stage::Failed => not_known(),
+            Stage::Idle => not_yet(),
+        })
     })
 }
 
@@ -39,18 +42,35 @@ pub(super) fn lost(state: State, descent: &Descent, units: Units) -> Signal<(Str
             let own = study.lost.get(number - 1)?;
             Some((w.short_lost(own, crest_m, foot_m, units), w.lost(own, crest_m, foot_m, units)))
         });
-        let at_work = state.studied.progress.with(Option::is_some);
-        let not_yet = || (String::from("…"), vec![w.not_yet().to_owned()]);
-        lost.unwrap_or_else(|| if at_work { not_yet() } else { too_long(state) })
+        lost.unwrap_or_else(|| match state.studied.stage.get() {
+            Stage::Idle | Stage::AtWork(_) => not_yet(),
+            Stage::Through | Stage::Failed => not_known(),
+        })
     })
 }
 
-/// Nothing more comes: once the study is there, what it lacks took too long.
-fn too_long(state: State) -> (String, Vec<String>) {
+fn not_yet() -> (String, Vec<String>) {
+    (String::from("…"), vec![words().not_yet().to_owned()])
+}
+
+/// The study worker did not answer: silence would read as all clear.
+fn not_known() -> (String, Vec<String>) {
     let w = words();
-    let done = state.studied.study.with(Option::is_some);
-    let text = if done { w.too_long_to_be_sure() } else { w.not_yet() };
-    (String::from("–"), vec![text.to_owned()])
+    (w.not_worked_out().to_owned(), vec![w.not_worked_out_sentence().to_owned()])
+}
+
+/// That part of the answer is missing, and the way to ask for it again; `None` while nothing is.
+pub(super) fn missing(state: State) -> Option<AnyView> {
+    let w = words();
+    (state.studied.stage.get() == Stage::Failed).then(|| {
+        view! {
+            <span>{w.study_missing()}</span>
+            <button type="button" class="button small" data-testid="study-again" on:click=move |_| state.study_again()>
+                {w.try_again()}
+            </button>
+        }
+        .into_any()
+    })
 }
 
 /// The section of what lies ahead: where to slow, and brakes out of adjustment.
@@ -74,8 +94,13 @@ pub(super) fn ahead(state: State) -> AnyView {
             <dl class="facts wide">{adjustment}</dl>
         })
     };
+    let nothing =
+        move || state.studied.study.with(Option::is_none) && state.studied.stage.get() != Stage::Failed;
     view! {
-        <section class="card ahead" id="ahead" hidden=move || state.studied.study.with(Option::is_none)>{content}</section>
+        <section class="card ahead" id="ahead" hidden=nothing>
+            {content}
+            {move || missing(state).map(|it| view! { <p class="missing">{it}</p> })}
+        </section>
     }
     .into_any()
 }

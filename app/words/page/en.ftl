@@ -1015,6 +1015,14 @@ too-long-to-be-sure = This road is too long to be driven 256 times: work out a p
 studying = Working out how sure this is: { $share }
 # What is still worked out.
 not-yet = …
+# Between two legs of a descent: a change down, for which the truck is slowed first.
+slow-first = From { $from } slow to { $speed } with the retarder, then { $gear }, in by { $at }
+# Short answer of what the study worker did not work out.
+not-worked-out = not worked out
+# Text of what the study worker did not work out.
+not-worked-out-sentence = This was not worked out: the part of the page that looks further did not answer. It does not mean that all is well.
+# Notice where the study worker did not answer.
+study-missing = Not worked out: how sure this is, where to slow down, a retarder that fails, brakes out of adjustment.
 # Label of the lost retarder.
 lost-label = Retarder fails
 # Label of brakes out of adjustment.

@@ -20,7 +20,7 @@ pub(super) use ranking::{Pool, Slot};
 pub(crate) use ranking::{Ranked, RankingSignals};
 pub(crate) use roadside::RoadsideSignals;
 pub(crate) use settings::Settings;
-pub(crate) use studied::{Ride, StudiedSignals, WorthTold};
+pub(crate) use studied::{Ride, Stage, StudiedSignals, WorthTold};
 pub(crate) use talk::{Progress, TalkSignals};
 pub(crate) use views::{View, ViewSignals};
 

@@ -13,8 +13,8 @@ pub(crate) struct StudiedSignals {
     pub(crate) study: RwSignal<Option<Arc<Study>>>,
     /// How sure the plan shown is, once it is worked out.
     pub(crate) sureness: RwSignal<Option<Arc<Sureness>>>,
-    /// How far the study got, 0 to 1.
-    pub(crate) progress: RwSignal<Option<f32>>,
+    /// How far the study got.
+    pub(crate) stage: RwSignal<Stage>,
     /// Rides along the plan shown, as far as they were asked for, in that order.
     pub(crate) rides: RwSignal<Vec<(Slip, Ride)>>,
     /// What wrong entries cost.
@@ -24,6 +24,26 @@ pub(crate) struct StudiedSignals {
     pub(in crate::state) work: StoredValue<StudyWork, LocalStorage>,
     /// The pause before the result shown is studied.
     pub(in crate::state) pause: StoredValue<Option<Timer>, LocalStorage>,
+}
+
+/// How far the study of the result shown got.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) enum Stage {
+    /// Nothing is studied: there is no result, or it has no descent.
+    Idle,
+    /// So much of it is done, 0 to 1.
+    AtWork(f32),
+    /// All that can be said is said. Of a road that is too long it is not said how sure the plan is.
+    Through,
+    /// The study worker did not answer. What is missing is not known.
+    Failed,
+}
+
+impl Stage {
+    /// Whether more comes.
+    pub(crate) fn is_at_work(self) -> bool {
+        matches!(self, Self::AtWork(_))
+    }
 }
 
 /// What a measurement came to.
@@ -78,7 +98,7 @@ impl StudiedSignals {
         Self {
             study: RwSignal::new(None),
             sureness: RwSignal::new(None),
-            progress: RwSignal::new(None),
+            stage: RwSignal::new(Stage::Idle),
             rides: RwSignal::new(Vec::new()),
             worths,
             measured: RwSignal::new(None),
