@@ -3,6 +3,7 @@
 use crate::chart::{RoadPicture, value};
 use solver::plan::{Choice, Plan};
 use solver::road::PlaceKind;
+use std::cmp::Ordering;
 use workers::message::RoadFacts;
 
 /// A road is called climbing or falling from this grade. Assumed, as in the solver's totals.
@@ -78,7 +79,7 @@ impl Figures {
             fuel_j: totals.fuel.0,
             curves: plan.curves.len(),
             stops: [PlaceKind::BrakeCheck, PlaceKind::EscapeRamp, PlaceKind::Parking].map(count),
-            blank_m: road.unassessed.iter().map(|it| (it.to - it.from) as f64 * road.step_m).sum(),
+            blank_m: road.unassessed.iter().map(|it| it.to - it.from).sum::<usize>() as f64 * road.step_m,
         }
     }
 
@@ -92,6 +93,95 @@ impl Figures {
             (fuel, hour) => Some(fuel.unwrap_or(0.0) * litres + hour.unwrap_or(0.0) * self.time_s / 3_600.0),
         }
     }
+}
+
+/// A row of the comparison.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Row {
+    /// Truck.
+    Truck,
+    /// Worst verdict.
+    Worst,
+    /// Descents.
+    Descents,
+    /// Slowest hold speed.
+    Hold,
+    /// Hottest brakes after a stop.
+    Hottest,
+    /// Length on descents on which service brakes help, to slow as well.
+    Braked,
+    /// Work of the service brakes.
+    Service,
+    /// Work of retarder and motoring.
+    Holding,
+    /// Time on descents.
+    Down,
+    /// Time on climbs.
+    Up,
+    /// Slowest on a climb.
+    Crawl,
+    /// Time.
+    Time,
+    /// Rise.
+    Rise,
+    /// Fall.
+    Fall,
+    /// Length.
+    Length,
+    /// Curves.
+    Curves,
+    /// Brake checks.
+    Checks,
+    /// Escape ramps.
+    Ramps,
+    /// Parking.
+    Parking,
+    /// Not assessed.
+    Blank,
+    /// Fuel.
+    Fuel,
+    /// Cost at the rates entered.
+    Cost,
+}
+
+/// Which of two roads is the easier one in a row of the comparison: 0 the first, 1 the second. `None` where both
+/// are equal, or the row tells nothing of that.
+#[must_use]
+pub fn easier(row: Row, of: &[Figures; 2]) -> Option<usize> {
+    let verdict = |it: &Figures| it.worst.map_or(-1.0, |worst| f64::from(worst.verdict() as u8));
+    // The lower the easier.
+    let weight = |it: &Figures| match row {
+        Row::Worst => Some(verdict(it)),
+        Row::Descents => Some(it.descents as f64),
+        Row::Hold => it.slowest_hold.map(|it| -it),
+        Row::Hottest => Some(it.hottest_c),
+        Row::Braked => Some(it.braked_m),
+        Row::Service => Some(it.service_j),
+        Row::Holding => Some(it.holding_j),
+        Row::Down => Some(it.down_s),
+        Row::Up => Some(it.up_s),
+        Row::Crawl => it.crawl.map(|it| -it),
+        Row::Time => Some(it.time_s),
+        Row::Curves => Some(it.curves as f64),
+        Row::Checks => Some(-(it.stops[0] as f64)),
+        Row::Ramps => Some(-(it.stops[1] as f64)),
+        Row::Parking => Some(-(it.stops[2] as f64)),
+        Row::Blank => Some(it.blank_m),
+        Row::Fuel => Some(it.fuel_j),
+        Row::Truck | Row::Rise | Row::Fall | Row::Length | Row::Cost => None,
+    };
+    let [first, second] = of.each_ref().map(weight);
+    match first?.total_cmp(&second?) {
+        Ordering::Less => Some(0),
+        Ordering::Greater => Some(1),
+        Ordering::Equal => None,
+    }
+}
+
+/// A time as it is shown, s: so that differences add up.
+#[must_use]
+pub fn to_minute(seconds: f64) -> f64 {
+    (seconds / 60.0).round() * 60.0
 }
 
 /// What follows from the lanes, cell by cell.

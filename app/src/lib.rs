@@ -21,6 +21,7 @@ pub mod compare;
 pub mod entries;
 pub mod exercise;
 pub mod lesson;
+pub mod many;
 pub mod marker;
 pub mod outline;
 pub mod screen;

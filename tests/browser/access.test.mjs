@@ -142,7 +142,6 @@ const STATES = {
     );
     await visit.byId("ask-order").waitFor();
     await visit.byId("rank").click();
-    await toView(visit, "two");
     await visit.byId("ranked-head").filter({ hasText: /^3 roads$/ }).waitFor();
   },
   "the order of files asked": async (visit) => {

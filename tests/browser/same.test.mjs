@@ -138,8 +138,8 @@ test("a combined road outlives truck, direction, part, reload and project, and i
   assert.match(await read(visit, "leg-1"), /Test hill/);
   assert.equal(await read(visit, "verdict-sentence"), lighter);
   await visit.byId("rank").click();
-  await toView(visit, "two");
-  await visit.byId("ranked-head").filter({ hasText: /^2 roads$/ }).waitFor();
+  await visit.byId("two-table").waitFor();
+  await visit.byId("to-many").click();
   await visit.byId("ranked-row").filter({ hasText: "Test hill" }).getByTestId("open-ranked").click();
   await shows(visit, /^Test hill/);
   await settle(visit);

@@ -1,10 +1,11 @@
 // Two roads side by side on one scale, and many in a list that opens any pair.
 
 import assert from "node:assert/strict";
+import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
 import {
-  closeTruck, dropFile, dropFiles, fillEntry, inView, isAnswered, openDemo, phone, settle, sideways, startBrowser,
-  takeShot, toView,
+  closeTruck, dropFile, dropFiles, fillEntry, inView, isAnswered, openDemo, openPage, phone, settle, sideways,
+  startBrowser, takeShot, toView,
 } from "./page.mjs";
 import { read } from "./read.mjs";
 import { hill, roadFile, webPage } from "./roads.mjs";
@@ -136,47 +137,189 @@ test("money comes of the rates entered, and is kept", async () => {
   await visit.close();
 });
 
-test("many files become a list, the worst first; any two of them stand side by side", async () => {
-  const visit = await openDemo(browser);
-  await dropFiles(visit, "drop-zone", [level, gentle, { ...webPage, name: "saved.gpx" }, steep, hill]);
+/** The list of these files, all worked out. */
+async function openList(visit, files) {
+  await dropFiles(visit, "drop-zone", files);
   await visit.byId("rank").click();
-  await toView(visit, "two");
-  await visit.byId("ranked-head").filter({ hasText: /^5 roads$/ }).waitFor();
-  const names = await visit.byId("ranked-row").locator("h3 .file").allInnerTexts();
-  assert.equal(names.length, 5);
-  assert.equal(names[0], "Steep way.gpx");
-  assert.deepEqual(names.slice(3), ["Level way.gpx", "saved.gpx"]);
-  assert.match(await visit.byId("ranked-row").last().innerText(), /web page/i);
-  const rank = (name) => visit.byId("ranked-row").filter({ hasText: name });
-  assert.match(await rank("Steep way").getByTestId("ranked-ends").innerText(), /900\sm → 570\sm/);
-  assert.equal(await rank("Steep way").getByTestId("ranked-notes").count(), 0);
-  // A road without a descent is held at no speed.
-  assert.doesNotMatch(await rank("Level way").innerText(), /\b0\skm\/h/);
-  assert.match(await rank("Level way").innerText(), /slowest hold\s+–/);
-  await rank("Gentle way").getByTestId("beside-ranked").click();
-  await rank("Gentle way").getByTestId("ranked-beside").waitFor();
-  await rank("Steep way").getByTestId("open-ranked").click();
-  await visit.byId("road-name").filter({ hasText: "Steep way" }).waitFor();
+  await visit.byId("ranked-head").filter({ hasText: new RegExp(`^${files.length} roads$`) }).waitFor();
+}
+
+/** Cells of a row of the list, without the one that is ticked. */
+async function cells(visit, name) {
+  const texts = await visit.byId("ranked-row").filter({ hasText: name }).locator("th, td").allInnerTexts();
+  return texts.slice(1).map((text) => text.replaceAll("\u00a0", " ").trim());
+}
+
+test("two files dropped stand side by side after one tap, with the reason in a sentence", async () => {
+  const visit = await openDemo(browser);
+  await dropFiles(visit, "drop-zone", [gentle, steep]);
+  await visit.byId("rank").click();
+  await visit.byId("two-table").waitFor();
   await settle(visit);
-  const box = await visit.page.locator("#answer").boundingBox();
-  assert.ok(box.y < visit.page.viewportSize().height && box.y + box.height > 0, "the answer is in sight");
-  await toView(visit, "two");
-  await rank("Steep way").getByTestId("ranked-shown").waitFor();
-  assert.equal(await rank("Steep way").getAttribute("aria-current"), "true");
-  assert.equal(await visit.byId("ranked-shown").count(), 1);
+  // As recorded, the first of them kept and the second shown.
   assert.match(await visit.byId("two-0").locator("h3").innerText(), /Gentle way/);
   assert.match(await visit.byId("two-1").locator("h3").innerText(), /Steep way/);
+  const reason = (await visit.byId("reason").innerText()).replaceAll("\u00a0", " ");
+  assert.match(reason, /^Steep way: /);
+  // Its figures are those of the table.
+  const [heat, time, fuel] = [await row(visit, "Hottest"), await row(visit, "Time"), await row(visit, "Fuel")];
+  const told = (difference, more, less) =>
+    difference === "the same" ? "" : `${difference.slice(1)} ${difference.startsWith("+") ? more : less}`;
+  assert.ok(reason.includes(told(heat[2], "hotter", "cooler").replace(/^(\S+ \S+) (\w*)$/, "brakes $1 $2")), `${reason}: ${heat}`);
+  assert.ok(reason.includes(told(time[2], "longer", "shorter")), `${reason}: ${time}`);
+  assert.ok(reason.includes(told(fuel[2], "more fuel", "less fuel")), `${reason}: ${fuel}`);
+  // The easier one is marked in words as well, and none where both are the same.
+  const marked = async (name) => {
+    const texts = await visit.byId(`two-${name}`).locator("td").allTextContents();
+    return texts.map((text) => text.includes("●"));
+  };
+  const [kept, shown] = (await row(visit, "Time")).slice(0, 2).map((text) => km(text.replace("●", "")));
+  assert.deepEqual(await marked("Time"), [kept < shown, kept > shown, false]);
+  assert.deepEqual(await marked("Length"), [false, false, false], "no length is easier by itself");
+  visit.assertClean();
+  await visit.close();
+});
+
+test("many files become a table, both ways, the worst first; any two of them stand side by side", async () => {
+  const visit = await openDemo(browser);
+  await openList(visit, [level, gentle, { ...webPage, name: "saved.gpx" }, steep, hill]);
+  const names = await visit.byId("ranked-row").locator("th").allInnerTexts();
+  assert.equal(names.length, 5);
+  assert.match(names[0], /^Steep way/);
+  assert.match(names[3], /^Level way/);
+  assert.match(names[4], /^saved\.gpx/);
+  assert.match(await visit.byId("ranked-row").last().innerText(), /web page/i);
+  const rank = (name) => visit.byId("ranked-row").filter({ hasText: name });
+  // A road without a descent is held at no speed.
+  assert.doesNotMatch(await rank("Level way").innerText(), /\b0\skm\/h/);
+  assert.match(await rank("Level way").innerText(), /no descent/);
+  // Driven the other way it climbs, and says so; pressed, its row is turned.
+  const down = await cells(visit, "Steep way");
+  assert.match(down.at(-1), /^← .*no descent/s);
+  await rank("Steep way").getByTestId("turn-ranked").click();
+  const up = await cells(visit, "Steep way");
+  assert.equal(up[7], "no descent");
+  assert.match(up.at(-1), /^→ /);
+  await rank("Steep way").getByTestId("turn-ranked").click();
+  assert.deepEqual(await cells(visit, "Steep way"), down);
+  // By another column, and the other way round; what cannot be worked out stays last.
+  await visit.byId("sort-Length").click();
+  const lengths = async () => (await visit.byId("ranked-row").locator("td:nth-of-type(2)").allInnerTexts()).slice(0, 4).map(km);
+  const falling = await lengths();
+  assert.deepEqual(falling, [13, 9, 6, 5]);
+  await visit.byId("sort-Length").click();
+  assert.deepEqual(await lengths(), falling.toReversed());
+  assert.equal(await visit.page.locator("th[aria-sort=ascending]").innerText(), "length ▴");
+  // One verdict alone.
+  await visit.byId("only-none").click();
+  assert.equal(await visit.byId("ranked-row").count(), 1);
+  await visit.byId("only-none").click();
+  assert.equal(await visit.byId("ranked-row").count(), 5);
+  // Two that are ticked.
+  await rank("Gentle way").getByTestId("tick-ranked").check();
+  assert.ok(await visit.byId("compare-ticked").isDisabled());
+  await rank("Steep way").getByTestId("tick-ranked").check();
+  await visit.byId("compare-ticked").click();
+  await visit.byId("two-table").waitFor();
+  await settle(visit);
+  assert.match(await visit.byId("two-0").locator("h3").innerText(), /Gentle way/);
+  assert.match(await visit.byId("two-1").locator("h3").innerText(), /Steep way/);
+  await visit.byId("to-many").click();
+  await rank("Steep way").getByTestId("ranked-shown").waitFor();
+  await rank("Gentle way").getByTestId("ranked-beside").waitFor();
+  assert.equal(await visit.byId("ranked-shown").count(), 1);
+  // Opened from the list, driven the way that its row shows.
+  await rank("Test hill").getByTestId("turn-ranked").click();
+  await rank("Test hill").getByTestId("open-ranked").click();
+  await visit.byId("road-name").filter({ hasText: "Test hill" }).waitFor();
+  await settle(visit);
+  assert.match(await read(visit, "road-button"), /reversed/);
+  const box = await visit.page.locator("#answer").boundingBox();
+  assert.ok(box.y < visit.page.viewportSize().height && box.y + box.height > 0, "the answer is in sight");
   // Another truck: the list says that it is for the former one, and can be worked out again.
-  const before = await rank("Gentle way").innerText();
+  await toView(visit, "two");
+  const before = await cells(visit, "Gentle way");
   await fillEntry(visit, "gross_mass", "20");
   await closeTruck(visit);
   await (await inView(visit, "two", "rank-again")).click();
   await visit.byId("rank-again").waitFor({ state: "detached" });
   await visit.byId("ranked-head").filter({ hasText: /^5 roads$/ }).waitFor();
-  assert.notEqual(await rank("Gentle way").innerText(), before);
-  await (await inView(visit, "two", "end-ranking")).click();
+  assert.notDeepEqual(await cells(visit, "Gentle way"), before);
+  await visit.byId("end-ranking").click();
   await visit.byId("ranked-row").first().waitFor({ state: "detached" });
   assert.ok(await read(visit, "verdict-sentence"));
+  visit.assertClean();
+  await visit.close();
+});
+
+test("list and comparison leave as tables that a spreadsheet of the language reads, and print alone", async () => {
+  for (const [page, separator, decimal] of [["index.html", ",", "."], ["de.html", ";", ","]]) {
+    const visit = await openPage(browser, { path: page });
+    await isAnswered(visit);
+    await dropFiles(visit, "drop-zone", [gentle, steep, hill]);
+    await visit.byId("rank").click();
+    await visit.page.waitForFunction(() => document.querySelectorAll("[data-testid=turn-ranked]").length === 3);
+    const saved = async (button) => {
+      const [download] = await Promise.all([visit.page.waitForEvent("download"), visit.byId(button).click()]);
+      const text = await readFile(await download.path(), "utf8");
+      assert.ok(text.startsWith("\ufeff"), "with the mark of its encoding");
+      return [download.suggestedFilename(), text.slice(1).trimEnd().split("\r\n").map((line) => cellsOf(line, separator))];
+    };
+    const [name, rows] = await saved("save-list");
+    assert.match(name, /^(roads-list|Strecken-Liste)\.csv$/);
+    assert.equal(rows.length, 4);
+    assert.ok(rows.every((row) => row.length === rows[0].length), "as many cells in each row");
+    // 13 km of the generated road, as a number of the language.
+    const gentleRow = rows.find((row) => row[0] === "Gentle way");
+    assert.match(gentleRow[3], new RegExp(`^1[23]\\${decimal}\\d\\d$`));
+    assert.match(gentleRow.at(-1), /36[.,]3\s?t/, "for which truck");
+    // Those that are ticked alone.
+    await visit.byId("tick-ranked").nth(0).check();
+    await visit.byId("tick-ranked").nth(1).check();
+    assert.equal((await saved("save-list"))[1].length, 3);
+    await visit.byId("compare-ticked").click();
+    await visit.byId("two-table").waitFor();
+    await settle(visit);
+    const [, compared] = await saved("save-two");
+    assert.ok(compared.length > 20 && compared[0].length === 4, `${compared[0]}`);
+    // What is printed is asked for by its button; without one the card is printed.
+    await visit.page.evaluate(() => { window.print = () => {}; });
+    await visit.page.emulateMedia({ media: "print" });
+    const printed = () => visit.page.evaluate(() => ["#sheet", ".two-table", ".many"].map((it) => Boolean(document.querySelector(it)?.checkVisibility())));
+    assert.deepEqual(await printed(), [true, false, false]);
+    await visit.byId("print-two").evaluate((it) => it.click());
+    assert.deepEqual(await printed(), [false, true, false]);
+    await visit.page.evaluate(() => window.dispatchEvent(new Event("afterprint")));
+    assert.deepEqual(await printed(), [true, false, false]);
+    await visit.byId("to-many").evaluate((it) => it.click());
+    await visit.byId("print-list").evaluate((it) => it.click());
+    assert.deepEqual(await printed(), [false, false, true]);
+    visit.assertClean();
+    await visit.close();
+  }
+});
+
+/** Cells of a line of a table as text (RFC 4180). */
+function cellsOf(line, separator) {
+  const cells = [""];
+  let quoted = false;
+  for (const sign of line) {
+    if (sign === '"') quoted = !quoted;
+    else if (sign === separator && !quoted) cells.push("");
+    else cells[cells.length - 1] += sign;
+  }
+  return cells;
+}
+
+test("more files than can be joined are listed at once, and what is not done can be stopped", async () => {
+  const visit = await openDemo(browser);
+  const many = Array.from({ length: 60 }, (_, index) => ({ ...gentle, name: `Road ${index}.gpx` }));
+  await dropFiles(visit, "drop-zone", many);
+  await visit.byId("stop-ranking").click();
+  await visit.byId("ranked-head").filter({ hasText: /^60 roads$/ }).waitFor();
+  assert.ok(await visit.byId("stop-ranking").isHidden());
+  const texts = await visit.byId("ranked-row").allInnerTexts();
+  assert.ok(texts.some((text) => text.includes("given up")), "what was not worked out says so");
   visit.assertClean();
   await visit.close();
 });
@@ -185,11 +328,11 @@ test("on a phone at night the list and the pair fit the width", async () => {
   const visit = await openDemo(browser, { viewport: { ...phone, width: 360 }, scheme: "dark" });
   await dropFiles(visit, "drop-zone", [gentle, steep]);
   await visit.byId("rank").tap();
-  await toView(visit, "two");
-  await visit.byId("ranked-head").filter({ hasText: /^2 roads$/ }).waitFor();
-  await visit.byId("beside-ranked").first().tap();
   await visit.byId("two-table").waitFor();
   await settle(visit);
+  assert.deepEqual(await sideways(visit), []);
+  await visit.byId("to-many").tap();
+  await visit.byId("ranked-row").first().waitFor();
   assert.deepEqual(await sideways(visit), []);
   await takeShot(visit, "two-phone");
   visit.assertClean();

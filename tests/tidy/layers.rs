@@ -26,7 +26,7 @@ const SOLVER: [(&str, &[&str]); 13] = [
 ];
 
 /// The page: the browser and what needs nobody, data and geometry, words, state, views.
-const APP: [(&str, &[&str]); 18] = [
+const APP: [(&str, &[&str]); 19] = [
     ("browser", &[]),
     ("format", &[]),
     ("lesson", &[]),
@@ -40,6 +40,7 @@ const APP: [(&str, &[&str]); 18] = [
     ("card_facts", &["format", "marker"]),
     ("chart", &["format", "marker"]),
     ("compare", &["chart"]),
+    ("many", &["chart", "compare"]),
     ("words", &["entries", "format"]),
     ("tell", &TOLD),
     (
@@ -49,10 +50,11 @@ const APP: [(&str, &[&str]); 18] = [
     ("view", &VIEWED),
     ("class", &TAUGHT),
 ];
-const TOLD: [&str; 11] = [
+const TOLD: [&str; 12] = [
     "card_facts",
     "card_fit",
     "chart",
+    "compare",
     "entries",
     "exercise",
     "format",
@@ -62,7 +64,7 @@ const TOLD: [&str; 11] = [
     "trouble",
     "words",
 ];
-const VIEWED: [&str; 13] = [
+const VIEWED: [&str; 14] = [
     "browser",
     "card_facts",
     "card_fit",
@@ -70,6 +72,7 @@ const VIEWED: [&str; 13] = [
     "compare",
     "entries",
     "format",
+    "many",
     "marker",
     "outline",
     "state",

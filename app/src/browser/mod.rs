@@ -119,6 +119,28 @@ pub(crate) fn print() {
     }
 }
 
+/// Prints a part of the page: the style sheets go by its key, as long as it is printed. Without a key the card is
+/// what paper gets.
+pub(crate) fn print_only(part: &str) {
+    let Some(root) = document().and_then(|document| document.document_element()) else { return };
+    // Refused only for a name that is none.
+    let _ = root.set_attribute(PRINTED, part);
+    let after = Closure::once_into_js(move || root.remove_attribute(PRINTED));
+    if let Some(window) = window() {
+        let once = web_sys::AddEventListenerOptions::new();
+        once.set_once(true);
+        let _ = window.add_event_listener_with_callback_and_add_event_listener_options(
+            "afterprint",
+            after.unchecked_ref(),
+            &once,
+        );
+    }
+    print();
+}
+
+/// Attribute of the root element: which part of the page is printed.
+const PRINTED: &str = "data-printed";
+
 /// Prints in the next frame, when what is to be printed is there.
 pub(crate) fn print_next() {
     leptos::prelude::request_animation_frame(|| leptos::prelude::request_animation_frame(print));

@@ -46,6 +46,7 @@ pub(crate) mod ride;
 mod room;
 pub(crate) mod scale;
 pub(crate) mod scene;
+mod small;
 pub(crate) mod spans;
 pub(crate) mod speed;
 pub(crate) mod strip;
@@ -65,6 +66,11 @@ pub use layout::Lane;
 pub(crate) use picture::value;
 pub use picture::{Bend, Beside, Bracket, Change, Ends, Flag, Hold, Posted, RoadPicture, Slope};
 pub use reading::{GradeStep, Reading, SPEED_STEP};
+
+/// A road as small as a line of text, of this size in px, as SVG text.
+pub(crate) fn small(picture: &RoadPicture, size: (f64, f64)) -> String {
+    small::draw(picture, size)
+}
 
 /// The strip profile of the card as SVG text; `mile` is what stands before the marks in miles.
 pub(crate) fn card_strip(

@@ -1,14 +1,15 @@
 //! A road kept beside the one shown, and the list that both may come from.
 
-use super::asked::{Asked, Leg, Origin};
+use super::asked::{Aim, Asked, Leg, Origin, Source};
 use super::beside::Beside;
 use super::entered::Entered;
 use super::road_worker::{RoadWorker, Said};
-use super::signals::{Signals, State, ToCome};
+use super::signals::{Signals, State, ToCome, View};
 use super::{kept_roads, rank, work};
 use crate::browser::timer::Timer;
 use crate::trouble::WorkTrouble;
 use leptos::prelude::*;
+use workers::message::RoadChoice;
 
 /// Where on the page a road of the list stands.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -100,17 +101,35 @@ impl Signals {
         }
     }
 
-    /// Keeps a road of the list beside the one shown.
-    pub(crate) fn keep_ranked_beside(&self, row: usize) {
-        let Some((truck, day)) = self.ranking.made_for.get_untracked() else { return };
-        let ranked = self.ranking.rows.with_untracked(|rows| {
-            let row = rows.get(row)?;
-            Some((row.leg.clone(), row.outcome.clone()?.ok()?))
-        });
-        let Some((leg, worked)) = ranked else { return };
-        let mut asked = Asked::file(leg, truck, day);
+    /// The road of a row as it was worked out, driven this way: 0 as recorded, 1 against it.
+    fn ranked(&self, row: usize, way: usize) -> Option<Beside> {
+        let (truck, day) = self.ranking.made_for.get_untracked()?;
+        let ranked = self.ranking.rows.with_untracked(|rows| rows.get(row).cloned())?;
+        let worked = untrack(|| ranked.worked())[way].clone()?;
+        let mut asked = Asked::file(ranked.leg, truck, day);
         asked.take_road(&worked.road);
-        self.place_beside(Beside { worked, entered: Entered::of(asked) });
+        asked.task.road.reversed = way == 1;
+        Some(Beside { worked, entered: Entered::of(asked) })
+    }
+
+    /// Shows two rows of the list side by side, each with the way it is driven.
+    pub(crate) fn compare_ranked(&'static self, pair: [(usize, usize); 2]) {
+        let [Some(first), Some(second)] = pair.map(|(row, way)| self.ranked(row, way)) else { return };
+        self.place_beside(first);
+        self.show_entered(second.entered);
+        self.ranking.in_front.set(false);
+        self.go(View::Two);
+    }
+
+    /// Shows both roads of a list of two side by side, once both are worked out. Where one cannot be, the list
+    /// says why.
+    pub(super) fn pair_ranked(&'static self) {
+        let rows = self.ranking.rows.get_untracked();
+        let known = untrack(|| rows.iter().all(|row| row.ways.with(|ways| ways[0].is_some())));
+        if known {
+            self.ranking.as_pair.set_value(false);
+            self.compare_ranked([(0, 0), (1, 0)]);
+        }
     }
 
     /// Ends the comparison: the road beside is put away.
@@ -135,11 +154,13 @@ impl Signals {
         put(self, Some(beside));
     }
 
-    /// Opens a road of the list.
-    pub(crate) fn open_ranked(&'static self, row: usize) {
+    /// Opens a road of the list, driven this way, for the truck and the day as they are now.
+    pub(crate) fn open_ranked(&'static self, row: usize, way: usize) {
         let leg = self.ranking.rows.with_untracked(|rows| rows.get(row).map(|it| it.leg.clone()));
         if let Some(leg) = leg {
-            work::open(self, vec![leg], Origin::Given);
+            let road = RoadChoice { reversed: way == 1, ..RoadChoice::default() };
+            work::open_aim(self, Aim { source: Source::of(vec![leg], Origin::Given), road });
+            self.go(View::Road);
         }
     }
 
@@ -158,11 +179,19 @@ impl Signals {
         }
     }
 
-    /// Compares the files given instead of joining them.
+    /// Compares the files given instead of joining them: two side by side, more in a list.
     pub(crate) fn rank(&'static self) {
         let legs = self.files.legs.get_untracked();
         self.files.legs.set(Vec::new());
+        self.ranking.as_pair.set_value(legs.len() == 2);
+        self.list(legs);
+    }
+
+    /// Works these roads out and shows them in a list.
+    pub(super) fn list(&'static self, legs: Vec<Leg>) {
         rank::start(self, legs);
+        self.ranking.in_front.set(true);
+        self.go(View::Two);
     }
 
     /// Works the list out for the truck and the day as they are now.
@@ -170,6 +199,11 @@ impl Signals {
         let legs: Vec<Leg> =
             self.ranking.rows.with_untracked(|rows| rows.iter().map(|it| it.leg.clone()).collect());
         rank::start(self, legs);
+    }
+
+    /// Works out no more of the list.
+    pub(crate) fn stop_ranking(&'static self) {
+        rank::stop(self);
     }
 
     /// Puts the list away.

@@ -9,6 +9,8 @@ use leptos::prelude::*;
 
 /// Most files that are joined.
 const MOST_LEGS: usize = 20;
+/// Most files in a list of roads.
+const MOST_ROADS: usize = 200;
 
 impl Signals {
     /// Opens what was chosen or dropped: one file at once, several once they are in order.
@@ -40,6 +42,10 @@ impl Signals {
                 }
                 self.talk.trouble.set(None);
                 self.files.legs.set(legs);
+            }
+            _ if legs.len() <= MOST_ROADS => {
+                self.talk.trouble.set(None);
+                self.list(legs);
             }
             _ => self.talk.trouble.set(Some(WorkTrouble::ManyFiles)),
         }

@@ -9,18 +9,22 @@ use crate::browser::timer::Timer;
 use crate::trouble::WorkTrouble;
 use crate::words::words;
 use leptos::prelude::*;
+use std::collections::BTreeSet;
 use std::sync::Arc;
 
 /// Most workers side by side: each reads a file into memory.
 const MOST_WORKERS: usize = 4;
 
-/// Works these files out, each a road of its own, for the truck and the day entered.
+/// Works these files out, each a road of its own and driven both ways, for the truck and the day entered.
 pub(super) fn start(state: State, legs: Vec<Leg>) {
     let workers = browser::cores().clamp(1, MOST_WORKERS).min(legs.len());
-    state.ranking.rows.set(legs.into_iter().map(|leg| Ranked { leg, outcome: None }).collect());
+    let ranking = &state.ranking;
+    ranking.rows.set(legs.into_iter().map(Ranked::new).collect());
+    ranking.ticked.set(BTreeSet::new());
+    ranking.turned.set(BTreeSet::new());
     let entries = state.entered.entries.get_untracked();
-    state.ranking.made_for.set(Some((entries.truck, entries.day)));
-    state.ranking.pool.update_value(|pool| {
+    ranking.made_for.set(Some((entries.truck, entries.day)));
+    ranking.pool.update_value(|pool| {
         *pool = Pool { round: pool.round + 1, ..Pool::default() };
         pool.slots = (0..workers).map(|_| Slot::default()).collect();
     });
@@ -32,7 +36,21 @@ pub(super) fn start(state: State, legs: Vec<Leg>) {
 /// Drops the list and its workers.
 pub(super) fn end(state: State) {
     state.ranking.rows.set(Vec::new());
+    state.ranking.in_front.set(false);
     state.ranking.pool.update_value(|pool| *pool = Pool { round: pool.round + 1, ..Pool::default() });
+}
+
+/// Gives up what is not worked out yet; what is, stays.
+pub(super) fn stop(state: State) {
+    state.ranking.pool.update_value(|pool| *pool = Pool { round: pool.round + 1, ..Pool::default() });
+    let rows = state.ranking.rows.get_untracked();
+    for row in rows.iter().filter(|row| !untrack(|| row.is_done())) {
+        row.ways.update(|ways| {
+            for way in ways {
+                way.get_or_insert_with(|| Err(words().given_up().to_owned()));
+            }
+        });
+    }
 }
 
 fn start_slot(state: State, slot: usize) {
@@ -53,25 +71,41 @@ fn with_slot<T>(state: State, round: u32, slot: usize, change: impl FnOnce(&mut 
 }
 
 fn hear(state: State, round: u32, slot: usize, said: Said) {
-    let take_row = || with_slot(state, round, slot, |it| it.row.take()).flatten();
+    let take_at = || with_slot(state, round, slot, |it| it.at.take()).flatten();
     match said {
         Said::Alike(_) => {}
         Said::Ready => take_next(state, round, slot),
-        Said::Done(_, outcome) => {
-            if let Some(row) = take_row() {
-                settle(state, row, outcome.map_err(|refused| why(state, &refused)));
-                take_next(state, round, slot);
+        Said::Done(asked, outcome) => {
+            if let Some((row, way)) = take_at() {
+                let other_way = way == 0 && outcome.is_ok();
+                settle(state, row, way, outcome.map_err(|refused| why(state, &refused)));
+                if other_way {
+                    turn(state, round, slot, row, *asked);
+                } else {
+                    take_next(state, round, slot);
+                }
             }
         }
         // Its road is given up, another worker takes the next.
         Said::Stopped => {
-            if let Some(row) = take_row() {
+            if let Some((row, way)) = take_at() {
                 let stopped = WorkTrouble::Stopped { detail: String::new() };
-                settle(state, row, Err(words().trouble_head(&stopped)));
+                settle(state, row, way, Err(words().trouble_head(&stopped)));
                 start_slot(state, slot);
             }
         }
     }
+}
+
+/// Has the same road worked out against the direction of recording.
+fn turn(state: State, round: u32, slot: usize, row: usize, mut asked: Asked) {
+    asked.task.road.reversed = true;
+    with_slot(state, round, slot, |it| {
+        it.at = Some((row, 1));
+        if let Some(worker) = &it.worker {
+            worker.work_out_again(asked);
+        }
+    });
 }
 
 fn why(state: State, refused: &Refused) -> String {
@@ -82,12 +116,19 @@ fn why(state: State, refused: &Refused) -> String {
     }
 }
 
-fn settle(state: State, row: usize, outcome: Result<Arc<Worked>, String>) {
-    state.ranking.rows.update(|rows| {
-        if let Some(ranked) = rows.get_mut(row) {
-            ranked.outcome = Some(outcome);
+/// Takes the outcome of a way. A road that cannot be driven as recorded cannot be driven the other way either.
+fn settle(state: State, row: usize, way: usize, outcome: Result<Arc<Worked>, String>) {
+    let ranked = state.ranking.rows.with_untracked(|rows| rows.get(row).cloned());
+    let Some(ranked) = ranked else { return };
+    ranked.ways.update(|ways| {
+        if way == 0 && outcome.is_err() {
+            ways[1] = Some(outcome.clone());
         }
+        ways[way] = Some(outcome);
     });
+    if state.ranking.as_pair.get_value() {
+        state.pair_ranked();
+    }
 }
 
 /// Gives a worker the next file; with none left the workers end, in a task of their own, since one
@@ -105,14 +146,14 @@ fn take_next(state: State, round: u32, slot: usize) {
     if let (Some(row), Some(leg)) = (row, leg) {
         let Some((truck, day)) = state.ranking.made_for.get_untracked() else { return };
         with_slot(state, round, slot, |it| {
-            it.row = Some(row);
+            it.at = Some((row, 0));
             if let Some(worker) = &it.worker {
                 worker.work_out(Asked::file(leg, truck, day));
             }
         });
         return;
     }
-    let idle = state.ranking.pool.with_value(|pool| pool.slots.iter().all(|slot| slot.row.is_none()));
+    let idle = state.ranking.pool.with_value(|pool| pool.slots.iter().all(|slot| slot.at.is_none()));
     if idle {
         let clear = move || state.ranking.pool.update_value(|pool| pool.slots.clear());
         state.ranking.pool.update_value(|pool| pool.rest = Timer::after(0, clear));

@@ -88,6 +88,15 @@ impl RoadWorker {
         at.asked = Some(asked);
     }
 
+    /// Has it work out the road that it was at last in another way; one at a time.
+    pub(super) fn work_out_again(&self, asked: Asked) {
+        let mut at = self.at.borrow_mut();
+        if let Some(client) = &at.client {
+            client.send(&encode(0, &Request::Plan(asked.task.clone())), std::iter::empty());
+        }
+        at.asked = Some(asked);
+    }
+
     /// Has it tell which recordings are of the same road; once it is ready. The track of the first is named
     /// by itself.
     pub(super) fn look(&self, course: Option<usize>, source: &Source) {

@@ -6,7 +6,7 @@
 use super::question::Told;
 use super::result::Worked;
 use super::signals::{Signals, Stage, State};
-use super::{study_worker, worth};
+use super::study_worker;
 use crate::browser::timer::Timer;
 use crate::browser::worker::Heard;
 use crate::chart::{Ends, RoadPicture};
@@ -79,14 +79,6 @@ fn with_bands(picture: &RoadPicture, heard: &Heard) -> Arc<RoadPicture> {
 }
 
 impl Signals {
-    /// Asks once more what follows from the result shown, after the study worker did not answer.
-    pub(crate) fn study_again(&'static self) {
-        if self.studied.stage.get_untracked() == Stage::Failed {
-            worth::forget(self);
-            follow(self, worth::go_on);
-        }
-    }
-
     /// Asks what the retarder gave.
     pub(crate) fn measure(&'static self, seen: Seen) {
         self.studied.measured.set(None);

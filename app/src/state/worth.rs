@@ -3,7 +3,7 @@
 //! One question is out at a time, so that a ride or an export asked for in between is not kept waiting.
 
 use super::question::Told;
-use super::signals::{Signals, State, WorthTold};
+use super::signals::{Signals, Stage, State, WorthTold};
 use super::{study, study_worker};
 use leptos::prelude::*;
 use solver::limits::Entry;
@@ -58,6 +58,14 @@ pub(super) fn go_on(state: State) {
 }
 
 impl Signals {
+    /// Asks once more what follows from the result shown, after the study worker did not answer.
+    pub(crate) fn study_again(&'static self) {
+        if self.studied.stage.get_untracked() == Stage::Failed {
+            forget(self);
+            study::follow(self, go_on);
+        }
+    }
+
     /// A place came into sight that shows what these entries are worth, or went out of it.
     pub(crate) fn show_worths(&'static self, place: &'static str, entries: &[Entry], in_sight: bool) {
         self.studied.worths.wanted.update_value(|wanted| {

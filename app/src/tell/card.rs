@@ -230,6 +230,18 @@ impl Spoken {
         file_name(road, self.file_stem(), self.picture_name_ending(reversed))
     }
 
+    /// Name of the file of a list of roads.
+    #[must_use]
+    pub fn list_name(&self) -> String {
+        file_name("", self.list_stem(), self.list_ending())
+    }
+
+    /// Name of the file of a comparison, by the road shown.
+    #[must_use]
+    pub fn compared_name(&self, road: &str) -> String {
+        file_name(road, self.file_stem(), self.compared_ending())
+    }
+
     /// Name of the file of rows, for a road as recorded or turned around.
     #[must_use]
     pub fn rows_name(&self, road: &str, reversed: bool) -> String {

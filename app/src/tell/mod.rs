@@ -17,6 +17,5 @@ mod road;
 mod roadside;
 
 pub use ::words::say;
-pub use comparison::TwoRow;
 pub use exercise::{Figures, Label, Line, Term};
 pub use lesson::LessonNote;

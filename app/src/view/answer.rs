@@ -216,7 +216,7 @@ fn legs(look: Look, worked: &Worked, descent: &Descent, units: Units) -> AnyView
             let (at, speed) = (place(change.at.0, units), format::hold_speed(leg.speed.0, units));
             let by = match change.how {
                 ChangeHow::Down => w.slow_first(&place(worked.place_m(slows_from), units), &speed, &w.gear(leg.gear), &at),
-                ChangeHow::Up => ::words::say::capital(&w.by_place(change.how, &at)),
+                ChangeHow::Up => w.change_up(&at, &w.gear(leg.gear)),
             };
             view! {
                 <tr class="change" class:eased=eased>

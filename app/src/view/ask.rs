@@ -63,16 +63,12 @@ fn which_order(state: State, legs: &[Leg]) -> AnyView {
         legs.iter().enumerate().map(|(index, leg)| row(state, index, last, leg)).collect();
     view! {
         <section class="ask card" data-testid="ask-order" aria-live="polite">
-            <div class="section-head">
-                <h2>{w.which_order(legs.len())}</h2>
-                <button type="button" class="button" data-testid="rank" on:click=move |_| state.rank()>
+            <h2>{w.which_order(legs.len())}</h2>
+            {alike(state, legs)}
+            <div class="buttons">
+                <button type="button" class="button primary" data-testid="rank" on:click=move |_| state.rank()>
                     {w.rank(legs.len())}
                 </button>
-            </div>
-            <p>{w.which_order_sentence()}</p>
-            {alike(state, legs)}
-            <ol class="legs">{rows}</ol>
-            <div class="buttons">
                 <button type="button" class="button primary" data-testid="join" on:click=move |_| state.join()>
                     {w.join(legs.len())}
                 </button>
@@ -80,6 +76,8 @@ fn which_order(state: State, legs: &[Leg]) -> AnyView {
                     {w.leave_it()}
                 </button>
             </div>
+            <p>{w.which_order_sentence()}</p>
+            <ol class="legs">{rows}</ol>
         </section>
     }
     .into_any()

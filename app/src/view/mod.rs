@@ -96,7 +96,7 @@ pub(crate) fn page() -> impl IntoView {
             <main on:pointerdown=move |_| state.views.road.set(false) on:focusin=came_back>
                 {front(state, look)}
                 {in_view(state, View::Descents, move || view! { {descents::descents(state)} {study::ahead(state)} {chart::every_stretch(look)} }.into_any())}
-                {in_view(state, View::Two, move || view! { {ranked::ranked(state)} {two::two(state)} }.into_any())}
+                {in_view(state, View::Two, move || side_by_side(state))}
                 {in_view(state, View::Card, move || card::card(state))}
                 {in_view(state, View::More, move || more::more(state))}
             </main>
@@ -133,6 +133,16 @@ fn front(state: State, look: chart::Look) -> AnyView {
             </section>
             {answer::answer(state, look)}
         </div>
+    }
+    .into_any()
+}
+
+/// Two roads, or the list of many.
+fn side_by_side(state: State) -> AnyView {
+    let many = move || state.ranking.in_front.get() && state.ranking.rows.with(|rows| !rows.is_empty());
+    view! {
+        <div class="of-many" hidden=move || !many()>{ranked::ranked(state)}</div>
+        <div class="of-pair" hidden=many>{two::two(state)}</div>
     }
     .into_any()
 }

@@ -1,33 +1,31 @@
-//! Many roads in a list, the worst descent first; any two of them side by side.
+//! Many roads in a table, each driven both ways; any two of them side by side.
 
-use super::part::list;
-use super::verdict::chip;
-use crate::compare::Figures;
-use crate::format::{self, Units};
-use crate::outline;
-use crate::state::{Ranked, State, View, Worked};
+mod list;
+mod row;
+mod saved;
+
+use super::choice::choice;
+use crate::browser;
+use crate::format;
+use crate::many::{Column, Way};
+use crate::state::State;
 use crate::words::words;
 use leptos::prelude::*;
-use solver::order::ascending;
-use solver::plan::Descent;
-use std::sync::Arc;
+use list::{List, Road};
+use row::row;
+use solver::plan::Verdict;
 
-/// The section; hidden while there is no list.
+/// The section.
 pub(super) fn ranked(state: State) -> AnyView {
     let w = words();
-    let none = move || state.ranking.rows.with(Vec::is_empty);
+    let list = List::new(state);
     let head = move || {
-        state
-            .ranking
-            .rows
-            .with(|rows| w.ranked_head(rows.iter().filter(|it| it.outcome.is_some()).count(), rows.len()))
+        let roads = list.roads.get();
+        let done = roads.iter().filter(|it| it.ways.with(|ways| ways.iter().all(Option::is_some))).count();
+        w.ranked_head(done, roads.len())
     };
-    let rows = move || {
-        let units = state.units.get();
-        state.ranking.rows.with(|rows| {
-            order(rows).into_iter().map(|index| row(state, index, &rows[index], units)).collect_view()
-        })
-    };
+    let at_work =
+        move || list.roads.get().iter().any(|it| it.ways.with(|ways| ways.iter().any(Option::is_none)));
     let changed = move || {
         let now = state.entered.entries.with(|entries| (entries.truck.clone(), entries.day));
         state.ranking.made_for.with(|of| of.as_ref().is_some_and(|of| *of != now)).then(|| {
@@ -38,116 +36,162 @@ pub(super) fn ranked(state: State) -> AnyView {
             }
         })
     };
+    let limit = move || {
+        let of = state.ranking.made_for.get();
+        of.map(|(_, day)| w.limit_of_list(&format::temperature(day.heat_limit_c, state.units.get())))
+    };
+    let compare = move |_| {
+        if let Some(pair) = list.pair() {
+            state.compare_ranked(pair);
+        }
+    };
+    let ticked = move || state.ranking.ticked.with(|it| it.len());
+    let is_two = move || state.beside.road.with(Option::is_some);
     view! {
-        <section class="card ranked" id="ranked" hidden=none>
+        <section class="card ranked" id="ranked">
             <div class="section-head">
-                <h2 role="status" data-testid="ranked-head">{head}</h2>
-                <button type="button" class="button" data-testid="end-ranking" on:click=move |_| state.end_ranking()>
-                    {w.end_two()}
-                </button>
+                <h2 role="status" id="many-head" data-testid="ranked-head">{head}</h2>
+                <div class="buttons">
+                    <button type="button" class="button small" data-testid="stop-ranking" hidden=move || !at_work() on:click=move |_| state.stop_ranking()>
+                        {w.stop_ranking()}
+                    </button>
+                    <button type="button" class="button small primary" data-testid="compare-ticked" disabled=move || list.pair().is_none() on:click=compare>
+                        {move || w.compare_ticked(ticked())}
+                    </button>
+                    <button type="button" class="button small" data-testid="to-two" hidden=move || !is_two() on:click=move |_| state.ranking.in_front.set(false)>
+                        {w.two_head()}
+                    </button>
+                    <button type="button" class="button small" data-testid="print-list" on:click=move |_| browser::print_only("ranked")>
+                        {w.print_list()}
+                    </button>
+                    <button type="button" class="button small" data-testid="save-list" on:click=move |_| saved::save(list)>
+                        {w.save_list()}
+                    </button>
+                    <button type="button" class="button small" data-testid="end-ranking" on:click=move |_| state.end_ranking()>
+                        {w.end_two()}
+                    </button>
+                </div>
             </div>
             <p class="about">{w.ranked_sentence()}</p>
             {changed}
-            <ol class="ranks">{rows}</ol>
+            <div class="of-list">
+                {ways(list)}
+                {verdicts(list)}
+            </div>
+            {table(list)}
+            <p class="about">{limit}" · "{w.blank_in_list()}</p>
+            <p class="about">{w.two_caution()}</p>
         </section>
     }
     .into_any()
 }
 
-/// Roads with their worst descent first, then those still worked out, then those that cannot be.
-fn order(rows: &[Ranked]) -> Vec<usize> {
-    let key = |row: &Ranked| match &row.outcome {
-        Some(Ok(worked)) => {
-            // A road without a descent comes last of those that are worked out.
-            -worked.plan.deciding().map_or(f64::MIN, Descent::severity)
-        }
-        None => f64::INFINITY,
-        // Behind all numbers.
-        Some(Err(_)) => f64::NAN,
-    };
-    ascending(rows.iter().map(key))
+fn ways(list: List) -> AnyView {
+    let w = words();
+    let [harder, recorded, reversed] = w.ways();
+    let all = vec![
+        (Way::Harder, "harder", harder),
+        (Way::Recorded, "recorded", recorded),
+        (Way::Reversed, "reversed", reversed),
+    ];
+    choice(w.driven_label(), "way", all, move || list.way.get(), move |it| list.way.set(it))
 }
 
-fn row(state: State, index: usize, ranked: &Ranked, units: Units) -> AnyView {
+/// How many roads there are of each verdict; each shows these alone.
+fn verdicts(list: List) -> AnyView {
     let w = words();
-    let file = ranked.leg.file.name.clone();
-    let track = ranked.outcome.as_ref().and_then(|it| it.as_ref().ok()).map(|it| it.road.name.clone());
-    // Most exports are called as their track is.
-    let track = track.filter(|it| !it.is_empty() && !file.starts_with(it.as_str()));
-    let content = match &ranked.outcome {
-        None => view! { <p class="about">{w.ranking()}</p> }.into_any(),
-        Some(Err(sentence)) => view! { <p class="problem">{sentence.clone()}</p> }.into_any(),
-        Some(Ok(worked)) => figures(state, index, worked, units),
+    let button = |verdict: Option<Verdict>| {
+        let count = Memo::new(move |_| {
+            let roads = list.roads.get();
+            roads.iter().filter_map(|it| list.line_of(it)).filter(|it| it.verdict() == verdict).count()
+        });
+        let pressed = move || list.only.get() == Some(verdict);
+        let press = move |_| list.only.set((!pressed()).then_some(verdict));
+        let name = verdict.map_or(w.short_no_descent(), |it| w.verdict(it));
+        view! {
+            <button
+                type="button"
+                class="button small"
+                data-testid=format!("only-{}", verdict.map_or("none".to_owned(), |it| format!("{it:?}")))
+                hidden=move || count.get() == 0
+                aria-pressed=move || if pressed() { "true" } else { "false" }
+                on:click=press
+            >
+                {name}" "<b>{move || count.get()}</b>
+            </button>
+        }
+        .into_any()
     };
-    let [_, kept, shown, _] = w.two_heads();
-    let marks = move || {
-        let on_page = state.ranked_on_page(index);
-        let all = [(on_page.shown, "ranked-shown", shown), (on_page.beside, "ranked-beside", kept)];
-        let all = all.into_iter().filter(|(is, _, _)| *is);
-        all.map(|(_, mark, word)| view! { <span class="tag" data-testid=mark>{word}</span> }).collect_view()
-    };
-    let current = move || state.ranked_on_page(index).shown.then_some("true");
+    let all = [
+        Some(Verdict::NoSafeSpeed),
+        Some(Verdict::NeedsServiceBrakes),
+        Some(Verdict::LittleInReserve),
+        Some(Verdict::RetarderHolds),
+        None,
+    ];
     view! {
-        <li data-testid="ranked-row" aria-current=current>
-            <h3>
-                <span class="file">{file}</span>
-                {track.map(|track| view! { <small>{track}</small> })}
-                <span role="status">{marks}</span>
-            </h3>
-            {content}
-        </li>
+        <div class="only" role="group" aria-label=w.show_verdicts()>{all.map(button).into_iter().collect_view()}</div>
     }
     .into_any()
 }
 
-fn figures(state: State, index: usize, worked: &Arc<Worked>, units: Units) -> AnyView {
+fn table(list: List) -> AnyView {
     let w = words();
-    let figures = Figures::of(&worked.road, &worked.plan, &worked.picture);
-    let verdict = match &figures.worst {
-        Some(choice) => chip(choice),
-        None => view! { <span>{w.no_descent(figures.blank_m > 0.0)}</span> }.into_any(),
-    };
-    let line = [
-        format::distance(figures.length_m, units),
-        format::temperature(figures.hottest_c, units),
-        figures.slowest_hold.map_or_else(|| "–".to_owned(), |it| format::hold_speed(it, units)),
-        w.time(figures.time_s),
+    let sorted = [
+        Some(Column::Road),
+        Some(Column::Length),
+        None,
+        None,
+        Some(Column::Hardest),
+        Some(Column::Grade),
+        Some(Column::Hold),
+        Some(Column::Verdict),
+        Some(Column::Time),
+        Some(Column::Fuel),
+        Some(Column::Braking),
+        Some(Column::Heat),
+        Some(Column::Heights),
+        None,
     ];
-    let (start_m, end_m) = worked.ends_m();
-    // No button here: the road is turned when it is open, or among the files before.
-    let climbs = outline::climbs((start_m, end_m), figures.fall_m).then(|| w.climbs(start_m, end_m, units));
-    let blank = worked.blank().map(|blank| w.blank(&blank, units));
-    let labels = w.ranked_labels();
-    let facts = labels
-        .into_iter()
-        .zip(line)
-        .map(|(label, text)| view! { <div><dt>{label}</dt><dd>{text}</dd></div> }.into_any());
-    let facts: Vec<AnyView> = facts.collect();
-    let open = move |_| {
-        state.open_ranked(index);
-        state.go(View::Road);
+    let heads: Vec<AnyView> =
+        w.many_columns().into_iter().zip(sorted).map(|(text, column)| head(list, text, column)).collect();
+    let rows = move || list.in_order();
+    // Rows of another list are other rows, though their numbers are the same.
+    let key = |road: &Road| (road.list, road.index);
+    view! {
+        <div class="wide-table" tabindex="0" role="region" aria-labelledby="many-head">
+            <table class="many" data-testid="many" aria-labelledby="many-head">
+                <thead><tr><td></td>{heads}</tr></thead>
+                <tbody>
+                    <For each=rows key=key children=move |road| row(list, road) />
+                </tbody>
+            </table>
+        </div>
+    }
+    .into_any()
+}
+
+/// The head of a column; where the list can be put in order by it, a button that does.
+fn head(list: List, text: &'static str, column: Option<Column>) -> AnyView {
+    let Some(column) = column else { return view! { <th scope="col">{text}</th> }.into_any() };
+    let chosen = move || list.column.get() == column;
+    // The worst first is from high to low, but of names from A to Z.
+    let falls = move || list.turned.get() == (column == Column::Road);
+    let sorted = move || match (chosen(), falls()) {
+        (false, _) => "none",
+        (true, true) => "descending",
+        (true, false) => "ascending",
+    };
+    let press = move |_| {
+        list.turned.set(untrack(chosen) && !list.turned.get_untracked());
+        list.column.set(column);
     };
     view! {
-        {verdict}
-        <dl>
-            <div>
-                <dt>{w.ranked_ends()}</dt>
-                <dd data-testid="ranked-ends">
-                    <span aria-hidden="true">{w.ends(start_m, end_m, units)}</span>
-                    <span class="unseen">{w.ends_spoken(start_m, end_m, units)}</span>
-                </dd>
-            </div>
-            {facts}
-        </dl>
-        <div class="buttons">
-            <button type="button" class="button small" data-testid="open-ranked" on:click=open>
-                {w.open_ranked()}
+        <th scope="col" aria-sort=sorted>
+            <button type="button" data-testid=format!("sort-{column:?}") on:click=press>
+                {text}<span aria-hidden="true">{move || if !chosen() { "" } else if falls() { " ▾" } else { " ▴" }}</span>
             </button>
-            <button type="button" class="button small" data-testid="beside-ranked" on:click=move |_| state.keep_ranked_beside(index)>
-                {w.beside_ranked()}
-            </button>
-        </div>
-        {list("notes", "ranked-notes", blank.into_iter().chain(climbs).collect())}
+        </th>
     }
     .into_any()
 }

@@ -4,11 +4,12 @@ use super::card::facts;
 use super::chart::pair;
 use super::part::text_field;
 use super::road::file_field;
+use crate::browser::{self, download};
 use crate::chart::RoadPicture;
-use crate::compare::Figures;
-use crate::format::{self, Units, parse_number};
+use crate::compare::{Figures, Row, easier, to_minute};
+use crate::format::{self, Units, numerals, parse_number};
+use crate::many::{Cell, spreadsheet};
 use crate::state::{Origin, State, Worked};
-use crate::tell::TwoRow;
 use crate::words::words;
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -93,6 +94,24 @@ fn comparison(state: State, both: Memo<Option<Both>>) -> AnyView {
             }
         })
     };
+    let reason = move || {
+        let units = state.units.get();
+        both.with(|both| {
+            let both = both.as_ref().filter(|it| !Arc::ptr_eq(&it.worked[0], &it.worked[1]))?;
+            let of = both.worked.each_ref().map(|it| Figures::of(&it.road, &it.plan, &it.picture));
+            Some(w.why(&name(&both.worked[1]), &of, units))
+        })
+    };
+    let save = move |_| {
+        let (units, rates) = (state.units.get_untracked(), state.beside.rates.get_untracked());
+        let saved = both.with_untracked(|both| {
+            let worked = &both.as_ref()?.worked;
+            Some((w.compared_name(worked[1].name()), saved(worked, units, &rates)))
+        });
+        if let Some((name, text)) = saved {
+            download::save(&name, "text/csv", &text);
+        }
+    };
     let table = move || {
         let (units, rates) = (state.units.get(), state.beside.rates.get());
         both.with(|both| both.as_ref().map(|it| table(&it.worked, units, &rates)))
@@ -104,8 +123,17 @@ fn comparison(state: State, both: Memo<Option<Both>>) -> AnyView {
                 <div class="section-head">
                     <h2>{w.two_head()}</h2>
                     <div class="buttons">
+                        <button type="button" class="button small" data-testid="to-many" hidden=move || state.ranking.rows.with(Vec::is_empty) on:click=move |_| state.ranking.in_front.set(true)>
+                            {move || w.to_many(state.ranking.rows.with(Vec::len))}
+                        </button>
                         <button type="button" class="button small" data-testid="swap-two" on:click=move |_| state.swap()>
                             {w.swap()}
+                        </button>
+                        <button type="button" class="button small" data-testid="print-two" hidden=same on:click=move |_| browser::print_only("two")>
+                            {w.print_list()}
+                        </button>
+                        <button type="button" class="button small" data-testid="save-two" hidden=same on:click=save>
+                            {w.save_list()}
                         </button>
                         <button type="button" class="button small" data-testid="end-two" on:click=move |_| state.end_two()>
                             {w.end_two()}
@@ -114,7 +142,9 @@ fn comparison(state: State, both: Memo<Option<Both>>) -> AnyView {
                 </div>
                 <p class="two-next" role="status" data-testid="two-next">{next}</p>
                 {another}
+                <p class="reason" data-testid="reason">{reason}</p>
                 {table}
+                <p class="about"><b aria-hidden="true">"● "</b>{w.easier_mark()}</p>
                 {rates(state)}
                 <p class="about">{w.swap_sentence()}" "{w.two_caution()}</p>
             </section>
@@ -145,8 +175,8 @@ fn rates(state: State) -> AnyView {
     view! { <div class="rates">{one(0)}{one(1)}</div> }.into_any()
 }
 
-/// A row: its label, both values, the difference.
-type Row = (TwoRow, [String; 2], String);
+/// A row as it is written: which, both values, the difference.
+type Written = (Row, [String; 2], String);
 
 fn table(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> AnyView {
     let w = words();
@@ -156,12 +186,20 @@ fn table(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> AnyVie
         let road = road.map(|road| view! { <strong>{road}</strong> });
         view! { <th scope="col">{head}" "{road}</th> }.into_any()
     });
+    let figures = worked.each_ref().map(|it| Figures::of(&it.road, &it.plan, &it.picture));
     let rows = rows(worked, units, rates).into_iter().map(|(row, [kept, shown], difference)| {
+        // Of what is written: where both read the same, none is the easier one.
+        let easier = easier(row, &figures).filter(|_| kept != shown);
+        let mark = |index: usize| {
+            (easier == Some(index)).then(|| {
+                view! { <b class="easier"><span aria-hidden="true">"● "</span><span class="unseen">{w.easier_mark()}": "</span></b> }
+            })
+        };
         view! {
             <tr data-testid=format!("two-{row:?}")>
                 <th scope="row">{w.two_row(row)}</th>
-                <td>{kept}</td>
-                <td>{shown}</td>
+                <td>{mark(0)}{kept}</td>
+                <td>{mark(1)}{shown}</td>
                 <td>{difference}</td>
             </tr>
         }
@@ -179,14 +217,14 @@ fn table(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> AnyVie
     .into_any()
 }
 
-fn rows(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> Vec<Row> {
+fn rows(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> Vec<Written> {
     let w = words();
     let of = worked.each_ref().map(|it| Figures::of(&it.road, &it.plan, &it.picture));
-    let text = |row: TwoRow, values: [String; 2]| {
+    let text = |row: Row, values: [String; 2]| {
         let difference = if values[0] == values[1] { w.no_difference().to_owned() } else { String::new() };
         (row, values, difference)
     };
-    let plain = |row: TwoRow, get: &dyn Fn(&Figures) -> Option<f64>, written: &dyn Fn(f64) -> String| {
+    let plain = |row: Row, get: &dyn Fn(&Figures) -> Option<f64>, written: &dyn Fn(f64) -> String| {
         let values = of.each_ref().map(get);
         let texts = values.map(|value| value.map_or_else(|| "–".to_owned(), written));
         let difference = match values {
@@ -214,35 +252,44 @@ fn rows(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> Vec<Row
         it.worst.map_or_else(|| w.no_descent(it.blank_m > 0.0).to_owned(), |it| w.verdict_of(&it).to_owned())
     };
     let mut rows = vec![
-        text(TwoRow::Truck, worked.each_ref().map(|it| facts(it, units))),
-        text(TwoRow::Worst, of.each_ref().map(verdict)),
-        plain(TwoRow::Descents, &|it| Some(it.descents as f64), &count),
-        plain(TwoRow::Hold, &|it| it.slowest_hold, &speed),
-        plain(TwoRow::Hottest, &|it| Some(it.hottest_c), &|it| format::temperature(it, units)),
-        plain(TwoRow::Braked, &|it| Some(it.braked_m), &length),
-        plain(TwoRow::Service, &|it| Some(it.service_j), &format::work),
-        plain(TwoRow::Holding, &|it| Some(it.holding_j), &format::work),
-        plain(TwoRow::Down, &|it| Some(to_minute(it.down_s)), &|it| w.short_time(it)),
-        plain(TwoRow::Up, &|it| Some(to_minute(it.up_s)), &|it| w.short_time(it)),
-        plain(TwoRow::Crawl, &|it| it.crawl, &speed),
-        plain(TwoRow::Time, &|it| Some(to_minute(it.time_s)), &|it| w.short_time(it)),
-        plain(TwoRow::Rise, &|it| Some(it.rise_m), &height),
-        plain(TwoRow::Fall, &|it| Some(it.fall_m), &height),
-        plain(TwoRow::Length, &|it| Some(it.length_m), &length),
-        plain(TwoRow::Curves, &|it| Some(it.curves as f64), &count),
-        plain(TwoRow::Checks, &|it| Some(it.stops[0] as f64), &count),
-        plain(TwoRow::Ramps, &|it| Some(it.stops[1] as f64), &count),
-        plain(TwoRow::Parking, &|it| Some(it.stops[2] as f64), &count),
-        plain(TwoRow::Blank, &|it| Some(it.blank_m), &length),
-        plain(TwoRow::Fuel, &|it| Some(it.fuel_j), &fuel),
+        text(Row::Worst, of.each_ref().map(verdict)),
+        plain(Row::Descents, &|it| Some(it.descents as f64), &count),
+        plain(Row::Hold, &|it| it.slowest_hold, &speed),
+        plain(Row::Hottest, &|it| Some(it.hottest_c), &|it| format::temperature(it, units)),
+        plain(Row::Braked, &|it| Some(it.braked_m), &length),
+        plain(Row::Service, &|it| Some(it.service_j), &format::work),
+        plain(Row::Holding, &|it| Some(it.holding_j), &format::work),
+        plain(Row::Down, &|it| Some(to_minute(it.down_s)), &|it| w.short_time(it)),
+        plain(Row::Up, &|it| Some(to_minute(it.up_s)), &|it| w.short_time(it)),
+        plain(Row::Crawl, &|it| it.crawl, &speed),
+        plain(Row::Time, &|it| Some(to_minute(it.time_s)), &|it| w.short_time(it)),
+        plain(Row::Rise, &|it| Some(it.rise_m), &height),
+        plain(Row::Fall, &|it| Some(it.fall_m), &height),
+        plain(Row::Length, &|it| Some(it.length_m), &length),
+        plain(Row::Curves, &|it| Some(it.curves as f64), &count),
+        plain(Row::Checks, &|it| Some(it.stops[0] as f64), &count),
+        plain(Row::Ramps, &|it| Some(it.stops[1] as f64), &count),
+        plain(Row::Parking, &|it| Some(it.stops[2] as f64), &count),
+        plain(Row::Blank, &|it| Some(it.blank_m), &length),
+        plain(Row::Fuel, &|it| Some(it.fuel_j), &fuel),
     ];
     if per_litre.is_some() || per_hour.is_some() {
-        rows.push(plain(TwoRow::Cost, &cost, &money));
+        rows.push(plain(Row::Cost, &cost, &money));
     }
+    rows.push(text(Row::Truck, worked.each_ref().map(|it| facts(it, units))));
     rows
 }
 
-/// A time as it is shown, s: so that differences add up.
-fn to_minute(seconds: f64) -> f64 {
-    (seconds / 60.0).round() * 60.0
+/// The comparison for a spreadsheet, as it stands on the page.
+fn saved(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> String {
+    let w = words();
+    let [kept, shown] = worked.each_ref().map(|it| name(it));
+    let [what, _, _, difference] = w.two_heads();
+    let text = |it: &str| Cell::Text(it.to_owned());
+    let head = vec![text(what), Cell::Text(kept), Cell::Text(shown), text(difference)];
+    let rows = rows(worked, units, rates).into_iter().map(|(row, [kept, shown], difference)| {
+        vec![text(w.two_row(row)), Cell::Text(kept), Cell::Text(shown), Cell::Text(difference)]
+    });
+    let caution = vec![text(w.two_caution())];
+    spreadsheet(&std::iter::once(head).chain(rows).chain([caution]).collect::<Vec<_>>(), numerals().decimal)
 }

@@ -499,13 +499,17 @@ demo-mark = erfundenes Beispiel
 demo-sentence = Das ist eine erfundene Strecke, kein wirklicher Pass. Wählen Sie Ihre eigene GPX-Datei, oder legen Sie sie irgendwo auf der Seite ab; sie bleibt auf diesem Gerät.
 show-demo = Beispiel zeigen
 reverse = Gegenrichtung
-reversed-mark = entgegen der Aufzeichnung
+reversed-mark = umgekehrt
 course = Track in der Datei
 which-track = { $file } enthält { $count } Strecken. Welche davon werden Sie fahren?
 course-unusable = ohne Höhen oder zu kurz
 leave-it = Abbrechen
-which-order = { $count } Dateien: In welcher Reihenfolge werden sie gefahren?
-which-order-sentence = Sie werden von oben nach unten verbunden. Wo eine mehr als 2 km vom Anfang der nächsten endet, stimmt die Reihenfolge oder eine Richtung nicht.
+which-order = { $count ->
+    [one] 1 Datei: öffnen Sie sie.
+    [2] 2 Dateien: Was sind sie?
+   *[other] { $count } Dateien: In welcher Reihenfolge werden sie gefahren?
+}
+which-order-sentence = Zum Verbinden bringen Sie sie in die Reihenfolge der Fahrt. Sie werden von oben nach unten verbunden. Wo eine mehr als 2 km vom Anfang der nächsten endet, stimmt die Reihenfolge oder eine Richtung nicht.
 join = { $count ->
     [one] Diese Datei öffnen
    *[other] { $count } Dateien verbinden
@@ -556,7 +560,7 @@ trouble-head-truck-file = Diese Fahrzeugdatei kann nicht verwendet werden
 trouble-head-project-file = Dieses Projekt kann nicht verwendet werden
 trouble-head-cannot-export = Die Datei konnte nicht gespeichert werden
 trouble-head-no-picture = Das Merkblatt konnte nicht als Bild gespeichert werden
-trouble-many-files = Bis zu 20 Dateien können zu einer Strecke verbunden werden. Wählen Sie weniger.
+trouble-many-files = Bis zu 20 Dateien können zu einer Strecke verbunden und bis zu 200 verglichen werden. Wählen Sie weniger.
 trouble-not-a-file = Legen Sie eine GPX-Datei ab, oder wählen Sie eine mit der Taste.
 trouble-built-in-missing = Die Seite selbst funktioniert: Wählen Sie eine eigene GPX-Datei.
 trouble-cannot-start = Der Browser hat den Teil, der rechnet, nicht geladen. Laden Sie die Seite neu; wenn das nicht hilft, nehmen Sie einen Browser der letzten Jahre, in dem WebAssembly und Worker eingeschaltet sind.
@@ -641,6 +645,7 @@ sure-label = Wie sicher
 too-long-to-be-sure = Diese Strecke ist zu lang, um sie 256 Mal zu fahren: Berechnen Sie einen Teil davon, um zu sehen, wie sicher der Plan ist.
 studying = Berechnet, wie sicher das ist: { $share }
 not-yet = …
+change-up = Ab { $from } hochschalten: { $gear }
 slow-first = Ab { $from } mit der Dauerbremse auf { $speed } verlangsamen, dann { $gear }, spätestens bei { $at }
 not-worked-out = nicht berechnet
 not-worked-out-sentence = Das wurde nicht berechnet: Der Teil der Seite, der weiter rechnet, hat nicht geantwortet. Es heißt nicht, dass alles in Ordnung ist.
@@ -735,20 +740,83 @@ rate-units-metric =
 rate-units-imperial =
     .first = je Gallone
     .second = je Stunde
-rank = Diese { $count } Strecken vergleichen
-ranked-sentence = Jede für das eingegebene Fahrzeug und die eingegebenen Bedingungen, die mit der schlimmsten Gefällestrecke zuerst. Öffnen Sie eine, und behalten Sie eine andere daneben.
+rank = { $count ->
+    [one] Diese Strecke in eine Liste
+    [2] Die 2 Strecken vergleichen
+   *[other] Diese { $count } Strecken vergleichen
+}
+ranked-sentence = Jede in beiden Richtungen, für das eingegebene Fahrzeug und die eingegebenen Bedingungen. Haken Sie zwei zum Vergleichen an, oder öffnen Sie eine über ihren Namen.
 ranking = wird berechnet
-open-ranked = Öffnen
-beside-ranked = Daneben behalten
-ranked-ends = Richtung
-ranked-labels =
-    .length = Länge
-    .brakes = Bremsen nach hartem Stopp
-    .hold = niedrigstes Tempo
-    .time = Zeit
 rank-again = Fahrzeug oder Bedingungen haben sich geändert: Strecken neu berechnen
 ranked-so-far = Strecken: { $done } von { $count } berechnet
 ranked-roads = { $count } Strecken
+given-up = abgebrochen
+many-columns =
+    .road = Strecke
+    .length = Länge
+    .way = Richtung
+    .profile = Profil
+    .hardest = schwerste
+    .grade = Gefälle
+    .hold = Gang, Stufe, Tempo
+    .verdict = Ergebnis
+    .time = Zeit
+    .fuel = Kraftstoff
+    .braking = Bremsarbeit
+    .heat = harter Stopp
+    .heights = Höhen
+    .other = andere Richtung
+driven-label = Richtung
+ways =
+    .harder = schwerere
+    .recorded = wie aufgezeichnet
+    .reversed = umgekehrt
+heights-word = { $class ->
+    [good] gut
+    [fair] mittel
+   *[poor] schlecht
+}
+show-verdicts = Zeigen
+short-no-descent = kein Gefälle
+compare-ticked = { $count ->
+    [one] Noch 1 zum Vergleichen anhaken
+    [2] 2 vergleichen
+   *[other] 2 zum Vergleichen anhaken
+}
+turn-ranked = { $name } umkehren
+tick-ranked = { $name } anhaken
+stop-ranking = Anhalten
+print-list = Drucken
+save-list = Als Tabelle speichern
+to-many = Alle { $count } Strecken
+limit-of-list = Grenze { $limit }
+blank-in-list = ? Höhen fehlen oder sind falsch: dort kein Rat
+list-ending = -Liste.csv
+list-stem = Strecken
+compared-ending = -Vergleich.csv
+easier-mark = die leichtere. Es gibt keine Summe: Sie wägen ab.
+reason = { $name }: { $parts }.
+reason-none = { $name }: kein Unterschied in Ergebnis, Zeit, Kraftstoff und Hitze.
+reason-time = { $more ->
+    [true] { $figure } länger
+   *[false] { $figure } kürzer
+}
+reason-heat = { $more ->
+    [true] Bremsen nach hartem Stopp { $figure } heißer
+   *[false] Bremsen nach hartem Stopp { $figure } kühler
+}
+reason-fuel = { $more ->
+    [true] { $figure } mehr Kraftstoff
+   *[false] { $figure } weniger Kraftstoff
+}
+reason-hold = langsamste { $shown } statt { $kept }
+reason-verdict = { $shown }, statt: { $kept }
+list-heads =
+    .file = Datei
+    .crest = Kuppe
+    .limit = Grenze
+    .blank = nicht beurteilt
+    .truck = Fahrzeug, Bedingungen
 
 ## Words of places and posted limits along the road.
 

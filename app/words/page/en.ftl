@@ -20,6 +20,7 @@
 ### $known usize
 ### $lane crate::chart::Lane
 ### $lead solver::day::Lead
+### $more bool
 ### $number usize
 ### $off bool
 ### $on-shaft crate::entries::OnShaft
@@ -29,7 +30,7 @@
 ### $reading crate::chart::Reading
 ### $reversed bool
 ### $route bool
-### $row crate::tell::TwoRow
+### $row crate::compare::Row
 ### $rows usize
 ### $screen crate::screen::Screen
 ### $seed u32
@@ -793,7 +794,7 @@ show-demo = Show the demo
 # Button that turns the road around.
 reverse = Reverse
 # Mark of a road that was turned around.
-reversed-mark = other way round than recorded
+reversed-mark = reversed
 # Label of the choice of tracks.
 course = Track in the file
 # Asks which track of a file is meant.
@@ -803,9 +804,13 @@ course-unusable = without heights, or too short
 # Leaves what was asked about as it was.
 leave-it = Cancel
 # Asks for the order of several files.
-which-order = { $count } files: in which order are they driven?
+which-order = { $count ->
+    [one] 1 file: open it.
+    [2] 2 files: what are they?
+   *[other] { $count } files: in which order are they driven?
+}
 # What comes of it.
-which-order-sentence = They are joined from top to bottom. Where one ends more than 2 km from the start of the next, the order or a direction is wrong.
+which-order-sentence = To join them, put them in the order of driving. They are joined from top to bottom. Where one ends more than 2 km from the start of the next, the order or a direction is wrong.
 # Joins the files.
 join = { $count ->
     [one] Open this file
@@ -881,7 +886,7 @@ trouble-head-project-file = That project cannot be used
 trouble-head-cannot-export = The file could not be saved
 trouble-head-no-picture = The card could not be saved as a picture
 # What to do about it.
-trouble-many-files = Up to 20 files can be joined to one road. Choose fewer.
+trouble-many-files = Up to 20 files can be joined to one road, and up to 200 compared. Choose fewer.
 trouble-not-a-file = Drop a GPX file, or use the button to choose one.
 trouble-built-in-missing = The page itself works: choose a GPX file of your own.
 trouble-cannot-start = The browser did not load the part that calculates. Reload the page; if that does not help, use a browser of the last few years with WebAssembly and workers switched on.
@@ -1015,6 +1020,8 @@ too-long-to-be-sure = This road is too long to be driven 256 times: work out a p
 studying = Working out how sure this is: { $share }
 # What is still worked out.
 not-yet = …
+# Between two legs of a descent: a change up.
+change-up = From { $from } change up to { $gear }
 # Between two legs of a descent: a change down, for which the truck is slowed first.
 slow-first = From { $from } slow to { $speed } with the retarder, then { $gear }, in by { $at }
 # Short answer of what the study worker did not work out.
@@ -1148,29 +1155,116 @@ rate-units-imperial =
     .first = a gallon
     .second = an hour
 # Compares the files instead of joining them.
-rank = Compare these { $count } roads
+rank = { $count ->
+    [one] List this road
+    [2] Compare the 2 roads
+   *[other] Compare these { $count } roads
+}
 # What the list is for.
-ranked-sentence = Each for the truck and the day entered, the worst descent first. Open one, and keep another beside it.
+ranked-sentence = Each both ways, for the truck and the day entered. Tick two to compare them, or press a name to open that road.
 # A file that waits or is worked out.
 ranking = being worked out
-# Makes a road of the list the one shown.
-open-ranked = Open
-# Keeps a road of the list beside.
-beside-ranked = Keep beside
-# Label of the heights at the ends of a road, in the direction of travel.
-ranked-ends = direction
-# Labels of a road's figures: length, hottest brakes, slowest hold speed, time.
-ranked-labels =
-    .length = length
-    .brakes = brakes after a hard stop
-    .hold = slowest hold
-    .time = time
 # Works the list out again for other entries.
 rank-again = Truck or day have changed: work the roads out again
 # Head of the list of roads, while they are worked out.
 ranked-so-far = Roads: { $done } of { $count } worked out
 # Head of that list.
 ranked-roads = { $count } roads
+# A road of the list that was given up before it was worked out.
+given-up = given up
+# Heads of the list, from left to right.
+many-columns =
+    .road = road
+    .length = length
+    .way = way
+    .profile = profile
+    .hardest = hardest
+    .grade = grade
+    .hold = gear, stage, hold
+    .verdict = verdict
+    .time = time
+    .fuel = fuel
+    .braking = braking
+    .heat = hard stop
+    .heights = heights
+    .other = other way
+# Label of the way in which the roads are driven.
+driven-label = Way
+# Ways in which the roads are driven.
+ways =
+    .harder = harder
+    .recorded = as recorded
+    .reversed = reversed
+# Quality of the heights in a word.
+heights-word = { $class ->
+    [good] good
+    [fair] fair
+   *[poor] poor
+}
+# Label of the choice of verdicts shown.
+show-verdicts = Show
+# A road without a descent, in a cell.
+short-no-descent = no descent
+# Compares the two rows that are ticked.
+compare-ticked = { $count ->
+    [one] Tick 1 more to compare
+    [2] Compare 2
+   *[other] Tick 2 to compare
+}
+# Turns a road of the list round.
+turn-ranked = Turn { $name } round
+# Ticks a road of the list.
+tick-ranked = Tick { $name }
+# Works out no more of the list.
+stop-ranking = Stop
+# Prints a list or a comparison.
+print-list = Print
+# Saves a list or a comparison for a spreadsheet.
+save-list = Save as a table
+# Brings the list to the front.
+to-many = All { $count } roads
+# Below the list: the limit of the brakes.
+limit-of-list = limit { $limit }
+# Below the list: what a question mark means.
+blank-in-list = ? heights missing or wrong there: no advice
+# End of the name of a file: the list, for a spreadsheet.
+list-ending = -list.csv
+# Beginning of the name of that file.
+list-stem = roads
+# End of the name of a file: the comparison, for a spreadsheet.
+compared-ending = -compared.csv
+# What the mark beside a figure means.
+easier-mark = the easier one. There is no total: you weigh it.
+# Why one road rather than the other: the road shown, and in what it differs from the one kept.
+reason = { $name }: { $parts }.
+# The road shown differs in nothing that counts.
+reason-none = { $name }: no difference in verdict, time, fuel or heat.
+# Difference in time.
+reason-time = { $more ->
+    [true] { $figure } longer
+   *[false] { $figure } shorter
+}
+# Difference in brake heat.
+reason-heat = { $more ->
+    [true] brakes { $figure } hotter after a hard stop
+   *[false] brakes { $figure } cooler after a hard stop
+}
+# Difference in fuel.
+reason-fuel = { $more ->
+    [true] { $figure } more fuel
+   *[false] { $figure } less fuel
+}
+# The slowest descents of both.
+reason-hold = slowest { $shown } instead of { $kept }
+# The verdicts of both.
+reason-verdict = { $shown }, instead of: { $kept }
+# Heads that only the spreadsheet has: file, crest of the hardest descent, limit of the brakes, what is not assessed, truck and day.
+list-heads =
+    .file = file
+    .crest = crest
+    .limit = limit
+    .blank = not assessed
+    .truck = truck, day
 
 ## Words of places and posted limits along the road.
 

@@ -496,13 +496,17 @@ demo-mark = ejemplo inventado
 demo-sentence = Esta es una carretera inventada, no un puerto de montaña real. Elija su propio archivo GPX, o suéltelo en cualquier parte de la página; se queda en este equipo.
 show-demo = Mostrar el ejemplo
 reverse = Invertir el sentido
-reversed-mark = en sentido contrario al grabado
+reversed-mark = inverso
 course = Recorrido del archivo
 which-track = { $file } contiene { $count } carreteras. ¿Por cuál va a conducir?
 course-unusable = sin altitudes o demasiado corta
 leave-it = Cancelar
-which-order = { $count } archivos: ¿en qué orden se recorren?
-which-order-sentence = Se unen de arriba abajo. Donde uno termina a más de 2 km del inicio del siguiente, el orden o un sentido es incorrecto.
+which-order = { $count ->
+    [one] 1 archivo: ábralo.
+    [2] 2 archivos: ¿qué son?
+   *[other] { $count } archivos: ¿en qué orden se recorren?
+}
+which-order-sentence = Para unirlos, póngalos en el orden del recorrido. Se unen de arriba abajo. Donde uno termina a más de 2 km del inicio del siguiente, el orden o un sentido es incorrecto.
 join = { $count ->
     [one] Abrir este archivo
    *[other] Unir { $count } archivos
@@ -553,7 +557,7 @@ trouble-head-truck-file = No se puede usar ese archivo de camión
 trouble-head-project-file = No se puede usar ese proyecto
 trouble-head-cannot-export = No se pudo guardar el archivo
 trouble-head-no-picture = No se pudo guardar la ficha como imagen
-trouble-many-files = Se pueden unir hasta 20 archivos en una sola carretera. Elija menos.
+trouble-many-files = Se pueden unir hasta 20 archivos en una sola carretera y comparar hasta 200. Elija menos.
 trouble-not-a-file = Suelte un archivo GPX, o use el botón para elegir uno.
 trouble-built-in-missing = La página en sí funciona: elija un archivo GPX propio.
 trouble-cannot-start = El navegador no cargó la parte que calcula. Recargue la página; si eso no ayuda, use un navegador de los últimos años con WebAssembly y los procesos en segundo plano (workers) activados.
@@ -638,6 +642,7 @@ sure-label = Qué fiabilidad tiene
 too-long-to-be-sure = Esta carretera es demasiado larga para calcularla 256 veces: calcule una parte de ella para saber qué fiabilidad tiene su plan.
 studying = Calculando la fiabilidad: hecho el { $share }
 not-yet = …
+change-up = Desde el { $from } cambiar a { $gear }
 slow-first = Desde el { $from } reducir a { $speed } con el ralentizador, luego { $gear }, a más tardar en el { $at }
 not-worked-out = sin calcular
 not-worked-out-sentence = Esto no se ha calculado: la parte de la página que sigue calculando no ha respondido. No significa que todo esté bien.
@@ -735,20 +740,83 @@ rate-units-metric =
 rate-units-imperial =
     .first = por galón
     .second = por hora
-rank = Comparar estas { $count } carreteras
-ranked-sentence = Cada una con el camión y las condiciones introducidos, primero la que tiene la peor bajada. Abra una y guarde otra al lado.
+rank = { $count ->
+    [one] Esta carretera en una lista
+    [2] Comparar las 2 carreteras
+   *[other] Comparar estas { $count } carreteras
+}
+ranked-sentence = Cada una en los dos sentidos, con el camión y las condiciones introducidos. Marque dos para compararlas, o pulse un nombre para abrir esa carretera.
 ranking = en cálculo
-open-ranked = Abrir
-beside-ranked = Guardar al lado
-ranked-ends = sentido
-ranked-labels =
-    .length = longitud
-    .brakes = frenos tras frenada fuerte
-    .hold = menor velocidad a mantener
-    .time = tiempo
 rank-again = El camión o las condiciones han cambiado: calcular otra vez las carreteras
 ranked-so-far = Carreteras: { $done } de { $count } calculadas
 ranked-roads = { $count } carreteras
+given-up = abandonada
+many-columns =
+    .road = carretera
+    .length = longitud
+    .way = sentido
+    .profile = perfil
+    .hardest = la más dura
+    .grade = pendiente
+    .hold = marcha, posición, velocidad
+    .verdict = resultado
+    .time = tiempo
+    .fuel = combustible
+    .braking = frenado
+    .heat = frenada fuerte
+    .heights = alturas
+    .other = otro sentido
+driven-label = Sentido
+ways =
+    .harder = el más duro
+    .recorded = como se grabó
+    .reversed = inverso
+heights-word = { $class ->
+    [good] buenas
+    [fair] regulares
+   *[poor] malas
+}
+show-verdicts = Mostrar
+short-no-descent = sin bajada
+compare-ticked = { $count ->
+    [one] Marque 1 más para comparar
+    [2] Comparar 2
+   *[other] Marque 2 para comparar
+}
+turn-ranked = Invertir { $name }
+tick-ranked = Marcar { $name }
+stop-ranking = Detener
+print-list = Imprimir
+save-list = Guardar como tabla
+to-many = Las { $count } carreteras
+limit-of-list = límite { $limit }
+blank-in-list = ? faltan alturas o son incorrectas: ahí no hay consejo
+list-ending = -lista.csv
+list-stem = carreteras
+compared-ending = -comparadas.csv
+easier-mark = la más fácil. No hay total: lo sopesa usted.
+reason = { $name }: { $parts }.
+reason-none = { $name }: sin diferencia en resultado, tiempo, combustible ni calor.
+reason-time = { $more ->
+    [true] { $figure } más
+   *[false] { $figure } menos
+}
+reason-heat = { $more ->
+    [true] frenos { $figure } más calientes tras una frenada fuerte
+   *[false] frenos { $figure } más fríos tras una frenada fuerte
+}
+reason-fuel = { $more ->
+    [true] { $figure } más de combustible
+   *[false] { $figure } menos de combustible
+}
+reason-hold = la más lenta a { $shown } en lugar de { $kept }
+reason-verdict = { $shown }, en lugar de: { $kept }
+list-heads =
+    .file = archivo
+    .crest = cima
+    .limit = límite
+    .blank = sin evaluar
+    .truck = camión, condiciones
 
 ## Words of places and posted limits along the road.
 

@@ -496,13 +496,17 @@ demo-mark = démo inventée
 demo-sentence = Cette route est inventée, ce n’est pas un vrai col. Choisissez votre propre fichier GPX, ou déposez-le n’importe où sur la page ; il reste sur cet appareil.
 show-demo = Afficher la démo
 reverse = Inverser le sens
-reversed-mark = en sens inverse de l’enregistrement
+reversed-mark = en sens inverse
 course = Trace du fichier
 which-track = { $file } contient { $count } routes. Laquelle allez-vous prendre ?
 course-unusable = sans altitudes, ou longueur insuffisante
 leave-it = Annuler
-which-order = { $count } fichiers : dans quel ordre sont-ils parcourus ?
-which-order-sentence = Ils sont joints de haut en bas. Là où l’un finit à plus de 2 km du début du suivant, l’ordre ou un sens est faux.
+which-order = { $count ->
+    [one] 1 fichier : ouvrez-le.
+    [2] 2 fichiers : que sont-ils ?
+   *[other] { $count } fichiers : dans quel ordre sont-ils parcourus ?
+}
+which-order-sentence = Pour les joindre, mettez-les dans l’ordre du parcours. Ils sont joints de haut en bas. Là où l’un finit à plus de 2 km du début du suivant, l’ordre ou un sens est faux.
 join = { $count ->
     [one] Ouvrir ce fichier
    *[other] Joindre { $count } fichiers
@@ -553,7 +557,7 @@ trouble-head-truck-file = Ce fichier de véhicule n’est pas utilisable
 trouble-head-project-file = Ce projet n’est pas utilisable
 trouble-head-cannot-export = Le fichier n’a pas pu être enregistré
 trouble-head-no-picture = La fiche n’a pas pu être enregistrée comme image
-trouble-many-files = On peut joindre jusqu’à 20 fichiers en une route. Choisissez-en moins.
+trouble-many-files = On peut joindre jusqu’à 20 fichiers en une route et en comparer jusqu’à 200. Choisissez-en moins.
 trouble-not-a-file = Déposez un fichier GPX, ou choisissez-en un à l’aide du bouton.
 trouble-built-in-missing = La page elle-même fonctionne : choisissez un fichier GPX à vous.
 trouble-cannot-start = Le navigateur n’a pas chargé la partie qui calcule. Rechargez la page ; si cela ne suffit pas, utilisez un navigateur de ces dernières années, avec WebAssembly et les workers activés.
@@ -638,6 +642,7 @@ sure-label = Degré de certitude
 too-long-to-be-sure = Cette route est trop longue pour que son parcours soit calculé 256 fois : calculez-en une partie pour connaître le degré de certitude de son plan.
 studying = Calcul du degré de certitude : { $share }
 not-yet = …
+change-up = À partir du { $from }, monter : { $gear }
 slow-first = À partir du { $from }, ralentir à { $speed } au ralentisseur, puis { $gear }, au plus tard au { $at }
 not-worked-out = non calculé
 not-worked-out-sentence = Cela n’a pas été calculé : la partie de la page qui poursuit le calcul n’a pas répondu. Cela ne veut pas dire que tout va bien.
@@ -736,20 +741,83 @@ rate-units-metric =
 rate-units-imperial =
     .first = par gallon US
     .second = par heure
-rank = Comparer ces { $count } routes
-ranked-sentence = Chacune pour le véhicule et les conditions du jour saisis, la pire descente en premier. Ouvrez-en une, et gardez-en une autre à côté.
+rank = { $count ->
+    [one] Cette route dans une liste
+    [2] Comparer les 2 routes
+   *[other] Comparer ces { $count } routes
+}
+ranked-sentence = Chacune dans les deux sens, pour le véhicule et les conditions du jour saisis. Cochez-en deux pour les comparer, ou touchez un nom pour ouvrir cette route.
 ranking = calcul en cours
-open-ranked = Ouvrir
-beside-ranked = Garder à côté
-ranked-ends = sens
-ranked-labels =
-    .length = longueur
-    .brakes = freins après freinage énergique
-    .hold = vitesse à tenir la plus basse
-    .time = temps
 rank-again = Le véhicule ou les conditions du jour ont changé : recalculer les routes
 ranked-so-far = Routes calculées : { $done } sur { $count }
 ranked-roads = { $count } routes
+given-up = abandonné
+many-columns =
+    .road = route
+    .length = longueur
+    .way = sens
+    .profile = profil
+    .hardest = la plus dure
+    .grade = pente
+    .hold = rapport, cran, vitesse
+    .verdict = résultat
+    .time = temps
+    .fuel = carburant
+    .braking = freinage
+    .heat = freinage énergique
+    .heights = altitudes
+    .other = autre sens
+driven-label = Sens
+ways =
+    .harder = le plus dur
+    .recorded = comme enregistré
+    .reversed = inverse
+heights-word = { $class ->
+    [good] bonnes
+    [fair] moyennes
+   *[poor] mauvaises
+}
+show-verdicts = Afficher
+short-no-descent = aucune descente
+compare-ticked = { $count ->
+    [one] Cochez-en 1 de plus pour comparer
+    [2] Comparer les 2
+   *[other] Cochez-en 2 pour comparer
+}
+turn-ranked = Inverser { $name }
+tick-ranked = Cocher { $name }
+stop-ranking = Arrêter
+print-list = Imprimer
+save-list = Enregistrer comme tableau
+to-many = Les { $count } routes
+limit-of-list = limite { $limit }
+blank-in-list = ? altitudes absentes ou fausses : aucun conseil à cet endroit
+list-ending = -liste.csv
+list-stem = routes
+compared-ending = -comparaison.csv
+easier-mark = la plus facile. Il n’y a pas de total : c’est à vous de peser.
+reason = { $name } : { $parts }.
+reason-none = { $name } : aucune différence de résultat, de temps, de carburant ni de chaleur.
+reason-time = { $more ->
+    [true] { $figure } de plus
+   *[false] { $figure } de moins
+}
+reason-heat = { $more ->
+    [true] freins { $figure } plus chauds après un freinage énergique
+   *[false] freins { $figure } plus froids après un freinage énergique
+}
+reason-fuel = { $more ->
+    [true] { $figure } de carburant en plus
+   *[false] { $figure } de carburant en moins
+}
+reason-hold = la plus lente à { $shown } au lieu de { $kept }
+reason-verdict = { $shown }, au lieu de : { $kept }
+list-heads =
+    .file = fichier
+    .crest = sommet
+    .limit = limite
+    .blank = non évalué
+    .truck = véhicule, conditions
 
 ## Words of places and posted limits along the road.
 
