@@ -28,8 +28,11 @@ const LESSONS_KB: usize = 25;
 const CLASS_MODULE_KB: usize = 257;
 const CLASS_FILE_KB: usize = 2_965;
 
-/// How the names of files begin that the page names but loads only when the first answer stands.
-const LATER: [&str; 2] = ["study-", "evidence-"];
+/// How the names of files begin that the page names but loads only when the first answer stands: the parts of
+/// its program among them.
+const LATER: [&str; 5] = ["study-", "evidence-", "app-truck-", "app-views-", "app-shared-"];
+/// The parts together, in a language.
+const PARTS: [&str; 3] = ["truck", "views", "shared"];
 /// How the names of the class view's files begin.
 const CLASS: &str = "class";
 /// How the names of the teaching roads' files begin.

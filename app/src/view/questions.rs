@@ -85,11 +85,7 @@ pub(super) fn questions(
 }
 
 /// A long text, made when its question is first open.
-fn once_open(
-    open: Open,
-    key: &'static str,
-    make: impl Fn() -> AnyView + Send + Sync + 'static,
-) -> AnyView {
+fn once_open(open: Open, key: &'static str, make: impl Fn() -> AnyView + Send + Sync + 'static) -> AnyView {
     let made =
         Memo::new(move |made: Option<&bool>| made == Some(&true) || open.with(|all| all.contains(key)));
     (move || made.get().then(&make)).into_any()

@@ -21,9 +21,8 @@ const DRAWN: usize = 100;
 /// The section.
 pub(super) fn roadside(state: State, look: Look, later: Later) -> AnyView {
     let count = Memo::new(move |_| state.roadside.things.with(|it| it.list.len()));
-    let made = Memo::new(move |made: Option<&bool>| {
-        made == Some(&true) || state.shown.listed.with(Option::is_some)
-    });
+    let made =
+        Memo::new(move |made: Option<&bool>| made == Some(&true) || state.shown.listed.with(Option::is_some));
     let content = move || made.get().then(|| later.views.place(move |part| (part.roadside)(state, look)));
     view! {
         <details class="question roadside" id="places" data-testid="roadside" hidden=move || state.shown.worked.with(Option::is_none)>
