@@ -136,3 +136,33 @@ pub(super) fn named_in(dist: &Path, glue: &str) -> Outcome<Vec<String>> {
     names.retain(|name| name.ends_with(".wasm") && glue.contains(&format!("[\"{name}\", ")));
     Ok(names)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_loader_stands_before_the_glue_in_place_of_what_that_imports() {
+        let own = [("one", String::from("[\"a\"]")), ("two", String::from("[\"b\"]"))];
+        let glue = "import * as import1 from \"./__wasm_split.js\"\n\
+            import * as import2 from \"./__wasm_split.js\";\nlet wasm;\n";
+        let whole = with_loader(glue, &own, &[String::from("[\"c\"]")]).expect("the glue is as expected");
+        assert!(
+            whole.contains("const PARTS = {\n  one: [[\"a\"], [\"c\"]],\n  two: [[\"b\"], [\"c\"]],\n};"),
+            "{whole}"
+        );
+        let loaders = "= { __wasm_split_load_one: part(\"one\"), __wasm_split_load_two: part(\"two\"), };";
+        for name in ["import1", "import2"] {
+            assert_eq!(whole.matches(&format!("const {name} {loaders}")).count(), 1, "{whole}");
+        }
+        assert!(!whole.lines().any(|line| line.starts_with("import ")), "{whole}");
+        assert!(whole.find("const PARTS") < whole.find("const import1"));
+    }
+
+    #[test]
+    fn glue_that_imports_something_else_or_nothing_is_refused() {
+        for glue in ["let wasm;", "import { a } from \"./b.js\";", "import * as a from \"./b.js\";"] {
+            assert!(with_loader(glue, &[], &[]).is_err(), "{glue}");
+        }
+    }
+}
