@@ -128,7 +128,13 @@ test("truck and day say so as well, in the drawer, and the answer beside it stay
 test("a part that failed unseen is asked for again when its view comes to the front", async () => {
   let whole = false;
   const visit = await open((page) => page.route(views, (route) => (whole ? route.continue() : route.abort())));
-  await visit.page.locator(".of-card").getByTestId("part-failed").waitFor({ state: "attached" });
+  const failed = visit.page.locator(".of-card").getByTestId("part-failed");
+  await failed.waitFor({ state: "attached" });
+  assert.ok(!(await failed.isVisible()));
+  // Who prints now gets no blank sheet.
+  await visit.page.emulateMedia({ media: "print" });
+  assert.ok(await failed.getByText(sentence).isVisible());
+  await visit.page.emulateMedia({ media: "screen" });
   whole = true;
   await toView(visit, "card");
   await visit.byId("sheet").waitFor();
