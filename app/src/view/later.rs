@@ -46,9 +46,12 @@ pub struct Views {
     pub(super) more: fn(State) -> AnyView,
     pub(super) road: fn(State) -> AnyView,
     pub(super) roadside: fn(State, Look) -> AnyView,
-    pub(super) about: fn(&Worked, &Descent, Units) -> AnyView,
-    pub(super) gears: fn(&Worked, &Descent, Units) -> AnyView,
+    pub(super) about: Text,
+    pub(super) gears: Text,
 }
+
+/// A long text about a descent.
+pub(super) type Text = fn(&Worked, &Descent, Units) -> AnyView;
 
 /// To be named by nothing but what loads the part.
 pub static VIEWS: Views = Views {

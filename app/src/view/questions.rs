@@ -1,6 +1,6 @@
 //! The questions about the descent in hand: one line each with its short answer, and the text behind it.
 
-use super::later::{Later, Views};
+use super::later::{Later, Text, Views};
 use super::part::{fact, list};
 use super::study::{lost, sure};
 use super::table::table;
@@ -70,7 +70,7 @@ pub(super) fn questions(
         all.push(of_study(open, "sure", w.sure_label(), sure(state, descent, units)));
     }
     let (of, number) = (worked.clone(), descent.number);
-    let long = move |key: &'static str, which: fn(&Views) -> fn(&Worked, &Descent, Units) -> AnyView| {
+    let long = move |key: &'static str, which: fn(&Views) -> Text| {
         let of = of.clone();
         let text = move |part: &Views| {
             of.in_hand(Some(number)).map(|descent| which(part)(&of, descent, units)).into_any()
