@@ -31,7 +31,10 @@ mod view;
 pub mod words;
 
 pub use ::words::format;
-pub use view::later::{Arriving, Parts, TRUCK, Truck, VIEWS, Views};
+/// What the program marks its parts with.
+pub use leptos::wasm_split as cut;
+pub use view::later::{Arriving, Parts, Truck, Views};
+pub use view::parts::{TRUCK, VIEWS};
 
 /// Puts the page into the document, in the language of this build; `parts` loads what the first screen does not
 /// need.

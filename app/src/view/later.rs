@@ -2,10 +2,9 @@
 //!
 //! The build cuts them out of the page's module ([`Parts`] is the list) and the page loads them once the first
 //! answer stands, or earlier where somebody asks for one. Where a part does not arrive, a sentence and a way to
-//! try again stand in its place.
+//! try again stand in its place. What is in each is said by the file `parts`.
 
-use super::chart::{self, Look};
-use super::{card, descents, drawer, more, questions, ranked, road, roadside, study, two};
+use super::chart::Look;
 use crate::format::Units;
 use crate::state::{State, Worked};
 use crate::words::words;
@@ -34,9 +33,6 @@ pub struct Truck {
     pub(super) answer: fn(State, Look) -> AnyView,
 }
 
-/// To be named by nothing but what loads the part.
-pub static TRUCK: Truck = Truck { content: drawer::content, answer: drawer::answer };
-
 /// The views behind the first one, and what is folded in that.
 #[derive(Debug)]
 pub struct Views {
@@ -52,20 +48,6 @@ pub struct Views {
 
 /// A long text about a descent.
 pub(super) type Text = fn(&Worked, &Descent, Units) -> AnyView;
-
-/// To be named by nothing but what loads the part.
-pub static VIEWS: Views = Views {
-    descents: |state, look| {
-        view! { {descents::descents(state)} {study::ahead(state)} {chart::every_stretch(look)} }.into_any()
-    },
-    two: |state| view! { {ranked::ranked(state)} {two::two(state)} }.into_any(),
-    card: card::card,
-    more: more::more,
-    road: road::content,
-    roadside: roadside::content,
-    about: questions::about,
-    gears: questions::gears,
-};
 
 /// Both parts, as far as they are here.
 #[derive(Debug, Clone, Copy)]

@@ -19,6 +19,7 @@ mod more;
 mod notice;
 mod offline;
 mod part;
+pub(crate) mod parts;
 mod pick;
 mod questions;
 mod ranked;
