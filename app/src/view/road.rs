@@ -14,7 +14,9 @@ use std::sync::Arc;
 pub(super) fn panel(state: State, later: Later) -> AnyView {
     let w = words();
     let open = state.views.road;
-    let made = Memo::new(move |made: Option<&bool>| made == Some(&true) || open.get());
+    let made = Memo::new(move |made: Option<&bool>| {
+        made == Some(&true) || open.get() || state.shown.listed.with(Option::is_some)
+    });
     let content = move || made.get().then(|| later.views.place(move |part| (part.road)(state)));
     view! {
         <section
