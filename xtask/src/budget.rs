@@ -22,7 +22,7 @@ const STUDY_MODULE_KB: usize = 202;
 const SERVICE_WORKER_KB: usize = 5;
 const MANIFEST_KB: usize = 1;
 /// The page as one file, uncompressed as it lies on a stick, in the language that makes it largest.
-/// Pieces take more than the whole program: there is no way to leave out what their borders need.
+/// The pieces of the page's program, all of which it contains, are together larger than the whole.
 const ONE_FILE_KB: usize = 3_745;
 /// The teaching roads, each of which is fetched by itself.
 const LESSONS_KB: usize = 25;
