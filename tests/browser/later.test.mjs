@@ -118,6 +118,12 @@ test("truck and day say so as well, in the drawer, and the answer beside it stay
   const failed = visit.byId("drawer").getByTestId("part-failed");
   await failed.getByText(sentence).waitFor();
   assert.ok(await visit.byId("hand-speed").isVisible());
+  // Who has not seen the truck does not say that it is theirs.
+  await visit.byId("done").click();
+  await visit.byId("drawer").waitFor({ state: "hidden" });
+  assert.ok(await visit.byId("not-yours").first().isVisible());
+  await visit.byId("to-truck").click();
+  await failed.getByText(sentence).waitFor();
   whole = true;
   await failed.getByTestId("part-again").click();
   await visit.byId("entry-gross_mass").waitFor();

@@ -82,7 +82,10 @@ pub(super) fn drawer(state: State, look: Look, later: Later) -> AnyView {
         }
     });
     let done = move |_| {
-        state.confirm_truck();
+        // Nobody says that a truck is theirs without having seen it.
+        if untrack(|| later.truck.here()).is_some() {
+            state.confirm_truck();
+        }
         open.set(false);
     };
     let content = move || made.get().then(|| later.truck.place(move |part| (part.content)(state)));
