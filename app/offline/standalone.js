@@ -10,10 +10,14 @@
       document.querySelector(`meta[name="${block.dataset.for}"]`).content = URL.createObjectURL(text);
       block.remove();
     }
+    const bytes = (block) => Uint8Array.from(atob(block.textContent), (letter) => letter.charCodeAt(0));
+    for (const block of document.querySelectorAll("script[data-part]")) {
+      contained.set(block.dataset.part, bytes(block));
+      block.remove();
+    }
     const block = document.querySelector("script[data-module]");
-    const bytes = Uint8Array.from(atob(block.textContent), (letter) => letter.charCodeAt(0));
+    await __wbg_init({ module_or_path: bytes(block) });
     block.remove();
-    await __wbg_init({ module_or_path: bytes });
     tell("page-mounted");
   } catch (error) {
     console.error(error);

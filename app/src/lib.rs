@@ -32,11 +32,16 @@ mod view;
 pub mod words;
 
 pub use ::words::format;
+/// What the program marks its parts with.
+pub use leptos::wasm_split as cut;
+pub use view::later::{Arriving, Parts, Truck, Views};
+pub use view::parts::{TRUCK, VIEWS};
 
-/// Puts the page into the document, in the language of this build.
-pub fn mount() {
+/// Puts the page into the document, in the language of this build; `parts` loads what the first screen does not
+/// need.
+pub fn mount(parts: Parts) {
     format::choose(crate::words::words().numerals());
-    leptos::mount::mount_to_body(view::page);
+    leptos::mount::mount_to_body(move || view::page(parts));
 }
 
 /// Puts the class view into the document, in the language of this build.

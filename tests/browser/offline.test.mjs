@@ -100,6 +100,7 @@ test("kept after the first visit, the page works with its host switched off, in 
   assert.match(await read(visit, "verdict-sentence"), /from km 2\.0: gear \d+, stage \d+, \d+ km\/h/);
   assert.equal(pages(await visit.page.pdf({ format: "A4" })), 1);
   assert.ok((await evidenceRows(visit)) > 200);
+  await inTruck(visit, "entry-gross_mass");
   assert.ok(visit.requests.every((url) => url.startsWith("blob:") || url.startsWith(site.address())), "in its folder");
   visit.assertClean();
 });

@@ -43,7 +43,11 @@ pub(crate) fn run() -> Outcome {
     Ok(())
 }
 
-fn clear(folder: &Path) -> Outcome {
+/// Removes a folder with all that is in it.
+///
+/// # Errors
+/// A sentence when that fails.
+pub(crate) fn clear(folder: &Path) -> Outcome {
     match fs::remove_dir_all(folder) {
         Ok(()) => Ok(()),
         Err(error) if error.kind() == ErrorKind::NotFound => Ok(()),

@@ -5,6 +5,8 @@
 //! hashes, and the page learns the name from its `<meta name="worker-script">`. Other files that are fetched
 //! after the page are named likewise.
 //!
+//! The page's program is cut into the module that Trunk's page starts and parts that come later ([`parts`]).
+//!
 //! That page gives those of the other languages ([`languages`]), and each of them its one file,
 //! `standalone.html` in English ([`standalone`]). The others get a start of ours ([`start`]), and each its content
 //! security policy ([`policy`]). Last, the service worker gets what it answers where nothing was kept ([`absent`])
@@ -14,6 +16,7 @@ mod absent;
 mod cache;
 mod class;
 mod languages;
+mod parts;
 mod policy;
 mod standalone;
 mod start;

@@ -5,6 +5,7 @@
 //! | wasm32-unknown-unknown | of the pinned Rust | asked for by name, since automatic installation by rustup may be switched off |
 //! | wasm-bindgen-cli | as in Cargo.lock | glue and module must come from the same version to the last digit |
 //! | trunk | 0.21.14 | 0.22 needs a newer Rust than the pinned one; `--locked`, as its authors tested it |
+//! | wasm-split-cli | wasm_split_cli_support 0.2.4 | cuts what `leptos::wasm_split` of Cargo.lock marks; both change together |
 //! | wasm-opt | npm's binaryen 132.0.0 | Debian's 108 makes modules of this Rust that fail at the start |
 //! | lighthouse | npm's 12.8.2 | audits the page for `bench --page`, and only then is installed; 13 needs Node 22 |
 //!
@@ -22,6 +23,8 @@ use std::{
 
 const WASM_TARGET: &str = "wasm32-unknown-unknown";
 const TRUNK_VERSION: &str = "0.21.14";
+const SPLIT_PACKAGE: &str = "wasm_split_cli_support";
+const SPLIT_VERSION: &str = "0.2.4";
 const BINARYEN_VERSION: &str = "132.0.0";
 const LIGHTHOUSE_VERSION: &str = "12.8.2";
 
@@ -36,6 +39,7 @@ pub(crate) fn install_missing() -> Outcome {
     install_wasm_target()?;
     install_wasm_bindgen()?;
     install_trunk()?;
+    install_wasm_split()?;
     install_wasm_opt()
 }
 
@@ -84,6 +88,16 @@ fn install_trunk() -> Outcome {
     cargo_install("trunk", TRUNK_VERSION, true)
 }
 
+fn install_wasm_split() -> Outcome {
+    // The program does not tell its version; what installed it does.
+    let list = output(program("cargo").args(["install", "--list", "--root"]).arg(tools_folder()));
+    if list.unwrap_or_default().contains(&format!("{SPLIT_PACKAGE} v{SPLIT_VERSION}:")) {
+        return Ok(());
+    }
+    println!("Installing {SPLIT_PACKAGE} {SPLIT_VERSION} into .tools: about 2 minutes on two cores.");
+    cargo_install_with(SPLIT_PACKAGE, SPLIT_VERSION, true, &["--features", "build-binary"])
+}
+
 fn install_wasm_opt() -> Outcome {
     let major = BINARYEN_VERSION.split('.').next().unwrap_or_default();
     if has_version("wasm-opt", major) {
@@ -117,11 +131,15 @@ fn npm_install(prefix: &Path, package: &str) -> Outcome {
 }
 
 fn cargo_install(name: &str, version: &str, locked: bool) -> Outcome {
+    cargo_install_with(name, version, locked, &[])
+}
+
+fn cargo_install_with(name: &str, version: &str, locked: bool, more: &[&str]) -> Outcome {
     let mut cargo = program("cargo");
     cargo.args(["install", name, "--version", version, "--root"]);
     cargo.arg(tools_folder());
     // A tool left there in another version is replaced.
-    cargo.arg("--force");
+    cargo.arg("--force").args(more);
     if locked {
         cargo.arg("--locked");
     }

@@ -38,10 +38,7 @@ impl Signals {
     /// Opens the drawer of truck and day, at one of its fields where an id is given.
     pub(crate) fn open_drawer(&self, field: Option<String>) {
         self.entered.drawer.set(true);
-        if let Some(field) = field {
-            // Not before the drawer is there.
-            request_animation_frame(move || crate::browser::go_to(&field));
-        }
+        self.entered.sought.set(field);
     }
 }
 

@@ -2,6 +2,7 @@
 //! line a question, each with its short answer, and the text one tap behind.
 
 use super::chart::Look;
+use super::later::Later;
 use super::part::list;
 use super::questions;
 use super::result::of_result;
@@ -19,13 +20,13 @@ use std::collections::BTreeSet;
 use std::sync::Arc;
 
 /// The column.
-pub(super) fn answer(state: State, look: Look) -> AnyView {
+pub(super) fn answer(state: State, look: Look, later: Later) -> AnyView {
     let w = words();
     let chosen = Memo::new(move |_| state.shown.chosen_descent.get());
     // What is open stays open when another answer comes.
     let open = RwSignal::new(BTreeSet::new());
     let content = of_result(state, move |worked| match worked.in_hand(chosen.get()) {
-        Some(descent) => of_descent(state, look, &worked, descent, open),
+        Some(descent) => of_descent(state, look, &worked, descent, open, later),
         None => level(&worked),
     });
     let working = Memo::new(move |_| state.talk.progress.with(Option::is_some));
@@ -48,7 +49,7 @@ pub(super) fn answer(state: State, look: Look) -> AnyView {
                     {notice::notice(state, false)}
                     {content}
                     {empty}
-                    {roadside::roadside(state, look)}
+                    {roadside::roadside(state, look, later)}
                 </div>
             </div>
             <div class="truck-line">
@@ -91,6 +92,7 @@ fn of_descent(
     worked: &Arc<Worked>,
     descent: &Descent,
     open: RwSignal<BTreeSet<&'static str>>,
+    later: Later,
 ) -> AnyView {
     let w = words();
     let units = state.units.get_untracked();
@@ -114,7 +116,7 @@ fn of_descent(
         {list("notes", "notes", notes.map(|note| w.note(*note, units)).collect())}
         {four(worked, descent, units)}
         {way(worked, descent, units)}
-        {questions::questions(state, worked, descent, units, open)}
+        {questions::questions(state, worked, descent, units, open, later)}
     }
     .into_any()
 }

@@ -7,6 +7,7 @@ mod questions;
 mod silhouette;
 
 use super::chart::Look;
+use super::later::Later;
 use super::square::{gear_square, stage_square};
 use super::verdict::chip;
 use crate::browser::{self, dialog};
@@ -46,7 +47,7 @@ pub(super) fn not_yours(state: State) -> AnyView {
 }
 
 /// The drawer. It is made when it is opened for the first time, and then stays: what is typed is never lost.
-pub(super) fn drawer(state: State, look: Look) -> AnyView {
+pub(super) fn drawer(state: State, look: Look, later: Later) -> AnyView {
     let w = words();
     let open = state.entered.drawer;
     let made = Memo::new(move |made: Option<&bool>| made == Some(&true) || open.get());
@@ -58,6 +59,22 @@ pub(super) fn drawer(state: State, look: Look) -> AnyView {
         }
         state.show_worths("drawer", &[Entry::GrossMass], open.get());
     });
+    Effect::new(move |_| {
+        if open.get() {
+            later.truck.ask();
+        }
+    });
+    // Not before the field is there.
+    Effect::new(move |_| {
+        let sought = state.entered.sought;
+        let Some(field) = sought.get() else { return };
+        if !open.get() {
+            sought.set(None);
+        } else if later.truck.here().is_some() {
+            sought.set(None);
+            request_animation_frame(move || browser::go_to(&field));
+        }
+    });
     // What goes wrong is told on the page, which a drawer over all of it would hide.
     Effect::new(move |_| {
         if state.talk.trouble.with(Option::is_some) && !browser::has_room_beside() {
@@ -65,10 +82,14 @@ pub(super) fn drawer(state: State, look: Look) -> AnyView {
         }
     });
     let done = move |_| {
-        state.confirm_truck();
+        // Nobody says that a truck is theirs without having seen it.
+        if untrack(|| later.truck.here()).is_some() {
+            state.confirm_truck();
+        }
         open.set(false);
     };
-    let content = move || made.get().then(|| content(state));
+    let content = move || made.get().then(|| later.truck.place(move |part| (part.content)(state)));
+    let answer = move || made.get().then(|| later.truck.here().map(|part| (part.answer)(state, look)));
     view! {
         <dialog
             id=DRAWER
@@ -92,7 +113,7 @@ pub(super) fn drawer(state: State, look: Look) -> AnyView {
             </div>
             <div class="drawer-body">{content}</div>
             <div class="drawer-foot">
-                {move || made.get().then(|| answer(state, look))}
+                {answer}
                 <button type="button" class="button primary" data-testid="done" on:click=done>{w.done()}</button>
             </div>
         </dialog>
@@ -100,7 +121,7 @@ pub(super) fn drawer(state: State, look: Look) -> AnyView {
     .into_any()
 }
 
-fn content(state: State) -> AnyView {
+pub(super) fn content(state: State) -> AnyView {
     let w = words();
     let together = move || {
         let problem = state.entered.entries.with(|entries| entries.problem());
@@ -116,7 +137,7 @@ fn content(state: State) -> AnyView {
 }
 
 /// The answer for the descent that is looked at, or for the hardest one, while entries change.
-fn answer(state: State, look: Look) -> AnyView {
+pub(super) fn answer(state: State, look: Look) -> AnyView {
     let w = words();
     let stale = state.shown.stale;
     let told = move || {

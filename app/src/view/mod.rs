@@ -12,18 +12,21 @@ mod descents;
 mod drawer;
 mod entry;
 mod evidence;
+pub(crate) mod later;
 mod link;
 mod measured;
 mod more;
 mod notice;
 mod offline;
 mod part;
+pub(crate) mod parts;
 mod pick;
 mod questions;
 mod ranked;
 mod result;
 mod road;
 mod roadside;
+mod side_by_side;
 mod square;
 mod study;
 mod table;
@@ -37,11 +40,13 @@ use crate::browser::{self, file};
 use crate::format::Units;
 use crate::state::{self, State, View, Worked};
 use crate::words::words;
+use later::{Later, Parts, Views};
 use leptos::prelude::*;
 
 /// The whole page. It has the height of the window; what is longer scrolls within its part.
-pub(crate) fn page() -> impl IntoView {
+pub(crate) fn page(parts: Parts) -> impl IntoView {
     let state = state::start();
+    let later = Later::new(parts, state);
     let look = look(state);
     let hovers = move |hovering: bool| {
         if state.files.hovering.get_untracked() != hovering {
@@ -84,7 +89,7 @@ pub(crate) fn page() -> impl IntoView {
             <span class="unseen" id="begin" tabindex="-1"></span>
             <a class="skip" id="skip" href="#road" on:click=skip>{words().skip_to_answer()}</a>
             {bar::bar(state, look)}
-            {road::panel(state)}
+            {road::panel(state, later)}
             <div class="notices">
                 {offline::offered()}
                 {trouble::trouble(state)}
@@ -94,13 +99,13 @@ pub(crate) fn page() -> impl IntoView {
             // What lies over the page goes where the keyboard comes back to that; the picture can be pointed at beside
             // truck and day.
             <main on:pointerdown=move |_| state.views.road.set(false) on:focusin=came_back>
-                {front(state, look)}
-                {in_view(state, View::Descents, move || view! { {descents::descents(state)} {study::ahead(state)} {chart::every_stretch(look)} }.into_any())}
-                {in_view(state, View::Two, move || side_by_side(state))}
-                {in_view(state, View::Card, move || card::card(state))}
-                {in_view(state, View::More, move || more::more(state))}
+                {front(state, look, later)}
+                {in_view(state, later, View::Descents, move |part| (part.descents)(state, look))}
+                {in_view(state, later, View::Two, move |part| (part.two)(state))}
+                {in_view(state, later, View::Card, move |part| (part.card)(state))}
+                {in_view(state, later, View::More, move |part| (part.more)(state))}
             </main>
-            {drawer::drawer(state, look)}
+            {drawer::drawer(state, look, later)}
             {trouble::progress(state)}
             {offline::newer(state)}
             {bar::tabs(state)}
@@ -110,7 +115,7 @@ pub(crate) fn page() -> impl IntoView {
 }
 
 /// The road: the picture, what its heights leave in doubt, the descents; and the answer beside them.
-fn front(state: State, look: chart::Look) -> AnyView {
+fn front(state: State, look: chart::Look, later: Later) -> AnyView {
     let empty = move || {
         let nothing = state.shown.worked.with(Option::is_none) && state.talk.progress.with(Option::is_none);
         nothing.then(|| {
@@ -131,32 +136,33 @@ fn front(state: State, look: chart::Look) -> AnyView {
                 {notice::notice(state, true)}
                 {descents::rail(state, look)}
             </section>
-            {answer::answer(state, look)}
+            {answer::answer(state, look, later)}
         </div>
     }
     .into_any()
 }
 
-/// Two roads, or the list of many.
-fn side_by_side(state: State) -> AnyView {
-    let many = move || state.ranking.in_front.get() && state.ranking.rows.with(|rows| !rows.is_empty());
-    view! {
-        <div class="of-many" hidden=move || !many()>{ranked::ranked(state)}</div>
-        <div class="of-pair" hidden=many>{two::two(state)}</div>
-    }
-    .into_any()
-}
-
 /// A view that is made when it is first in front, and then stays. The card is made with the first result: it is
-/// what the browser prints, whatever is in front.
-fn in_view(state: State, view: View, make: impl Fn() -> AnyView + Send + Sync + 'static) -> AnyView {
+/// what the browser prints, whatever is in front. A part of the program that did not arrive is asked for again
+/// whenever one of its views comes to the front.
+fn in_view(
+    state: State,
+    later: Later,
+    view: View,
+    make: impl Fn(&'static Views) -> AnyView + Clone + Send + Sync + 'static,
+) -> AnyView {
     let made = Memo::new(move |made: Option<&bool>| {
         let printed = view == View::Card && state.shown.listed.with(Option::is_some);
         made == Some(&true) || state.views.front.get() == view || printed
     });
+    Effect::new(move |_| {
+        if state.views.front.get() == view {
+            later.views.ask();
+        }
+    });
     view! {
         <div class=format!("view of-{}", view.key()) hidden=move || state.views.front.get() != view>
-            {move || made.get().then(&make)}
+            {move || made.get().then(|| later.views.place(make.clone()))}
         </div>
     }
     .into_any()

@@ -1,5 +1,6 @@
 //! The questions about the descent in hand: one line each with its short answer, and the text behind it.
 
+use super::later::{Later, Text, Views};
 use super::part::{fact, list};
 use super::study::{lost, sure};
 use super::table::table;
@@ -24,6 +25,7 @@ pub(super) fn questions(
     descent: &Descent,
     units: Units,
     open: Open,
+    later: Later,
 ) -> AnyView {
     let w = words();
     let day = &worked.day;
@@ -68,23 +70,22 @@ pub(super) fn questions(
         all.push(of_study(open, "sure", w.sure_label(), sure(state, descent, units)));
     }
     let (of, number) = (worked.clone(), descent.number);
-    let later = move |key: &'static str, make: fn(&Worked, &Descent, Units) -> AnyView| {
+    let long = move |key: &'static str, which: fn(&Views) -> Text| {
         let of = of.clone();
-        once_open(open, key, move || of.in_hand(Some(number)).map(|descent| make(&of, descent, units)))
+        let text = move |part: &Views| {
+            of.in_hand(Some(number)).map(|descent| which(part)(&of, descent, units)).into_any()
+        };
+        once_open(open, key, move || later.views.place(text.clone()))
     };
     let mean = Signal::stored(format::grade(descent.mean.0));
-    all.push(question(open, "about", w.about_descent(), mean, later("about", about)));
-    let gears = later("gears", |_, descent, units| table(descent, units));
+    all.push(question(open, "about", w.about_descent(), mean, long("about", |part| part.about)));
+    let gears = long("gears", |part| part.gears);
     all.push(question(open, "gears", w.all_gears(), Signal::stored(String::new()), gears));
     view! { <div class="questions">{all}</div> }.into_any()
 }
 
 /// A long text, made when its question is first open.
-fn once_open(
-    open: Open,
-    key: &'static str,
-    make: impl Fn() -> Option<AnyView> + Send + Sync + 'static,
-) -> AnyView {
+fn once_open(open: Open, key: &'static str, make: impl Fn() -> AnyView + Send + Sync + 'static) -> AnyView {
     let made =
         Memo::new(move |made: Option<&bool>| made == Some(&true) || open.with(|all| all.contains(key)));
     (move || made.get().then(&make)).into_any()
@@ -134,8 +135,13 @@ fn told(lines: Vec<String>) -> AnyView {
     lines.into_iter().map(|it| view! { <p>{it}</p> }).collect_view().into_any()
 }
 
+/// All gears at all stages.
+pub(super) fn gears(_: &Worked, descent: &Descent, units: Units) -> AnyView {
+    table(descent, units)
+}
+
 /// What else is known of it.
-fn about(worked: &Worked, descent: &Descent, units: Units) -> AnyView {
+pub(super) fn about(worked: &Worked, descent: &Descent, units: Units) -> AnyView {
     let w = words();
     let reliefs =
         down::easings(descent).map(|it| w.relief(worked.place_m(it.from), worked.place_m(it.to), units));

@@ -1,5 +1,6 @@
 //! The panel of the road: another one, the parts of this one, how good its heights are, what was repaired.
 
+use super::later::Later;
 use super::result::of_result;
 use crate::browser::{self, file};
 use crate::format::{self, Units};
@@ -10,10 +11,13 @@ use solver::road::{Finding, FindingKind};
 use std::sync::Arc;
 
 /// The panel.
-pub(super) fn panel(state: State) -> AnyView {
+pub(super) fn panel(state: State, later: Later) -> AnyView {
     let w = words();
     let open = state.views.road;
-    let content = of_result(state, move |worked| content(state, &worked));
+    let made = Memo::new(move |made: Option<&bool>| {
+        made == Some(&true) || open.get() || state.shown.listed.with(Option::is_some)
+    });
+    let content = move || made.get().then(|| later.views.place(move |part| (part.road)(state)));
     view! {
         <section
             class="panel-over road-panel"
@@ -77,7 +81,12 @@ pub(super) fn file_field(state: State) -> AnyView {
     .into_any()
 }
 
-fn content(state: State, worked: &Arc<Worked>) -> AnyView {
+/// What is known of the road shown.
+pub(super) fn content(state: State) -> AnyView {
+    of_result(state, move |worked| of_road(state, &worked)).into_any()
+}
+
+fn of_road(state: State, worked: &Arc<Worked>) -> AnyView {
     let w = words();
     let units = state.units.get_untracked();
     let road = &worked.road;

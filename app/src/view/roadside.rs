@@ -1,6 +1,7 @@
 //! Places and posted limits: put on the road, moved, named, taken off.
 
 use super::chart::{Look, put_here};
+use super::later::Later;
 use super::part::text_field;
 use super::pick::pick;
 use crate::browser;
@@ -18,7 +19,25 @@ const LIMIT: &str = "limit";
 const DRAWN: usize = 100;
 
 /// The section.
-pub(super) fn roadside(state: State, look: Look) -> AnyView {
+pub(super) fn roadside(state: State, look: Look, later: Later) -> AnyView {
+    let count = Memo::new(move |_| state.roadside.things.with(|it| it.list.len()));
+    let made =
+        Memo::new(move |made: Option<&bool>| made == Some(&true) || state.shown.listed.with(Option::is_some));
+    let content = move || made.get().then(|| later.views.place(move |part| (part.roadside)(state, look)));
+    view! {
+        <details class="question roadside" id="places" data-testid="roadside" hidden=move || state.shown.worked.with(Option::is_none)>
+            <summary>
+                <span class="asked">{words().places_head()}</span>
+                <span class="short">{move || count.get().to_string()}</span>
+            </summary>
+            {content}
+        </details>
+    }
+    .into_any()
+}
+
+/// The list, and how something is put into it.
+pub(super) fn content(state: State, look: Look) -> AnyView {
     let w = words();
     let all = RwSignal::new(false);
     let ids = Memo::new(move |_| {
@@ -52,11 +71,6 @@ pub(super) fn roadside(state: State, look: Look) -> AnyView {
         })
     };
     view! {
-        <details class="question roadside" id="places" data-testid="roadside" hidden=move || state.shown.worked.with(Option::is_none)>
-            <summary>
-                <span class="asked">{w.places_head()}</span>
-                <span class="short">{move || ids.with(Vec::len).to_string()}</span>
-            </summary>
             {undo}
             <p class="about" data-testid="places-sentence">{sentence}</p>
             <ul class="things" data-testid="places">{rows}</ul>
@@ -64,7 +78,6 @@ pub(super) fn roadside(state: State, look: Look) -> AnyView {
             // Below the picture of a phone there is no room for this button.
             {put_here(look, ["button at-cursor", "put-at-cursor"], Callback::new(move |index| put_at(state, index)))}
             {put(state)}
-        </details>
     }
     .into_any()
 }

@@ -872,6 +872,10 @@ cancel = Cancel
 close = Close
 # Tries again.
 try-again = Try again
+# Where a part of the page stands that is still being loaded.
+part-to-come = This part of the page is being loaded.
+# A part of the page cannot be loaded; the button “Try again” follows.
+part-failed = This part of the page did not arrive. Check the connection, then try again.
 # Head of the box for a file that cannot be used.
 trouble-head-file = “{ $name }” cannot be used
 trouble-head-many-files = Too many files at once

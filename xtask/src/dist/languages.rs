@@ -3,13 +3,16 @@
 //! The modules differ in their words only; workers, style and faces are shared. A person loads one
 //! language, and no page grows with the number of them.
 
-use super::{ENGLISH, class, put_once, read, short_hash, write};
+use super::{ENGLISH, class, parts, put_once, read, read_text, remove, short_hash, start, tags, write};
 use crate::{
     Outcome,
     project::{self, program},
 };
 use catalogue::{BEFORE, Catalogues, TAGS};
-use std::{fs, path::Path};
+use std::{
+    fs,
+    path::{Path, PathBuf},
+};
 
 /// The languages beside English, by the tag that names feature and page.
 pub(crate) const LANGUAGES: [&str; TAGS.len() - 1] = {
@@ -100,48 +103,80 @@ pub(crate) fn page(tag: &str) -> String {
     format!("{tag}.html")
 }
 
-/// Builds the modules into `dist/`, as Trunk built the English one: the page in the other
-/// languages, and the class view in all.
+/// Builds the modules of page and class view in all languages into `dist/`. The English page gets its module
+/// and parts in place of the whole program that Trunk built.
 ///
 /// # Errors
 /// A sentence from the step that failed.
 pub(crate) fn build(dist: &Path) -> Outcome {
-    build_programs(&["--bin", "class"])?;
-    build_module(dist, "class", &class::module(ENGLISH))?;
-    for tag in LANGUAGES {
-        build_programs(&["--features", tag, "--bin", "app", "--bin", "class"])?;
-        build_module(dist, "app", tag)?;
-        build_module(dist, "class", &class::module(tag))?;
+    for (tag, road, page) in road_pages() {
+        let language: &[&str] = if tag == ENGLISH { &[] } else { &["--features", tag] };
+        let linked = link("class", language, &[])?;
+        put_module(dist, &class::module(tag), bind(&linked, &class::module(tag), &[])?)?;
+        let linked = link("app", language, &parts::LINKED)?;
+        let cut = parts::Cut::make(&linked, &bound_folder().join(format!("{road}-parts")))?;
+        // The parts use the table of functions.
+        let (module, glue) = bind(&cut.module(), road, &["--keep-lld-exports"])?;
+        let glue = cut.finish(dist, road, &glue)?;
+        let stem = put_module(dist, road, (module, glue))?;
+        if tag == ENGLISH {
+            replace_whole(dist, &page, &stem)?;
+        }
     }
     Ok(())
 }
 
-fn build_programs(which: &[&str]) -> Outcome {
+/// Compiles and links a program; `flags` are for it alone, so that page and class view share all else.
+fn link(name: &str, language: &[&str], flags: &[&str]) -> Outcome<PathBuf> {
     let mut cargo = program("cargo");
-    cargo.args(["build", "--profile", "page", "--offline", "--package", "app"]);
-    cargo.args(["--target", "wasm32-unknown-unknown"]);
-    project::run(cargo.args(which))
+    cargo.args(["rustc", "--profile", "page", "--offline", "--package", "app", "--bin", name]);
+    cargo.args(["--target", "wasm32-unknown-unknown"]).args(language);
+    project::run(cargo.arg("--").args(flags))?;
+    Ok(project::root().join(format!("target/wasm32-unknown-unknown/page/{name}.wasm")))
 }
 
-/// Makes of a program the module `NAME-HASH_bg.wasm` and its glue.
-fn build_module(dist: &Path, program_name: &str, name: &str) -> Outcome {
-    let linked = project::root().join(format!("target/wasm32-unknown-unknown/page/{program_name}.wasm"));
-    let out = project::root().join("target/wasm-bindgen/languages");
+fn bound_folder() -> PathBuf {
+    project::root().join("target/wasm-bindgen/languages")
+}
+
+/// Module and glue of a linked program.
+fn bind(linked: &Path, name: &str, more: &[&str]) -> Outcome<(Vec<u8>, String)> {
+    let out = bound_folder();
     let mut bindgen = program("wasm-bindgen");
-    bindgen
-        .args(["--target", "web", "--no-typescript", "--out-name", name, "--out-dir"])
-        .arg(&out)
-        .arg(&linked);
-    project::run(&mut bindgen)?;
+    bindgen.args(["--target", "web", "--no-typescript", "--out-name", name, "--out-dir"]).arg(&out);
+    project::run(bindgen.args(more).arg(linked))?;
     let bound = out.join(format!("{name}_bg.wasm"));
     let small = out.join(format!("{name}_small.wasm"));
     project::run(program("wasm-opt").arg("-Oz").arg("-o").arg(&small).arg(&bound))?;
-    let module = read(&small)?;
-    let glue = read(&out.join(format!("{name}.js")))?;
+    Ok((read(&small)?, read_text(&out.join(format!("{name}.js")))?))
+}
+
+/// Puts module and glue into `dist/`; returns how both their names begin.
+fn put_module(dist: &Path, name: &str, (module, glue): (Vec<u8>, String)) -> Outcome<String> {
     // One hash over both: they belong together.
-    let hash = short_hash(&[module.as_slice(), glue.as_slice()].concat());
-    write(&dist.join(format!("{name}-{hash}.js")), &glue)?;
-    write(&dist.join(format!("{name}-{hash}_bg.wasm")), &module)
+    let hash = short_hash(&[module.as_slice(), glue.as_bytes()].concat());
+    let stem = format!("{name}-{hash}");
+    write(&dist.join(format!("{stem}.js")), glue.as_bytes())?;
+    write(&dist.join(format!("{stem}_bg.wasm")), &module)?;
+    Ok(stem)
+}
+
+/// The page names this module in place of the one that Trunk built, which goes.
+fn replace_whole(dist: &Path, page: &str, stem: &str) -> Outcome {
+    let page = dist.join(page);
+    let html = read_text(&page)?;
+    let mut whole = None;
+    tags::replace(&html, "script", "</script>", |_, text| {
+        whole = whole
+            .take()
+            .or_else(|| start::Trunk::read(text).map(|it| (it.glue.to_owned(), it.module.to_owned())));
+        Ok(String::new())
+    })?;
+    let (glue, module) = whole.ok_or("Trunk's page starts no module")?;
+    remove(&dist.join(&glue))?;
+    remove(&dist.join(&module))?;
+    let html = html.replace(&glue, &format!("{stem}.js")).replace(&module, &format!("{stem}_bg.wasm"));
+    write(&page, html.as_bytes())
 }
 
 /// Names the pages of all languages in the English one.

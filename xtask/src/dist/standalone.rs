@@ -3,7 +3,7 @@
 //!
 //! Modules are base64 and not packed. Only recent browsers could unpack them, and a stick has room.
 
-use super::{LESSONS, module_address, policy, put_once, read, read_text, start, tags};
+use super::{LESSONS, module_address, parts, policy, put_once, read, read_text, start, tags};
 use crate::Outcome;
 use base64::{Engine, prelude::BASE64_STANDARD};
 use std::path::Path;
@@ -133,10 +133,15 @@ fn start(dist: &Path, trunk: &start::Trunk<'_>, texts: &str) -> Outcome<String> 
     if glue.lines().any(|line| line.starts_with("import ")) {
         return Err(format!("the glue of the page's module imports another file; {NAME} cannot hold that"));
     }
+    let mut later = String::new();
+    for name in parts::named_in(dist, &glue)? {
+        let base64 = BASE64_STANDARD.encode(read(&dist.join(&name))?);
+        later += &data_block(&format!("data-part=\"{name}\""), &base64)?;
+    }
     let module = data_block("data-module", &BASE64_STANDARD.encode(read(&dist.join(trunk.module))?))?;
     let script = format!("{glue}\n{START}");
     refuse_scripts_in(&script)?;
-    Ok(format!("{texts}{module}<script type=\"module\">{script}</script>"))
+    Ok(format!("{texts}{later}{module}<script type=\"module\">{script}</script>"))
 }
 
 /// Text in the page that is no script.

@@ -305,3 +305,29 @@ fn the_english_page_has_the_texts_of_its_catalogue() {
     assert!(spanish.contains("<title>Steadygrade: cómo bajar cada pendiente</title>"), "{spanish}");
     assert!(texts.put(&html, "xx").is_err());
 }
+
+/// The glue of a page whose program has two parts, as the loader stands before it.
+const GLUE_OF_PARTS: &str = "const PARTS = {\n\
+      truck: [[\"app-truck-7.wasm\", \"sha256-t\"], [\"app-shared-8.wasm\", \"sha256-s\"]],\n};\n\
+    export default function __wbg_init() {}";
+
+#[test]
+fn parts_are_kept_with_their_language_and_stand_in_the_one_file() {
+    let files = [("app-1.js", GLUE_OF_PARTS), ("app-truck-7.wasm", "truck"), ("app-shared-8.wasm", "shared")];
+    check("parts", &files, |dist, outcome| {
+        assert_eq!(outcome, Ok(()));
+        let worker = text(dist, "sw.js");
+        for name in ["app-truck-7.wasm", "app-shared-8.wasm"] {
+            let line = worker.lines().find(|line| line.contains(&format!("\"./{name}\"")));
+            assert!(line.is_some_and(|line| line.ends_with("\"en\"],")), "{name} in {worker}");
+        }
+        let one_file = text(dist, "standalone.html");
+        // Base64 of the texts, from `printf truck | base64` and the like.
+        for block in ["data-part=\"app-truck-7.wasm\">dHJ1Y2s=<", "data-part=\"app-shared-8.wasm\">c2hhcmVk<"]
+        {
+            assert_eq!(one_file.matches(block).count(), 1, "{block} in {one_file}");
+        }
+        let spanish = text(dist, "standalone-es.html");
+        assert!(!spanish.contains("<script type=\"text/plain\" data-part"), "{spanish}");
+    });
+}

@@ -17,6 +17,8 @@ pub(crate) struct EnteredSignals {
     pub(in crate::state) example_is_mine: RwSignal<bool>,
     /// Whether the drawer of truck and day is open.
     pub(crate) drawer: RwSignal<bool>,
+    /// Id of what the drawer is to be opened at, until it has been.
+    pub(crate) sought: RwSignal<Option<String>>,
     /// Trucks of one's own.
     pub(crate) trucks: RwSignal<Trucks>,
     /// A link that was opened, until it is decided.
@@ -69,6 +71,7 @@ impl EnteredSignals {
             entries: RwSignal::new(entries),
             example_is_mine: RwSignal::new(example_is_mine),
             drawer: RwSignal::new(false),
+            sought: RwSignal::new(None),
             trucks: RwSignal::new(Trucks { kept: trucks, before: None }),
             carried: RwSignal::new(None),
             link: RwSignal::new(None),
