@@ -26,18 +26,17 @@ const SOLVER: [(&str, &[&str]); 13] = [
 ];
 
 /// The page: the browser and what needs nobody, data and geometry, words, state, views.
-const APP: [(&str, &[&str]); 18] = [
+const APP: [(&str, &[&str]); 17] = [
     ("browser", &[]),
     ("format", &[]),
     ("lesson", &[]),
     ("marker", &[]),
     ("outline", &[]),
-    ("card_fit", &[]),
     ("screen", &[]),
     ("trouble", &[]),
     ("entries", &["format"]),
     ("exercise", &["format"]),
-    ("card_facts", &["format", "marker"]),
+    ("card", &["format", "marker"]),
     ("chart", &["format", "marker"]),
     ("compare", &["chart"]),
     ("words", &["entries", "format"]),
@@ -50,32 +49,12 @@ const APP: [(&str, &[&str]); 18] = [
     ("class", &TAUGHT),
 ];
 const TOLD: [&str; 11] = [
-    "card_facts",
-    "card_fit",
-    "chart",
-    "entries",
-    "exercise",
-    "format",
-    "lesson",
-    "outline",
-    "screen",
-    "trouble",
+    "card", "chart", "entries", "exercise", "format", "lesson", "marker", "outline", "screen", "trouble",
     "words",
 ];
-const VIEWED: [&str; 13] = [
-    "browser",
-    "card_facts",
-    "card_fit",
-    "chart",
-    "compare",
-    "entries",
-    "format",
-    "marker",
-    "outline",
-    "state",
-    "tell",
-    "trouble",
-    "words",
+const VIEWED: [&str; 12] = [
+    "browser", "card", "chart", "compare", "entries", "format", "marker", "outline", "state", "tell",
+    "trouble", "words",
 ];
 const TAUGHT: [&str; 10] =
     ["browser", "chart", "exercise", "format", "lesson", "screen", "state", "tell", "view", "words"];

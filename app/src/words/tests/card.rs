@@ -1,8 +1,8 @@
 //! What the card for the cab says, in every language.
 
 use super::*;
-use crate::card_facts::{CardOf, Know};
-use crate::card_fit::{self, Size};
+use crate::card::facts::{Beyond, CardOf, Know, Order, Stretch};
+use crate::card::sheet::{How, Row, Sheet};
 use crate::marker::Marker;
 use ::tests::plain_roads::road;
 use solver::day::Surface;
@@ -55,6 +55,7 @@ impl Case {
             limits: &self.road.limits,
             unassessed: &self.road.unassessed,
             step_m: self.road.step_m,
+            length_m: self.road.length_m,
             ends_m: (1_878.0, 313.0),
             reversed: self.road.reversed,
             marker: Marker::NONE,
@@ -65,8 +66,27 @@ impl Case {
     /// What is to know of a descent.
     pub(super) fn know(&self, language: Spoken, index: usize) -> String {
         let know = self.card().know(&self.plan.descents[index]);
-        let told: Vec<String> = know.iter().map(|it| language.card_know(self.card(), it)).collect();
+        let told: Vec<String> = know.iter().map(|it| joined(&language.card_know(self.card(), it))).collect();
         told.join(" ")
+    }
+
+    pub(super) fn sheet(&self, language: Spoken, order: Order) -> Sheet {
+        language.card_sheet(self.card(), &self.road.name, order)
+    }
+
+    /// So many descents like the first, one behind the other, each two kilometres on.
+    fn repeated(mut self, count: usize) -> Self {
+        let first = self.plan.descents[0].clone();
+        let on = |number: usize| {
+            let (points, metres) = ((number - 1) * 100, Metres((number - 1) as f64 * 2_000.0));
+            let mut descent = first.clone();
+            descent.number = number;
+            (descent.from, descent.to) = (first.from + points, first.to + points);
+            (descent.crest.0, descent.foot.0) = (first.crest.0 + metres.0, first.foot.0 + metres.0);
+            descent
+        };
+        self.plan.descents = (1..=count).map(on).collect();
+        self
     }
 }
 
@@ -86,6 +106,10 @@ fn no_safe_speed_stands_above_the_rows_in_every_language() {
         assert!(why.contains(" 1 ") || why.contains(" 1."), "{why}");
         assert!(why.ends_with('.'), "{why}");
         assert_eq!(language.card_stop(dry.card()), None);
+        let sheet = ice.sheet(language, Order::AlongRoad);
+        let Row::Descent(row) = &sheet.rows[0] else { panic!("{:?}", sheet.rows) };
+        assert!(matches!(&row.ways[..], [way] if matches!(&way.how, How::None(_))), "{row:?}");
+        assert!(sheet.hardest.is_some_and(|it| it.way.is_none()));
     }
     let mut many = ice.plan.clone();
     many.descents = (1..=20)
@@ -112,23 +136,10 @@ fn an_example_is_told_before_all_notes_in_every_language() {
 }
 
 #[test]
-fn the_card_has_every_note_and_fewer_rows_where_they_take_the_room() {
-    let mut case = Case::of(hill(), true, Surface::Dry, false);
-    let first = case.plan.descents[0].clone();
-    case.plan.descents = (1..=12)
-        .map(|number| {
-            let mut descent = first.clone();
-            descent.number = number;
-            descent
-        })
-        .collect();
+fn the_card_has_every_note_and_every_descent_on_one_of_its_pages() {
+    let mut case = Case::of(hill(), true, Surface::Dry, false).repeated(40);
     case.plan.notes = Vec::new();
-    let [few, many] = [1, 12].map(|count| {
-        let plan = Plan { descents: case.plan.descents[..count].to_vec(), ..case.plan.clone() };
-        card_fit::fit(&words().card_texts(CardOf { plan: &plan, ..case.card() }))
-    });
-    assert_eq!((few.rows, few.size), (1, Size::Ease));
-    assert_eq!(many.rows, 9, "{many:?}");
+    let bare = case.sheet(words(), Order::AlongRoad).pages();
     case.plan.notes = vec![
         Note::StagesWithheld(Withheld::Ice),
         Note::HoldByHand,
@@ -137,17 +148,123 @@ fn the_card_has_every_note_and_fewer_rows_where_they_take_the_room() {
         Note::PoorHeights,
     ];
     for language in LANGUAGES {
-        let notes = language.card_notes(case.card());
-        assert_eq!(notes.len(), case.plan.notes.len());
-        for (note, text) in case.plan.notes.iter().zip(&notes) {
+        let sheet = case.sheet(language, Order::AlongRoad);
+        assert_eq!(sheet.notes.len(), case.plan.notes.len());
+        for (note, text) in case.plan.notes.iter().zip(&sheet.notes) {
             assert_eq!(*text, language.note(*note, Metric));
+            assert!(!text.contains(language.enter_brake_heat()), "on paper nothing can be entered: {text}");
         }
-        let texts = language.card_texts(case.card());
-        assert_eq!((texts.notes.len(), texts.rows.len()), (5, 12));
-        let fit = card_fit::fit(&texts);
-        assert!((2..9).contains(&fit.rows) && fit.size == Size::Tight, "{fit:?}");
-        let shown = case.card().worst(fit.rows);
-        assert!(shown.len() == fit.rows && shown.windows(2).all(|it| it[0].from <= it[1].from));
+        let pages = sheet.pages();
+        assert!(pages[0].parts.len() < bare[0].parts.len(), "the notes take room");
+        let rows: Vec<usize> = pages.iter().flat_map(|it| &it.parts).map(|it| it.block).collect();
+        assert_eq!(rows, (0..40).collect::<Vec<_>>());
+        let told: Vec<String> = pages.iter().map(|it| language.card_page_of(&sheet, it)).collect();
+        assert!(told[0].contains("1–") && told.iter().any(|it| it.contains("40")), "{told:?}");
+    }
+}
+
+fn numbers(sheet: &Sheet) -> Vec<usize> {
+    let number = |row: &Row| match row {
+        Row::Descent(row) => Some(row.number),
+        Row::Unknown(_) => None,
+    };
+    sheet.rows.iter().filter_map(number).collect()
+}
+
+#[test]
+fn rows_are_in_the_order_of_driving_or_the_worst_first_and_the_hardest_is_marked() {
+    let mut case = Case::of(hill(), true, Surface::Dry, false).repeated(5);
+    let Choice::Held(advice) = &mut case.plan.descents[3].choice else { panic!("held") };
+    advice.verdict = Verdict::NeedsServiceBrakes;
+    for language in LANGUAGES {
+        let sheet = case.sheet(language, Order::AlongRoad);
+        assert_eq!(numbers(&sheet), [1, 2, 3, 4, 5]);
+        let worst = numbers(&case.sheet(language, Order::WorstFirst));
+        assert_eq!((worst[0], worst.len()), (4, 5));
+        let marked = |row: &Row| matches!(row, Row::Descent(row) if row.is_hardest);
+        assert_eq!(sheet.rows.iter().position(marked), Some(3));
+        let hardest = sheet.hardest.expect("a hardest one");
+        assert!(hardest.number == 4 && hardest.head.contains('5') && hardest.then.contains(", "), "{hardest:?}");
+        // Verdicts that differ stand in the rows, and what is alike is said once.
+        assert!(!sheet.worked.contains(language.verdict(Verdict::RetarderHolds)), "{}", sheet.worked);
+        let alike = Case::of(hill(), true, Surface::Dry, false).repeated(5).sheet(language, Order::AlongRoad);
+        assert!(alike.worked.contains(language.verdict(Verdict::RetarderHolds)), "{}", alike.worked);
+    }
+}
+
+#[test]
+fn unknown_stretches_are_rows_in_their_order_and_the_head_says_how_much_they_are() {
+    let mut case = Case::of(hill(), true, Surface::Dry, false).repeated(2);
+    let (first, second) = (case.plan.descents[0].clone(), case.plan.descents[1].clone());
+    let span = |from, to| Span { from, to, why: Unassessed::Step };
+    let within = span(first.from + 10, first.from + 20);
+    case.road.unassessed = vec![span(0, 20), span(30, 50), within, span(second.to + 10, second.to + 40)];
+    let stretches = case.card().stretches(Order::AlongRoad);
+    let unknown = |it: &Stretch<'_>| match it {
+        Stretch::Unknown(spans) => spans.len(),
+        Stretch::Descent(_) => 0,
+    };
+    assert_eq!(stretches.iter().map(unknown).collect::<Vec<_>>(), [2, 0, 0, 1]);
+    let worst = case.card().stretches(Order::WorstFirst);
+    assert_eq!(worst.iter().map(unknown).collect::<Vec<_>>(), [0, 0, 3]);
+    case.plan.totals.unassessed = Metres(1_600.0);
+    for language in LANGUAGES {
+        let sheet = case.sheet(language, Order::AlongRoad);
+        let Row::Unknown(text) = &sheet.rows[0] else { panic!("{:?}", sheet.rows[0]) };
+        assert!(text.contains(&format::span(0.0, case.card().metres(20), Metric)), "{text}");
+        let covers = sheet.covers.expect("not all of the road");
+        assert!(covers.contains(&format::distance(1_600.0, Metric)), "{covers}");
+    }
+    case.road.unassessed = (0..40).map(|it| span(2 * it, 2 * it + 1)).collect();
+    let first = case.card().stretches(Order::AlongRoad).iter().map(unknown).sum::<usize>();
+    let known = case.road.unassessed.iter().filter(|it| it.from >= case.plan.descents[0].from).count();
+    assert_eq!(first + known, 40, "each once, however many: those in a descent are told with it");
+}
+
+#[test]
+fn what_comes_soon_behind_a_foot_is_told_with_it() {
+    let case = Case::of(hill(), true, Surface::Dry, false).repeated(2);
+    let mut case = case;
+    let foot = case.plan.descents[0].foot.0;
+    let gear = case.plan.descents[0].legs[0].gear;
+    let beyond = |case: &Case| match case.card().know(&case.plan.descents[0]).pop() {
+        Some(Know::Foot { beyond, .. }) => beyond,
+        other => panic!("{other:?}"),
+    };
+    let points = case.plan.descents[0].to;
+    (case.plan.descents[1].from, case.plan.descents[1].crest) = (points + 25, Metres(foot + 500.0));
+    assert_eq!(beyond(&case), Some(Beyond::Crest { number: 2, after_m: 500.0, gear: Some((gear, false)) }));
+    for language in LANGUAGES {
+        assert!(case.know(language, 0).contains(&language.know_stay(gear.number())));
+    }
+    let lower = solver::truck::Gear::new(gear.number() - 1).expect("a gear");
+    case.plan.descents[1].legs[0].gear = lower;
+    assert_eq!(beyond(&case), Some(Beyond::Crest { number: 2, after_m: 500.0, gear: Some((lower, true)) }));
+    // What is not known comes before it.
+    case.road.unassessed = vec![Span { from: points + 10, to: points + 20, why: Unassessed::Step }];
+    assert!(matches!(beyond(&case), Some(Beyond::Unknown { .. })));
+    case.road.unassessed.clear();
+    case.plan.descents[1].crest = Metres(foot + 1_500.0);
+    assert_eq!(beyond(&case), None);
+}
+
+#[test]
+fn whose_card_it_is_stands_on_it_in_every_language() {
+    let dry = Case::of(hill(), true, Surface::Dry, false);
+    let bare = Case::of(gentle(), false, Surface::Dry, false);
+    for language in LANGUAGES {
+        let sheet = dry.sheet(language, Order::AlongRoad);
+        let [mass, gears, stages, surface] = &sheet.checks[..] else { panic!("{:?}", sheet.checks) };
+        assert!(mass.contains("t (") && mass.contains("lb"), "{mass}");
+        assert!(gears.contains(&dry.truck.gears.len().to_string()), "{gears}");
+        assert!(stages.contains(&dry.truck.retarder.stage_count().to_string()), "{stages}");
+        assert!(surface.contains(language.surface(Surface::Dry)), "{surface}");
+        assert_eq!(bare.sheet(language, Order::AlongRoad).checks[2], language.check_no_retarder());
+        assert!(sheet.worked.starts_with(&dry.truck.name), "{}", sheet.worked);
+        assert!(sheet.about.contains(language.card_no_marker()), "{}", sheet.about);
+        let marked = CardOf { marker: Marker { at_start_m: 1e5, counts_down: true }, ..dry.card() };
+        let about = language.card_sheet(marked, "road", Order::AlongRoad).about;
+        assert!(about.contains(&language.card_marker(&format::place(1e5, Metric), true)), "{about}");
     }
 }
 
@@ -213,8 +330,8 @@ fn the_card_says_which_way_it_goes() {
         assert!(!language.card_way(there.card()).contains(language.reversed_mark()));
         assert!(language.card_way(back.card()).ends_with(language.reversed_mark()));
         for name in [
-            |it: Spoken, road: &str, reversed| it.picture_name(road, reversed),
-            |it: Spoken, road: &str, reversed| it.rows_name(road, reversed),
+            |it: Spoken, road: &str, reversed| it.picture_name(road, "", reversed),
+            |it: Spoken, road: &str, reversed| it.rows_name(road, "", reversed),
         ] {
             let names = [false, true].map(|reversed| name(language, "Hill, eastbound", reversed));
             assert!(names[0] != names[1] && names.iter().all(|it| it.starts_with("Hill--eastbound-")));
@@ -222,7 +339,11 @@ fn the_card_says_which_way_it_goes() {
             assert!(long.ends_with(names[1].trim_start_matches("Hill--eastbound")), "{long}");
         }
     }
-    assert_eq!(words().rows_name("Hill", true), "Hill-reversed-descents.csv");
+    assert_eq!(words().rows_name("Hill", "", true), "Hill-reversed-descents.csv");
+    assert_eq!(words().rows_name("", "", false), "road-descents.csv");
+    assert_eq!(words().picture_name("Hill/road", "Blue: 30 t", false), "Hill-road-Blue--30-t-card.png");
+    let long = words().picture_name(&"r".repeat(90), &"t".repeat(90), false);
+    assert_eq!(long, format!("{}-{}-card.png", "r".repeat(36), "t".repeat(20)), "both are seen");
     for (case, way) in [(&there, "as recorded"), (&back, "against recording")] {
         let csv = case.card().csv();
         let rows: Vec<&str> = csv.split_terminator("\r\n").collect();
@@ -272,9 +393,15 @@ fn a_row_counts_the_curves_that_ask_for_less_than_the_hold_speed() {
     for language in LANGUAGES {
         assert!(case.know(language, 0).contains("2 "), "{}", case.know(language, 0));
     }
-    assert!(case.know(words(), 0).contains("2 curves ask for less than the hold speed, the slowest"));
+    let told = case.know(words(), 0).replace('\u{a0}', " ");
+    assert!(told.contains("2 curves under ") && told.contains(", slowest "), "{told}");
     case.plan.curves.truncate(2);
-    assert!(case.know(words(), 0).contains("Slowest curve "), "{}", case.know(words(), 0));
+    assert!(case.know(words(), 0).contains("1 curve under "), "{}", case.know(words(), 0));
+    // Without a hold speed there is none to be under.
+    let ice = Case::of(hill(), true, Surface::Ice, false);
+    let descent = &ice.plan.descents[0];
+    let slow = Know::SlowCurve { speed: 5.0, at_m: descent.crest.0, below_hold: None };
+    assert!(joined(&words().card_know(ice.card(), &slow)).starts_with("Slowest curve "));
 }
 
 const CURVE: Curve = Curve { from: 0, to: 1, radius_m: 30.0, turn: Turn::Left, hairpin: false };
@@ -323,7 +450,10 @@ fn a_descent_that_begins_or_ends_at_a_blank_stretch_says_what_is_not_known() {
     for language in LANGUAGES {
         let told = case.know(language, 0);
         assert!(told.contains(language.know_begins_unknown()), "{told}");
-        assert!(told.contains(language.know_cut_short()), "{told}");
+        let gear = case.plan.descents[0].legs[0].gear;
+        let at = language.briefly_at(case.card(), case.plan.descents[0].foot.0);
+        assert!(told.contains(&joined(&language.know_cut_short(&at, gear.number()))), "{told}");
+        assert!(!told.contains(&joined(&language.know_foot(&at))), "it is no foot: {told}");
     }
 }
 
