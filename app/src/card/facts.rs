@@ -185,6 +185,31 @@ pub enum Know {
     },
 }
 
+impl Know {
+    /// Whether it is about how the descent is held, and what of it is in doubt: read before all else.
+    #[must_use]
+    pub fn is_of_holding(&self) -> bool {
+        match self {
+            Self::Verdict(_)
+            | Self::BeginsUnknown
+            | Self::NotAssessed { .. }
+            | Self::Snub(_)
+            | Self::Brakes { .. }
+            | Self::InDoubt(_) => true,
+            Self::Size { .. }
+            | Self::Steepest { .. }
+            | Self::Easing { .. }
+            | Self::SlowCurve { .. }
+            | Self::Posted { .. }
+            | Self::Ramp { .. }
+            | Self::Quiet { .. }
+            | Self::AtFoot { .. }
+            | Self::Foot { .. }
+            | Self::CutShort { .. } => false,
+        }
+    }
+}
+
 impl<'a> CardOf<'a> {
     /// What to know of a descent, in the order in which it is read.
     #[must_use]

@@ -29,12 +29,6 @@ pub fn em(text: &str, bold: bool) -> f64 {
     text.chars().map(letter).map(|(regular, heavy)| if bold { heavy } else { regular }).sum()
 }
 
-/// Width of a sentence, em.
-#[must_use]
-pub fn em_of(pieces: &[Piece]) -> f64 {
-    pieces.iter().map(|piece| em(text(piece).0, text(piece).1)).sum()
-}
-
 /// Lines that a text takes within a width, em; one at least. Words are broken where they are wider.
 #[must_use]
 pub fn lines(text: &str, width: f64, bold: bool) -> usize {
@@ -48,22 +42,18 @@ pub fn lines_of(pieces: &[Piece], width: f64) -> usize {
     wrapped(letters, width)
 }
 
-/// Sentences one below the other, two on a line where both find room on it.
+/// Sentences one behind the other; those without a full stop are set apart from the next.
 #[must_use]
-pub fn packed(sentences: Vec<Vec<Piece>>, width: f64) -> Vec<Vec<Piece>> {
-    const BETWEEN: &str = " · ";
-    let mut packed: Vec<Vec<Piece>> = Vec::new();
+pub fn flowing(sentences: impl IntoIterator<Item = Vec<Piece>>) -> Vec<Piece> {
+    let mut all: Vec<Piece> = Vec::new();
     for sentence in sentences {
-        let beside = |it: &&mut Vec<Piece>| em_of(it) + em(BETWEEN, false) + em_of(&sentence) <= width;
-        match packed.last_mut().filter(beside) {
-            Some(line) => {
-                line.push(Piece::Plain(BETWEEN.to_owned()));
-                line.extend(sentence);
-            }
-            None => packed.push(sentence),
+        if let Some(last) = all.last() {
+            let between = if text(last).0.ends_with('.') { " " } else { " · " };
+            all.push(Piece::Plain(between.to_owned()));
         }
+        all.extend(sentence);
     }
-    packed
+    all
 }
 
 /// Words of a piece, and whether they are bold.
@@ -121,16 +111,13 @@ mod tests {
     }
 
     #[test]
-    fn sentences_share_a_line_where_both_find_room() {
-        let sentence = |text: &str| vec![Piece::Strong(text.to_owned()), Piece::Plain(" then".to_owned())];
-        let three = || vec![sentence("one"), sentence("two"), sentence("three")];
-        let all = packed(three(), 100.0);
-        assert_eq!(all.len(), 1);
-        assert_eq!(::words::joined(&all[0]), "one then · two then · three then");
-        let two = em_of(&all[0]) - 0.1;
-        assert_eq!(packed(three(), two).len(), 2);
-        assert_eq!(packed(three(), 1.0), three());
-        assert_eq!(lines_of(&all[0], em_of(&all[0]) + 0.01), 1);
-        assert_eq!(lines_of(&all[0], two), 2);
+    fn sentences_flow_and_those_without_a_full_stop_are_set_apart() {
+        let sentence = |text: &str| vec![Piece::Strong("one".to_owned()), Piece::Plain(text.to_owned())];
+        let all = flowing([sentence(" then"), sentence(" is."), sentence(" then")]);
+        assert_eq!(::words::joined(&all), "one then · one is. one then");
+        assert_eq!(flowing([]), []);
+        let wide: f64 = all.iter().map(|it| em(text(it).0, text(it).1)).sum();
+        assert_eq!(lines_of(&all, wide + 0.01), 1);
+        assert_eq!(lines_of(&all, wide - 0.1), 2);
     }
 }

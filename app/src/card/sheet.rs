@@ -93,7 +93,7 @@ pub struct DescentRow {
     pub is_hardest: bool,
     /// Its legs; where no speed is safe, the way to its crest with that verdict.
     pub ways: Vec<Way>,
-    /// What to know, line by line.
+    /// What to know: how it is held, then all else.
     pub know: Vec<Vec<Piece>>,
 }
 
@@ -135,9 +135,6 @@ pub struct Page {
     pub parts: Vec<Part>,
 }
 
-/// Width of what to know, em.
-pub const KNOW_EM: f64 = KNOW / KNOW_SIZE;
-
 impl Sheet {
     /// The pages.
     #[must_use]
@@ -163,9 +160,9 @@ impl Sheet {
             + self.covers.as_ref().map_or(0.0, |it| of_lines(it, 10.0, 400.0, true))
             + 6.0;
         let head = one_line(10.0);
-        let worked = head + of_lines(&self.worked, 10.0, 270.0, false);
+        let worked = head + of_lines(&self.worked, 10.0, 220.0, false);
         let checks = self.checks.chunks(2).map(|pair| pair.iter().map(|it| check(it)).fold(0.0, f64::max));
-        let example = self.example.as_ref().map_or(0.0, |it| of_lines(it, 10.0, 220.0, true));
+        let example = self.example.as_ref().map_or(0.0, |it| of_lines(it, 10.0, 278.0, true));
         let mine = head + checks.sum::<f64>() + 2.0 * one_line(10.0) + example + 10.0;
         let stop = self.stop.as_ref().map_or(0.0, |[stop, why]| {
             of_lines(stop, 20.0, 500.0, true) + of_lines(why, 11.0, 500.0, false) + 16.0
@@ -201,7 +198,7 @@ impl Sheet {
 const FOOT: f64 = 18.0;
 
 fn check(text: &str) -> f64 {
-    of_lines(text, 10.0, 92.0, false) + 1.0
+    of_lines(text, 10.0, 120.0, false) + 1.0
 }
 
 fn one_line(size: f64) -> f64 {
@@ -236,7 +233,7 @@ impl Row {
 impl DescentRow {
     fn block(&self) -> Block {
         let mut pieces: Vec<f64> = self.ways.iter().map(|it| it.height() + ABOUT_ROW).collect();
-        let know: usize = self.know.iter().map(|it| lines_of(it, KNOW_EM)).sum();
+        let know: usize = self.know.iter().map(|it| lines_of(it, KNOW / KNOW_SIZE)).sum();
         let know = high(know, KNOW_SIZE) + ABOUT_ROW;
         #[allow(clippy::cast_precision_loss, reason = "a descent has far fewer than 2⁵² legs")]
         let between = ABOUT_ROW * pieces.len().saturating_sub(1) as f64;

@@ -5,6 +5,7 @@ use crate::card::facts::{Beyond, CardOf, Know};
 use crate::format::{self, Units};
 use crate::words::{Piece, Spoken};
 use ::words::down;
+use solver::plan::Note;
 use solver::road::{Place, PlaceKind};
 
 impl Spoken {
@@ -16,12 +17,11 @@ impl Spoken {
         if card.reversed { format!("{way} · {}", self.reversed_mark()) } else { way }
     }
 
-    /// What holds for the whole plan and is said with it; before all that the truck is but an example.
+    /// What holds for the whole plan and is said with it. Of what is not known its own line tells more.
     #[must_use]
     pub fn card_notes(&self, card: CardOf<'_>) -> Vec<String> {
-        let example = card.is_example.then(|| self.example_export().to_owned());
-        let notes = card.plan.notes.iter().map(|note| self.note_at(*note, |metres| self.at(card, metres)));
-        example.into_iter().chain(notes).collect()
+        let notes = card.plan.notes.iter().filter(|note| **note != Note::PartlyUnassessed);
+        notes.map(|note| self.note_at(*note, |metres| self.at(card, metres))).collect()
     }
 
     /// Where no safe speed was found: what is read first, and for which descents.

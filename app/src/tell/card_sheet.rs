@@ -3,8 +3,8 @@
 use super::say::capital;
 use crate::card::facts::{CardOf, Know, Order, Stretch};
 use crate::card::pages::Part;
-use crate::card::room::packed;
-use crate::card::sheet::{DescentRow, Hardest, How, KNOW_EM, Page, Row, Sheet, Way};
+use crate::card::room::flowing;
+use crate::card::sheet::{DescentRow, Hardest, How, Page, Row, Sheet, Way};
 use crate::format::{self, Units};
 use crate::marker::Marker;
 use crate::words::Spoken;
@@ -139,9 +139,13 @@ impl Spoken {
         let said =
             |it: &Know| !matches!(it, Know::Verdict(choice) if !with_verdict || choice.advice().is_none());
         let known = card.know(descent);
-        let know = known.iter().filter(|it| said(it)).map(|it| self.card_know(card, it)).collect();
+        let told = |of_holding: bool| {
+            let all = known.iter().filter(|it| said(it) && it.is_of_holding() == of_holding);
+            flowing(all.map(|it| self.card_know(card, it)))
+        };
+        let know = [true, false].map(told).into_iter().filter(|it| !it.is_empty()).collect();
         let is_hardest = card.plan.deciding().is_some_and(|it| it.number == descent.number);
-        DescentRow { number: descent.number, is_hardest, ways, know: packed(know, KNOW_EM) }
+        DescentRow { number: descent.number, is_hardest, ways, know }
     }
 
     fn ways(&self, card: CardOf<'_>, descent: &Descent, advice: &Advice) -> Vec<Way> {

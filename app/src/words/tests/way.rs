@@ -208,10 +208,15 @@ fn the_card_has_a_row_for_each_change_and_the_first_gear_before_the_crest() {
         let sheet = case.sheet(language, Order::AlongRoad);
         let [Row::Descent(row)] = &sheet.rows[..] else { panic!("{:?}", sheet.rows) };
         let [at_crest, changed] = &row.ways[..] else { panic!("{:?}", row.ways) };
-        assert!(at_crest.change.is_none() && changed.by[1] == "8.7" || changed.by[1] == "8,7", "{:?}", changed.by);
-        let slowed = language.card_change_down(&format::hold_speed(second.speed.0, Metric), second.gear.number());
+        assert!(
+            at_crest.change.is_none() && changed.by[1] == "8.7" || changed.by[1] == "8,7",
+            "{:?}",
+            changed.by
+        );
+        let slowed =
+            language.card_change_down(&format::hold_speed(second.speed.0, Metric), second.gear.number());
         assert_eq!(changed.change, Some(slowed));
-        assert_eq!(row.block().pieces.len(), 2);
+        assert_eq!(sheet.rows[0].block().pieces.len(), 2);
         let before = language.before_crest(card);
         let last = before.last().expect("a list");
         assert!(last.contains(&first.gear.number().to_string()), "{last}");
