@@ -9,7 +9,7 @@ use super::room::{lines, lines_of};
 use ::words::Piece;
 
 /// Height of a page, less what rounding takes.
-const PAGE: f64 = 730.0;
+const PAGE: f64 = 732.0;
 /// Width of all that is printed.
 const WIDTH: f64 = 526.0;
 /// Width of what to know of a descent.
@@ -21,9 +21,9 @@ const KNOW_SIZE: f64 = 11.0;
 /// A line of text is so much higher than its letters.
 const LEADING: f64 = 1.22;
 /// A leg: its squares.
-const LEG: f64 = 32.0;
+const LEG: f64 = 29.0;
 /// What stands about the lines of a row: its padding and rule.
-const ABOUT_ROW: f64 = 6.0;
+const ABOUT_ROW: f64 = 5.2;
 /// The least height of a row.
 const LEAST_ROW: f64 = LEG + ABOUT_ROW;
 
@@ -32,12 +32,20 @@ const LEAST_ROW: f64 = LEG + ABOUT_ROW;
 pub struct Sheet {
     /// Name of the road.
     pub name: String,
-    /// Its length, fall and descents, which way it goes, and what is counted along it.
+    /// Its length, fall and descents, which way it goes, and what the markers show.
     pub about: String,
+    /// Head of what to know: in which units, and from where distances are counted without markers.
+    pub know_head: String,
     /// Of how much of the road the card speaks, where that is not all.
     pub covers: Option<String>,
     /// What it was worked out for.
     pub worked: String,
+    /// The same in short, for the pages behind the first.
+    pub facts: String,
+    /// Whether it is the driver's truck, as a question.
+    pub your_truck: String,
+    /// What follows where it is not.
+    pub one_empty: Vec<Piece>,
     /// What must be so that it is the driver's card.
     pub checks: Vec<String>,
     /// That the truck is but an example.
@@ -150,55 +158,80 @@ impl Sheet {
     /// What stands above the rows.
     fn head(&self, first: bool) -> f64 {
         /// The framed descent with what is about it.
-        const HARDEST: f64 = 50.0;
+        const HARDEST: f64 = 47.0;
         /// The picture of the road.
-        const STRIP: f64 = 74.0;
+        const STRIP: f64 = 73.5;
         /// Heads of the columns.
-        const HEADS: f64 = 13.0;
+        const HEADS: f64 = 12.5;
         let top = of_lines(&self.name, 18.0, 400.0, true)
             + of_lines(&self.about, 10.0, 400.0, false)
-            + self.covers.as_ref().map_or(0.0, |it| of_lines(it, 10.0, 400.0, true))
-            + 6.0;
-        let head = one_line(10.0);
-        let worked = head + of_lines(&self.worked, 10.0, 220.0, false);
-        let checks = self.checks.chunks(2).map(|pair| pair.iter().map(|it| check(it)).fold(0.0, f64::max));
-        let example = self.example.as_ref().map_or(0.0, |it| of_lines(it, 10.0, 278.0, true));
-        let mine = head + checks.sum::<f64>() + 2.0 * one_line(10.0) + example + 10.0;
+            + self.covers.as_ref().map_or(0.0, |it| of_lines(it, 10.0, 400.0, true));
         let stop = self.stop.as_ref().map_or(0.0, |[stop, why]| {
             of_lines(stop, 20.0, 500.0, true) + of_lines(why, 11.0, 500.0, false) + 16.0
         });
         let notes: f64 = self.notes.iter().map(|it| of_lines(it, 10.5, 510.0, false) + 2.0).sum();
         let notes = if first && !self.notes.is_empty() { notes + 4.0 } else { 0.0 };
         let hardest = if self.hardest.is_some() { HARDEST } else { 0.0 };
-        top.max(one_line(13.0) + 3.0 * one_line(10.0) + 6.0)
-            + worked.max(mine)
-            + 4.0
-            + stop
-            + notes
-            + hardest
-            + STRIP
-            + HEADS
+        let mine = if first { self.mine() } else { self.mine_again() };
+        // Which page it is, and which descents stand on it.
+        let page_of = one_line(13.0) + one_line(9.0) * if self.is_along_road() { 1.0 } else { 3.0 } + 7.6;
+        top.max(page_of) + 5.5 + mine + stop + notes + hardest + STRIP + HEADS
     }
 
-    /// What stands below the last row.
+    /// What it was worked out for, and whether that is the driver's truck.
+    fn mine(&self) -> f64 {
+        const WIDE: f64 = 276.0;
+        let worked = one_line(10.0) + of_lines(&self.worked, 10.0, 220.0, false);
+        let checks = self.checks.chunks(2).map(|pair| pair.iter().map(|it| check(it)).fold(0.0, f64::max));
+        let example = self.example.as_ref().map_or(0.0, |it| of_lines(it, 10.0, WIDE, true));
+        let empty = high(lines_of(&self.one_empty, WIDE / 10.0), 10.0);
+        worked.max(one_line(10.0) + checks.sum::<f64>() + empty + example + 9.0) + 3.0
+    }
+
+    /// The same on a page behind the first, line by line.
+    fn mine_again(&self) -> f64 {
+        /// A box to tick takes about as much as these.
+        const BOX: &str = " ww";
+        let example = self.example.as_ref().map_or(0.0, |it| of_lines(it, 10.0, WIDTH, true));
+        // Nothing is broken within a check.
+        let checks = self.checks.iter().map(|it| Piece::Plain(format!("{BOX}{}", it.replace(' ', "\u{a0}"))));
+        let asked: Vec<Piece> = std::iter::once(Piece::Strong(self.your_truck.clone()))
+            .chain(checks)
+            .chain(std::iter::once(Piece::Plain(" ".to_owned())))
+            .chain(self.one_empty.clone())
+            .collect();
+        of_lines(&self.facts, 10.0, WIDTH, false) + high(lines_of(&asked, WIDTH / 10.0), 10.0) + example + 3.0
+    }
+
+    /// Whether the rows are in the order of their numbers, so that a few words say which are on a page.
+    fn is_along_road(&self) -> bool {
+        let number = |row: &Row| match row {
+            Row::Descent(row) => Some(row.number),
+            Row::Unknown(_) => None,
+        };
+        self.rows.iter().filter_map(number).is_sorted()
+    }
+
+    /// What stands below the last row; all cautions stand in it, so that their short line is left out.
     fn tail(&self) -> f64 {
         let list = |all: &[String], width: f64| -> f64 {
-            all.iter().map(|it| of_lines(it, 10.5, width, false) + 3.0).sum()
+            all.iter().map(|it| of_lines(it, 10.0, width, false) + 3.0).sum()
         };
-        let lists = list(&self.before, 234.0).max(list(&self.trouble, 234.0)) + 24.0;
+        let lists = list(&self.before, 240.0).max(list(&self.trouble, 240.0)) + 22.0;
         lists
-            + of_lines(&self.places, 10.5, WIDTH, false)
-            + 4.0
-            + of_lines(&self.small, 9.5, WIDTH, false)
-            + 8.0
+            + of_lines(&self.places, 10.0, WIDTH, false)
+            + 3.0
+            + of_lines(&self.small, 9.0, WIDTH, false)
+            + 6.5
+            - FOOT
     }
 }
 
 /// The caution below each page.
-const FOOT: f64 = 18.0;
+const FOOT: f64 = 15.0;
 
 fn check(text: &str) -> f64 {
-    of_lines(text, 10.0, 120.0, false) + 1.0
+    of_lines(text, 10.0, 119.0, false) + 1.0
 }
 
 fn one_line(size: f64) -> f64 {
@@ -281,8 +314,12 @@ mod tests {
         Sheet {
             name: text(20),
             about: text(60),
+            know_head: text(20),
             covers: None,
             worked: text(90),
+            facts: text(60),
+            your_truck: text(18),
+            one_empty: vec![Piece::Plain(text(40))],
             checks: vec![text(10); 4],
             example: None,
             stop: None,

@@ -175,7 +175,7 @@ impl Spoken {
                     self.gear_before(gear.number(), stage.is_off(), &self.stage(stage), &at)
                 }
             };
-            format!("{engaged} {}", self.shifting(down::in_legs(descent)))
+            format!("{engaged} {}", self.shifting(card.plan.descents.iter().any(down::in_legs)))
         });
         let list = [Some(stop), tried, Some(self.look_ahead().to_owned()), gear];
         list.into_iter().flatten().collect()

@@ -21,19 +21,30 @@ impl Spoken {
             Stretch::Descent(descent) => Row::Descent(self.descent_row(card, descent, apart)),
             Stretch::Unknown(spans) => Row::Unknown(self.unknown_row(card, &spans)),
         };
-        let marker = match card.marker {
-            it if it == Marker::NONE => self.card_no_marker().to_owned(),
-            it => self.card_marker(&format::place(it.at_start_m, card.units), it.counts_down),
-        };
+        let marked = (card.marker != Marker::NONE).then(|| {
+            self.card_marker(&format::place(card.marker.at_start_m, card.units), card.marker.counts_down)
+        });
+        let [_, _, _, _, know] = self.card_heads();
         let fall = format::height(card.plan.totals.fall.0, card.units);
         let sum = self.card_sum(&self.in_both(card.length_m), &fall, card.plan.descents.len());
         let name_of_truck = Some(card.truck.name.trim().to_owned()).filter(|it| !it.is_empty());
         let worked = name_of_truck.into_iter().chain([self.card_facts(card)]).collect::<Vec<_>>().join(" · ");
         Sheet {
             name: name.to_owned(),
-            about: format!("{sum} · {} · {marker}", self.card_way(card)),
+            know_head: match &marked {
+                Some(_) => know.to_owned(),
+                None => format!("{know} {}", self.card_no_marker()),
+            },
+            about: [Some(sum), Some(self.card_way(card)), marked]
+                .into_iter()
+                .flatten()
+                .collect::<Vec<_>>()
+                .join(" · "),
             covers: self.covers(card),
             worked: alike.map_or(worked.clone(), |alike| format!("{worked}. {alike}")),
+            facts: self.card_facts(card),
+            your_truck: self.your_truck().to_owned(),
+            one_empty: self.one_empty(),
             checks: self.card_checks(card),
             example: card.is_example.then(|| self.example_export().to_owned()),
             stop: self.card_stop(card),

@@ -35,7 +35,9 @@ fn page(state: State, sheet: &Sheet, page: &Page, strips: &Strips) -> AnyView {
     let is_last = page.number == page.count;
     let here: Vec<usize> = page.parts.iter().filter_map(|it| number(sheet, it)).collect();
     let rows: Vec<AnyView> = page.parts.iter().map(|it| row(sheet, it)).collect();
-    let heads = w.card_heads().map(|head| view! { <span>{head}</span> }.into_any());
+    let [by, gear, stage, hold, _] = w.card_heads();
+    let heads =
+        [by, gear, stage, hold, &sheet.know_head].map(|it| view! { <span>{it.to_owned()}</span> }.into_any());
     let notes = is_first.then(|| list("card-notes", "card-notes", sheet.notes.clone()));
     let stop = sheet.stop.clone().map(|[stop, why]| {
         view! { <div class="card-stop" data-testid="card-stop"><p>{stop}</p><p>{why}</p></div> }.into_any()
@@ -54,7 +56,7 @@ fn page(state: State, sheet: &Sheet, page: &Page, strips: &Strips) -> AnyView {
                 </p>
             </div>
             {old(state)}
-            {mine(sheet)}
+            {if is_first { mine(sheet) } else { mine_again(sheet) }}
             {stop}
             {notes}
             {sheet.hardest.as_ref().map(hardest)}
@@ -62,7 +64,7 @@ fn page(state: State, sheet: &Sheet, page: &Page, strips: &Strips) -> AnyView {
             <p class="card-heads" aria-hidden="true">{heads.into_iter().collect_view()}</p>
             <ol class="card-rows">{rows}</ol>
             {is_last.then(|| tail(sheet))}
-            <p class="card-foot">{pieces(w.caution_line())}</p>
+            {(!is_last).then(|| view! { <p class="card-foot">{pieces(w.caution_line())}</p> })}
         </article>
     }
     .into_any()
@@ -92,14 +94,31 @@ fn mine(sheet: &Sheet) -> AnyView {
         <div class="card-two">
             <div><h4>{w.worked_out_for()}</h4><p data-testid="card-worked">{sheet.worked.clone()}</p></div>
             <div class="card-mine" data-testid="card-mine">
-                <h4>{w.your_truck()}</h4>
+                <h4>{sheet.your_truck.clone()}</h4>
                 <ul>{checks}</ul>
-                <p>{pieces(w.one_empty())}</p>
+                <p>{pieces(sheet.one_empty.clone())}</p>
                 {sheet.example.clone().map(|it| view! { <p><b>{it}</b></p> })}
             </div>
         </div>
     }
     .into_any()
+}
+
+/// The same on a page behind the first, line by line.
+fn mine_again(sheet: &Sheet) -> AnyView {
+    let checks: Vec<AnyView> = sheet.checks.iter().cloned().map(ticked_in_line).collect();
+    view! {
+        <div class="card-again" data-testid="card-mine">
+            <p>{sheet.facts.clone()}</p>
+            <p><b>{sheet.your_truck.clone()}</b>{checks}" "{pieces(sheet.one_empty.clone())}</p>
+            {sheet.example.clone().map(|it| view! { <p><b>{it}</b></p> })}
+        </div>
+    }
+    .into_any()
+}
+
+fn ticked_in_line(text: String) -> AnyView {
+    view! { " "<span class="card-check"><span class="card-tick-box"></span>{text}</span> }.into_any()
 }
 
 fn ticked(text: String) -> AnyView {
@@ -118,7 +137,7 @@ fn hardest(it: &Hardest) -> AnyView {
             <b class="card-hardest-head">{it.head.clone()}</b>
             {by}
             {how}
-            <p><b>{it.steep.clone()}</b><br/>{it.then.clone()}</p>
+            <p><b>{it.steep.clone()}</b>" "<br/>{it.then.clone()}</p>
         </div>
     }
     .into_any()

@@ -439,7 +439,7 @@ card-marker = Tafel { $at } am Anfang, { $counts-down ->
     [true] fallend
    *[false] steigend
 }
-card-no-marker = Entfernungen vom Anfang
+card-no-marker = vom Anfang
 worked-out-for = Berechnet für
 your-truck = Ist das Ihr Lkw?
 check-mass = höchstens { $mass }

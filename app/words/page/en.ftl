@@ -682,8 +682,8 @@ card-marker = marker { $at } at the start, { $counts-down ->
     [true] falling
    *[false] rising
 }
-# The same without markers.
-card-no-marker = distances from the start
+# The same without markers, behind “km (miles)”.
+card-no-marker = from the start
 # Head of what the card was worked out for.
 worked-out-for = Worked out for
 # Head of what must be so.

@@ -439,7 +439,7 @@ card-marker = hito { $at } al inicio, { $counts-down ->
     [true] descendente
    *[false] ascendente
 }
-card-no-marker = distancias desde el inicio
+card-no-marker = desde el inicio
 worked-out-for = Calculada para
 your-truck = ¿Es este su camión?
 check-mass = { $mass } como máximo

@@ -439,7 +439,7 @@ card-marker = borne { $at } au départ, { $counts-down ->
     [true] décroissante
    *[false] croissante
 }
-card-no-marker = distances depuis le départ
+card-no-marker = depuis le départ
 worked-out-for = Calculé pour
 your-truck = Est-ce votre camion ?
 check-mass = { $mass } au plus

@@ -260,9 +260,10 @@ fn whose_card_it_is_stands_on_it_in_every_language() {
         assert!(surface.contains(language.surface(Surface::Dry)), "{surface}");
         assert_eq!(bare.sheet(language, Order::AlongRoad).checks[2], language.check_no_retarder());
         assert!(sheet.worked.starts_with(&dry.truck.name), "{}", sheet.worked);
-        assert!(sheet.about.contains(language.card_no_marker()), "{}", sheet.about);
+        assert!(sheet.know_head.ends_with(language.card_no_marker()), "{}", sheet.know_head);
         let marked = CardOf { marker: Marker { at_start_m: 1e5, counts_down: true }, ..dry.card() };
-        let about = language.card_sheet(marked, "road", Order::AlongRoad).about;
+        let Sheet { about, know_head, .. } = language.card_sheet(marked, "road", Order::AlongRoad);
+        assert!(!know_head.contains(language.card_no_marker()), "{know_head}");
         assert!(about.contains(&language.card_marker(&format::place(1e5, Metric), true)), "{about}");
     }
 }
