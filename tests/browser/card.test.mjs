@@ -61,7 +61,7 @@ test("the card of one descent is one page on A4 and on Letter, and nothing else 
     for (const other of ["road-view", "in-hand", "cautions", "road-button", "view-card", "print-card"]) {
       assert.ok(!(await visit.byId(other).isVisible()), other);
     }
-    const colours = await visit.byId("sheet").evaluate((sheet) => {
+    const colours = await visit.byId("card-page").evaluate((sheet) => {
       const style = getComputedStyle(sheet);
       return [style.backgroundColor, style.color];
     });

@@ -69,8 +69,8 @@ pub(super) fn card(state: State) -> AnyView {
             <div class="section-head">
                 <h2>{w.card_head()}</h2>
                 <div class="buttons">
-                    <button type="button" class="button to-phone" data-testid="save-picture" hidden=none disabled=locked on:click=draw>{w.save_picture()}</button>
-                    <button type="button" class="button to-paper" data-testid="print-card" hidden=none disabled=locked on:click=move |_| browser::print()>
+                    <button type="button" class="button primary to-phone" data-testid="save-picture" hidden=none disabled=locked on:click=draw>{w.save_picture()}</button>
+                    <button type="button" class="button primary to-paper" data-testid="print-card" hidden=none disabled=locked on:click=move |_| browser::print()>
                         {w.print_card()}
                     </button>
                     <button type="button" class="button" data-testid="save-rows" hidden=none disabled=locked on:click=save>{w.save_rows()}</button>
