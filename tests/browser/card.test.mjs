@@ -366,13 +366,16 @@ test("on ice the card says first not to go down, has the notes, and does not ask
     const visit = await openDemo(browser, { path });
     await (await inTruck(visit, "surface-ice")).click();
     await toView(visit, "card");
-    await visit.byId("card-stop").waitFor();
+    await visit.byId("card-stop").first().waitFor();
     await settle(visit);
     assert.ok((await visit.byId("card-notes").locator("li").count()) >= 1);
     const text = await read(visit, "sheet");
     if (path === "./") assert.ok(text.includes("DO NOT GO DOWN") && !text.includes("Lift off briefly"), text);
     for (const format of ["A4", "Letter"]) {
-      assert.equal(pages(await visit.page.pdf({ format, preferCSSPageSize: false })), 1, `${format}, ${path}`);
+      const count = pages(await visit.page.pdf({ format, preferCSSPageSize: false }));
+      // What is said above the rows takes half a page; it is on each.
+      assert.ok(count <= 2, `${format}, ${path}: ${count}`);
+      assert.equal(await visit.byId("card-stop").count(), count);
     }
     visit.assertClean();
     await visit.close();
