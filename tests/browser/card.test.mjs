@@ -29,12 +29,12 @@ async function printed(visit, format, margin) {
   if (margin !== undefined) {
     await visit.page.evaluate(`{ const it = ${sheets}; it.insertRule("@page { margin: ${margin}mm !important; }", it.cssRules.length); }`);
   }
-  const pdf = await visit.page.pdf({ format, preferCSSPageSize: false });
+  const pdf = await visit.page.pdf({ format });
   if (margin !== undefined) await visit.page.evaluate(`{ const it = ${sheets}; it.deleteRule(it.cssRules.length - 1); }`);
   return pdf;
 }
 
-/** Width, height and shades of a PNG, asked of the browser. */
+/** Width and height of a PNG, asked of the browser. */
 function looksAt(visit, png) {
   return visit.page.evaluate(async (base64) => {
     const bytes = Uint8Array.from(atob(base64), (it) => it.charCodeAt(0));
@@ -226,8 +226,7 @@ test("in every language the card of the demo is one page on A4 and on Letter", a
   for (const tag of ["es", "fr", "de"]) {
     const visit = await openDemo(browser, { path: `./${tag}.html` });
     for (const format of ["A4", "Letter"]) {
-      const pdf = await visit.page.pdf({ format, preferCSSPageSize: false });
-      assert.equal(pages(pdf), 1, `${format}, ${tag}`);
+      assert.equal(pages(await visit.page.pdf({ format, preferCSSPageSize: false })), 1, `${format}, ${tag}`);
     }
     visit.assertClean();
     await visit.close();

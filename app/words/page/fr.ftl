@@ -403,7 +403,7 @@ one-gear-label = Un seul rapport jusqu’en bas
 ## Words of the card for the cab.
 
 card-head = Fiche
-card-sentence = Pour la cabine, toute la route. Sur un téléphone, enregistrez-la comme image ; sur papier, elle prend autant de pages qu’il faut. Lisez-la avant le sommet, en stationnement.
+card-sentence = Pour la cabine, toute la route. Sur un téléphone, enregistrez-la comme image ; sur papier, elle prend autant de pages qu’il faut. Lisez-la avant le sommet, en stationnement.
 print-card = Imprimer la fiche
 save-picture = L’enregistrer comme image pour le téléphone
 picture-name-ending = { $reversed ->
@@ -418,7 +418,7 @@ card-orders =
     .label = Ordre des lignes
     .along = dans l’ordre de la route
     .worst = la pire descente d’abord
-card-is-old = À ne pas utiliser : cette fiche correspond à des données précédentes
+card-is-old = À ne pas utiliser : cette fiche correspond à des données précédentes
 do-not-descend = NE DESCENDEZ PAS avec les données saisies
 no-speed-for = Aucune vitesse sûre n’a été trouvée pour { $count ->
     [one] la descente
@@ -434,14 +434,14 @@ card-sum = { $length } · { $fall } de descente · { $count ->
     [one] { $count } descente
    *[other] { $count } descentes
 }
-card-covers = Porte sur { $covered } de { $length }. Inconnu : { $unknown }, { $fall } de dénivelé. Aucun conseil à cet endroit.
+card-covers = Porte sur { $covered } de { $length }. Inconnu : { $unknown }, { $fall } de dénivelé. Aucun conseil à cet endroit.
 card-marker = borne { $at } au départ, { $counts-down ->
     [true] décroissante
    *[false] croissante
 }
 card-no-marker = depuis le départ
 worked-out-for = Calculé pour
-your-truck = Est-ce votre camion ?
+your-truck = Est-ce votre camion ?
 check-mass = { $mass } au plus
 check-gears = { $count } rapports, pont { $ratio }
 check-stages = { $count ->
@@ -449,8 +449,8 @@ check-stages = { $count ->
    *[other] les { $count } crans agissent
 }
 check-no-retarder = sans ralentisseur
-check-surface = chaussée : { $surface }
-one-empty = <strong>Une case vide : ce n’est pas votre fiche.</strong> Refaites le calcul.
+check-surface = chaussée : { $surface }
+one-empty = <strong>Une case vide : ce n’est pas votre fiche.</strong> Refaites le calcul.
 hardest-of = { $count ->
     [one] La seule descente
    *[other] La plus dure des { $count }
@@ -458,22 +458,22 @@ hardest-of = { $count ->
 hardest-then = puis { $numbers }
 card-steepest = le plus raide { $grade }
 all-alike = { $count ->
-    [one] La descente : { $verdict }.
-   *[other] Les { $count } : { $verdict }.
+    [one] La descente : { $verdict }.
+   *[other] Les { $count } : { $verdict }.
 }
 card-heads =
     .by = engagé
     .gear = rapport
     .stage = cran
     .hold = tenir
-    .know = à savoir : km (miles)
+    .know = à savoir : km (miles)
 card-by = { $how ->
     [down] au { $unit }
    *[up] dès { $unit }
 }
 card-change-down = Ralentissez à { $speed }, puis rapport { $gear }.
 card-change-up = Rapport { $gear } seulement d’ici. Ou gardez le { $kept }.
-card-unknown = { $spans } inconnu : aucun conseil
+card-unknown = { $spans } inconnu : aucun conseil
 mile = mi
 know-snub = Freinez de { $from } à { $to }, relâchez, recommencez.
 know-in-doubt = Courts passages jusqu’à { $grade } non exclus : tenez les freins de service prêts.
@@ -489,12 +489,12 @@ know-ramp = Voie de détresse au { $at }.
 know-quiet = Zone sensible au bruit, au { $at } : le frein moteur peut y être interdit.
 know-at-foot = Au pied : { $name }, au { $at }.
 to-stop-at-foot = lieu où il faut pouvoir s’arrêter
-know-cut-short = <strong>Connue seulement jusqu’au { $at }.</strong> La suite n’est pas connue : restez en rapport { $gear }.
+know-cut-short = <strong>Connue seulement jusqu’au { $at }.</strong> La suite n’est pas connue : restez en rapport { $gear }.
 know-cut-short-bare = <strong>Connue seulement jusqu’au { $at }.</strong> La suite n’est pas connue.
 know-size = { $length }, { $fall } de descente
 know-steepest = <strong>le plus raide { $grade }</strong>, { $at }
 know-foot = <strong>pied { $at }</strong>
-know-then-unknown = après { $after } : inconnu jusqu’au { $at }
+know-then-unknown = après { $after } : inconnu jusqu’au { $at }
 know-then-crest = { $after } jusqu’au sommet { $number }
 know-stay = restez en rapport { $gear }
 know-then-gear = puis rapport { $gear }
@@ -509,7 +509,7 @@ shifting = { $in-legs ->
     [true] Dans la descente, ne changez de rapport que comme l’indiquent les lignes.
    *[false] Ne changez pas de rapport dans la descente.
 }
-in-trouble-head = Si le véhicule s’emballe : dans cet ordre
+in-trouble-head = Si le véhicule s’emballe : dans cet ordre
 brake-now = Freinez énergiquement tout de suite et arrêtez-vous, tant que les freins sont assez froids pour y parvenir.
 stay-in-gear = Gardez le rapport engagé. Jamais le point mort, jamais l’embrayage, ne rétrogradez pas à vitesse élevée.
 any-way-up = Prenez une voie de détresse ou n’importe quelle voie qui monte. Aucune voie de détresse n’est saisie ici ; il peut y en avoir.
