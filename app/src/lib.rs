@@ -13,8 +13,7 @@
 //! those and nobody's views.
 
 pub mod browser;
-pub mod card_facts;
-pub mod card_fit;
+pub mod card;
 pub mod chart;
 pub mod class;
 pub mod compare;

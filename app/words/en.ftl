@@ -206,7 +206,7 @@ note-hold-by-hand = This gearbox would choose gears by itself. Set it to hold, a
 # The gear told lies where the box shifts up by itself.
 note-shifts-up-by-itself = This gearbox shifts up by itself when the engine turns too fast. Then the retarder lets go. The speeds told stay below that.
 # The file begins on a hill.
-note-starts-in-descent = This road starts on the hill. What the brakes went through before is not known. Enter their temperature under Day.
+note-starts-in-descent = This road starts on the hill. What the brakes went through before is not known.
 # A descent has stretches that are not assessed.
 note-partly-unassessed = Heights are missing or wrong on a part of the road. No advice there.
 # The heights are poor.

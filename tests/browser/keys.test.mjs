@@ -98,7 +98,7 @@ const MUST = {
   ],
   descents: ["descent-1", "road-table"],
   two: ["keep-beside"],
-  card: ["print-card", "save-picture", "save-rows", "export", "save-project", "entry-marker", "counts-down"],
+  card: ["save-picture", "print-card", "save-rows", "export", "save-project", "entry-marker", "counts-down", "card-order-worst"],
   more: ["units-metric", "theme-night", "targets-large", "save-page", "forget", "evidence"],
   "the panel of the road": ["close-road", "file-input", "show-demo"],
   "truck and day": [

@@ -52,6 +52,16 @@ export const easing = roadFile("Steep, then easing", [[1000, 0], [4000, -0.08], 
 /** Two descents with a climb between them, the second the worse. */
 export const twoHills = roadFile("Two hills", [[1000, 0], [3000, -0.05], [1500, 0.05], [3000, -0.08], [1000, 0]]);
 
+/** Seventeen descents with climbs between them; on the 2nd, 9th and 11th the gear is changed. */
+export const manyHills = roadFile(
+  "Seventeen hills",
+  Array.from({ length: 17 }, (_, index) =>
+    [2, 9, 11].includes(index + 1)
+      ? [[1000, 0.03], [4000, -0.08], [5000, -0.035], [1600, 0.06]]
+      : [[1000, 0.03], [1200 + 200 * (index % 5), -0.05 - 0.01 * (index % 4)], [1600, 0.05]],
+  ).flat(),
+);
+
 /** A web page saved in place of a track. */
 export const webPage = {
   name: "track.gpx",

@@ -26,18 +26,17 @@ const SOLVER: [(&str, &[&str]); 13] = [
 ];
 
 /// The page: the browser and what needs nobody, data and geometry, words, state, views.
-const APP: [(&str, &[&str]); 19] = [
+const APP: [(&str, &[&str]); 18] = [
     ("browser", &[]),
     ("format", &[]),
     ("lesson", &[]),
     ("marker", &[]),
     ("outline", &[]),
-    ("card_fit", &[]),
     ("screen", &[]),
     ("trouble", &[]),
     ("entries", &["format"]),
     ("exercise", &["format"]),
-    ("card_facts", &["format", "marker"]),
+    ("card", &["format", "marker"]),
     ("chart", &["format", "marker"]),
     ("compare", &["chart"]),
     ("many", &["chart", "compare"]),
@@ -51,34 +50,12 @@ const APP: [(&str, &[&str]); 19] = [
     ("class", &TAUGHT),
 ];
 const TOLD: [&str; 12] = [
-    "card_facts",
-    "card_fit",
-    "chart",
-    "compare",
-    "entries",
-    "exercise",
-    "format",
-    "lesson",
-    "outline",
-    "screen",
-    "trouble",
-    "words",
+    "card", "chart", "compare", "entries", "exercise", "format", "lesson", "marker", "outline", "screen",
+    "trouble", "words",
 ];
-const VIEWED: [&str; 14] = [
-    "browser",
-    "card_facts",
-    "card_fit",
-    "chart",
-    "compare",
-    "entries",
-    "format",
-    "many",
-    "marker",
-    "outline",
-    "state",
-    "tell",
-    "trouble",
-    "words",
+const VIEWED: [&str; 13] = [
+    "browser", "card", "chart", "compare", "entries", "format", "many", "marker", "outline", "state", "tell",
+    "trouble", "words",
 ];
 const TAUGHT: [&str; 10] =
     ["browser", "chart", "exercise", "format", "lesson", "screen", "state", "tell", "view", "words"];

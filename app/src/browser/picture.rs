@@ -1,24 +1,29 @@
-//! An element of the page as a PNG: the page it would be printed on.
+//! An element of the page as a PNG for a phone: one column, as wide as the phone and as long as it takes.
 //!
-//! The browser itself draws it: the element goes into an SVG image with the page's own style sheets
-//! and faces, as they are for print, and the image onto a canvas. An image may load nothing, so
-//! everything stands in it; a data address is the one that every browser lets be read back.
+//! The browser itself draws it: a copy of the element is laid out beside the page to learn how long it is,
+//! and goes into an SVG image with the page's own style sheets and faces, and the image onto a canvas. An
+//! image may load nothing, so everything stands in it; a data address is the one that every browser lets be
+//! read back.
 
 use super::download;
 use js_sys::{Function, Promise, encode_uri_component};
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{
-    Blob, CanvasRenderingContext2d, CssStyleSheet, Element, HtmlCanvasElement, HtmlImageElement,
+    Blob, CanvasRenderingContext2d, CssStyleSheet, Element, HtmlCanvasElement, HtmlElement, HtmlImageElement,
     XmlSerializer,
 };
 
-/// A sheet of A4 at 96 px to the inch.
-const SIZE: (u32, u32) = (794, 1_123);
-/// Margin of the sheet, px.
-const MARGIN: u32 = 38;
+/// Width of the column, px: that of a small phone.
+const WIDTH: f64 = 360.0;
 /// Dots of the picture for a px.
-const DOTS: u32 = 2;
+const DOTS: f64 = 3.0;
+/// Edges of letters are drawn in fewer greys: the file is a third smaller, and no eye sees it on a phone.
+const CONTRAST: f64 = 2.5;
+/// Dots that every browser draws on one canvas; some phones draw no more.
+const MOST_DOTS: f64 = 16_000_000.0;
+/// Most dots of a side.
+const LONGEST: f64 = 16_000.0;
 
 /// Offers the element of this id for saving as a picture; `false` where the browser does not do
 /// that.
@@ -28,16 +33,20 @@ pub(crate) async fn save(id: &str, name: &str) -> bool {
 
 async fn try_save(id: &str, name: &str) -> Option<()> {
     let element = super::document()?.get_element_by_id(id)?;
-    let svg = svg(&element, &styles().await?)?;
+    let styles = styles().await?;
+    let (column, height) = column(&element)?;
+    let svg = svg(&column, height, &styles);
     let image = HtmlImageElement::new().ok()?;
     image.set_src(&format!("data:image/svg+xml,{}", String::from(encode_uri_component(&svg))));
     JsFuture::from(image.decode()).await.ok()?;
     let canvas: HtmlCanvasElement = super::document()?.create_element("canvas").ok()?.dyn_into().ok()?;
-    let (width, height) = (SIZE.0 * DOTS, SIZE.1 * DOTS);
-    canvas.set_width(width);
-    canvas.set_height(height);
+    let dots = DOTS.min((MOST_DOTS / (WIDTH * height)).sqrt()).min(LONGEST / height);
+    let (width, height) = ((WIDTH * dots).round(), (height * dots).round());
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "positive, and bounded above")]
+    let (across, down) = (width as u32, height as u32);
+    canvas.set_width(across);
+    canvas.set_height(down);
     let context: CanvasRenderingContext2d = canvas.get_context("2d").ok()??.dyn_into().ok()?;
-    let (width, height) = (f64::from(width), f64::from(height));
     context.set_fill_style_str("#fff");
     context.fill_rect(0.0, 0.0, width, height);
     context.draw_image_with_html_image_element_and_dw_and_dh(&image, 0.0, 0.0, width, height).ok()?;
@@ -54,21 +63,38 @@ fn blob(canvas: &HtmlCanvasElement) -> Promise {
     })
 }
 
-/// The element on its sheet, within the ancestors that the style sheets ask for.
-fn svg(element: &Element, styles: &str) -> Option<String> {
-    let sheet = XmlSerializer::new().ok()?.serialize_to_string(element).ok()?;
-    let (width, height) = SIZE;
-    let styles = styles.replace('&', "&amp;").replace('<', "&lt;");
-    Some(format!(
-        "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}\" height=\"{height}\">\
-         <foreignObject width=\"100%\" height=\"100%\"><html xmlns=\"http://www.w3.org/1999/xhtml\">\
-         <style>{styles} body {{ padding: {MARGIN}px; }}</style>\
-         <body><main><div class=\"results\"><section class=\"card cab\">{sheet}</section></div></main></body>\
-         </html></foreignObject></svg>"
-    ))
+/// A copy of the element in one column, as text, and its height, px.
+fn column(element: &Element) -> Option<(String, f64)> {
+    let document = super::document()?;
+    let host: HtmlElement = document.create_element("div").ok()?.dyn_into().ok()?;
+    host.set_class_name("card-host");
+    let style = host.style();
+    for (name, value) in [("position", "absolute"), ("left", "-99999px"), ("width", "360px"), ("margin", "0")]
+    {
+        style.set_property(name, value).ok()?;
+    }
+    host.append_child(&element.clone_node_with_deep(true).ok()?).ok()?;
+    document.body()?.append_child(&host).ok()?;
+    let height = host.get_bounding_client_rect().height().ceil();
+    let text = XmlSerializer::new().ok().and_then(|it| it.serialize_to_string(&host.first_child()?).ok());
+    host.remove();
+    Some((text?, height))
 }
 
-/// All rules of the page, those for print holding always, faces with their data.
+/// The column as an image.
+fn svg(column: &str, height: f64, styles: &str) -> String {
+    let styles = styles.replace('&', "&amp;").replace('<', "&lt;");
+    format!(
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{WIDTH}\" height=\"{height}\">\
+         <foreignObject width=\"100%\" height=\"100%\"><html xmlns=\"http://www.w3.org/1999/xhtml\">\
+         <style>{styles} html, body {{ margin: 0; padding: 0; background: #fff; }} \
+         .card-pages {{ filter: contrast({CONTRAST}); }}</style>\
+         <body><div class=\"card-host\" style=\"margin: 0; width: {WIDTH}px\">{column}</div></body>\
+         </html></foreignObject></svg>"
+    )
+}
+
+/// All rules of the page, faces with their data.
 async fn styles() -> Option<String> {
     let sheets = super::document()?.style_sheets();
     let mut text = String::new();
@@ -80,7 +106,7 @@ async fn styles() -> Option<String> {
             let rule = rules.get(index)?.css_text();
             let rule = match rule.strip_prefix("@font-face") {
                 Some(face) => format!("@font-face{}", with_data(face, base.as_deref()).await?),
-                None => rule.replacen("@media print", "@media all", 1),
+                None => rule,
             };
             text.push_str(&rule);
         }

@@ -59,7 +59,7 @@ mod palette;
 #[cfg(test)]
 pub(crate) mod sample;
 
-pub(crate) use card_strip::Labelled as CardStrip;
+pub(crate) use card_strip::{Labelled, Strip as CardStrip};
 pub use here::{GradeHere, Here, ReadoutCell};
 pub(crate) use labels::Labels;
 pub use layout::Lane;
@@ -72,14 +72,9 @@ pub(crate) fn small(picture: &RoadPicture, size: (f64, f64)) -> String {
     small::draw(picture, size)
 }
 
-/// The strip profile of the card as SVG text; `mile` is what stands before the marks in miles.
-pub(crate) fn card_strip(
-    picture: &RoadPicture,
-    descents: &[CardStrip],
-    marker: crate::marker::Marker,
-    mile: &str,
-) -> String {
-    card_strip::draw(picture, descents, marker, mile).into_string()
+/// The strip profile of the card as SVG text.
+pub(crate) fn card_strip(strip: CardStrip<'_>) -> String {
+    card_strip::draw(strip).into_string()
 }
 
 /// The truck's power by engine speed as SVG text.

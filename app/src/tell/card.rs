@@ -1,12 +1,11 @@
 //! Words of the card for the cab.
 
-use super::say::{capital, file_name, name_or, span};
-use crate::card_facts::{CardOf, Know};
-use crate::card_fit::Texts;
+use super::say::{capital, file_name, name_or, plain, span};
+use crate::card::facts::{Beyond, CardOf, Know};
 use crate::format::{self, Units};
-use crate::words::Spoken;
-use ::words::down::{self, changes};
-use solver::plan::{Descent, LegChange};
+use crate::words::{Piece, Spoken};
+use ::words::down;
+use solver::plan::Note;
 use solver::road::{Place, PlaceKind};
 
 impl Spoken {
@@ -18,12 +17,11 @@ impl Spoken {
         if card.reversed { format!("{way} · {}", self.reversed_mark()) } else { way }
     }
 
-    /// What holds for the whole plan and is said with it; before all that the truck is but an example.
+    /// What holds for the whole plan and is said with it. Of what is not known its own line tells more.
     #[must_use]
     pub fn card_notes(&self, card: CardOf<'_>) -> Vec<String> {
-        let example = card.is_example.then(|| self.example_export().to_owned());
-        let notes = card.plan.notes.iter().map(|note| self.note_at(*note, |metres| self.at(card, metres)));
-        example.into_iter().chain(notes).collect()
+        let notes = card.plan.notes.iter().filter(|note| **note != Note::PartlyUnassessed);
+        notes.map(|note| self.note_at(*note, |metres| self.at(card, metres))).collect()
     }
 
     /// Where no safe speed was found: what is read first, and for which descents.
@@ -40,34 +38,11 @@ impl Spoken {
         (count > 0).then(|| [self.do_not_descend().to_owned(), self.no_speed_for(&list, count)])
     }
 
-    /// The texts of the card, for which room is to be found.
-    #[must_use]
-    pub fn card_texts(&self, card: CardOf<'_>) -> Texts {
-        let worst = card.plan.worst_first();
-        Texts {
-            facts: self.card_facts(card),
-            stop: self.card_stop(card),
-            notes: self.card_notes(card),
-            rows: worst.into_iter().map(|it| (self.card_known(card, it), changes(it).count())).collect(),
-            lists: [self.before_crest(card), self.in_trouble(card), self.card_places(card)],
-            small: self.card_small(),
-        }
-    }
-
     /// The small print, and that no practitioner has read the words where that is so.
     #[must_use]
     pub fn card_small(&self) -> String {
         let unread = self.unread().map(|unread| format!(" {unread}"));
         format!("{}{}", self.card_cautions(), unread.unwrap_or_default())
-    }
-
-    /// All that is to know of a descent; where no safe speed was found, that stands before it.
-    #[must_use]
-    pub fn card_known(&self, card: CardOf<'_>, descent: &Descent) -> String {
-        let large = usize::from(descent.choice.advice().is_none());
-        let known = card.know(descent);
-        let told: Vec<String> = known.iter().skip(large).map(|it| self.card_know(card, it)).collect();
-        told.join(" ")
     }
 
     /// Truck and day in one line.
@@ -82,12 +57,6 @@ impl Spoken {
             &format::entered_temperature(day.air_c, units),
             &format::entered_temperature(day.brakes_at_start_c, units),
         )
-    }
-
-    /// From and to of a descent, in kilometres and in miles.
-    #[must_use]
-    pub fn card_span(&self, card: CardOf<'_>, descent: &Descent) -> [String; 2] {
-        self.both_spans(card, descent.crest.0, descent.foot.0)
     }
 
     /// From and to of a stretch, m from the start, in both.
@@ -105,34 +74,20 @@ impl Spoken {
         format!("km\u{a0}{km} ({}\u{a0}{miles})", self.mile())
     }
 
-    /// By which place a gear is in, or from which it may be.
+    /// A place in a row: “km 12.4 (7.7)”, kilometres and miles as the head of the column says.
     #[must_use]
-    pub fn card_change(&self, card: CardOf<'_>, change: LegChange) -> String {
-        self.by_place(change.how, &self.at(card, change.at.0))
-    }
-
-    /// Mean grade, and the even grade that the gear is chosen for, with the length that asks for most.
-    #[must_use]
-    pub fn card_grade(&self, descent: &Descent, units: Units) -> [String; 2] {
-        let sustained = descent.sustained;
-        let (grade, length) = (format::grade(sustained.grade.0), format::length(sustained.length.0, units));
-        [format::grade(descent.mean.0), self.card_asks(&grade, &length)]
-    }
-
-    /// The hold speed: number, unit, and what stands below it.
-    #[must_use]
-    pub fn card_hold(&self, speed: f64, engine_speed: f64, units: Units) -> [String; 3] {
-        let below =
-            format!("{} · {}", format::hold_speed(speed, units.other()), format::engine_speed(engine_speed));
-        [format::hold_number(speed, units), units.speed().to_owned(), below]
+    pub fn briefly_at(&self, card: CardOf<'_>, metres: f64) -> String {
+        let at = card.marker.at(metres);
+        let [km, miles] = [Units::Metric, Units::Imperial].map(|units| format::distance_number(at, units));
+        format!("km\u{a0}{km}\u{a0}({miles})")
     }
 
     /// One thing to know of a descent.
     #[must_use]
-    pub fn card_know(&self, card: CardOf<'_>, know: &Know) -> String {
+    pub fn card_know(&self, card: CardOf<'_>, know: &Know) -> Vec<Piece> {
         let units = card.units;
-        let at = |metres: &f64| self.at(card, *metres);
-        match know {
+        let at = |metres: &f64| self.briefly_at(card, *metres);
+        let text = match know {
             Know::Verdict(choice) => capital(self.verdict_of(choice)) + ".",
             Know::BeginsUnknown => self.know_begins_unknown().to_owned(),
             Know::NotAssessed { from_m, to_m } => {
@@ -147,12 +102,19 @@ impl Spoken {
                 self.brakes_at_places(*needed, &places.join(", "))
             }
             Know::InDoubt(grade) => self.know_in_doubt(&format::grade(grade.0)),
+            Know::Size { length_m, drop_m } => {
+                self.know_size(&format::length(*length_m, units), &format::height(*drop_m, units))
+            }
+            Know::Steepest { grade, at_m } => return self.know_steepest(&format::grade(grade.0), &at(at_m)),
             Know::Easing { at_m } => self.know_easing(&at(at_m)),
             Know::SlowCurve { speed, at_m, below_hold } => {
-                let (speed, at) = (format::hold_speed(*speed, units), at(at_m));
+                let (slowest, at) = (format::hold_speed(*speed, units), at(at_m));
                 match below_hold {
-                    0 | 1 => self.know_slow_curve(&speed, &at),
-                    _ => self.know_slow_curves(*below_hold, &speed, &at),
+                    None => self.know_slow_curve(&slowest, &at),
+                    Some((count, hold)) => {
+                        let under = format::hold_speed(*hold, units);
+                        return self.know_slow_curves(*count, &under, &slowest, &at);
+                    }
                 }
             }
             Know::Posted { speed, from_m, to_m } => {
@@ -164,8 +126,36 @@ impl Spoken {
             Know::AtFoot { name, at_m } => {
                 self.know_at_foot(&name_or(name, self.to_stop_at_foot()), &at(at_m))
             }
-            Know::CutShort => self.know_cut_short().to_owned(),
-        }
+            Know::Foot { at_m, beyond } => return self.know_end(card, &at(at_m), *beyond),
+            Know::CutShort { at_m, gear } => {
+                return match gear {
+                    Some(gear) => self.know_cut_short(&at(at_m), gear.number()),
+                    None => self.know_cut_short_bare(&at(at_m)),
+                };
+            }
+        };
+        vec![plain(text)]
+    }
+
+    /// Where a descent ends, and what comes soon behind it.
+    fn know_end(&self, card: CardOf<'_>, foot: &str, beyond: Option<Beyond>) -> Vec<Piece> {
+        let mut told = self.know_foot(foot);
+        let length = |metres: f64| format::length(metres, card.units);
+        let then = beyond.map(|it| match it {
+            Beyond::Unknown { after_m, to_m } => {
+                self.know_then_unknown(&length(after_m), &self.briefly_at(card, to_m))
+            }
+            Beyond::Crest { number, after_m, gear } => {
+                let crest = self.know_then_crest(&length(after_m), number);
+                let gear = gear.map(|(gear, is_other)| match is_other {
+                    true => self.know_then_gear(gear.number()),
+                    false => self.know_stay(gear.number()),
+                });
+                gear.map_or(crest.clone(), |gear| format!("{crest}{}{gear}", self.colon()))
+            }
+        });
+        told.extend(then.map(|then| plain(format!("{}{then}", self.colon()))));
+        told
     }
 
     /// Items of the list before the crest.
@@ -185,7 +175,7 @@ impl Spoken {
                     self.gear_before(gear.number(), stage.is_off(), &self.stage(stage), &at)
                 }
             };
-            format!("{engaged} {}", self.shifting(down::in_legs(descent)))
+            format!("{engaged} {}", self.shifting(card.plan.descents.iter().any(down::in_legs)))
         });
         let list = [Some(stop), tried, Some(self.look_ahead().to_owned()), gear];
         list.into_iter().flatten().collect()
@@ -226,8 +216,8 @@ impl Spoken {
 
     /// Name of the card's picture as a file, for a road as recorded or turned around.
     #[must_use]
-    pub fn picture_name(&self, road: &str, reversed: bool) -> String {
-        file_name(road, self.file_stem(), self.picture_name_ending(reversed))
+    pub fn picture_name(&self, road: &str, truck: &str, reversed: bool) -> String {
+        self.saved_name(road, truck, self.picture_name_ending(reversed))
     }
 
     /// Name of the file of a list of roads.
@@ -244,7 +234,17 @@ impl Spoken {
 
     /// Name of the file of rows, for a road as recorded or turned around.
     #[must_use]
-    pub fn rows_name(&self, road: &str, reversed: bool) -> String {
-        file_name(road, self.file_stem(), self.rows_name_ending(reversed))
+    pub fn rows_name(&self, road: &str, truck: &str, reversed: bool) -> String {
+        self.saved_name(road, truck, self.rows_name_ending(reversed))
+    }
+
+    /// Road and truck, each shortened; a truck without a name is left out.
+    fn saved_name(&self, road: &str, truck: &str, ending: &str) -> String {
+        let short = |name: &str, letters: usize| name.chars().take(letters).collect::<String>();
+        let truck = short(truck, 20);
+        let stem = short(road, 36);
+        let stem = if stem.is_empty() { self.file_stem().to_owned() } else { stem };
+        let stem = if truck.is_empty() { stem } else { format!("{stem}-{truck}") };
+        file_name(&stem, self.file_stem(), ending)
     }
 }

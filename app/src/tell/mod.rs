@@ -4,6 +4,7 @@
 
 mod access;
 mod card;
+mod card_sheet;
 mod chart;
 mod class;
 mod comparison;

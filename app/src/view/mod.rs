@@ -5,6 +5,7 @@ mod answer;
 mod ask;
 mod bar;
 mod card;
+mod card_sheet;
 mod chart;
 mod choice;
 mod day;

@@ -41,7 +41,8 @@ fn lines(state: State, worked: &Arc<Worked>, units: Units) -> AnyView {
     // Of what is blank the first line tells more than its note.
     let notes = worked.plan.notes.iter().filter(|it| is_of_road(**it) && **it != Note::PartlyUnassessed);
     let notes = notes.map(|note| {
-        view! { <li data-testid="doubts">{bar::mark(WARNING)}<span>{w.note(*note, units)}</span></li> }
+        let remedy = (*note == Note::StartsInDescent).then(|| format!(" {}", w.enter_brake_heat()));
+        view! { <li data-testid="doubts">{bar::mark(WARNING)}<span>{w.note(*note, units)}{remedy}</span></li> }
             .into_any()
     });
     let part = road::part(state, worked).map(|part| view! { <li>{part}</li> }.into_any());

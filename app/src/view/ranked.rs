@@ -88,7 +88,7 @@ pub(super) fn ranked(state: State) -> AnyView {
 
 fn ways(list: List) -> AnyView {
     let w = words();
-    let [harder, recorded, reversed] = w.ways();
+    let [harder, recorded, reversed] = w.driven_ways();
     let all = vec![
         (Way::Harder, "harder", harder),
         (Way::Recorded, "recorded", recorded),

@@ -1,6 +1,7 @@
 //! What is said is complete, plain, and on the cautious side.
 
 mod card;
+mod card_sheet;
 mod short;
 mod way;
 

@@ -403,9 +403,9 @@ one-gear-label = Ein Gang bis zum Fuß
 ## Words of the card for the cab.
 
 card-head = Merkblatt
-card-sentence = Fürs Fahrerhaus, damit unterwegs kein Bildschirm nötig ist: drucken, in der Mitte falten. Vor der Kuppe lesen, im Stand.
+card-sentence = Fürs Fahrerhaus, die ganze Strecke. Auf dem Handy als Bild speichern; auf Papier nimmt es so viele Seiten, wie nötig sind. Vor der Kuppe lesen, im Stand.
 print-card = Merkblatt drucken
-save-picture = Als Bild speichern
+save-picture = Als Bild fürs Handy speichern
 picture-name-ending = { $reversed ->
     [true] -gegenrichtung-merkblatt.png
    *[false] -merkblatt.png
@@ -414,6 +414,10 @@ save-rows = Zeilen als CSV speichern
 marker-label = Kilometertafel oder Kilometerzähler am Anfang der Strecke
 counts-down = Tafeln zählen rückwärts
 markers-miss = Die Kilometertafeln reichen nicht über diese Strecke: So wie eingegeben gingen sie von { $start } am Anfang bis { $end } am Ende, und unter null gibt es keine. Berichtigen Sie die Tafel am Anfang oder die Zählrichtung. Bis dahin stehen auf dem Merkblatt Entfernungen vom Anfang.
+card-orders =
+    .label = Reihenfolge der Zeilen
+    .along = wie gefahren
+    .worst = schlimmstes Gefälle zuerst
 card-is-old = Nicht verwenden: Dieses Merkblatt gehört zu früheren Eingaben
 do-not-descend = NICHT HINUNTERFAHREN, so wie eingegeben
 no-speed-for = Für { $count ->
@@ -421,35 +425,80 @@ no-speed-for = Für { $count ->
    *[other] die Gefällestrecken
 } { $numbers } wurde keine sichere Geschwindigkeit gefunden. Nehmen Sie eine andere Strecke, oder planen Sie neu mit weniger Ladung oder für einen besseren Tag. Verkehrszeichen und die Regeln des Berufs gehen vor.
 facts-of = { $mass } · { $retarder } · { $surface }, { $load } · Luft { $air } · Bremsen { $brakes } am Anfang
+card-page = Seite { $page } von { $pages }
+card-page-has = Gefälle { $count ->
+    [one] Nr. { $numbers }
+   *[other] { $numbers }
+}
+card-sum = { $length } · { $fall } abwärts · { $count ->
+    [one] 1 Gefälle
+   *[other] { $count } Gefälle
+}
+card-covers = Gilt für { $covered } von { $length }. Nicht bekannt: { $unknown }, { $fall } Fall. Dort kein Rat.
+card-marker = Tafel { $at } am Anfang, { $counts-down ->
+    [true] fallend
+   *[false] steigend
+}
+card-no-marker = vom Anfang
+worked-out-for = Berechnet für
+your-truck = Ist das Ihr Lkw?
+check-mass = höchstens { $mass }
+check-gears = { $count } Gänge, Achse { $ratio }
+check-stages = { $count ->
+    [one] die Stufe wirkt
+   *[other] alle { $count } Stufen wirken
+}
+check-no-retarder = ohne Dauerbremse
+check-surface = Fahrbahn: { $surface }
+one-empty = <strong>Eins leer: nicht Ihr Merkblatt.</strong> Neu berechnen.
+hardest-of = { $count ->
+    [one] Das einzige Gefälle
+   *[other] Schwerstes von { $count }
+}
+hardest-then = dann { $numbers }
+card-steepest = steilstes Stück { $grade }
+all-alike = { $count ->
+    [one] Das Gefälle: { $verdict }.
+   *[other] Alle { $count }: { $verdict }.
+}
 card-heads =
-    .descent = Gefälle, von – bis
-    .grade = Neigung
+    .by = eingelegt
     .gear = Gang
     .stage = Stufe
-    .hold = Tempo
-    .know = was zu wissen ist
+    .hold = halten
+    .know = zu wissen: km (Meilen)
+card-by = { $how ->
+    [down] bis { $unit }
+   *[up] ab { $unit }
+}
+card-change-down = Auf { $speed } bremsen, dann Gang { $gear }.
+card-change-up = Gang { $gear } erst ab hier. Oder Gang { $kept } behalten.
+card-unknown = { $spans } nicht bekannt: kein Rat
 mile = Meile
-card-asks = verlangt { $grade }, { $length }
 know-snub = Von { $from } auf { $to } bremsen, lösen, wiederholen.
 know-in-doubt = Kurze steile Stücke bis { $grade } nicht auszuschließen: Betriebsbremse bereithalten.
 know-easing = Wo es bei { $at } nachlässt, ist nicht das Ende: im Gang bleiben.
 know-begins-unknown = Wie es beginnt, ist nicht bekannt: Die Strecke davor wurde nicht beurteilt.
-know-slow-curves = { $count } Kurven verlangen weniger als die zu haltende Geschwindigkeit, die langsamste { $speed }, { $at }.
+know-slow-curves = <strong>{ $count ->
+    [one] 1 Kurve
+   *[other] { $count } Kurven
+} unter { $under }</strong>, langsamste { $speed }, { $at }
 know-slow-curve = Langsamste Kurve { $speed }, { $at }.
 know-posted = Tempolimit { $speed }, { $km }, { $miles }.
 know-ramp = Notfallspur bei { $at }.
 know-quiet = Lärmschutzzone bei { $at }: eine Motorbremse kann verboten sein.
 know-at-foot = Am Fuß: { $name }, { $at }.
 to-stop-at-foot = Halt oder Ortschaft
-know-cut-short = Wie es weitergeht, ist nicht bekannt.
-card-more = Und { $count ->
-    [one] 1 weitere Gefällestrecke, die
-   *[other] { $count } weitere Gefällestrecken, die
-} nicht auf diesem Merkblatt { $count ->
-    [one] steht
-   *[other] stehen
-}: Planen Sie die Strecke in Abschnitten.
-before-crest-head = Vor der Kuppe
+know-cut-short = <strong>Bekannt nur bis { $at }.</strong> Wie es weitergeht, ist nicht bekannt: in Gang { $gear } bleiben.
+know-cut-short-bare = <strong>Bekannt nur bis { $at }.</strong> Wie es weitergeht, ist nicht bekannt.
+know-size = { $length }, { $fall } abwärts
+know-steepest = <strong>steilste Stelle { $grade }</strong>, { $at }
+know-foot = <strong>Fuß { $at }</strong>
+know-then-unknown = nach { $after }: nicht bekannt bis { $at }
+know-then-crest = { $after } bis Kuppe { $number }
+know-stay = in Gang { $gear } bleiben
+know-then-gear = dann Gang { $gear }
+before-crest-head = Vor jeder Kuppe
 stop-at-check = Am Bremskontrollplatz anhalten, { $at }: Bremseneinstellung, Undichtigkeiten, Trommeln oder Scheiben, Reifen, Ladung.
 stop-where-allowed = Anhalten, wo es erlaubt ist: Bremseneinstellung, Undichtigkeiten, Trommeln oder Scheiben, Reifen, Ladung.
 try-retarder = Kurz vom Gas gehen: Greift die Dauerbremse, in jeder Stufe?
@@ -460,7 +509,7 @@ shifting = { $in-legs ->
     [true] Am Berg nur so schalten, wie es in den Zeilen steht.
    *[false] Am Berg nicht schalten.
 }
-in-trouble-head = Wenn es davonläuft
+in-trouble-head = Wenn es davonläuft: in dieser Reihenfolge
 brake-now = Jetzt kräftig bremsen und anhalten, solange die Bremsen noch kühl genug sind.
 stay-in-gear = Im Gang bleiben. Nie in den Leerlauf, nie auskuppeln, bei hohem Tempo nicht herunterschalten.
 any-way-up = Eine Notfallspur nehmen oder irgendeinen Weg, der ansteigt. Hier ist keine eingetragen; es kann welche geben.
@@ -769,7 +818,7 @@ many-columns =
     .heights = Höhen
     .other = andere Richtung
 driven-label = Richtung
-ways =
+driven-ways =
     .harder = schwerere
     .recorded = wie aufgezeichnet
     .reversed = umgekehrt
@@ -1132,5 +1181,6 @@ trucks-now = speichern, öffnen, weitergeben
 done = Fertig
 example-truck = Beispiel-Lkw. Nicht Ihrer?
 enter-yours = Ihren eingeben
+enter-brake-heat = Geben Sie ihre Temperatur unter „Bedingungen“ ein.
 this-is-mine = Das ist mein Lkw
 example-export = Beispiel-Lkw, vielleicht nicht Ihrer. Fahren Sie nicht danach: Geben Sie zuerst Ihren ein.

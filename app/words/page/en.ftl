@@ -624,11 +624,11 @@ one-gear-label = One gear all the way
 # Head of the section.
 card-head = Card
 # What it is for.
-card-sentence = For the cab, so that no screen is needed on the way: print it, fold it in the middle. Read it before the crest, parked.
+card-sentence = For the cab, all of the road. On a phone save it as a picture; on paper it takes as many pages as it needs. Read it before the crest, parked.
 # Prints it.
 print-card = Print the card
-# Saves it as a picture.
-save-picture = Save it as a picture
+# Saves it as a picture, long and narrow as a phone.
+save-picture = Save it as a picture for the phone
 # End of the name of a file: name of that file, for a road as recorded or turned around.
 picture-name-ending = { $reversed ->
     [true] -reversed-card.png
@@ -643,6 +643,11 @@ counts-down = markers count down
 # That the markers typed do not reach over the road: what would stand at its start and at its
 # end, the remedy, and what the card has meanwhile.
 markers-miss = The markers do not fit this road: they would run from { $start } at its start to { $end } at its end, and none are below zero. Correct the marker, or which way they count. Until then the card has distances from the start.
+# Order of the rows: its label, as they are driven, the worst first.
+card-orders =
+    .label = Order of the rows
+    .along = as driven
+    .worst = worst descent first
 # That the card belongs to entries before.
 card-is-old = Do not use: this card belongs to earlier entries
 # Not to go down with what is entered.
@@ -656,18 +661,84 @@ no-speed-for = No safe speed was found for { $count ->
 # The same: mass, retarder, surface, load, air, and the brakes at the start.
 # Arguments: $mass, $retarder, $surface text, $load text, $air, $brakes
 facts-of = { $mass } · { $retarder } · { $surface }, { $load } · air { $air } · brakes { $brakes } at the start
-# Heads of the columns: descent, grade, gear, stage, hold, what to know.
+# Which page of how many.
+# Arguments: $page usize, $pages usize
+card-page = page { $page } of { $pages }
+# Which descents stand on a page, by their numbers.
+# Arguments: $count, $numbers
+card-page-has = { $count ->
+    [one] descent
+   *[other] descents
+} { $numbers }
+# How long the road is, how far it falls in all, and how many descents it has.
+card-sum = { $length } · { $fall } down · { $count ->
+    [one] 1 descent
+   *[other] { $count } descents
+}
+# Of how much of the road the card speaks, and what is not known of it.
+card-covers = Speaks of { $covered } of { $length }. Not known: { $unknown }, { $fall } of drop. No advice there.
+# What is counted along the road: what the marker shows at its start, and which way markers count.
+# Arguments: $at, $counts-down bool
+card-marker = marker { $at } at the start, { $counts-down ->
+    [true] falling
+   *[false] rising
+}
+# The same without markers, behind “km (miles)”.
+card-no-marker = from the start
+# Head of what the card was worked out for.
+worked-out-for = Worked out for
+# Head of what must be so.
+your-truck = Is this your truck?
+# What must be so: the mass, the gears, the retarder's stages, the surface.
+check-mass = { $mass } or less
+# Arguments: $count, $ratio text
+check-gears = { $count } gears, axle { $ratio }
+check-stages = { $count ->
+    [one] its stage works
+   *[other] all { $count } stages work
+}
+check-no-retarder = no retarder counted on
+check-surface = road: { $surface }
+# What follows where one of them is not so.
+one-empty = <strong>One empty: not your card.</strong> Work it out again.
+# Mark of the hardest descent on every page, of how many.
+hardest-of = { $count ->
+    [one] The only descent
+   *[other] Hardest of all { $count }
+}
+# Which are the hardest next, by their numbers.
+hardest-then = then { $numbers }
+# Steepest grade.
+card-steepest = steepest { $grade }
+# Each descent has this verdict.
+# Arguments: $count, $verdict text
+all-alike = { $count ->
+    [one] The descent: { $verdict }.
+   *[other] All { $count }: { $verdict }.
+}
+# Heads of the columns: by where to be in the gear, gear, stage, speed to hold, what to know.
 card-heads =
-    .descent = descent, from – to
-    .grade = grade
+    .by = be in it
     .gear = gear
     .stage = stage
     .hold = hold
-    .know = what to know
+    .know = what to know: km (miles)
+# Before a distance by which a gear must be in, or from which it may be.
+# Arguments: $how solver::plan::ChangeHow, $unit
+card-by = { $how ->
+    [down] by { $unit }
+   *[up] from { $unit }
+}
+# To change down between two legs: what to slow to first.
+# Arguments: $speed, $gear u8
+card-change-down = Slow to { $speed }, then gear { $gear }.
+# To change up between two legs, or to stay in the lower gear.
+# Arguments: $gear u8, $kept u8
+card-change-up = Gear { $gear } only from here. Or keep gear { $kept }.
+# Stretches of which nothing is known.
+card-unknown = { $spans } not known: no advice
 # The unit before a mile marker.
 mile = mile
-# That even grade and that length.
-card-asks = asks for { $grade }, { $length }
 # From which speed down to which to snub.
 know-snub = Brake { $from } to { $to }, release, repeat.
 # That steep bits up to a grade cannot be ruled out, and what follows.
@@ -676,9 +747,13 @@ know-in-doubt = Short steep bits up to { $grade } in doubt: keep the service bra
 know-easing = The easing at { $at } is not the end: stay in gear.
 # That it is not known how it begins.
 know-begins-unknown = How it begins is not known: the road before it was not assessed.
-# How many curves, more than one, ask for less than the hold speed, and the slowest of them.
-know-slow-curves = { $count } curves ask for less than the hold speed, the slowest { $speed }, { $at }.
-# The slowest curve.
+# How many curves ask for less than the hold speed, and the slowest of them.
+# Arguments: $count, $under, $speed, $at
+know-slow-curves = <strong>{ $count ->
+    [one] 1 curve
+   *[other] { $count } curves
+} under { $under }</strong>, slowest { $speed }, { $at }
+# The slowest curve, where no speed is safe that it could be held against.
 know-slow-curve = Slowest curve { $speed }, { $at }.
 # A posted limit, from where to where.
 know-posted = Posted { $speed }, { $km }, { $miles }.
@@ -690,15 +765,25 @@ know-quiet = Quiet zone at { $at }: an engine brake may be forbidden.
 know-at-foot = At the foot: { $name }, { $at }.
 # The same where it has no name.
 to-stop-at-foot = a place to stop
-# That it is not known how it goes on.
-know-cut-short = How it goes on is not known.
-# Descents that found no room.
-card-more = { $count ->
-    [one] And 1 more descent on this road that is not on this card: plan the road in parts.
-   *[other] And { $count } more descents on this road that are not on this card: plan the road in parts.
-}
+# Where what is known of it ends, and to stay in gear there; where no speed is safe without a gear.
+# Arguments: $at, $gear u8
+know-cut-short = <strong>Known only to { $at }.</strong> How it goes on is not known: stay in gear { $gear }.
+know-cut-short-bare = <strong>Known only to { $at }.</strong> How it goes on is not known.
+# How long it is, and how far it falls.
+know-size = { $length }, { $fall } down
+# Where it is steepest.
+know-steepest = <strong>steepest { $grade }</strong>, { $at }
+# Where it ends.
+know-foot = <strong>foot { $at }</strong>
+# What comes soon behind the foot: nothing is known; another crest; which gear to be in there.
+know-then-unknown = { $after } on: not known to { $at }
+know-then-crest = { $after } to crest { $number }
+# Arguments: $gear u8
+know-stay = stay in gear { $gear }
+# Arguments: $gear u8
+know-then-gear = then gear { $gear }
 # Head of that list.
-before-crest-head = Before the crest
+before-crest-head = Before each crest
 # To stop at the brake check, and what to look at.
 stop-at-check = Stop at the brake check, { $at }: adjustment, leaks, drums or discs, tyres, load.
 # The same without a brake check.
@@ -722,7 +807,7 @@ shifting = { $in-legs ->
    *[false] No shifting on the hill.
 }
 # Head of that list.
-in-trouble-head = If it gets away
+in-trouble-head = If it gets away: in this order
 # To brake hard while that still helps.
 brake-now = Brake hard now and stop, while the brakes are cool enough to do it.
 # To stay in gear.
@@ -1195,7 +1280,7 @@ many-columns =
 # Label of the way in which the roads are driven.
 driven-label = Way
 # Ways in which the roads are driven.
-ways =
+driven-ways =
     .harder = harder
     .recorded = as recorded
     .reversed = reversed
@@ -1727,6 +1812,8 @@ done = Done
 example-truck = Example truck. Not your truck?
 # Button beside it, which opens the drawer.
 enter-yours = Enter yours
+# Where the road starts on the hill: to enter how hot the brakes are.
+enter-brake-heat = Enter their temperature under Day.
 # Button that takes the example as one's own truck.
 this-is-mine = This is my truck
 # Stands on the card and in files until a truck was chosen or entered.

@@ -403,9 +403,9 @@ one-gear-label = Una sola marcha en toda la bajada
 ## Words of the card for the cab.
 
 card-head = Ficha
-card-sentence = Para la cabina, para no necesitar ninguna pantalla en el camino: imprímala y dóblela por la mitad. Léala antes de la cima, con el vehículo estacionado.
+card-sentence = Para la cabina, toda la carretera. En un teléfono guárdela como imagen; en papel ocupa las páginas que necesite. Léala antes de la cima, con el vehículo estacionado.
 print-card = Imprimir la ficha
-save-picture = Guardarla como imagen
+save-picture = Guardarla como imagen para el teléfono
 picture-name-ending = { $reversed ->
     [true] -sentido-contrario-ficha.png
    *[false] -ficha.png
@@ -414,6 +414,10 @@ save-rows = Guardar sus filas como CSV
 marker-label = Hito o cuentakilómetros al inicio de la carretera
 counts-down = los hitos van hacia atrás
 markers-miss = Los hitos no alcanzan para toda la carretera: con lo introducido irían de { $start } al inicio a { $end } al final, y no hay hitos por debajo de cero. Corrija el hito del inicio o el sentido en que van. Mientras tanto, la ficha lleva distancias desde el inicio.
+card-orders =
+    .label = Orden de las filas
+    .along = como se conduce
+    .worst = primero la peor bajada
 card-is-old = No la use: esta ficha corresponde a datos anteriores
 do-not-descend = NO BAJE con los datos introducidos
 no-speed-for = No se encontró velocidad segura para { $count ->
@@ -421,32 +425,80 @@ no-speed-for = No se encontró velocidad segura para { $count ->
    *[other] las bajadas
 } { $numbers }. Tome otra carretera, o planifique de nuevo con menos carga o en un día mejor. Tienen prioridad las señales y las reglas de la conducción profesional.
 facts-of = { $mass } · { $retarder } · { $surface }, { $load } · aire a { $air } · frenos a { $brakes } al inicio
+card-page = página { $page } de { $pages }
+card-page-has = { $count ->
+    [one] bajada
+   *[other] bajadas
+} { $numbers }
+card-sum = { $length } · { $fall } de bajada · { $count ->
+    [one] { $count } bajada
+   *[other] { $count } bajadas
+}
+card-covers = Vale para { $covered } de { $length }. No se conoce: { $unknown }, { $fall } de desnivel. Allí no hay consejo.
+card-marker = hito { $at } al inicio, { $counts-down ->
+    [true] descendente
+   *[false] ascendente
+}
+card-no-marker = desde el inicio
+worked-out-for = Calculada para
+your-truck = ¿Es este su camión?
+check-mass = { $mass } como máximo
+check-gears = { $count } marchas, eje { $ratio }
+check-stages = { $count ->
+    [one] la posición actúa
+   *[other] las { $count } posiciones actúan
+}
+check-no-retarder = sin ralentizador
+check-surface = calzada: { $surface }
+one-empty = <strong>Una casilla vacía: no es su ficha.</strong> Calcúlela de nuevo.
+hardest-of = { $count ->
+    [one] La única bajada
+   *[other] La más dura de { $count }
+}
+hardest-then = luego { $numbers }
+card-steepest = lo más empinado { $grade }
+all-alike = { $count ->
+    [one] La bajada: { $verdict }.
+   *[other] Las { $count }: { $verdict }.
+}
 card-heads =
-    .descent = bajada, de – a
-    .grade = pendiente
+    .by = puesta
     .gear = marcha
-    .stage = posición
+    .stage = pos.
     .hold = mantener
-    .know = qué hay que saber
+    .know = qué saber: km (millas)
+card-by = { $how ->
+    [down] en { $unit }
+   *[up] desde { $unit }
+}
+card-change-down = Frene a { $speed }, luego marcha { $gear }.
+card-change-up = Marcha { $gear } solo desde aquí. O siga en la { $kept }.
+card-unknown = { $spans } no se conoce: sin consejo
 mile = milla
-card-asks = exige { $grade }, { $length }
 know-snub = Frene de { $from } a { $to }, suelte el freno, repita.
 know-in-doubt = En duda tramos cortos de hasta { $grade }: tenga listos los frenos de servicio.
 know-easing = Donde se suaviza, en el { $at }, no es el final: siga en la misma marcha.
 know-begins-unknown = No se sabe cómo empieza: la carretera anterior no se pudo evaluar.
-know-slow-curves = { $count } curvas exigen menos que la velocidad que hay que mantener; la más lenta: { $speed }, { $at }.
+know-slow-curves = <strong>{ $count ->
+    [one] { $count } curva
+   *[other] { $count } curvas
+} bajo { $under }</strong>, la más lenta { $speed }, { $at }
 know-slow-curve = Curva más lenta: { $speed }, { $at }.
 know-posted = Límite señalizado: { $speed }, { $km }, { $miles }.
 know-ramp = Rampa de escape en el { $at }.
 know-quiet = Zona de silencio en el { $at }: puede estar prohibido el freno motor.
 know-at-foot = Al pie de la bajada: { $name }, { $at }.
 to-stop-at-foot = un lugar donde hay que parar
-know-cut-short = No se sabe cómo continúa.
-card-more = { $count ->
-    [one] Y 1 bajada más de esta carretera que no está en esta ficha: planifique la carretera por partes.
-   *[other] Y { $count } bajadas más de esta carretera que no están en esta ficha: planifique la carretera por partes.
-}
-before-crest-head = Antes de la cima
+know-cut-short = <strong>Conocida solo hasta { $at }.</strong> No se sabe cómo continúa: siga en la marcha { $gear }.
+know-cut-short-bare = <strong>Conocida solo hasta { $at }.</strong> No se sabe cómo continúa.
+know-size = { $length }, { $fall } de bajada
+know-steepest = <strong>lo más empinado { $grade }</strong>, { $at }
+know-foot = <strong>pie { $at }</strong>
+know-then-unknown = a { $after }: no se conoce hasta { $at }
+know-then-crest = { $after } hasta la cima { $number }
+know-stay = siga en la marcha { $gear }
+know-then-gear = luego marcha { $gear }
+before-crest-head = Antes de cada cima
 stop-at-check = Pare en la zona de comprobación de frenos, { $at }: ajuste de los frenos, fugas, tambores o discos, neumáticos, carga.
 stop-where-allowed = Pare donde esté permitido: ajuste de los frenos, fugas, tambores o discos, neumáticos, carga.
 try-retarder = Suelte el acelerador un momento: ¿actúa el ralentizador, en cada posición?
@@ -457,7 +509,7 @@ shifting = { $in-legs ->
     [true] En la bajada cambie de marcha solo como indican las filas.
    *[false] En la bajada no cambie de marcha.
 }
-in-trouble-head = Si pierde el control de la velocidad
+in-trouble-head = Si pierde el control de la velocidad: en este orden
 brake-now = Frene fuerte ahora y pare, mientras los frenos estén lo bastante fríos para lograrlo.
 stay-in-gear = Siga con la marcha puesta. Nunca ponga punto muerto (neutro), nunca pise el embrague, no cambie a una marcha más baja a alta velocidad.
 any-way-up = Tome una rampa de escape o cualquier camino que suba. Aquí no hay ninguna rampa introducida; puede haberlas.
@@ -769,7 +821,7 @@ many-columns =
     .heights = alturas
     .other = otro sentido
 driven-label = Sentido
-ways =
+driven-ways =
     .harder = el más duro
     .recorded = como se grabó
     .reversed = inverso
@@ -1132,5 +1184,6 @@ trucks-now = guardar, abrir, entregar
 done = Listo
 example-truck = Camión de ejemplo. ¿No es el suyo?
 enter-yours = Ponga el suyo
+enter-brake-heat = Introduzca su temperatura en «Condiciones».
 this-is-mine = Este es mi camión
 example-export = Camión de ejemplo, quizá no el suyo. No conduzca según esto: ponga primero el suyo.

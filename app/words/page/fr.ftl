@@ -403,9 +403,9 @@ one-gear-label = Un seul rapport jusqu’en bas
 ## Words of the card for the cab.
 
 card-head = Fiche
-card-sentence = Pour la cabine, afin qu’aucun écran ne soit nécessaire en route : imprimez-la et pliez-la au milieu. Lisez-la avant le sommet, en stationnement.
+card-sentence = Pour la cabine, toute la route. Sur un téléphone, enregistrez-la comme image ; sur papier, elle prend autant de pages qu’il faut. Lisez-la avant le sommet, en stationnement.
 print-card = Imprimer la fiche
-save-picture = L’enregistrer comme image
+save-picture = L’enregistrer comme image pour le téléphone
 picture-name-ending = { $reversed ->
     [true] -sens-inverse-fiche.png
    *[false] -fiche.png
@@ -414,6 +414,10 @@ save-rows = Enregistrer ses lignes en CSV
 marker-label = Borne ou compteur kilométrique au début de la route
 counts-down = les bornes vont en décroissant
 markers-miss = Les bornes ne couvrent pas toute la route : avec les données saisies, elles iraient de { $start } au début à { $end } à la fin, et il n’y en a pas au-dessous de zéro. Corrigez la borne du début ou le sens de leur décompte. En attendant, la fiche porte des distances depuis le début.
+card-orders =
+    .label = Ordre des lignes
+    .along = dans l’ordre de la route
+    .worst = la pire descente d’abord
 card-is-old = À ne pas utiliser : cette fiche correspond à des données précédentes
 do-not-descend = NE DESCENDEZ PAS avec les données saisies
 no-speed-for = Aucune vitesse sûre n’a été trouvée pour { $count ->
@@ -421,32 +425,80 @@ no-speed-for = Aucune vitesse sûre n’a été trouvée pour { $count ->
    *[other] les descentes
 } { $numbers }. Prenez une autre route, ou planifiez de nouveau avec moins de chargement ou par un meilleur jour. La signalisation en place et les règles de la conduite professionnelle passent en premier.
 facts-of = { $mass } · { $retarder } · chaussée : { $surface } · { $load } · air : { $air } · freins au départ : { $brakes }
+card-page = page { $page } sur { $pages }
+card-page-has = { $count ->
+    [one] descente
+   *[other] descentes
+} { $numbers }
+card-sum = { $length } · { $fall } de descente · { $count ->
+    [one] { $count } descente
+   *[other] { $count } descentes
+}
+card-covers = Porte sur { $covered } de { $length }. Inconnu : { $unknown }, { $fall } de dénivelé. Aucun conseil à cet endroit.
+card-marker = borne { $at } au départ, { $counts-down ->
+    [true] décroissante
+   *[false] croissante
+}
+card-no-marker = depuis le départ
+worked-out-for = Calculé pour
+your-truck = Est-ce votre camion ?
+check-mass = { $mass } au plus
+check-gears = { $count } rapports, pont { $ratio }
+check-stages = { $count ->
+    [one] le cran agit
+   *[other] les { $count } crans agissent
+}
+check-no-retarder = sans ralentisseur
+check-surface = chaussée : { $surface }
+one-empty = <strong>Une case vide : ce n’est pas votre fiche.</strong> Refaites le calcul.
+hardest-of = { $count ->
+    [one] La seule descente
+   *[other] La plus dure des { $count }
+}
+hardest-then = puis { $numbers }
+card-steepest = le plus raide { $grade }
+all-alike = { $count ->
+    [one] La descente : { $verdict }.
+   *[other] Les { $count } : { $verdict }.
+}
 card-heads =
-    .descent = descente, de – à
-    .grade = pente
+    .by = engagé
     .gear = rapport
     .stage = cran
-    .hold = à tenir
-    .know = à savoir
+    .hold = tenir
+    .know = à savoir : km (miles)
+card-by = { $how ->
+    [down] au { $unit }
+   *[up] dès { $unit }
+}
+card-change-down = Ralentissez à { $speed }, puis rapport { $gear }.
+card-change-up = Rapport { $gear } seulement d’ici. Ou gardez le { $kept }.
+card-unknown = { $spans } inconnu : aucun conseil
 mile = mi
-card-asks = demande { $grade }, { $length }
 know-snub = Freinez de { $from } à { $to }, relâchez, recommencez.
 know-in-doubt = Courts passages jusqu’à { $grade } non exclus : tenez les freins de service prêts.
 know-easing = Au { $at }, la pente s’adoucit, mais la descente continue : gardez le rapport.
 know-begins-unknown = On ne sait pas comment la descente commence : la route qui précède n’a pas été évaluée.
-know-slow-curves = { $count } virages demandent moins que la vitesse à tenir ; le plus lent : { $speed }, au { $at }.
+know-slow-curves = <strong>{ $count ->
+    [one] { $count } virage
+   *[other] { $count } virages
+} sous { $under }</strong>, le plus lent { $speed }, { $at }
 know-slow-curve = Virage le plus lent : { $speed }, au { $at }.
 know-posted = Limitation signalée : { $speed }, { $km }, { $miles }.
 know-ramp = Voie de détresse au { $at }.
 know-quiet = Zone sensible au bruit, au { $at } : le frein moteur peut y être interdit.
 know-at-foot = Au pied : { $name }, au { $at }.
 to-stop-at-foot = lieu où il faut pouvoir s’arrêter
-know-cut-short = On ne sait pas comment la descente continue.
-card-more = { $count ->
-    [one] Et { $count } autre descente de cette route, qui n’est pas sur cette fiche : planifiez la route par parties.
-   *[other] Et { $count } autres descentes de cette route, qui ne sont pas sur cette fiche : planifiez la route par parties.
-}
-before-crest-head = Avant le sommet
+know-cut-short = <strong>Connue seulement jusqu’au { $at }.</strong> La suite n’est pas connue : restez en rapport { $gear }.
+know-cut-short-bare = <strong>Connue seulement jusqu’au { $at }.</strong> La suite n’est pas connue.
+know-size = { $length }, { $fall } de descente
+know-steepest = <strong>le plus raide { $grade }</strong>, { $at }
+know-foot = <strong>pied { $at }</strong>
+know-then-unknown = après { $after } : inconnu jusqu’au { $at }
+know-then-crest = { $after } jusqu’au sommet { $number }
+know-stay = restez en rapport { $gear }
+know-then-gear = puis rapport { $gear }
+before-crest-head = Avant chaque sommet
 stop-at-check = Arrêtez-vous à l’aire de vérification des freins, au { $at } : réglage, fuites, tambours ou disques, pneus, chargement.
 stop-where-allowed = Arrêtez-vous là où c’est permis : réglage des freins, fuites, tambours ou disques, pneus, chargement.
 try-retarder = Levez un instant le pied de l’accélérateur : le ralentisseur agit-il, à chaque cran ?
@@ -457,7 +509,7 @@ shifting = { $in-legs ->
     [true] Dans la descente, ne changez de rapport que comme l’indiquent les lignes.
    *[false] Ne changez pas de rapport dans la descente.
 }
-in-trouble-head = Si le véhicule s’emballe
+in-trouble-head = Si le véhicule s’emballe : dans cet ordre
 brake-now = Freinez énergiquement tout de suite et arrêtez-vous, tant que les freins sont assez froids pour y parvenir.
 stay-in-gear = Gardez le rapport engagé. Jamais le point mort, jamais l’embrayage, ne rétrogradez pas à vitesse élevée.
 any-way-up = Prenez une voie de détresse ou n’importe quelle voie qui monte. Aucune voie de détresse n’est saisie ici ; il peut y en avoir.
@@ -770,7 +822,7 @@ many-columns =
     .heights = altitudes
     .other = autre sens
 driven-label = Sens
-ways =
+driven-ways =
     .harder = le plus dur
     .recorded = comme enregistré
     .reversed = inverse
@@ -1133,5 +1185,6 @@ trucks-now = garder, ouvrir, transmettre
 done = Terminé
 example-truck = Véhicule d’exemple. Ce n’est pas le vôtre ?
 enter-yours = Entrez le vôtre
+enter-brake-heat = Saisissez leur température sous « Conditions du jour ».
 this-is-mine = C’est mon véhicule
 example-export = Véhicule d’exemple, peut-être pas le vôtre. Ne roulez pas avec ceci : entrez d’abord le vôtre.

@@ -150,7 +150,7 @@ fn arrow(way: usize) -> &'static str {
 }
 
 pub(super) fn way_word(way: usize) -> &'static str {
-    let [_, recorded, reversed] = words().ways();
+    let [_, recorded, reversed] = words().driven_ways();
     [recorded, reversed][way]
 }
 

@@ -1,8 +1,8 @@
 //! What the card for the cab says, in every language.
 
 use super::*;
-use crate::card_facts::{CardOf, Know};
-use crate::card_fit::{self, Size};
+use crate::card::facts::{CardOf, Know, Order};
+use crate::card::sheet::{How, Row, Sheet};
 use crate::marker::Marker;
 use ::tests::plain_roads::road;
 use solver::day::Surface;
@@ -24,7 +24,7 @@ pub(super) struct Case {
 }
 
 impl Case {
-    fn of(file: Vec<u8>, retarder: bool, surface: Surface, reversed: bool) -> Self {
+    pub(super) fn of(file: Vec<u8>, retarder: bool, surface: Surface, reversed: bool) -> Self {
         let mut truck = Entries::of(Preset::FiveAxle36).truck;
         if !retarder {
             truck.retarder = Retarder::None;
@@ -55,6 +55,7 @@ impl Case {
             limits: &self.road.limits,
             unassessed: &self.road.unassessed,
             step_m: self.road.step_m,
+            length_m: self.road.length_m,
             ends_m: (1_878.0, 313.0),
             reversed: self.road.reversed,
             marker: Marker::NONE,
@@ -65,13 +66,32 @@ impl Case {
     /// What is to know of a descent.
     pub(super) fn know(&self, language: Spoken, index: usize) -> String {
         let know = self.card().know(&self.plan.descents[index]);
-        let told: Vec<String> = know.iter().map(|it| language.card_know(self.card(), it)).collect();
+        let told: Vec<String> = know.iter().map(|it| joined(&language.card_know(self.card(), it))).collect();
         told.join(" ")
+    }
+
+    pub(super) fn sheet(&self, language: Spoken, order: Order) -> Sheet {
+        language.card_sheet(self.card(), &self.road.name, order)
+    }
+
+    /// So many descents like the first, one behind the other, each two kilometres on.
+    pub(super) fn repeated(mut self, count: usize) -> Self {
+        let first = self.plan.descents[0].clone();
+        let on = |number: usize| {
+            let (points, metres) = ((number - 1) * 100, Metres((number - 1) as f64 * 2_000.0));
+            let mut descent = first.clone();
+            descent.number = number;
+            (descent.from, descent.to) = (first.from + points, first.to + points);
+            (descent.crest.0, descent.foot.0) = (first.crest.0 + metres.0, first.foot.0 + metres.0);
+            descent
+        };
+        self.plan.descents = (1..=count).map(on).collect();
+        self
     }
 }
 
 /// A road that falls 3 % at most, which the engine alone holds.
-fn gentle() -> Vec<u8> {
+pub(super) fn gentle() -> Vec<u8> {
     road("Gentle hill", &[(100, 0.0), (150, -0.6), (100, 0.0)])
 }
 
@@ -86,6 +106,10 @@ fn no_safe_speed_stands_above_the_rows_in_every_language() {
         assert!(why.contains(" 1 ") || why.contains(" 1."), "{why}");
         assert!(why.ends_with('.'), "{why}");
         assert_eq!(language.card_stop(dry.card()), None);
+        let sheet = ice.sheet(language, Order::AlongRoad);
+        let Row::Descent(row) = &sheet.rows[0] else { panic!("{:?}", sheet.rows) };
+        assert!(matches!(&row.ways[..], [way] if matches!(&way.how, How::None(_))), "{row:?}");
+        assert!(sheet.hardest.is_some_and(|it| it.way.is_none()));
     }
     let mut many = ice.plan.clone();
     many.descents = (1..=20)
@@ -99,58 +123,7 @@ fn no_safe_speed_stands_above_the_rows_in_every_language() {
     assert!(why.contains("descents 1, 2, ") && why.contains("12, …") && !why.contains("13"), "{why}");
 }
 
-#[test]
-fn an_example_is_told_before_all_notes_in_every_language() {
-    let ice = Case::of(hill(), true, Surface::Ice, false);
-    for language in LANGUAGES {
-        let own = language.card_notes(ice.card());
-        let example = language.card_notes(CardOf { is_example: true, ..ice.card() });
-        assert_eq!(example[0], language.example_export());
-        assert_eq!(example[1..], own[..]);
-        assert!(!own.contains(&example[0]) && example[0].ends_with('.'));
-    }
-}
-
-#[test]
-fn the_card_has_every_note_and_fewer_rows_where_they_take_the_room() {
-    let mut case = Case::of(hill(), true, Surface::Dry, false);
-    let first = case.plan.descents[0].clone();
-    case.plan.descents = (1..=12)
-        .map(|number| {
-            let mut descent = first.clone();
-            descent.number = number;
-            descent
-        })
-        .collect();
-    case.plan.notes = Vec::new();
-    let [few, many] = [1, 12].map(|count| {
-        let plan = Plan { descents: case.plan.descents[..count].to_vec(), ..case.plan.clone() };
-        card_fit::fit(&words().card_texts(CardOf { plan: &plan, ..case.card() }))
-    });
-    assert_eq!((few.rows, few.size), (1, Size::Ease));
-    assert_eq!(many.rows, 9, "{many:?}");
-    case.plan.notes = vec![
-        Note::StagesWithheld(Withheld::Ice),
-        Note::HoldByHand,
-        Note::StartsInDescent,
-        Note::PartlyUnassessed,
-        Note::PoorHeights,
-    ];
-    for language in LANGUAGES {
-        let notes = language.card_notes(case.card());
-        assert_eq!(notes.len(), case.plan.notes.len());
-        for (note, text) in case.plan.notes.iter().zip(&notes) {
-            assert_eq!(*text, language.note(*note, Metric));
-        }
-        let texts = language.card_texts(case.card());
-        assert_eq!((texts.notes.len(), texts.rows.len()), (5, 12));
-        let fit = card_fit::fit(&texts);
-        assert!((2..9).contains(&fit.rows) && fit.size == Size::Tight, "{fit:?}");
-        let shown = case.card().worst(fit.rows);
-        assert!(shown.len() == fit.rows && shown.windows(2).all(|it| it[0].from <= it[1].from));
-    }
-}
-
+/// The road that the page begins with has one descent.
 #[test]
 fn where_the_engine_alone_holds_the_retarder_is_not_said_to() {
     let bare = Case::of(gentle(), false, Surface::Dry, false);
@@ -213,8 +186,8 @@ fn the_card_says_which_way_it_goes() {
         assert!(!language.card_way(there.card()).contains(language.reversed_mark()));
         assert!(language.card_way(back.card()).ends_with(language.reversed_mark()));
         for name in [
-            |it: Spoken, road: &str, reversed| it.picture_name(road, reversed),
-            |it: Spoken, road: &str, reversed| it.rows_name(road, reversed),
+            |it: Spoken, road: &str, reversed| it.picture_name(road, "", reversed),
+            |it: Spoken, road: &str, reversed| it.rows_name(road, "", reversed),
         ] {
             let names = [false, true].map(|reversed| name(language, "Hill, eastbound", reversed));
             assert!(names[0] != names[1] && names.iter().all(|it| it.starts_with("Hill--eastbound-")));
@@ -222,7 +195,11 @@ fn the_card_says_which_way_it_goes() {
             assert!(long.ends_with(names[1].trim_start_matches("Hill--eastbound")), "{long}");
         }
     }
-    assert_eq!(words().rows_name("Hill", true), "Hill-reversed-descents.csv");
+    assert_eq!(words().rows_name("Hill", "", true), "Hill-reversed-descents.csv");
+    assert_eq!(words().rows_name("", "", false), "road-descents.csv");
+    assert_eq!(words().picture_name("Hill/road", "Blue: 30 t", false), "Hill-road-Blue--30-t-card.png");
+    let long = words().picture_name(&"r".repeat(90), &"t".repeat(90), false);
+    assert_eq!(long, format!("{}-{}-card.png", "r".repeat(36), "t".repeat(20)), "both are seen");
     for (case, way) in [(&there, "as recorded"), (&back, "against recording")] {
         let csv = case.card().csv();
         let rows: Vec<&str> = csv.split_terminator("\r\n").collect();
@@ -272,9 +249,15 @@ fn a_row_counts_the_curves_that_ask_for_less_than_the_hold_speed() {
     for language in LANGUAGES {
         assert!(case.know(language, 0).contains("2 "), "{}", case.know(language, 0));
     }
-    assert!(case.know(words(), 0).contains("2 curves ask for less than the hold speed, the slowest"));
+    let told = case.know(words(), 0).replace('\u{a0}', " ");
+    assert!(told.contains("2 curves under ") && told.contains(", slowest "), "{told}");
     case.plan.curves.truncate(2);
-    assert!(case.know(words(), 0).contains("Slowest curve "), "{}", case.know(words(), 0));
+    assert!(case.know(words(), 0).contains("1 curve under "), "{}", case.know(words(), 0));
+    // Without a hold speed there is none to be under.
+    let ice = Case::of(hill(), true, Surface::Ice, false);
+    let descent = &ice.plan.descents[0];
+    let slow = Know::SlowCurve { speed: 5.0, at_m: descent.crest.0, below_hold: None };
+    assert!(joined(&words().card_know(ice.card(), &slow)).starts_with("Slowest curve "));
 }
 
 const CURVE: Curve = Curve { from: 0, to: 1, radius_m: 30.0, turn: Turn::Left, hairpin: false };
@@ -323,7 +306,10 @@ fn a_descent_that_begins_or_ends_at_a_blank_stretch_says_what_is_not_known() {
     for language in LANGUAGES {
         let told = case.know(language, 0);
         assert!(told.contains(language.know_begins_unknown()), "{told}");
-        assert!(told.contains(language.know_cut_short()), "{told}");
+        let gear = case.plan.descents[0].legs[0].gear;
+        let at = language.briefly_at(case.card(), case.plan.descents[0].foot.0);
+        assert!(told.contains(&joined(&language.know_cut_short(&at, gear.number()))), "{told}");
+        assert!(!told.contains(&joined(&language.know_foot(&at))), "it is no foot: {told}");
     }
 }
 

@@ -2,7 +2,8 @@
 
 use super::card::{Case, LANGUAGES};
 use super::*;
-use crate::card_facts::Know;
+use crate::card::facts::{Know, Order};
+use crate::card::sheet::Row;
 use ::tests::plain_roads::road;
 use ::words::down;
 use solver::day::Lead;
@@ -136,6 +137,12 @@ fn with(case: &Case, proof: Proof, touches: Vec<Touch>) -> Descent {
     descent
 }
 
+/// All that the card has of a descent.
+fn known(language: Spoken, case: &Case, descent: &Descent) -> String {
+    let card = case.card();
+    card.know(descent).iter().map(|it| joined(&language.card_know(card, it)) + " ").collect()
+}
+
 #[test]
 fn the_worst_places_are_named_and_the_rest_is_counted() {
     let case = two_hills(Lead::OneGear);
@@ -150,7 +157,7 @@ fn the_worst_places_are_named_and_the_rest_is_counted() {
         assert!(!text.contains("1.0 ") && !text.contains("3.0 "), "{text}");
         assert!(text.contains(&language.and_more(2)), "{text}");
         assert_eq!(language.touches(&descent, Metric).len(), kelvin.len());
-        let card = language.card_known(case.card(), &descent);
+        let card = known(language, &case, &descent);
         assert!(card.contains("km\u{a0}2.0") && !card.contains("km\u{a0}1.0"), "{card}");
     }
 }
@@ -172,7 +179,7 @@ fn what_cannot_be_ruled_out_is_said_and_never_as_if_it_were_clear() {
         assert_eq!(language.touched(&both, Metric).len(), 2);
         let list = language.touches(&both, Metric);
         assert_eq!([0, 1].map(|at: usize| list[at].ends_with(language.doubted())), [false, true]);
-        assert!(language.card_known(case.card(), &doubt).contains(&format::grade(-0.0925)));
+        assert!(known(language, &case, &doubt).contains(&format::grade(-0.0925)));
     }
     assert!(words().touched(&doubt, Metric)[0].contains("keep the service brakes ready"));
 }
@@ -198,9 +205,18 @@ fn the_card_has_a_row_for_each_change_and_the_first_gear_before_the_crest() {
     let (first, second) = (descent.legs[0], descent.legs[1]);
     let advice = descent.choice.advice().expect("held");
     for language in LANGUAGES {
-        assert_eq!(language.card_texts(card).rows[0].1, 1);
-        let by = language.card_change(card, second.change.expect("changed to"));
-        assert!(by.contains("km\u{a0}8.7 ("), "{by}");
+        let sheet = case.sheet(language, Order::AlongRoad);
+        let [Row::Descent(row)] = &sheet.rows[..] else { panic!("{:?}", sheet.rows) };
+        let [at_crest, changed] = &row.ways[..] else { panic!("{:?}", row.ways) };
+        assert!(
+            at_crest.change.is_none() && changed.by[1] == "8.7" || changed.by[1] == "8,7",
+            "{:?}",
+            changed.by
+        );
+        let slowed =
+            language.card_change_down(&format::hold_speed(second.speed.0, Metric), second.gear.number());
+        assert_eq!(changed.change, Some(slowed));
+        assert_eq!(sheet.rows[0].block().pieces.len(), 2);
         let before = language.before_crest(card);
         let last = before.last().expect("a list");
         assert!(last.contains(&first.gear.number().to_string()), "{last}");

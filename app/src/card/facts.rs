@@ -13,6 +13,48 @@ use solver::units::{Grade, MetresPerSecond};
 const AT_FOOT_M: f64 = 1_500.0;
 /// A place this near before the foot waits there too, m.
 const BEFORE_FOOT_M: f64 = 300.0;
+/// What begins this near behind the foot is told with it, m: there is no time to look it up.
+const NEAR_M: f64 = 1_000.0;
+
+/// In which order the card has its descents.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Order {
+    /// As they are driven.
+    AlongRoad,
+    /// The worst first.
+    WorstFirst,
+}
+
+/// A row of the card.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Stretch<'a> {
+    /// A descent.
+    Descent(&'a Descent),
+    /// Stretches that were not assessed, one behind the other without a descent between them, by their ends, m.
+    Unknown(Vec<(f64, f64)>),
+}
+
+/// What comes soon behind a foot.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Beyond {
+    /// A stretch that was not assessed.
+    Unknown {
+        /// From the foot to where it begins, m.
+        after_m: f64,
+        /// Where it ends, m from the start.
+        to_m: f64,
+    },
+    /// The next descent.
+    Crest {
+        /// Its number.
+        number: usize,
+        /// From the foot to its crest, m.
+        after_m: f64,
+        /// The gear to be in there, and whether it is another than at the foot; `None` where either
+        /// descent has no safe speed.
+        gear: Option<(Gear, bool)>,
+    },
+}
 
 /// What a card is about.
 #[derive(Clone, Copy)]
@@ -33,6 +75,8 @@ pub struct CardOf<'a> {
     pub unassessed: &'a [Span],
     /// Distance of grid points, m.
     pub step_m: f64,
+    /// Length of the road, m.
+    pub length_m: f64,
     /// Heights of start and end in the direction of travel, m.
     pub ends_m: (f64, f64),
     /// Driven the other way round than recorded.
@@ -81,8 +125,23 @@ pub enum Know {
         speed: f64,
         /// Where it begins.
         at_m: f64,
-        /// Curves that ask for less than the hold speed, this one among them; 0 without a hold speed.
-        below_hold: usize,
+        /// How many ask for less than the hold speed, this one among them, and that speed, m/s; `None` where no
+        /// speed is safe.
+        below_hold: Option<(usize, f64)>,
+    },
+    /// How long it is, and how far it falls, m.
+    Size {
+        /// Length.
+        length_m: f64,
+        /// Height lost.
+        drop_m: f64,
+    },
+    /// Where it is steepest.
+    Steepest {
+        /// Grade, negative.
+        grade: Grade,
+        /// Where that begins.
+        at_m: f64,
     },
     /// A limit posted on the way.
     Posted {
@@ -110,8 +169,45 @@ pub enum Know {
         /// Where.
         at_m: f64,
     },
+    /// Where it ends.
+    Foot {
+        /// Where.
+        at_m: f64,
+        /// What comes soon behind it.
+        beyond: Option<Beyond>,
+    },
     /// The descent is cut off where the road is not assessed.
-    CutShort,
+    CutShort {
+        /// Where.
+        at_m: f64,
+        /// The gear to stay in; `None` where no speed is safe.
+        gear: Option<Gear>,
+    },
+}
+
+impl Know {
+    /// Whether it is about how the descent is held, and what of it is in doubt: read before all else.
+    #[must_use]
+    pub fn is_of_holding(&self) -> bool {
+        match self {
+            Self::Verdict(_)
+            | Self::BeginsUnknown
+            | Self::NotAssessed { .. }
+            | Self::Snub(_)
+            | Self::Brakes { .. }
+            | Self::InDoubt(_) => true,
+            Self::Size { .. }
+            | Self::Steepest { .. }
+            | Self::Easing { .. }
+            | Self::SlowCurve { .. }
+            | Self::Posted { .. }
+            | Self::Ramp { .. }
+            | Self::Quiet { .. }
+            | Self::AtFoot { .. }
+            | Self::Foot { .. }
+            | Self::CutShort { .. } => false,
+        }
+    }
 }
 
 impl<'a> CardOf<'a> {
@@ -132,10 +228,13 @@ impl<'a> CardOf<'a> {
             all.extend((!at_m.is_empty()).then_some(Know::Brakes { needed, at_m, more }));
             all.extend(touched.in_doubt.map(Know::InDoubt));
         }
+        all.push(Know::Size { length_m: foot - crest, drop_m: descent.drop.0 });
+        let steepest = descent.steepest.iter().min_by(|a, b| a.grade.0.total_cmp(&b.grade.0));
+        all.extend(steepest.map(|it| Know::Steepest { grade: it.grade, at_m: it.from.0 }));
         all.extend(down::easings(descent).map(|it| Know::Easing { at_m: self.metres(it.from) }));
         let slow = self.plan.slowest_curve(descent);
-        let held = descent.choice.advice().is_some();
-        let below_hold = if held { self.plan.slow_curves(descent).count() } else { 0 };
+        let count = self.plan.slow_curves(descent).count();
+        let below_hold = descent.choice.advice().map(|advice| (count, advice.speed.0));
         all.extend(slow.map(|it| Know::SlowCurve {
             speed: it.speed.0,
             at_m: self.metres(it.curve.from),
@@ -158,8 +257,58 @@ impl<'a> CardOf<'a> {
                 && (foot - BEFORE_FOOT_M..=foot + AT_FOOT_M).contains(&self.metres(it.index))
         });
         all.extend(waits.map(|it| Know::AtFoot { name: it.name.clone(), at_m: self.metres(it.index) }));
-        all.extend(descent.cut_short.then_some(Know::CutShort));
+        all.push(self.ends(descent));
         all
+    }
+
+    /// How a descent ends.
+    fn ends(&self, descent: &Descent) -> Know {
+        let at_m = descent.foot.0;
+        let gear = last_gear(descent);
+        if descent.cut_short {
+            return Know::CutShort { at_m, gear };
+        }
+        let near = |from_m: &f64| (0.0..=NEAR_M).contains(&(from_m - at_m));
+        let unknown = self.unassessed.iter().map(|it| (self.metres(it.from), self.metres(it.to)));
+        let unknown = unknown.filter(|(from_m, _)| near(from_m)).map(|(from_m, to_m)| {
+            let after_m = from_m - at_m;
+            (after_m, Beyond::Unknown { after_m, to_m })
+        });
+        let next = self.plan.descents.iter().filter(|it| it.from >= descent.to && near(&it.crest.0));
+        let next = next.map(|it| {
+            let after_m = it.crest.0 - at_m;
+            let first = it.choice.advice().map(|advice| down::first(it, advice).0);
+            // A higher gear is for after the crest: until then the lower one is the careful choice.
+            let gear = gear.zip(first).map(|(now, first)| (now.min(first), first < now));
+            (after_m, Beyond::Crest { number: it.number, after_m, gear })
+        });
+        let beyond = unknown.chain(next).min_by(|a, b| a.0.total_cmp(&b.0)).map(|it| it.1);
+        Know::Foot { at_m, beyond }
+    }
+
+    /// The rows: each descent, and each stretch that was not assessed unless its descent tells of it. The
+    /// worst first, such stretches stand behind all descents.
+    #[must_use]
+    pub fn stretches(&self, order: Order) -> Vec<Stretch<'a>> {
+        let told = |it: &&Span| self.plan.descents.iter().any(|of| of.from <= it.from && it.to <= of.to);
+        let unknown = self.unassessed.iter().filter(|it| !told(it));
+        let mut unknown = unknown.map(|it| (it.from, (self.metres(it.from), self.metres(it.to)))).peekable();
+        let mut rows = Vec::new();
+        if order == Order::WorstFirst {
+            rows.extend(self.plan.worst_first().into_iter().map(Stretch::Descent));
+            rows.extend(unknown_rows(unknown.map(|it| it.1).collect()));
+            return rows;
+        }
+        for descent in &self.plan.descents {
+            let mut before = Vec::new();
+            while let Some((_, span)) = unknown.next_if(|it| it.0 < descent.from) {
+                before.push(span);
+            }
+            rows.extend(unknown_rows(before));
+            rows.push(Stretch::Descent(descent));
+        }
+        rows.extend(unknown_rows(unknown.map(|it| it.1).collect()));
+        rows
     }
 
     /// Whether a descent begins where a stretch that was not assessed ends: what lies before it may
@@ -180,13 +329,6 @@ impl<'a> CardOf<'a> {
     pub fn without_speed(&self) -> Vec<usize> {
         let none = |it: &&Descent| it.choice.verdict() == Verdict::NoSafeSpeed;
         self.plan.descents.iter().filter(none).map(|it| it.number).collect()
-    }
-
-    /// So many of the worst descents, in the order of the road.
-    #[must_use]
-    pub fn worst(&self, count: usize) -> Vec<&'a Descent> {
-        let worst: Vec<usize> = self.plan.worst_first().into_iter().take(count).map(|it| it.number).collect();
-        self.plan.descents.iter().filter(|it| worst.contains(&it.number)).collect()
     }
 
     /// The descents as a table for other programs, by what stands on the markers, with the direction
@@ -227,4 +369,17 @@ impl<'a> CardOf<'a> {
     pub fn metres(&self, index: usize) -> f64 {
         metres(index, self.step_m)
     }
+}
+
+/// Rows of stretches of which nothing is known, so many in one that it is read at a glance.
+fn unknown_rows<'a>(spans: Vec<(f64, f64)>) -> impl Iterator<Item = Stretch<'a>> {
+    const MOST_SPANS: usize = 12;
+    let rows: Vec<Stretch<'a>> = spans.chunks(MOST_SPANS).map(|it| Stretch::Unknown(it.to_vec())).collect();
+    rows.into_iter()
+}
+
+/// The gear at the foot; `None` where no speed is safe.
+fn last_gear(descent: &Descent) -> Option<Gear> {
+    let advice = descent.choice.advice()?;
+    Some(descent.legs.last().map_or(advice.gear, |leg| leg.gear))
 }
