@@ -306,7 +306,7 @@ test("turned around, each place keeps its marker, and the card says which way", 
   await visit.byId("sheet").filter({ hasText: /by km\s*110\.5.*foot km\s122\.0/s }).waitFor();
   const place = (await read(visit, "sheet")).match(/km [\d.]+ \(mile [\d.]+\): Brake check area/)[0];
   await visit.byId("reverse").click();
-  await visit.byId("card-about").filter({ hasText: "other way round than recorded" }).waitFor();
+  await visit.byId("card-about").filter({ hasText: "reversed" }).waitFor();
   await settle(visit);
   assert.ok(await (await inView(visit, "card", "counts-down")).isChecked());
   assert.ok((await read(visit, "sheet")).includes(place), place);

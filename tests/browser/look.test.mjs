@@ -58,7 +58,7 @@ test("the road can be driven the other way round, and back", async () => {
   const [, start, end] = there.match(/([\d,]+ m) → ([\d,]+ m)/);
   await visit.byId("reverse").click();
   await visit.byId("road-ends").filter({ hasText: `${end} → ${start}` }).waitFor();
-  assert.match(await read(visit, "road-button"), /other way round/);
+  assert.match(await read(visit, "road-button"), /reversed/);
   await visit.byId("reverse").click();
   await visit.byId("road-ends").filter({ hasText: `${start} → ${end}` }).waitFor();
   visit.assertClean();

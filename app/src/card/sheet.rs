@@ -5,7 +5,7 @@
 //! measures, too; a test in the browser holds every part to the height that it is given here.
 
 use super::pages::{Block, Part, Room, pages};
-use super::room::{lines, lines_of};
+use super::room::{em, lines, lines_of};
 use ::words::Piece;
 
 /// Height of a page, less what rounding takes.
@@ -16,6 +16,8 @@ const WIDTH: f64 = 526.0;
 const KNOW: f64 = 276.0;
 /// Width of what to do.
 const DO: f64 = 220.0;
+/// Width of the place by which a gear is in, pt.
+const BY: f64 = 64.0;
 /// Size of what to know.
 const KNOW_SIZE: f64 = 11.0;
 /// A line of text is so much higher than its letters.
@@ -281,11 +283,15 @@ impl DescentRow {
 impl Way {
     fn height(&self) -> f64 {
         let change = self.change.as_ref().map_or(0.0, |it| of_lines(it, 10.5, DO, true) + 3.0);
+        // What stands before the distance and the distance share a line where there is room for both.
+        let [word, distance, _] = &self.by;
+        let by = em(word, false) * 9.0 + (0.2 + em(distance, true)) * 13.0;
+        let by = if by > BY { LEG + one_line(13.0) } else { LEG };
         let how = match &self.how {
             How::Held { .. } => LEG,
             How::None(words) => of_lines(words, 17.0, DO - 76.0, true).max(LEG),
         };
-        change + how
+        change + how.max(by)
     }
 }
 

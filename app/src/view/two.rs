@@ -192,7 +192,7 @@ fn table(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> AnyVie
         let easier = easier(row, &figures).filter(|_| kept != shown);
         let mark = |index: usize| {
             (easier == Some(index)).then(|| {
-                view! { <b class="easier"><span aria-hidden="true">"● "</span><span class="unseen">{w.easier_mark()}": "</span></b> }
+                view! { <b class="easier"><span aria-hidden="true">"● "</span><span class="unseen">{w.easier()}{w.colon()}</span></b> }
             })
         };
         view! {

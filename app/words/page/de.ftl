@@ -846,6 +846,7 @@ list-ending = -Liste.csv
 list-stem = Strecken
 compared-ending = -Vergleich.csv
 easier-mark = die leichtere. Es gibt keine Summe: Sie wägen ab.
+easier = leichter
 reason = { $name }: { $parts }.
 reason-none = { $name }: kein Unterschied in Ergebnis, Zeit, Kraftstoff und Hitze.
 reason-time = { $more ->

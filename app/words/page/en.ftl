@@ -1324,6 +1324,8 @@ list-stem = roads
 compared-ending = -compared.csv
 # What the mark beside a figure means.
 easier-mark = the easier one. There is no total: you weigh it.
+# Beside a figure, for those who hear the page.
+easier = easier
 # Why one road rather than the other: the road shown, and in what it differs from the one kept.
 reason = { $name }: { $parts }.
 # The road shown differs in nothing that counts.

@@ -849,6 +849,7 @@ list-ending = -lista.csv
 list-stem = carreteras
 compared-ending = -comparadas.csv
 easier-mark = la más fácil. No hay total: lo sopesa usted.
+easier = más fácil
 reason = { $name }: { $parts }.
 reason-none = { $name }: sin diferencia en resultado, tiempo, combustible ni calor.
 reason-time = { $more ->

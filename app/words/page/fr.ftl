@@ -850,6 +850,7 @@ list-ending = -liste.csv
 list-stem = routes
 compared-ending = -comparaison.csv
 easier-mark = la plus facile. Il n’y a pas de total : c’est à vous de peser.
+easier = plus facile
 reason = { $name } : { $parts }.
 reason-none = { $name } : aucune différence de résultat, de temps, de carburant ni de chaleur.
 reason-time = { $more ->
