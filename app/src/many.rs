@@ -176,9 +176,12 @@ pub fn way_shown(lines: [Option<&Line>; 2], way: Way, turned: bool) -> Option<us
 pub fn order(lines: &[Option<&Line>], column: Column, turned: bool) -> Vec<usize> {
     let known = || (0..lines.len()).filter_map(|index| Some((index, lines[index]?)));
     let mut order: Vec<usize> = if column == Column::Road {
-        let mut named: Vec<(String, usize)> =
-            known().map(|(index, line)| (line.name.to_lowercase(), index)).collect();
-        named.sort();
+        let mut named: Vec<(String, usize)> = Vec::new();
+        for (index, line) in known() {
+            let name = line.name.to_ascii_lowercase();
+            let at = named.partition_point(|(other, _)| *other <= name);
+            named.insert(at, (name, index));
+        }
         named.into_iter().map(|(_, index)| index).collect()
     } else {
         let indices: Vec<usize> = known().map(|(index, _)| index).collect();

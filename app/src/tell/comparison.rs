@@ -31,7 +31,11 @@ impl Spoken {
             apart(&fuels).map(|it| self.reason_fuel(more(&it), &bare(&it))),
         ];
         let parts: Vec<String> = parts.into_iter().flatten().collect();
-        if parts.is_empty() { self.reason_none(name) } else { self.reason(name, &parts.join("; ")) }
+        if parts.is_empty() {
+            self.reason_none(name)
+        } else {
+            self.reason(name, &parts.join(self.semicolon()))
+        }
     }
 
     /// What a rate is for, in its units: fuel, time.

@@ -554,8 +554,8 @@ which-track = { $file } contient { $count } routes. Laquelle allez-vous prendre�
 course-unusable = sans altitudes, ou longueur insuffisante
 leave-it = Annuler
 which-order = { $count ->
-    [one] 1 fichier : ouvrez-le.
-    [2] 2 fichiers : que sont-ils ?
+    [one] 1 fichier : ouvrez-le.
+    [2] 2 fichiers : que sont-ils ?
    *[other] { $count } fichiers : dans quel ordre sont-ils parcourus ?
 }
 which-order-sentence = Pour les joindre, mettez-les dans l’ordre du parcours. Ils sont joints de haut en bas. Là où l’un finit à plus de 2 km du début du suivant, l’ordre ou un sens est faux.
@@ -696,11 +696,11 @@ sure-label = Degré de certitude
 too-long-to-be-sure = Cette route est trop longue pour que son parcours soit calculé 256 fois : calculez-en une partie pour connaître le degré de certitude de son plan.
 studying = Calcul du degré de certitude : { $share }
 not-yet = …
-change-up = À partir du { $from }, monter : { $gear }
+change-up = À partir du { $from }, monter : { $gear }
 slow-first = À partir du { $from }, ralentir à { $speed } au ralentisseur, puis { $gear }, au plus tard au { $at }
 not-worked-out = non calculé
-not-worked-out-sentence = Cela n’a pas été calculé : la partie de la page qui poursuit le calcul n’a pas répondu. Cela ne veut pas dire que tout va bien.
-study-missing = Non calculé : le degré de certitude, où ralentir, la panne du ralentisseur, les freins mal réglés.
+not-worked-out-sentence = Cela n’a pas été calculé : la partie de la page qui poursuit le calcul n’a pas répondu. Cela ne veut pas dire que tout va bien.
+study-missing = Non calculé : le degré de certitude, où ralentir, la panne du ralentisseur, les freins mal réglés.
 lost-label = Panne du ralentisseur
 adjustment-label = Freins mal réglés
 slowing-label = Ralentir pour ce qui vient
@@ -845,14 +845,14 @@ print-list = Imprimer
 save-list = Enregistrer comme tableau
 to-many = Les { $count } routes
 limit-of-list = limite { $limit }
-blank-in-list = ? altitudes absentes ou fausses : aucun conseil à cet endroit
+blank-in-list = ? altitudes absentes ou fausses : aucun conseil à cet endroit
 list-ending = -liste.csv
 list-stem = routes
 compared-ending = -comparaison.csv
-easier-mark = la plus facile. Il n’y a pas de total : c’est à vous de peser.
+easier-mark = la plus facile. Il n’y a pas de total : c’est à vous de peser.
 easier = plus facile
-reason = { $name } : { $parts }.
-reason-none = { $name } : aucune différence de résultat, de temps, de carburant ni de chaleur.
+reason = { $name } : { $parts }.
+reason-none = { $name } : aucune différence de résultat, de temps, de carburant ni de chaleur.
 reason-time = { $more ->
     [true] { $figure } de plus
    *[false] { $figure } de moins
@@ -866,7 +866,7 @@ reason-fuel = { $more ->
    *[false] { $figure } de carburant en moins
 }
 reason-hold = la plus lente à { $shown } au lieu de { $kept }
-reason-verdict = { $shown }, au lieu de : { $kept }
+reason-verdict = { $shown }, au lieu de : { $kept }
 list-heads =
     .file = fichier
     .crest = sommet
