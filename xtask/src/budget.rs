@@ -1,7 +1,7 @@
 //! Size budgets: what a first visit loads, compressed as a host would (brotli, quality 11).
 //!
 //! The limits are our own. A phone in a lay-by with a poor connection (about 1 Mbit/s) has the page in some
-//! four seconds at 515 KB. What is loaded when the first answer stands (the parts of the page's program, the study
+//! four seconds at 520 KB. What is loaded when the first answer stands (the parts of the page's program, the study
 //! worker, the service worker) is not counted in it. `app/docs/sizes.md` has the sizes and what each feature costs.
 
 use crate::{Outcome, dist, dist::LANGUAGES, project};
@@ -10,10 +10,10 @@ use std::{collections::BTreeSet, fs, path::Path};
 /// Kilobytes here are 1000 bytes: the stricter reading.
 const KB: usize = 1000;
 /// The demo included, which is always part of it.
-const FIRST_LOAD_KB: usize = 515;
-const PAGE_MODULE_KB: usize = 321;
+const FIRST_LOAD_KB: usize = 520;
+const PAGE_MODULE_KB: usize = 324;
 /// What the first screen does not need; loaded when the first answer stands.
-const PARTS_KB: usize = 155;
+const PARTS_KB: usize = 216;
 /// The worker proves each plan by driving it, and plans each recording of a road by itself.
 const WORKER_MODULE_KB: usize = 136;
 /// The study worker has the exports, and reads and writes JSON.
@@ -23,13 +23,13 @@ const SERVICE_WORKER_KB: usize = 5;
 const MANIFEST_KB: usize = 1;
 /// The page as one file, uncompressed as it lies on a stick, in the language that makes it largest.
 /// The pieces of the page's program, all of which it contains, are together larger than the whole.
-const ONE_FILE_KB: usize = 3_745;
+const ONE_FILE_KB: usize = 3_950;
 /// The teaching roads, each of which is fetched by itself.
 const LESSONS_KB: usize = 25;
 
 /// The class view, a page of its own: its module, and all of it as one file; of every language.
-const CLASS_MODULE_KB: usize = 257;
-const CLASS_FILE_KB: usize = 2_965;
+const CLASS_MODULE_KB: usize = 260;
+const CLASS_FILE_KB: usize = 2_985;
 
 /// How the names of files begin that the page names but loads only when the first answer stands. The parts of its
 /// program are such, too ([`is_part`]).
