@@ -111,10 +111,11 @@ test("several files are joined once they are in order, and one that does not mee
   await visit.close();
 });
 
-test("more files than can be joined are refused with a remedy", async () => {
+test("more files than can be compared are refused with a remedy", async () => {
   const visit = await openWorked();
-  await dropFiles(visit, "drop-zone", Array.from({ length: 21 }, (_, k) => ({ ...hill, name: `${k}.gpx` })));
-  assert.match(await read(visit, "drop-error"), /Up to 20 files/);
+  await dropFiles(visit, "drop-zone", Array.from({ length: 201 }, (_, k) => ({ ...flatFile, name: `${k}.gpx` })));
+  assert.match(await read(visit, "drop-error"), /Up to 20 files can be joined to one road, and up to 200 compared/);
+  assert.equal(await visit.byId("ranked-row").count(), 0);
   visit.assertClean();
   await visit.close();
 });
