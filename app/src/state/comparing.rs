@@ -105,7 +105,7 @@ impl Signals {
     fn ranked(&self, row: usize, way: usize) -> Option<Beside> {
         let (truck, day) = self.ranking.made_for.get_untracked()?;
         let ranked = self.ranking.rows.with_untracked(|rows| rows.get(row).cloned())?;
-        let worked = untrack(|| ranked.worked())[way].clone()?;
+        let worked = untrack(|| ranked.ways.worked(way))?;
         let mut asked = Asked::file(ranked.leg, truck, day);
         asked.take_road(&worked.road);
         asked.task.road.reversed = way == 1;
@@ -125,7 +125,7 @@ impl Signals {
     /// says why.
     pub(super) fn pair_ranked(&'static self) {
         let rows = self.ranking.rows.get_untracked();
-        let known = untrack(|| rows.iter().all(|row| row.ways.with(|ways| ways[0].is_some())));
+        let known = untrack(|| rows.iter().all(|row| row.ways.is_known(0)));
         if known {
             self.ranking.as_pair.set_value(false);
             self.compare_ranked([(0, 0), (1, 0)]);
@@ -179,16 +179,16 @@ impl Signals {
         }
     }
 
-    /// Compares the files given instead of joining them: two side by side, more in a list.
+    /// Compares the files given instead of joining them.
     pub(crate) fn rank(&'static self) {
         let legs = self.files.legs.get_untracked();
         self.files.legs.set(Vec::new());
-        self.ranking.as_pair.set_value(legs.len() == 2);
         self.list(legs);
     }
 
-    /// Works these roads out and shows them in a list.
+    /// Works these roads out and shows them in a list, or two of them side by side.
     pub(super) fn list(&'static self, legs: Vec<Leg>) {
+        self.ranking.as_pair.set_value(legs.len() == 2);
         rank::start(self, legs);
         self.ranking.in_front.set(true);
         self.go(View::Two);

@@ -54,7 +54,7 @@ pub(crate) use asked::{Leg, Origin};
 
 pub(crate) use lie::{Lie, Meeting};
 pub(crate) use result::Worked;
-pub(crate) use signals::{Carried, Outcome, Ranked, Ride, Stage, State, View, WorthTold};
+pub(crate) use signals::{Carried, Ranked, Ride, Stage, State, View, Ways, WorthTold};
 pub(crate) use things::{End, MOST_THINGS, Thing, Things};
 pub(crate) use trucks::Trucks;
 

@@ -3,7 +3,7 @@
 use super::asked::{Asked, Leg};
 use super::result::Worked;
 use super::road_worker::{Refused, RoadWorker, Said};
-use super::signals::{Pool, Ranked, Slot, State};
+use super::signals::{Pool, Ranked, Slot, State, Ways};
 use crate::browser;
 use crate::browser::timer::Timer;
 use crate::trouble::WorkTrouble;
@@ -19,15 +19,13 @@ const MOST_WORKERS: usize = 4;
 pub(super) fn start(state: State, legs: Vec<Leg>) {
     let workers = browser::cores().clamp(1, MOST_WORKERS).min(legs.len());
     let ranking = &state.ranking;
-    ranking.rows.set(legs.into_iter().map(Ranked::new).collect());
+    let row = |leg| Ranked { leg, ways: Ways::new() };
+    ranking.rows.set(legs.into_iter().map(row).collect());
     ranking.ticked.set(BTreeSet::new());
     ranking.turned.set(BTreeSet::new());
     let entries = state.entered.entries.get_untracked();
     ranking.made_for.set(Some((entries.truck, entries.day)));
-    ranking.pool.update_value(|pool| {
-        *pool = Pool { round: pool.round + 1, ..Pool::default() };
-        pool.slots = (0..workers).map(|_| Slot::default()).collect();
-    });
+    next_round(state, workers);
     for slot in 0..workers {
         start_slot(state, slot);
     }
@@ -37,20 +35,23 @@ pub(super) fn start(state: State, legs: Vec<Leg>) {
 pub(super) fn end(state: State) {
     state.ranking.rows.set(Vec::new());
     state.ranking.in_front.set(false);
-    state.ranking.pool.update_value(|pool| *pool = Pool { round: pool.round + 1, ..Pool::default() });
+    next_round(state, 0);
 }
 
 /// Gives up what is not worked out yet; what is, stays.
 pub(super) fn stop(state: State) {
-    state.ranking.pool.update_value(|pool| *pool = Pool { round: pool.round + 1, ..Pool::default() });
-    let rows = state.ranking.rows.get_untracked();
-    for row in rows.iter().filter(|row| !untrack(|| row.is_done())) {
-        row.ways.update(|ways| {
-            for way in ways {
-                way.get_or_insert_with(|| Err(words().given_up().to_owned()));
-            }
-        });
+    next_round(state, 0);
+    for row in state.ranking.rows.get_untracked() {
+        row.ways.give_up(words().given_up());
     }
+}
+
+/// Ends the workers there are, whose answers are dropped, and makes room for others.
+fn next_round(state: State, workers: usize) {
+    state.ranking.pool.update_value(|pool| {
+        let slots = (0..workers).map(|_| Slot::default()).collect();
+        *pool = Pool { round: pool.round + 1, slots, ..Pool::default() };
+    });
 }
 
 fn start_slot(state: State, slot: usize) {
@@ -116,16 +117,11 @@ fn why(state: State, refused: &Refused) -> String {
     }
 }
 
-/// Takes the outcome of a way. A road that cannot be driven as recorded cannot be driven the other way either.
+/// Takes the outcome of a way.
 fn settle(state: State, row: usize, way: usize, outcome: Result<Arc<Worked>, String>) {
-    let ranked = state.ranking.rows.with_untracked(|rows| rows.get(row).cloned());
-    let Some(ranked) = ranked else { return };
-    ranked.ways.update(|ways| {
-        if way == 0 && outcome.is_err() {
-            ways[1] = Some(outcome.clone());
-        }
-        ways[way] = Some(outcome);
-    });
+    let ways = state.ranking.rows.with_untracked(|rows| rows.get(row).map(|it| it.ways.clone()));
+    let Some(ways) = ways else { return };
+    ways.settle(way, outcome);
     if state.ranking.as_pair.get_value() {
         state.pair_ranked();
     }

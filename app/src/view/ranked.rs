@@ -21,11 +21,10 @@ pub(super) fn ranked(state: State) -> AnyView {
     let list = List::new(state);
     let head = move || {
         let roads = list.roads.get();
-        let done = roads.iter().filter(|it| it.ways.with(|ways| ways.iter().all(Option::is_some))).count();
+        let done = roads.iter().filter(|it| it.ways.is_done()).count();
         w.ranked_head(done, roads.len())
     };
-    let at_work =
-        move || list.roads.get().iter().any(|it| it.ways.with(|ways| ways.iter().any(Option::is_none)));
+    let at_work = move || list.roads.get().iter().any(|it| !it.ways.is_done());
     let changed = move || {
         let now = state.entered.entries.with(|entries| (entries.truck.clone(), entries.day));
         state.ranking.made_for.with(|of| of.as_ref().is_some_and(|of| *of != now)).then(|| {

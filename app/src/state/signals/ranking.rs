@@ -32,28 +32,63 @@ pub(crate) struct RankingSignals {
 pub(crate) struct Ranked {
     /// The file of the road.
     pub(crate) leg: Leg,
-    /// As recorded, and against the direction of recording. A signal of its own: a row that is done draws no
-    /// other anew.
-    pub(crate) ways: ArcRwSignal<[Outcome; 2]>,
+    /// What is known of it.
+    pub(crate) ways: Ways,
 }
 
+/// A road driven both ways: 0 as recorded, 1 against the direction of recording. Each road has a signal of its
+/// own, so that one that is done draws no other anew. All that is asked is tracked.
+#[derive(Clone)]
+pub(crate) struct Ways(ArcRwSignal<[Outcome; 2]>);
+
 /// The result of a road, or why there is none; `None` until either is known.
-pub(crate) type Outcome = Option<Result<Arc<Worked>, String>>;
+type Outcome = Option<Result<Arc<Worked>, String>>;
 
-impl Ranked {
+impl Ways {
     /// A road of which nothing is known yet.
-    pub(in crate::state) fn new(leg: Leg) -> Self {
-        Self { leg, ways: ArcRwSignal::new([None, None]) }
+    pub(in crate::state) fn new() -> Self {
+        Self(ArcRwSignal::new([None, None]))
     }
 
-    /// Both ways, as far as they could be worked out. Tracked.
-    pub(crate) fn worked(&self) -> [Option<Arc<Worked>>; 2] {
-        self.ways.with(|ways| ways.each_ref().map(|way| way.as_ref()?.as_ref().ok().cloned()))
+    /// Takes the outcome of a way. A road that cannot be driven as recorded cannot be driven the other way either.
+    pub(in crate::state) fn settle(&self, way: usize, outcome: Result<Arc<Worked>, String>) {
+        self.0.update(|ways| {
+            if way == 0 && outcome.is_err() {
+                ways[1] = Some(outcome.clone());
+            }
+            ways[way] = Some(outcome);
+        });
     }
 
-    /// Whether nothing more comes. Tracked.
+    /// Gives up what is not known yet.
+    pub(in crate::state) fn give_up(&self, why: &str) {
+        if self.0.with_untracked(|ways| ways.iter().any(Option::is_none)) {
+            self.0.update(|ways| {
+                for way in ways {
+                    way.get_or_insert_with(|| Err(why.to_owned()));
+                }
+            });
+        }
+    }
+
+    /// Whether it is known what becomes of a way.
+    pub(in crate::state) fn is_known(&self, way: usize) -> bool {
+        self.0.with(|ways| ways[way].is_some())
+    }
+
+    /// Whether nothing more comes.
     pub(crate) fn is_done(&self) -> bool {
-        self.ways.with(|ways| ways.iter().all(Option::is_some))
+        self.0.with(|ways| ways.iter().all(Option::is_some))
+    }
+
+    /// The result of a way; `None` where there is none, or not yet.
+    pub(crate) fn worked(&self, way: usize) -> Option<Arc<Worked>> {
+        self.0.with(|ways| ways[way].as_ref()?.as_ref().ok().cloned())
+    }
+
+    /// Why a way cannot be driven.
+    pub(crate) fn why_not(&self) -> Option<String> {
+        self.0.with(|ways| ways.iter().flatten().find_map(|it| it.as_ref().err().cloned()))
     }
 }
 

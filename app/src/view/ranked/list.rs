@@ -1,7 +1,7 @@
 //! The list itself: its roads, what is chosen of them, their order.
 
 use crate::many::{Column, Line, Way, order, way_shown};
-use crate::state::{Outcome, Ranked, State, Worked};
+use crate::state::{Ranked, State, Ways, Worked};
 use leptos::prelude::*;
 use solver::plan::Verdict;
 use std::sync::Arc;
@@ -13,30 +13,21 @@ pub(super) struct Road {
     pub(super) list: usize,
     pub(super) index: usize,
     pub(super) file: String,
-    pub(super) ways: ArcRwSignal<[Outcome; 2]>,
+    pub(super) ways: Ways,
     pub(super) lines: ArcMemo<[Option<Arc<Line>>; 2]>,
 }
 
 impl Road {
-    pub(super) fn new(list: usize, index: usize, file: String, ways: ArcRwSignal<[Outcome; 2]>) -> Self {
-        let (from, name) = (ways.clone(), file.clone());
-        let lines = ArcMemo::new(move |_| {
-            from.with(|ways| {
-                let worked = ways.each_ref().map(|way| way.as_ref()?.as_ref().ok());
-                worked.map(|it| it.map(|it| Arc::new(line(&name, it))))
-            })
-        });
-        Self { list, index, file, ways, lines }
-    }
-
-    pub(super) fn worked(&self, way: usize) -> Option<Arc<Worked>> {
-        self.ways.with(|ways| ways[way].as_ref()?.as_ref().ok().cloned())
+    pub(super) fn new(list: usize, index: usize, ranked: &Ranked) -> Self {
+        let ways = ranked.ways.clone();
+        let lines = ArcMemo::new(move |_| [0, 1].map(|way| ways.worked(way).map(|it| Arc::new(line(&it)))));
+        Self { list, index, file: ranked.leg.file.name.clone(), ways: ranked.ways.clone(), lines }
     }
 }
 
-fn line(file: &str, worked: &Worked) -> Line {
-    let name = if worked.road.name.is_empty() { file } else { &worked.road.name };
-    Line::of(name, &worked.road, &worked.plan, &worked.picture, worked.day.heat_limit_c)
+fn line(worked: &Worked) -> Line {
+    let limit_c = worked.day.heat_limit_c;
+    Line::of(worked.name(), &worked.road, &worked.plan, &worked.picture, limit_c)
 }
 
 /// What is chosen of the list, and the list itself.
@@ -58,15 +49,13 @@ impl List {
         let roads = move |_: Option<&Arc<Vec<Road>>>| {
             lists.update_value(|count| *count += 1);
             let number = lists.get_value();
-            let road =
-                |(at, it): (usize, &Ranked)| Road::new(number, at, it.leg.file.name.clone(), it.ways.clone());
+            let road = |(at, it): (usize, &Ranked)| Road::new(number, at, it);
             state.ranking.rows.with(|rows| Arc::new(rows.iter().enumerate().map(road).collect()))
         };
         Self {
             state,
-            roads: Memo::new_with_compare(roads, |old, new| {
-                old.zip(new).is_none_or(|(a, b)| !Arc::ptr_eq(a, b))
-            }),
+            // Each list is another one.
+            roads: Memo::new_with_compare(roads, |_, _| true),
             way: RwSignal::new(Way::Harder),
             column: RwSignal::new(Column::Verdict),
             turned: RwSignal::new(false),

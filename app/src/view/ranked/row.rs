@@ -59,8 +59,7 @@ fn cells(list: List, road: &Road, units: Units) -> AnyView {
             return figures(list, road, way, line, lines[1 - way].as_ref(), units);
         }
     }
-    let why = road.ways.with(|ways| ways.iter().flatten().find_map(|it| it.as_ref().err().cloned()));
-    let text = match why {
+    let text = match road.ways.why_not() {
         Some(why) => view! { <td class="problem" colspan=COLUMNS>{why}</td> }.into_any(),
         None => view! { <td class="about" colspan=COLUMNS>{w.ranking()}</td> }.into_any(),
     };
@@ -87,7 +86,7 @@ fn figures(
         Some(hardest) => chip(&hardest.choice),
         None => view! { <span>{w.short_no_descent()}</span> }.into_any(),
     };
-    let picture = road.worked(way).map(|worked| small(&worked.picture, PROFILE));
+    let picture = road.ways.worked(way).map(|worked| small(&worked.picture, PROFILE));
     let heat = format::temperature(it.hottest_c, units);
     let blank = (it.blank_m > 0.0).then(|| view! { <small>{format::length(it.blank_m, units)}" ?"</small> });
     view! {

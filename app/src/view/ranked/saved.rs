@@ -4,7 +4,7 @@ use super::super::card::facts;
 use super::list::{List, Road};
 use super::row::way_word;
 use crate::browser::download;
-use crate::format::{Units, numerals};
+use crate::format::{self, Units, numerals};
 use crate::many::{Cell, Line, spreadsheet};
 use crate::state::Worked;
 use crate::words::words;
@@ -30,13 +30,12 @@ pub(super) fn save(list: List) {
 }
 
 fn known(road: &Road, way: usize) -> Option<(usize, Arc<Line>, Arc<Worked>)> {
-    Some((way, road.lines.get()[way].clone()?, road.worked(way)?))
+    Some((way, road.lines.get()[way].clone()?, road.ways.worked(way)?))
 }
 
 /// A road that could not be worked out stands there with the reason, so that nothing is missing silently.
 fn unknown(road: &Road) -> Vec<Cell> {
-    let why = road.ways.with(|ways| ways.iter().flatten().find_map(|it| it.as_ref().err().cloned()));
-    let why = why.unwrap_or_else(|| words().ranking().to_owned());
+    let why = road.ways.why_not().unwrap_or_else(|| words().ranking().to_owned());
     vec![Cell::Text(String::new()), Cell::Text(road.file.clone()), Cell::Text(why)]
 }
 
@@ -84,8 +83,8 @@ fn row(road: &Road, way: usize, line: &Line, worked: &Worked, units: Units) -> V
         |value: Option<f64>, decimals: usize| value.map_or(Cell::Empty, |it| Cell::Number(it, decimals));
     let verdict = hardest.map_or(w.short_no_descent(), |it| w.verdict_of(&it.choice));
     let litres = solver::motion::litres_of_fuel(Joules(it.fuel_j));
-    // Hold speeds are rounded down, temperatures up, as on the page.
-    let speed = advice.map(|it| (it.speed.0 / units.metres_per_second_per_speed() + 1e-6).floor());
+    // Temperatures are rounded up, as on the page.
+    let speed = advice.map(|it| format::hold_value(it.speed.0, units));
     vec![
         Cell::Text(line.name.clone()),
         Cell::Text(road.file.clone()),

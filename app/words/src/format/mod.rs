@@ -88,7 +88,13 @@ pub fn hold_speed(metres_per_second: f64, units: Units) -> String {
 /// A speed to hold, without its unit.
 #[must_use]
 pub fn hold_number(metres_per_second: f64, units: Units) -> String {
-    whole(floor(metres_per_second / units.metres_per_second_per_speed()))
+    whole(hold_value(metres_per_second, units))
+}
+
+/// A speed to hold as a number: whole, rounded down.
+#[must_use]
+pub fn hold_value(metres_per_second: f64, units: Units) -> f64 {
+    floor(metres_per_second / units.metres_per_second_per_speed())
 }
 
 /// A speed that is met, not held, to the nearest whole: “41 km/h”.
