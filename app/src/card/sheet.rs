@@ -157,6 +157,12 @@ impl Sheet {
         parts.into_iter().enumerate().map(|(index, parts)| Page { number: index + 1, count, parts }).collect()
     }
 
+    /// Numbers of the descents that stand on a page, in the order of their rows.
+    #[must_use]
+    pub fn numbers_on(&self, page: &Page) -> Vec<usize> {
+        page.parts.iter().filter_map(|it| self.rows[it.block].number()).collect()
+    }
+
     /// What stands above the rows.
     fn head(&self, first: bool) -> f64 {
         /// The framed descent with what is about it.
@@ -207,11 +213,7 @@ impl Sheet {
 
     /// Whether the rows are in the order of their numbers, so that a few words say which are on a page.
     fn is_along_road(&self) -> bool {
-        let number = |row: &Row| match row {
-            Row::Descent(row) => Some(row.number),
-            Row::Unknown(_) => None,
-        };
-        self.rows.iter().filter_map(number).is_sorted()
+        self.rows.iter().filter_map(Row::number).is_sorted()
     }
 
     /// What stands below the last row; all cautions stand in it, so that their short line is left out.
@@ -252,6 +254,14 @@ fn high(lines: usize, size: f64) -> f64 {
 }
 
 impl Row {
+    /// Number of the descent; `None` of what is not known.
+    fn number(&self) -> Option<usize> {
+        match self {
+            Self::Descent(row) => Some(row.number),
+            Self::Unknown(_) => None,
+        }
+    }
+
     /// The height of the row, and of its legs.
     #[must_use]
     pub fn block(&self) -> Block {

@@ -2,7 +2,6 @@
 
 use super::say::capital;
 use crate::card::facts::{CardOf, Know, Order, Stretch};
-use crate::card::pages::Part;
 use crate::card::room::flowing;
 use crate::card::sheet::{DescentRow, Hardest, How, Page, Row, Sheet, Way};
 use crate::format::{self, Units};
@@ -61,11 +60,7 @@ impl Spoken {
     /// Which descents stand on a page: “descents 1–6”; empty where none does.
     #[must_use]
     pub fn card_page_of(&self, sheet: &Sheet, page: &Page) -> String {
-        let number = |part: &Part| match &sheet.rows[part.block] {
-            Row::Descent(row) => Some(row.number),
-            Row::Unknown(_) => None,
-        };
-        let numbers: Vec<usize> = page.parts.iter().filter_map(number).collect();
+        let numbers = sheet.numbers_on(page);
         if numbers.is_empty() { String::new() } else { self.card_page_has(numbers.len(), &ranges(&numbers)) }
     }
 
@@ -120,7 +115,6 @@ impl Spoken {
     fn hardest_on(&self, card: CardOf<'_>) -> Option<Hardest> {
         let worst = card.plan.worst_first();
         let descent = *worst.first()?;
-        let steepest = descent.steepest.iter().map(|it| it.grade.0).fold(descent.mean.0, f64::min);
         let next: Vec<String> = worst.iter().skip(1).take(2).map(|it| it.number.to_string()).collect();
         let way = descent.choice.advice().map(|advice| {
             let slowest = down::slowest(descent, advice);
@@ -133,7 +127,7 @@ impl Spoken {
             number: descent.number,
             head: self.hardest_of(worst.len()),
             way,
-            steep: self.card_steepest(&format::grade(steepest)),
+            steep: self.card_steepest(&format::grade(down::steepest(descent))),
             then: if next.is_empty() { String::new() } else { self.hardest_then(&next.join(", ")) },
         })
     }

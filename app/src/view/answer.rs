@@ -3,7 +3,7 @@
 
 use super::chart::Look;
 use super::later::Later;
-use super::part::list;
+use super::part::{list, pieces};
 use super::questions;
 use super::result::of_result;
 use super::square::{gear_square, stage_square};
@@ -12,7 +12,7 @@ use super::{bar, drawer, notice, roadside};
 use crate::chart::Change;
 use crate::format::{self, Units, place};
 use crate::state::{State, Worked};
-use crate::words::{Piece, words};
+use crate::words::words;
 use ::words::down;
 use leptos::prelude::*;
 use solver::plan::{Advice, ChangeHow, Descent, Leg, Note};
@@ -108,7 +108,7 @@ fn of_descent(
     view! {
         {head(state, worked, number)}
         <p class="unseen" data-testid="verdict-sentence" aria-live="polite">
-            {spoken.into_iter().map(piece).collect_view()}" "{w.verdict_of(&descent.choice)}
+            {pieces(spoken)}" "{w.verdict_of(&descent.choice)}
         </p>
         {do_this}
         <p class="verdict-line" data-testid="verdict">{chip(&descent.choice)}</p>
@@ -158,13 +158,6 @@ fn head(state: State, worked: &Arc<Worked>, number: usize) -> AnyView {
     .into_any()
 }
 
-fn piece(piece: Piece) -> AnyView {
-    match piece {
-        Piece::Plain(text) => text.into_any(),
-        Piece::Strong(text) => view! { <strong>{text}</strong> }.into_any(),
-    }
-}
-
 /// When to be in the gear, and how long to stay in it; and how the service brakes are used.
 fn say(descent: &Descent, advice: &Advice, in_legs: bool, units: Units) -> AnyView {
     let w = words();
@@ -174,7 +167,7 @@ fn say(descent: &Descent, advice: &Advice, in_legs: bool, units: Units) -> AnyVi
     };
     let stay = (!in_legs).then(|| w.stay_to(&place(descent.foot.0, units)));
     view! {
-        <p class="say" data-testid="say">{first.into_iter().map(piece).collect_view()}" "{stay}</p>
+        <p class="say" data-testid="say">{pieces(first)}" "{stay}</p>
         {w.snub(advice, units).map(|snub| view! { <p class="snub" data-testid="snub">{snub}</p> })}
     }
     .into_any()
@@ -261,14 +254,13 @@ fn legs(look: Look, worked: &Worked, descent: &Descent, units: Units) -> AnyView
 /// How long, how far down, how steep.
 fn four(worked: &Arc<Worked>, descent: &Descent, units: Units) -> AnyView {
     let [_, _, _, _, long, down, grade, steepest] = words().hand_figures();
-    let most = descent.steepest.iter().map(|it| it.grade.0).fold(descent.mean.0, f64::min);
     let partly = down::blanks(descent, &worked.road.unassessed).next().is_some();
     let about = if partly { "≥ " } else { "" };
     let all = [
         (long, format::length(descent.foot.0 - descent.crest.0, units)),
         (down, format!("{about}{}", format::height(descent.drop.0, units))),
         (grade, format::grade(descent.mean.0)),
-        (steepest, format::grade(most)),
+        (steepest, format::grade(down::steepest(descent))),
     ];
     let all = all.map(|(head, figure)| view! { <div><dt>{head}</dt><dd>{figure}</dd></div> }.into_any());
     view! { <dl class="four">{all.into_iter().collect_view()}</dl> }.into_any()
@@ -310,7 +302,7 @@ fn cautions() -> AnyView {
     view! {
         <details class="cautions" data-testid="cautions">
             <summary>
-                <span>{w.caution_line().into_iter().map(piece).collect_view()}</span>" "
+                <span>{pieces(w.caution_line())}</span>" "
                 <span class="link">{w.all_cautions()}</span>
             </summary>
             <p class="parked">{w.parked()}</p>

@@ -1,6 +1,6 @@
 //! The pages of the card: black on white, what is printed and drawn.
 
-use super::part::list;
+use super::part::{list, pieces};
 use crate::card::facts::{CardOf, Order};
 use crate::card::pages::Part;
 use crate::card::sheet::{DescentRow, Hardest, How, Page, Row, Sheet, Way};
@@ -33,7 +33,7 @@ fn page(state: State, sheet: &Sheet, page: &Page, strips: &Strips) -> AnyView {
     let w = words();
     let is_first = page.number == 1;
     let is_last = page.number == page.count;
-    let here: Vec<usize> = page.parts.iter().filter_map(|it| number(sheet, it)).collect();
+    let here = sheet.numbers_on(page);
     let rows: Vec<AnyView> = page.parts.iter().map(|it| row(sheet, it)).collect();
     let [by, gear, stage, hold, _] = w.card_heads();
     let heads =
@@ -220,21 +220,6 @@ fn tail(sheet: &Sheet) -> AnyView {
 
 fn in_order(text: String) -> AnyView {
     view! { <li>{text}</li> }.into_any()
-}
-
-fn pieces(all: Vec<Piece>) -> Vec<AnyView> {
-    let piece = |piece| match piece {
-        Piece::Plain(text) => view! { {text} }.into_any(),
-        Piece::Strong(text) => view! { <b>{text}</b> }.into_any(),
-    };
-    all.into_iter().map(piece).collect()
-}
-
-fn number(sheet: &Sheet, part: &Part) -> Option<usize> {
-    match &sheet.rows[part.block] {
-        Row::Descent(row) => Some(row.number),
-        Row::Unknown(_) => None,
-    }
 }
 
 /// What the pictures of the road on the pages have in common.

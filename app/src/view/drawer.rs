@@ -8,6 +8,7 @@ mod silhouette;
 
 use super::chart::Look;
 use super::later::Later;
+use super::part::once;
 use super::square::{gear_square, stage_square};
 use super::verdict::chip;
 use crate::browser::{self, dialog};
@@ -50,7 +51,7 @@ pub(super) fn not_yours(state: State) -> AnyView {
 pub(super) fn drawer(state: State, look: Look, later: Later) -> AnyView {
     let w = words();
     let open = state.entered.drawer;
-    let made = Memo::new(move |made: Option<&bool>| made == Some(&true) || open.get());
+    let made = once(move || open.get());
     Effect::new(move |_| {
         if open.get() {
             dialog::open(DRAWER, !browser::has_room_beside());

@@ -152,9 +152,9 @@ fn in_view(
     view: View,
     make: impl Fn(&'static Views) -> AnyView + Clone + Send + Sync + 'static,
 ) -> AnyView {
-    let made = Memo::new(move |made: Option<&bool>| {
+    let made = part::once(move || {
         let printed = view == View::Card && state.shown.listed.with(Option::is_some);
-        made == Some(&true) || state.views.front.get() == view || printed
+        state.views.front.get() == view || printed
     });
     Effect::new(move |_| {
         if state.views.front.get() == view {

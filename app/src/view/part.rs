@@ -1,6 +1,12 @@
 //! Small parts that many panels share. Each is one type of view, which keeps the page small.
 
+use crate::words::Piece;
 use leptos::prelude::*;
+
+/// True from the first time on that `when` is: what is made then stays.
+pub(super) fn once(when: impl Fn() -> bool + Send + Sync + 'static) -> Memo<bool> {
+    Memo::new(move |made: Option<&bool>| made == Some(&true) || when())
+}
 
 /// A label and the lines below it, for a `<dl>`.
 pub(super) fn fact(label: &'static str, testid: &'static str, lines: Vec<String>) -> AnyView {
@@ -56,4 +62,16 @@ pub(super) fn text_field(
 
 fn mark(testid: &'static str) -> Option<&'static str> {
     (!testid.is_empty()).then_some(testid)
+}
+
+/// A sentence with what matters in it strong.
+pub(super) fn pieces(all: impl IntoIterator<Item = Piece>) -> Vec<AnyView> {
+    all.into_iter().map(piece).collect()
+}
+
+fn piece(piece: Piece) -> AnyView {
+    match piece {
+        Piece::Plain(text) => text.into_any(),
+        Piece::Strong(text) => view! { <strong>{text}</strong> }.into_any(),
+    }
 }

@@ -1,7 +1,7 @@
 //! The questions about the descent in hand: one line each with its short answer, and the text behind it.
 
 use super::later::{Later, Text, Views};
-use super::part::{fact, list};
+use super::part::{fact, list, once};
 use super::study::{lost, sure};
 use super::table::table;
 use crate::browser;
@@ -86,8 +86,7 @@ pub(super) fn questions(
 
 /// A long text, made when its question is first open.
 fn once_open(open: Open, key: &'static str, make: impl Fn() -> AnyView + Send + Sync + 'static) -> AnyView {
-    let made =
-        Memo::new(move |made: Option<&bool>| made == Some(&true) || open.with(|all| all.contains(key)));
+    let made = once(move || open.with(|all| all.contains(key)));
     (move || made.get().then(&make)).into_any()
 }
 

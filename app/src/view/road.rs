@@ -1,6 +1,7 @@
 //! The panel of the road: another one, the parts of this one, how good its heights are, what was repaired.
 
 use super::later::Later;
+use super::part::once;
 use super::result::of_result;
 use crate::browser::{self, file};
 use crate::format::{self, Units};
@@ -14,9 +15,7 @@ use std::sync::Arc;
 pub(super) fn panel(state: State, later: Later) -> AnyView {
     let w = words();
     let open = state.views.road;
-    let made = Memo::new(move |made: Option<&bool>| {
-        made == Some(&true) || open.get() || state.shown.listed.with(Option::is_some)
-    });
+    let made = once(move || open.get() || state.shown.listed.with(Option::is_some));
     let content = move || made.get().then(|| later.views.place(move |part| (part.road)(state)));
     view! {
         <section

@@ -2,7 +2,7 @@
 
 use super::chart::{Look, put_here};
 use super::later::Later;
-use super::part::text_field;
+use super::part::{once, text_field};
 use super::pick::pick;
 use crate::browser;
 use crate::format::{Units, parse_number, shown_as, typed};
@@ -21,8 +21,7 @@ const DRAWN: usize = 100;
 /// The section.
 pub(super) fn roadside(state: State, look: Look, later: Later) -> AnyView {
     let count = Memo::new(move |_| state.roadside.things.with(|it| it.list.len()));
-    let made =
-        Memo::new(move |made: Option<&bool>| made == Some(&true) || state.shown.listed.with(Option::is_some));
+    let made = once(move || state.shown.listed.with(Option::is_some));
     let content = move || made.get().then(|| later.views.place(move |part| (part.roadside)(state, look)));
     view! {
         <details class="question roadside" id="places" data-testid="roadside" hidden=move || state.shown.worked.with(Option::is_none)>

@@ -19,13 +19,16 @@ use std::sync::Arc;
 struct Both {
     worked: [Arc<Worked>; 2],
     pictures: [Arc<RoadPicture>; 2],
+    figures: [Figures; 2],
 }
 
 impl Both {
     fn of(kept: Arc<Worked>, shown: Arc<Worked>) -> Self {
         let pictures =
             [kept.picture.beside(&shown.picture), shown.picture.beside(&kept.picture)].map(Arc::new);
-        Self { worked: [kept, shown], pictures }
+        let worked = [kept, shown];
+        let figures = worked.each_ref().map(|it| Figures::of(&it.road, &it.plan, &it.picture));
+        Self { worked, pictures, figures }
     }
 
     fn is(&self, other: &Self) -> bool {
@@ -98,15 +101,14 @@ fn comparison(state: State, both: Memo<Option<Both>>) -> AnyView {
         let units = state.units.get();
         both.with(|both| {
             let both = both.as_ref().filter(|it| !Arc::ptr_eq(&it.worked[0], &it.worked[1]))?;
-            let of = both.worked.each_ref().map(|it| Figures::of(&it.road, &it.plan, &it.picture));
-            Some(w.why(&name(&both.worked[1]), &of, units))
+            Some(w.why(&name(&both.worked[1]), &both.figures, units))
         })
     };
     let save = move |_| {
         let (units, rates) = (state.units.get_untracked(), state.beside.rates.get_untracked());
         let saved = both.with_untracked(|both| {
-            let worked = &both.as_ref()?.worked;
-            Some((w.compared_name(worked[1].name()), saved(worked, units, &rates)))
+            let both = both.as_ref()?;
+            Some((w.compared_name(both.worked[1].name()), saved(both, units, &rates)))
         });
         if let Some((name, text)) = saved {
             download::save(&name, "text/csv", &text);
@@ -114,7 +116,7 @@ fn comparison(state: State, both: Memo<Option<Both>>) -> AnyView {
     };
     let table = move || {
         let (units, rates) = (state.units.get(), state.beside.rates.get());
-        both.with(|both| both.as_ref().map(|it| table(&it.worked, units, &rates)))
+        both.with(|both| both.as_ref().map(|it| table(it, units, &rates)))
     };
     view! {
         <div class="both">
@@ -178,18 +180,17 @@ fn rates(state: State) -> AnyView {
 /// A row as it is written: which, both values, the difference.
 type Written = (Row, [String; 2], String);
 
-fn table(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> AnyView {
+fn table(both: &Both, units: Units, rates: &[String; 2]) -> AnyView {
     let w = words();
-    let [kept, shown] = worked.each_ref().map(|it| name(it));
+    let [kept, shown] = both.worked.each_ref().map(|it| name(it));
     let heads = w.two_heads().into_iter().zip([None, Some(kept), Some(shown), None]);
     let heads = heads.map(|(head, road)| {
         let road = road.map(|road| view! { <strong>{road}</strong> });
         view! { <th scope="col">{head}" "{road}</th> }.into_any()
     });
-    let figures = worked.each_ref().map(|it| Figures::of(&it.road, &it.plan, &it.picture));
-    let rows = rows(worked, units, rates).into_iter().map(|(row, [kept, shown], difference)| {
+    let rows = rows(both, units, rates).into_iter().map(|(row, [kept, shown], difference)| {
         // Of what is written: where both read the same, none is the easier one.
-        let easier = easier(row, &figures).filter(|_| kept != shown);
+        let easier = easier(row, &both.figures).filter(|_| kept != shown);
         let mark = |index: usize| {
             (easier == Some(index)).then(|| {
                 view! { <b class="easier"><span aria-hidden="true">"● "</span><span class="unseen">{w.easier()}{w.colon()}</span></b> }
@@ -217,9 +218,9 @@ fn table(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> AnyVie
     .into_any()
 }
 
-fn rows(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> Vec<Written> {
+fn rows(both: &Both, units: Units, rates: &[String; 2]) -> Vec<Written> {
     let w = words();
-    let of = worked.each_ref().map(|it| Figures::of(&it.road, &it.plan, &it.picture));
+    let of = &both.figures;
     let text = |row: Row, values: [String; 2]| {
         let difference = if values[0] == values[1] { w.no_difference().to_owned() } else { String::new() };
         (row, values, difference)
@@ -276,18 +277,18 @@ fn rows(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> Vec<Wri
     if per_litre.is_some() || per_hour.is_some() {
         rows.push(plain(Row::Cost, &cost, &money));
     }
-    rows.push(text(Row::Truck, worked.each_ref().map(|it| facts(it, units))));
+    rows.push(text(Row::Truck, both.worked.each_ref().map(|it| facts(it, units))));
     rows
 }
 
 /// The comparison for a spreadsheet, as it stands on the page.
-fn saved(worked: &[Arc<Worked>; 2], units: Units, rates: &[String; 2]) -> String {
+fn saved(both: &Both, units: Units, rates: &[String; 2]) -> String {
     let w = words();
-    let [kept, shown] = worked.each_ref().map(|it| name(it));
+    let [kept, shown] = both.worked.each_ref().map(|it| name(it));
     let [what, _, _, difference] = w.two_heads();
     let text = |it: &str| Cell::Text(it.to_owned());
     let head = vec![text(what), Cell::Text(kept), Cell::Text(shown), text(difference)];
-    let rows = rows(worked, units, rates).into_iter().map(|(row, [kept, shown], difference)| {
+    let rows = rows(both, units, rates).into_iter().map(|(row, [kept, shown], difference)| {
         vec![text(w.two_row(row)), Cell::Text(kept), Cell::Text(shown), Cell::Text(difference)]
     });
     let caution = vec![text(w.two_caution())];

@@ -30,6 +30,12 @@ fn told(leg: &Leg) -> Told {
     (leg.gear, leg.stage, leg.speed)
 }
 
+/// The steepest grade of a descent that is told: of its steepest lengths, or the mean where it is too short for any.
+#[must_use]
+pub fn steepest(descent: &Descent) -> f64 {
+    descent.steepest.iter().map(|it| it.grade.0).fold(descent.mean.0, f64::min)
+}
+
 /// Whether the gear changes on the way.
 #[must_use]
 pub fn in_legs(descent: &Descent) -> bool {
